@@ -1,0 +1,268 @@
+"""Readers of weather files. Whatever the format, the result is in local standard time with hours labelled at start."""
+
+from __future__ import annotations
+
+import io
+import re
+import tempfile
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any, Literal, get_args
+
+import pandas as pd
+import pvlib
+
+from planner.resource.record import Record, WeatherFileError, record_of, weather_of, whole_years
+from planner.resource.sun import HOURS_PER_YEAR, Place, sun_of
+from planner.resource.years import WeatherYears
+
+__all__ = ["FORMATS", "WeatherFileError", "read_weather_file"]
+
+FileFormat = Literal["auto", "epw", "tmy3", "tm2", "pvgis_tmy", "pvgis_hourly", "csv"]
+FORMATS: tuple[str, ...] = get_args(FileFormat)
+
+CSV_COLUMNS = {
+    "ghi_w_m2": "ghi",
+    "dni_w_m2": "dni",
+    "dhi_w_m2": "dhi",
+    "temperature_c": "temperature",
+    "wind_m_s": "wind",
+}
+CSV_NEEDED = ("ghi_w_m2", "temperature_c")
+PVLIB_COLUMNS = {"ghi": "ghi", "dni": "dni", "dhi": "dhi", "temp_air": "temperature", "wind_speed": "wind"}
+
+# What pvlib's readers raise on a file that is not what it should be.
+READER_ERRORS = (ValueError, KeyError, IndexError, TypeError, AttributeError, OverflowError, EOFError)
+
+
+def read_weather_file(path: str | Path, place: Place, *, file_format: str = "auto") -> WeatherYears:
+    """Read a weather file.
+
+    Parameters
+    ----------
+    path : str or Path
+        The file.
+    place : Place
+        Where the scheme stands; its clock is the one of the result.
+    file_format : str
+        One of `FORMATS`; 'auto' looks at the name and the first lines.
+
+    Returns
+    -------
+    WeatherYears
+        One column for each whole calendar year in the file; 29 February is dropped. `notes` tells of a wrong clock,
+        a far place or implausible values.
+
+    Raises
+    ------
+    WeatherFileError
+        If the file cannot be read, is cut short, lacks a column or holds values that cannot be true.
+
+    Notes
+    -----
+    The project's own plain CSV: comment lines begin with '#', then a header row, then 8,760 rows a year (several
+    years may follow each other) of local standard time, each row for the hour that begins at its label, 1 January
+    00:00 first and 29 February left out. Columns `ghi_w_m2` and `temperature_c` are needed, `dni_w_m2`, `dhi_w_m2`
+    and `wind_m_s` may be given. Comments '# latitude_deg: 1.2', '# longitude_deg: 3.4' and '# utc_offset_h: 5.5'
+    say where and by which clock the rows are; without them the place's own are taken.
+    """
+    path = Path(path)
+    if file_format not in FORMATS:
+        raise WeatherFileError(f"{path.name}: format {file_format!r} is not one of {', '.join(FORMATS)}")
+    try:
+        content = path.read_bytes()
+    except OSError as error:
+        raise WeatherFileError(f"{path.name}: cannot be read: {error.strerror or error}") from None
+    try:
+        text = content.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        text = content.decode("latin-1")
+    chosen = _guess(path, text) if file_format == "auto" else file_format
+    try:
+        record = READERS[chosen](text, place)
+    except WeatherFileError as error:
+        raise WeatherFileError(f"{path.name} (read as {chosen}): {error}") from None
+    except READER_ERRORS as error:
+        raise WeatherFileError(f"{path.name}: cannot be read as {chosen} ({type(error).__name__}: {error})") from error
+    return weather_of(record, place, sun_of(place))
+
+
+def _guess(path: Path, text: str) -> str:
+    suffix, head = path.suffix.lower(), text[:4000]
+    if suffix == ".epw" or head.startswith("LOCATION,"):
+        return "epw"
+    if suffix == ".tm2":
+        return "tm2"
+    if suffix == ".json" or head.lstrip().startswith("{"):
+        return "pvgis_tmy" if '"tmy_hourly"' in text else "pvgis_hourly"
+    if head.startswith("Latitude (decimal degrees)"):
+        return "pvgis_tmy" if "time(UTC)" in head else "pvgis_hourly"
+    if "Date (MM/DD/YYYY)" in head:
+        return "tmy3"
+    return "csv"
+
+
+def _picked(frame: pd.DataFrame, names: dict[str, str]) -> dict[str, pd.Series]:
+    return {ours: frame[theirs] for theirs, ours in names.items() if theirs in frame}
+
+
+def _typical_year(frame: pd.DataFrame, index: pd.DatetimeIndex, what: str, meta: dict[str, Any]) -> Record:
+    rows, years, remarks = whole_years(index, real_years=False)
+    return record_of(
+        _picked(frame.iloc[rows], PVLIB_COLUMNS),
+        years,
+        utc_offset_h=float(meta["TZ"]),
+        label=what,
+        latitude_deg=float(meta["latitude"]),
+        longitude_deg=float(meta["longitude"]),
+        notes=remarks,
+    )
+
+
+def _read_epw(text: str, place: Place) -> Record:
+    frame, meta = pvlib.iotools.read_epw(io.StringIO(text))
+    site = " ".join(str(meta.get(key, "")) for key in ("city", "country")).strip()
+    # pvlib already labels the beginning of the hour here.
+    return _typical_year(frame, pd.DatetimeIndex(frame.index), f"EPW weather file of {site}", meta)
+
+
+def _read_tmy3(text: str, place: Place) -> Record:
+    frame, meta = pvlib.iotools.read_tmy3(io.StringIO(text))
+    site = str(meta["Name"]).strip('"')
+    # TMY3 labels the end of the hour (Wilcox and Marion 2008, NREL/TP-581-43156).
+    beginning = pd.DatetimeIndex(frame.index) - pd.Timedelta(hours=1)
+    # pvlib moves 24:00 of 28 February to 1 March in leap years; an hour before that is 29 February again.
+    leap_day = (beginning.month == 2) & (beginning.day == 29)
+    beginning = beginning.where(~leap_day, beginning - pd.Timedelta(days=1))
+    return _typical_year(frame, beginning, f"TMY3 weather file of {site}, {meta['State']}", meta)
+
+
+def _read_tm2(text: str, place: Place) -> Record:
+    first, _, rest = text.partition("\n")
+    # pvlib's reader takes one word for the city.
+    header = re.sub(r"^(\s*\S+\s+)(.*?)(\s+[A-Z]{2}\s+-?\d+\s+[NS]\s)", _one_word, first)
+    with tempfile.TemporaryDirectory() as folder:
+        copy = Path(folder) / "year.tm2"
+        copy.write_text(f"{header}\n{rest}", encoding="utf-8")
+        frame, meta = pvlib.iotools.read_tmy2(str(copy))
+    frame = pd.DataFrame(
+        {
+            "ghi": frame["GHI"],
+            "dni": frame["DNI"],
+            "dhi": frame["DHI"],
+            "temp_air": frame["DryBulb"] / 10,  # tenths
+            "wind_speed": frame["Wspd"] / 10,
+        }
+    )
+    site = str(meta["City"]).replace("_", " ").title()
+    # The index is the beginning of the hour, whatever pvlib's docstring says: the file's own extraterrestrial
+    # column agrees with the sun half an hour after it.
+    return _typical_year(frame, pd.DatetimeIndex(frame.index), f"TMY2 weather file of {site}, {meta['State']}", meta)
+
+
+def _one_word(match: re.Match[str]) -> str:
+    return match[1] + match[2].strip().replace(" ", "_") + match[3]
+
+
+def pvgis_tmy_record(frame: pd.DataFrame, meta: dict[str, Any]) -> Record:
+    """Make a record of what pvlib's readers give for a PVGIS typical year: UTC, instantaneous irradiance."""
+    rows, years, remarks = whole_years(pd.DatetimeIndex(frame.index), real_years=False)
+    inputs = meta["inputs"]
+    where = inputs.get("location", inputs)
+    offset_h = inputs.get("irradiance time offset", where.get("irradiance_time_offset"))
+    if offset_h is None:
+        remarks += ("the file does not say at which minute its irradiance was taken: the full hour is assumed",)
+    return record_of(
+        _picked(frame.iloc[rows], PVLIB_COLUMNS),
+        years,
+        utc_offset_h=0.0,
+        first_minute=60 * float(offset_h or 0.0) - 30,
+        label="PVGIS typical meteorological year",
+        latitude_deg=float(where["latitude"]),
+        longitude_deg=float(where["longitude"]),
+        notes=remarks,
+    )
+
+
+def _read_pvgis_tmy(text: str, place: Place) -> Record:
+    if text.startswith("LOCATION,"):
+        return _read_epw(text, place)
+    if text.lstrip().startswith("{"):
+        return pvgis_tmy_record(*pvlib.iotools.read_pvgis_tmy(io.StringIO(text), pvgis_format="json"))
+    found = len(re.findall(r"^\d{8}:\d{4},", text, re.MULTILINE))
+    if found < HOURS_PER_YEAR:
+        raise WeatherFileError(f"{found:,} rows found, 8,760 expected; the file is cut short")
+    return pvgis_tmy_record(*pvlib.iotools.read_pvgis_tmy(io.BytesIO(text.encode()), pvgis_format="csv"))
+
+
+def _read_pvgis_hourly(text: str, place: Place) -> Record:
+    kind = "json" if text.lstrip().startswith("{") else "csv"
+    frame, meta = pvlib.iotools.read_pvgis_hourly(io.StringIO(text), pvgis_format=kind)
+    inputs = meta["inputs"]
+    slope = _slope_deg(inputs)
+    if slope is None or slope != 0:
+        got = "does not say the slope of its plane" if slope is None else f"is for a plane sloping {slope:g} degrees"
+        raise WeatherFileError(f"the file {got}: ask PVGIS for a fixed plane with slope 0 (horizontal)")
+    index = pd.DatetimeIndex(frame.index)
+    rows, years, remarks = whole_years(index, real_years=True)
+    frame = frame.iloc[rows]
+    columns = _picked(frame, PVLIB_COLUMNS)
+    if {"poa_direct", "poa_sky_diffuse"} <= set(frame):
+        diffuse = frame["poa_sky_diffuse"] + frame.get("poa_ground_diffuse", 0.0)
+        columns |= {"ghi": frame["poa_direct"] + diffuse, "dhi": diffuse}
+    elif "poa_global" in frame:
+        columns["ghi"] = frame["poa_global"]
+    where = inputs.get("location", inputs)
+    return record_of(
+        columns,
+        years,
+        utc_offset_h=0.0,
+        first_minute=float(index.minute[0]) - 30,
+        label=f"PVGIS hourly series, {years} year{'s' if years > 1 else ''}",
+        latitude_deg=float(where["latitude"]),
+        longitude_deg=float(where["longitude"]),
+        notes=remarks,
+    )
+
+
+def _slope_deg(inputs: dict[str, Any]) -> float | None:
+    mounting = inputs.get("mounting_system")
+    if mounting is not None:
+        slope = mounting.get("fixed", {}).get("slope", {}).get("value")
+        return None if slope is None else float(slope)
+    number = re.match(r"-?[\d.]+", str(inputs.get("Slope", "")))
+    return float(number[0]) if number else None
+
+
+def _read_csv(text: str, place: Place) -> Record:
+    said = dict(re.findall(r"^#\s*(latitude_deg|longitude_deg|utc_offset_h)\s*:\s*(-?[\d.]+)\s*$", text, re.MULTILINE))
+    told = re.search(r"^#\s*source\s*:\s*(.+?)\s*$", text, re.MULTILINE | re.IGNORECASE)
+    frame = pd.read_csv(io.StringIO(text), comment="#", skipinitialspace=True, index_col=False)
+    frame.columns = frame.columns.str.strip()
+    missing = [name for name in CSV_NEEDED if name not in frame]
+    if missing:
+        raise WeatherFileError(
+            f"no column {' and no column '.join(missing)}; the header row has {', '.join(map(str, frame.columns))}"
+        )
+    if len(frame) == 0 or len(frame) % HOURS_PER_YEAR:
+        raise WeatherFileError(f"{len(frame):,} rows found, 8,760 (or a whole number of such years) expected")
+    unused = [str(name) for name in frame.columns if name not in CSV_COLUMNS]
+    return record_of(
+        _picked(frame, CSV_COLUMNS),
+        len(frame) // HOURS_PER_YEAR,
+        utc_offset_h=float(said.get("utc_offset_h", place.utc_offset_h)),
+        label=told[1] if told else "CSV weather file",
+        latitude_deg=float(said["latitude_deg"]) if "latitude_deg" in said else None,
+        longitude_deg=float(said["longitude_deg"]) if "longitude_deg" in said else None,
+        notes=(f"columns not used: {', '.join(unused)}",) if unused else (),
+    )
+
+
+READERS: dict[str, Callable[[str, Place], Record]] = {
+    "epw": _read_epw,
+    "tmy3": _read_tmy3,
+    "tm2": _read_tm2,
+    "pvgis_tmy": _read_pvgis_tmy,
+    "pvgis_hourly": _read_pvgis_hourly,
+    "csv": _read_csv,
+}

@@ -1,0 +1,273 @@
+"""Hourly years made from twelve monthly means."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+import numpy as np
+from scipy.special import ndtri
+
+from planner.resource.clearness import (
+    DAY_CORRELATION,
+    HOUR_CORRELATION,
+    LOWEST_CLEARNESS,
+    DailyLaw,
+    autoregressive,
+    bend,
+    daily_quantiles,
+    highest_clearness,
+    hourly_clearness,
+)
+from planner.resource.sun import (
+    DAYS_PER_MONTH,
+    FIRST_DAY_OF_MONTH,
+    HOURS_PER_YEAR,
+    MONTH_NAMES,
+    MONTH_OF_DAY,
+    Array,
+    Place,
+    Sun,
+    hours_to_months,
+    solar_days,
+)
+from planner.resource.years import WeatherYears, split_beam
+
+HIGHEST_MEAN_CLEARNESS = 0.88
+TWILIGHT_WH_M2_DAY = 300.0
+ASSUMED_WIND_M_S = 1.0
+"""Wind at the array where none is known; common practice, no source."""
+STEEP_WINTER_LATITUDE_DEG = 45.0
+
+
+def synthetic_years(
+    place: Place,
+    sun: Sun,
+    ghi_kwh_m2_day: Sequence[float] | Array,
+    temperature_c: Sequence[float] | Array,
+    temperature_range_k: Sequence[float] | Array | None,
+    *,
+    years: int,
+    seed: int,
+    annual_spread_percent: float = 0.0,
+    daily_law: DailyLaw = "saunier",
+) -> WeatherYears:
+    """Make hourly years whose months keep twelve given means.
+
+    Parameters
+    ----------
+    place : Place
+        Where.
+    sun : Sun
+        `sun_of(place)`.
+    ghi_kwh_m2_day : sequence of 12 floats
+        Monthly mean of daily global horizontal irradiation.
+    temperature_c : sequence of 12 floats
+        Monthly mean air temperature.
+    temperature_range_k : sequence of 12 floats or None
+        Monthly mean of daily maximum less minimum; None takes it from the clearness of the month.
+    years : int
+        How many years.
+    seed : int
+        Start of the random numbers. The weather of year k is the same however many years are asked for, save for
+        its yearly factor.
+    annual_spread_percent : float
+        Standard deviation of the yearly irradiation. The factors are stratified normal quantiles in random order,
+        so that a life of any length has its fair share of poor years; their mean is 1.
+    daily_law : {'saunier', 'bendt'}
+        Law of daily clearness; see `planner.resource.clearness.daily_quantiles`.
+
+    Returns
+    -------
+    WeatherYears
+        Month sums are exact to the means of each year; dni cos(zenith) + dhi = ghi in each hour.
+
+    Raises
+    ------
+    ValueError
+        If a list is not of twelve finite numbers, a month is not possible at this latitude, or `years`, the spread
+        or the law are out of range.
+
+    Notes
+    -----
+    Days: the law's values at equally spaced probabilities (Knight, Klein and Duffie 1991) in the order of a
+    Gaussian autoregressive series (Graham, Hollands and Huget 1988). Hours: Graham and Hollands 1990. Split: Erbs,
+    Klein and Duffie 1982. Temperature: Erbs, Klein and Beckman 1983.
+    """
+    means, temperatures = _twelve("ghi_kwh_m2_day", ghi_kwh_m2_day), _twelve("temperature_c", temperature_c)
+    if years < 1:
+        raise ValueError(f"years must be 1 or more, not {years}")
+    if not 0 <= annual_spread_percent <= 30:
+        raise ValueError(f"annual_spread_percent must be between 0 and 30, not {annual_spread_percent:g}")
+    if daily_law not in ("saunier", "bendt"):
+        raise ValueError(f"daily_law {daily_law!r} is not one of 'saunier', 'bendt'")
+    above = solar_days(sun.extraterrestrial_horizontal_wh_m2, sun)
+    clear = solar_days(sun.clear_sky_ghi_w_m2, sun)
+    month_above = _month_sums(above.sum(axis=1)) / DAYS_PER_MONTH  # Wh/m2/day
+    month_clear = _month_sums(clear.sum(axis=1)) / DAYS_PER_MONTH
+    twilight = (month_above < TWILIGHT_WH_M2_DAY) & (means < TWILIGHT_WH_M2_DAY / 2000)
+    means, notes = _checked_means(means, month_above, month_clear, twilight)
+    clearness = 1000 * means / np.maximum(month_above, 1e-9)
+
+    base = means * DAYS_PER_MONTH
+    year_means = _year_means(means, month_above, twilight, years, seed, annual_spread_percent / 100)
+    factor = year_means @ DAYS_PER_MONTH / base.sum() if base.sum() > 0 else np.ones(years)
+
+    day_noise, hour_noise = _noise(years, seed)
+    daily = _daily_clearness(year_means, above.sum(axis=1), month_clear, twilight, day_noise, daily_law)
+    ghi = _hourly_ghi(daily, above, clear, sun, hour_noise)
+    # Exact already unless the clock's midnight falls in the sun's day; then this shares out the days it cut in two.
+    got, wanted = hours_to_months(ghi), 1000 * (year_means * DAYS_PER_MONTH).T
+    ghi *= np.where(got > 0, wanted / np.where(got > 0, got, 1.0), 1.0)[sun.month]
+    dni, dhi = split_beam(ghi, sun)
+
+    if temperature_range_k is None:
+        ranges = np.maximum(25.8 * clearness - 5.21, 3.0)
+        notes.append(
+            "daily temperature range taken from the clearness of each month (Erbs, Klein and Beckman 1983), which is "
+            "several K wrong at humid or coastal places: give the monthly range, maximum less minimum"
+        )
+    else:
+        ranges = _twelve("temperature_range_k", temperature_range_k)
+        if (ranges < 0).any():
+            raise ValueError("temperature_range_k must not be negative")
+    temperature = _temperature(temperatures, ranges, sun)
+    if abs(place.latitude_deg) > STEEP_WINTER_LATITUDE_DEG:
+        notes.append(
+            f"at {abs(place.latitude_deg):.0f} degrees of latitude, steep planes in winter get 10 to 30 % more or "
+            "less than years made from monthly means show: prefer a typical-year file"
+        )
+    law = "Saunier, Reddy and Kumar 1987" if daily_law == "saunier" else "Bendt, Collares-Pereira and Rabl 1981"
+    shape = (HOURS_PER_YEAR, years)
+    return WeatherYears(
+        ghi_w_m2=ghi,
+        dni_w_m2=dni,
+        dhi_w_m2=dhi,
+        temperature_c=np.broadcast_to(temperature[:, None], shape),
+        wind_m_s=np.broadcast_to(np.float64(ASSUMED_WIND_M_S), shape),
+        sun=sun,
+        annual_factor=factor,
+        source=(
+            f"hourly years made from twelve monthly means (days: {law}; hours: Graham and Hollands 1990; diffuse "
+            "share: Erbs, Klein and Duffie 1982; temperature: Erbs, Klein and Beckman 1983); "
+            f"wind assumed {ASSUMED_WIND_M_S:g} m/s"
+        ),
+        notes=tuple(notes),
+    )
+
+
+def _twelve(name: str, values: Sequence[float] | Array) -> Array:
+    numbers = np.asarray(values, dtype=np.float64)
+    if numbers.shape != (12,) or not np.isfinite(numbers).all():
+        raise ValueError(f"{name} must be twelve finite numbers, January to December")
+    return numbers
+
+
+def _month_sums(daily: Array) -> Array:
+    return np.asarray(np.add.reduceat(daily, FIRST_DAY_OF_MONTH, axis=-1))
+
+
+def _checked_means(means: Array, month_above: Array, month_clear: Array, twilight: Array) -> tuple[Array, list[str]]:
+    """Refuse impossible months, remark on unlikely ones, and cut those of the polar twilight to what can be."""
+    notes = []
+    lowest, highest = LOWEST_CLEARNESS * month_above / 1000, HIGHEST_MEAN_CLEARNESS * month_above / 1000
+    unlikely = np.maximum(1.05 * month_clear, 0.80 * month_above) / 1000
+    for name, mean, low, high, much, above, dusk in zip(
+        MONTH_NAMES, means, lowest, highest, unlikely, month_above / 1000, twilight, strict=True
+    ):
+        if mean < 0 or (not dusk and not low < mean < high):
+            raise ValueError(
+                f"{name}: {mean:g} kWh/m2/day is a clearness index of {mean / max(above, 1e-9):.2f}, which cannot "
+                f"be; at this latitude the month allows {low:.2f} to {high:.2f} kWh/m2/day "
+                f"(clearness index {LOWEST_CLEARNESS:g} to {HIGHEST_MEAN_CLEARNESS:g})"
+            )
+        if dusk and mean > high:
+            notes.append(
+                f"{name}: {mean:g} kWh/m2/day is more than the polar twilight can give, {high:.3f} taken instead"
+            )
+        elif not dusk and mean > much:
+            notes.append(
+                f"{name}: {mean:g} kWh/m2/day is more than a cloudless sky usually gives here ({much:.1f}): "
+                "check the figure"
+            )
+    return np.where(twilight, np.minimum(means, highest), means), notes
+
+
+def _year_means(means: Array, month_above: Array, twilight: Array, years: int, seed: int, spread: float) -> Array:
+    """Twelve means of each year, shape (years, 12), in kWh/m2/day."""
+    if spread == 0 or years == 1:
+        return np.tile(means, (years, 1))
+    normal = ndtri((np.arange(years) + 0.5) / years)
+    order = np.random.default_rng(np.random.SeedSequence(seed, spawn_key=(0,)))
+    factors = 1 + spread * order.permutation(normal)
+    # A little inside the bounds, so that each month still has a law of daily clearness.
+    lowest = np.where(twilight, 0.0, np.minimum(0.06 * month_above / 1000, means))
+    highest = np.maximum(0.87 * month_above / 1000, means)
+    return np.asarray(np.clip(factors[:, None] * means, lowest, highest))
+
+
+def _noise(years: int, seed: int) -> tuple[Array, Array]:
+    """Independent normal values for days (years, 365) and hours (years, 365, 24), each year from its own stream."""
+    streams = [np.random.default_rng(np.random.SeedSequence(seed, spawn_key=(1 + year,))) for year in range(years)]
+    draws = np.stack([stream.standard_normal((365, 25)) for stream in streams])
+    return draws[:, :, 0], draws[:, :, 1:]
+
+
+def _daily_clearness(
+    year_means: Array, day_above: Array, month_clear: Array, twilight: Array, noise: Array, law: DailyLaw
+) -> Array:
+    """Daily clearness index, shape (years, 365), whose months keep their means."""
+    order = autoregressive(noise, DAY_CORRELATION)
+    daily = np.empty_like(order)
+    for month in range(12):
+        days = np.flatnonzero(month == MONTH_OF_DAY)
+        above = day_above[days]
+        energy = 1000 * year_means[:, month] * len(days)
+        mean = energy / max(above.sum(), 1e-9)
+        if twilight[month]:  # no law of days for so little sun
+            daily[:, days] = mean[:, None]
+            continue
+        clear_index = month_clear[month] * len(days) / above.sum()
+        highest = highest_clearness(mean, clear_index)
+        rank = np.argsort(np.argsort(order[:, days], axis=1), axis=1)
+        values = np.take_along_axis(daily_quantiles(mean, highest, len(days), law), rank, axis=1)
+        room = (highest - LOWEST_CLEARNESS)[:, None]
+        bent = bend((values - LOWEST_CLEARNESS) / room, room * above, energy - LOWEST_CLEARNESS * above.sum())
+        daily[:, days] = LOWEST_CLEARNESS + bent / above
+    return daily
+
+
+def _hourly_ghi(daily: Array, above: Array, clear: Array, sun: Sun, noise: Array) -> Array:
+    """Hourly irradiance, shape (8760, years), of days with given clearness; every day's sum is kept."""
+    years = len(daily)
+    lit = above.any(axis=0)  # hours of the day that ever see the sun
+    above, clear = above[:, lit], clear[:, lit]
+    height = np.cos(np.radians(solar_days(sun.zenith_deg, sun)[:, lit]))
+    wanted = daily * above.sum(axis=1)
+    index = hourly_clearness(daily[:, :, None], height, autoregressive(noise[:, :, lit], HOUR_CORRELATION))
+    # 1.05 times the clear sky is the cap, lifted where a day's energy asks for more: turbidity grids can be too hazy.
+    cap = np.clip(np.maximum(1.05 * clear, 0.10 * above), 0.0, 0.92 * above)
+    lift = np.maximum(1.0, 1.03 * wanted / np.maximum(cap.sum(axis=1), 1e-9))
+    cap = cap * lift[:, :, None]
+    ghi = np.zeros((years, 365, 24))
+    ghi[:, :, lit] = bend(index * above / np.maximum(cap, 1e-9), cap, wanted)
+    local = np.roll(ghi.reshape(years, HOURS_PER_YEAR), sun.clock_ahead_h, axis=1)
+    return np.ascontiguousarray(local.T)
+
+
+def _temperature(means: Array, ranges: Array, sun: Sun) -> Array:
+    """Hourly air temperature, shape (8760,): months keep their means, days swing by the harmonics of Erbs et al."""
+    middle = FIRST_DAY_OF_MONTH + DAYS_PER_MONTH / 2
+    knots = np.concatenate(([middle[-1] - 365], middle, [middle[0] + 365]))
+    unit = np.eye(12)[np.arange(-1, 13) % 12]  # the year is a ring
+    days = np.arange(365) + 0.5
+    shape = np.stack([np.interp(days, knots, unit[:, month]) for month in range(12)], axis=1)
+    month_shape = _month_sums(shape.T).T / DAYS_PER_MONTH[:, None]
+    base = shape @ np.linalg.solve(month_shape, means)
+    t = 2 * np.pi * ((sun.hour - sun.clock_ahead_h + 0.5) - 1) / 24
+    swing = (
+        0.4632 * np.cos(t - 3.805)
+        + 0.0984 * np.cos(2 * t - 0.360)
+        + 0.0168 * np.cos(3 * t - 0.822)
+        + 0.0138 * np.cos(4 * t - 3.513)
+    )
+    return np.asarray(np.repeat(base, 24) + ranges[sun.month] * swing)

@@ -1,0 +1,189 @@
+"""One kind of error for everything a user can get wrong, and how it reads."""
+
+from __future__ import annotations
+
+import difflib
+import re
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import Any, get_args
+
+from pydantic import BaseModel, ValidationError
+
+Path = tuple[str | int, ...]
+
+
+@dataclass(frozen=True)
+class Problem:
+    """One thing that is wrong with the input.
+
+    Attributes
+    ----------
+    key : str
+        Dotted path of the key, or '' where the problem is not at one key.
+    text : str
+        What was given and what is allowed.
+    line : int or None
+        Line of the file, where known.
+    """
+
+    key: str
+    text: str
+    line: int | None = None
+
+
+class InputError(Exception):
+    """What the user gave cannot be used; carries every problem found, for exit code 2."""
+
+    def __init__(self, file: str, problems: Sequence[Problem]) -> None:
+        self.file = file
+        self.problems = tuple(problems)
+        super().__init__("\n".join(self.lines()))
+
+    def lines(self) -> Iterator[str]:
+        """Yield one line of text for each problem."""
+        for problem in self.problems:
+            place = self.file if problem.line is None else f"{self.file}:{problem.line}"
+            yield f"{place}: {problem.key}: {problem.text}" if problem.key else f"{place}: {problem.text}"
+
+
+def dotted(path: Iterable[str | int]) -> str:
+    """Write a path the way a reader of TOML would: tables by dots, list entries by number from 1."""
+    text = ""
+    for part in path:
+        if isinstance(part, int):
+            text += f"[{part + 1}]"
+        else:
+            shown = part if part.replace("_", "").replace("-", "").isalnum() else f"'{part}'"
+            text += f".{shown}" if text else shown
+    return text
+
+
+def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseModel]) -> list[tuple[Path, str]]:
+    """Turn a validation error into (path in the file, plain text) pairs, alternatives of one key merged.
+
+    Parameters
+    ----------
+    error : pydantic.ValidationError
+        What pydantic found.
+    raw : dict
+        The data as read from the file.
+    root : type[pydantic.BaseModel]
+        The model that was validated, for the nearest valid key.
+    """
+    merged: dict[Path, list[str]] = {}
+    given: dict[Path, Any] = {}
+    for detail in error.errors(include_url=False):
+        path = _in_file(detail["loc"], raw, missing=detail["type"] == "missing")
+        text = _text(detail, path, root)
+        if text not in merged.setdefault(path, []):
+            merged[path].append(text)
+        if detail["type"] not in ("missing", "extra_forbidden") and not isinstance(detail["input"], dict | BaseModel):
+            given[path] = detail["input"]
+    return [(path, _joined(texts, given.get(path, _NOTHING))) for path, texts in merged.items()]
+
+
+_NOTHING = object()
+_WHOLE_FLOAT = re.compile(r"(\d)\.0\b(?!\.)")
+
+
+def _joined(texts: list[str], given: Any) -> str:
+    allowed = ", or ".join(texts)
+    if given is _NOTHING:
+        return allowed
+    shown = repr(given) if not isinstance(given, list) else f"a list of {len(given)}"
+    return f"{shown} was given; {allowed}"
+
+
+def _in_file(loc: tuple[str | int, ...], raw: Any, *, missing: bool) -> Path:
+    """Drop the parts of a pydantic location that are not keys of the file (tags of unions)."""
+    path: list[str | int] = []
+    here = raw
+    for index, part in enumerate(loc):
+        last = index == len(loc) - 1
+        if isinstance(here, dict) and part in here:
+            here = here[part]
+            path.append(part)
+        elif isinstance(here, list) and isinstance(part, int) and part < len(here):
+            here = here[part]
+            path.append(part)
+        elif isinstance(here, dict) and last and missing:
+            path.append(part)
+    return tuple(path)
+
+
+_TEXTS = {
+    "missing": "is missing",
+    "float_type": "must be a number",
+    "int_type": "must be a whole number",
+    "string_type": "must be text",
+    "bool_type": "must be true or false",
+    "list_type": "must be a list",
+    "dict_type": "must be a table",
+    "model_type": "must be a table",
+    "finite_number": "must be a finite number",
+}
+
+
+def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
+    kind, context = detail["type"], detail.get("ctx", {})
+    if kind == "extra_forbidden":
+        return _unknown_key(path, root)
+    if kind in _TEXTS:
+        return _TEXTS[kind]
+    if kind == "greater_than":
+        return f"must be greater than {context['gt']:g}"
+    if kind == "greater_than_equal":
+        return f"must be at least {context['ge']:g}"
+    if kind == "less_than":
+        return f"must be less than {context['lt']:g}"
+    if kind == "less_than_equal":
+        return f"must be at most {context['le']:g}"
+    if kind == "literal_error":
+        return f"must be {context['expected']}"
+    if kind in ("too_short", "too_long"):
+        wanted = context.get("min_length", context.get("max_length"))
+        few = "at least" if kind == "too_short" else "at most"
+        wanted_text = f"{wanted} values" if wanted in (2, 12, 24) else f"{few} {wanted}"
+        return f"must have {wanted_text} ({context['actual_length']} found)"
+    if kind in ("union_tag_invalid", "union_tag_not_found"):
+        tags = context.get("expected_tags", "")
+        return f"needs kind = one of {tags}" if tags else "needs the key kind"
+    if kind == "string_too_short":
+        return "must not be empty"
+    if kind == "string_pattern_mismatch":
+        return f"must match the pattern {context['pattern']}"
+    return _WHOLE_FLOAT.sub(r"\1", str(detail["msg"]))
+
+
+def _unknown_key(path: Path, root: type[BaseModel]) -> str:
+    known = sorted(set(_keys_at(root, path[:-1])))
+    near = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
+    if near:
+        return f"is not a known key; did you mean '{near[0]}'?"
+    listed = ", ".join(known) if known else "none"
+    return f"is not a known key; allowed here: {listed}"
+
+
+def _keys_at(root: type[BaseModel], path: Path) -> Iterator[str]:
+    """Yield the keys that a path of the file allows, over every member of a union."""
+    models = [root]
+    for part in path:
+        if isinstance(part, int):
+            continue
+        models = [
+            inner
+            for model in models
+            if part in model.model_fields
+            for inner in _models_in(model.model_fields[part].annotation)
+        ]
+    for model in models:
+        yield from model.model_fields
+
+
+def _models_in(annotation: Any) -> Iterator[type[BaseModel]]:
+    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
+        yield annotation
+        return
+    for argument in get_args(annotation):
+        yield from _models_in(argument)

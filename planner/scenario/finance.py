@@ -1,0 +1,96 @@
+"""Costs beyond the equipment, the rules of the money and the service to be given."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal, Self
+
+from pydantic import Field, model_validator
+from pydantic_core import PydanticCustomError
+
+from planner.scenario.fields import COMMON_PRACTICE, Model, Percent, assumed, needed, optional, several
+
+SourceName = Literal["solar", "grid", "generator"]
+
+
+class CostItem(Model):
+    """One more line of the bill of quantities."""
+
+    name: str = needed("What it is", min_length=1)
+    quantity: float = assumed(1.0, "How many", source="one", gt=0)
+    unit: str = assumed("item", "Unit of the quantity", source="item")
+    unit_price: float = needed("Price of one", "money", ge=0)
+    life_years: float | None = optional("Service life", "years", absent="lasts the whole life", gt=0, le=200)
+    upkeep_percent_per_year: float = assumed(
+        0.0, "Yearly upkeep as a share of the price", "%/year", source="none", ge=0, le=50
+    )
+    sources: list[SourceName] = several("Sources it belongs to; none means every option")
+
+
+class YearlyCost(Model):
+    """A cost that comes back each year, such as a caretaker."""
+
+    name: str = needed("What it is", min_length=1)
+    per_year: float = needed("Cost per year", "money/year", ge=0)
+    sources: list[SourceName] = several("Sources it belongs to; none means every option")
+
+
+class Costs(Model):
+    """Costs that are not the price of a thing described elsewhere."""
+
+    items: list[CostItem] = several("Further lines of the bill of quantities")
+    yearly: list[YearlyCost] = several("Yearly costs")
+    installation_percent: Percent = assumed(
+        0.0, "Labour and transport as a share of the equipment bought", "%", source="none entered"
+    )
+    contingency_percent: Percent = assumed(0.0, "Reserve on all construction", "%", source="none entered")
+
+
+class Finance(Model):
+    """The rules of the money."""
+
+    life_years: int = assumed(20, "Years that are counted", "years", source=COMMON_PRACTICE, ge=1, le=40)
+    discount_rate_percent: float = needed("Discount rate, in the kind of prices chosen", "%/year", gt=-5, le=40)
+    prices: Literal["constant", "nominal"] = assumed(
+        "constant",
+        "Constant prices of year 0, or nominal prices that rise with inflation",
+        source="constant prices",
+    )
+    inflation_percent: float = assumed(0.0, "General inflation", "%/year", source="none entered", gt=-5, le=50)
+    grant_percent: Percent = assumed(0.0, "Share of construction paid by a grant", "%", source="no grant entered")
+    loan_percent: Percent = assumed(0.0, "Share of construction paid by a loan", "%", source="no loan entered")
+    loan_rate_percent: float = assumed(
+        0.0, "Interest on the loan (nominal)", "%/year", source="no loan entered", ge=0, le=60
+    )
+    loan_years: int = assumed(5, "Years to repay the loan", "years", source="assumed", ge=1, le=40)
+    water_price_per_m3: float = assumed(
+        0.0, "What users pay for delivered water", "money/m3", source="no price entered", ge=0
+    )
+
+    @model_validator(mode="after")
+    def _shares(self) -> Self:
+        if self.grant_percent + self.loan_percent > 100:
+            raise PydanticCustomError("finance", "grant_percent and loan_percent together exceed 100")
+        if self.loan_percent > 0 and self.loan_years > self.life_years:
+            raise PydanticCustomError("finance", "loan_years is longer than life_years")
+        return self
+
+
+class Service(Model):
+    """What counts as serving the demand, and which options are compared."""
+
+    delivered_share_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
+        98.0,
+        "Least share of the life's demand that must be delivered",
+        "%",
+        source=f"assumed, {COMMON_PRACTICE}",
+    )
+    worst_year_share_percent: Percent | None = optional(
+        "Least share that must be delivered in the worst year", "%", absent="no such condition"
+    )
+    options: list[str] = several(
+        "Supply options to compare, such as 'solar + grid'; none means all the described sources allow"
+    )
+    reference: str | None = optional(
+        "Supply option against which saving and payback are counted",
+        absent="generator alone, else grid alone, else the first option",
+    )

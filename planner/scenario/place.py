@@ -1,0 +1,141 @@
+"""Where the scheme stands, the weather there and who draws water."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from planner.scenario.fields import (
+    COMMON_PRACTICE,
+    Model,
+    Month12,
+    NonNegative12,
+    Percent,
+    assumed,
+    needed,
+    optional,
+    several,
+)
+
+
+class Site(Model):
+    """The place on the map."""
+
+    place: str = needed("Name of the place", min_length=1)
+    latitude_deg: float = needed("Latitude, north positive", "deg", ge=-90, le=90)
+    longitude_deg: float = needed("Longitude, east positive", "deg", ge=-180, le=180)
+    time_zone: str = needed(
+        "Fixed offset of local standard time such as '+05:45', or an IANA zone name such as 'Africa/Nairobi'",
+        min_length=1,
+    )
+    altitude_m: float | None = optional(
+        "Ground level above the sea", "m", absent="taken from pvlib's world grid", ge=-450, le=6000
+    )
+
+
+class MonthlyWeather(Model):
+    """Twelve monthly means, turned into a different synthetic year for each life year."""
+
+    kind: Literal["monthly"]
+    ghi_kwh_m2_day: NonNegative12 = needed("Monthly mean of daily irradiation on a horizontal plane", "kWh/m2/day")
+    temperature_c: Month12 = needed("Monthly mean air temperature", "deg C")
+    temperature_range_k: NonNegative12 | None = optional(
+        "Monthly mean of the daily range, maximum less minimum",
+        "K",
+        absent="derived from the clearness of each month (Erbs, Klein and Beckman 1983), poor at humid places",
+    )
+    annual_spread_percent: float = assumed(
+        4.0,
+        "Standard deviation of the yearly irradiation about its mean",
+        "%",
+        source=f"assumed, {COMMON_PRACTICE}",
+        ge=0,
+        le=20,
+    )
+    daily_law: Literal["saunier", "bendt"] = assumed(
+        "saunier",
+        "Law of daily clearness; 'bendt' has more very dull days and is the careful choice outside the tropics",
+        source="Saunier, Reddy and Kumar 1987, Solar Energy 38:169-177",
+    )
+
+
+class FileWeather(Model):
+    """A weather file, used as it is for every life year (several years in the file take turns)."""
+
+    kind: Literal["file"]
+    file: str = needed("Path of the weather file, relative to the scenario", min_length=1)
+    file_format: Literal["auto", "epw", "tmy3", "tm2", "pvgis_tmy", "pvgis_hourly", "csv"] = assumed(
+        "auto", "Format of the file", source="guessed from the file's name and first lines"
+    )
+
+
+Weather = Annotated[MonthlyWeather | FileWeather, Field(discriminator="kind")]
+
+Profile = Literal["household", "school", "livestock", "morning", "night", "even"]
+Fractions24 = Annotated[list[Annotated[float, Field(ge=0)]], Field(min_length=24, max_length=24)]
+
+
+class _User(Model):
+    name: str = needed("Who draws the water", min_length=1)
+    growth_percent_per_year: float | None = optional(
+        "Growth of this user's demand", "%/year", absent="the growth of the whole demand", ge=-20, le=30
+    )
+    draw_profile: Profile | Fractions24 | None = optional(
+        "When in the day the water is drawn: a ready profile or 24 fractions",
+        absent="the profile of the whole demand",
+    )
+
+
+class People(_User):
+    """People, by head and day."""
+
+    kind: Literal["people"]
+    count: float = needed("Number of people in the first year", "people", gt=0, le=1e7)
+    litres_per_person_day: float = needed("Water per person and day", "L/person/day", gt=0, le=1000)
+
+
+class Livestock(_User):
+    """Animals, by head and day."""
+
+    kind: Literal["livestock"]
+    count: float = needed("Number of animals in the first year", "head", gt=0, le=1e7)
+    litres_per_head_day: float = needed("Water per animal and day", "L/head/day", gt=0, le=1000)
+
+
+class Irrigation(_User):
+    """A watered field, by its net requirement."""
+
+    kind: Literal["irrigation"]
+    area_m2: float = needed("Watered area", "m2", gt=0, le=1e8)
+    net_requirement_mm_day: NonNegative12 = needed("Net irrigation requirement by month", "mm/day")
+    application_efficiency_percent: float = needed(
+        "Share of the water applied that the crop can use", "%", gt=0, le=100
+    )
+
+
+class Volume(_User):
+    """A known daily volume."""
+
+    kind: Literal["volume"]
+    m3_per_day: NonNegative12 = needed("Daily volume by month", "m3/day")
+
+
+User = Annotated[People | Livestock | Irrigation | Volume, Field(discriminator="kind")]
+
+
+class Demand(Model):
+    """Everything that is drawn from the tank."""
+
+    growth_percent_per_year: float = assumed(
+        0.0, "Growth of demand", "%/year", source="no growth assumed", ge=-20, le=30
+    )
+    leakage_percent: Percent = assumed(
+        0.0, "Share of the water leaving the tank that is lost", "%", source="no leakage assumed", lt=90
+    )
+    draw_profile: Profile | Fractions24 = assumed(
+        "household",
+        "When in the day the water is drawn: a ready profile or 24 fractions",
+        source=COMMON_PRACTICE,
+    )
+    users: list[User] = several("Who draws the water", min_length=1)

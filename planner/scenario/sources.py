@@ -1,0 +1,348 @@
+"""The sources that could serve the pump: sun, grid and generator, each with equipment, prices and availability."""
+
+from __future__ import annotations
+
+from typing import Annotated, Self
+
+from pydantic import Field, model_validator
+from pydantic_core import PydanticCustomError
+
+from planner.scenario.fields import (
+    COMMON_PRACTICE,
+    FROM_MEMORY,
+    Auto,
+    HourRange,
+    Model,
+    Percent,
+    assumed,
+    needed,
+    optional,
+    several,
+)
+from planner.scenario.waterworks import Equipment
+
+Month = Annotated[int, Field(ge=1, le=12)]
+
+
+class Module(Equipment):
+    """A PV module from its datasheet at standard test conditions."""
+
+    power_w: float = needed("Rated power", "W", gt=0, le=2000)
+    voltage_mp_v: float = needed("Voltage at the maximum power point", "V", gt=0, le=500)
+    current_mp_a: float = needed("Current at the maximum power point", "A", gt=0, le=50)
+    voltage_oc_v: float = needed("Open-circuit voltage", "V", gt=0, le=600)
+    current_sc_a: float = needed("Short-circuit current", "A", gt=0, le=60)
+    current_sc_percent_per_k: float = assumed(
+        0.05,
+        "Temperature coefficient of the short-circuit current",
+        "%/K",
+        source=f"assumed, {COMMON_PRACTICE}",
+        ge=0,
+        le=0.2,
+    )
+    voltage_oc_percent_per_k: float = needed(
+        "Temperature coefficient of the open-circuit voltage (negative)", "%/K", ge=-0.6, le=-0.1
+    )
+    life_years: float = assumed(
+        25.0,
+        "Service life",
+        "years",
+        source="usual module warranty (humanitarian solar-water guidance)",
+        gt=0,
+        le=100,
+    )
+
+    @model_validator(mode="after")
+    def _consistent(self) -> Self:
+        product = self.voltage_mp_v * self.current_mp_a
+        if abs(product / self.power_w - 1) > 0.05:
+            raise PydanticCustomError(
+                "module",
+                "power_w {power} differs by more than 5 % from voltage_mp_v x current_mp_a = {product}",
+                {"power": self.power_w, "product": round(product, 1)},
+            )
+        if self.voltage_oc_v <= self.voltage_mp_v or self.current_sc_a <= self.current_mp_a:
+            raise PydanticCustomError(
+                "module", "voltage_oc_v and current_sc_a must exceed voltage_mp_v and current_mp_a"
+            )
+        return self
+
+
+class Plane(Model):
+    """Strings of modules that face one way."""
+
+    tilt_deg: float = needed("Tilt from the horizontal", "deg", ge=0, le=90)
+    azimuth_deg: float = needed("Direction faced, clockwise from north (180 is south)", "deg", ge=0, le=360)
+    share_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
+        100.0, "Share of the strings on this plane", "%", source="one plane"
+    )
+
+
+class Solar(Model):
+    """The PV array."""
+
+    module: Module = Field(description="The module")
+    modules_in_series: int = needed("Modules in one string", ge=1, le=100)
+    strings: Annotated[int, Field(ge=1, le=1000)] | Auto = needed(
+        "Strings in parallel, or 'auto' for the number that meets the service target at least present cost"
+    )
+    strings_max: int = assumed(
+        12,
+        "Largest number of strings tried when strings is 'auto'",
+        source="a bound of the search",
+        ge=1,
+        le=200,
+    )
+    planes: list[Plane] = several("Planes of the array", min_length=1)
+    soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
+    mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source="PVWatts V5 default (Dobos 2014)")
+    wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source="PVWatts V5 default (Dobos 2014)")
+    light_induced_percent: Percent = assumed(
+        1.5, "Loss in the first days of light", "%", source="PVWatts V5 default (Dobos 2014)"
+    )
+    degradation_percent_per_year: float = assumed(
+        0.5,
+        "Loss of power per year",
+        "%/year",
+        source="Jordan and Kurtz 2013, Prog. Photovolt. 21:12-29, median",
+        ge=0,
+        le=5,
+    )
+    albedo: float = assumed(0.2, "Reflectance of the ground", source="usual value of open ground", ge=0, le=0.9)
+    structure_price_per_module: float = assumed(
+        0.0, "Price of stand, wiring and fixing, per module", "money", source="no cost entered", ge=0
+    )
+    structure_life_years: float = assumed(
+        25.0, "Service life of the stand", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100
+    )
+
+    @model_validator(mode="after")
+    def _whole(self) -> Self:
+        total = sum(plane.share_percent for plane in self.planes)
+        if abs(total - 100) > 0.01:
+            raise PydanticCustomError(
+                "planes",
+                "share_percent of the planes adds up to {total}, must be 100",
+                {"total": round(total, 3)},
+            )
+        return self
+
+
+class Band(Model):
+    """Hours of the day with an energy price of their own."""
+
+    name: str = needed("Name of the band", min_length=1)
+    hours: list[HourRange] = several("Parts of the day, [from, to] in local standard time", min_length=1)
+    months: list[Month] = several("Months in which the band holds, 1 to 12; none means all year")
+    price_per_kwh: float = needed("Energy price", "money/kWh", ge=0)
+
+
+class Block(Model):
+    """A step of a rising-block tariff."""
+
+    up_to_kwh_month: float | None = optional(
+        "Monthly use up to which the price holds", "kWh/month", absent="no upper end", gt=0
+    )
+    price_per_kwh: float = needed("Energy price", "money/kWh", ge=0)
+
+
+class Tariff(Model):
+    """What the grid's energy costs."""
+
+    price_per_kwh: float | None = optional(
+        "Energy price outside the bands", "money/kWh", absent="blocks are given instead", ge=0
+    )
+    bands: list[Band] = several("Time bands with their own price; the first that holds counts")
+    blocks: list[Block] = several("Rising (or falling) blocks by monthly use, instead of price_per_kwh")
+    fixed_charge_per_month: float = assumed(0.0, "Fixed charge", "money/month", source="no charge entered", ge=0)
+    demand_charge_per_kw_month: float = assumed(
+        0.0,
+        "Charge on the highest hourly demand of each month",
+        "money/kW/month",
+        source="no charge entered",
+        ge=0,
+    )
+    levy_per_kwh: float = assumed(0.0, "Levies on energy", "money/kWh", source="no levy entered", ge=0)
+    tax_percent: Percent = assumed(0.0, "Tax on the whole bill", "%", source="no tax entered")
+    price_growth_percent_per_year: float = assumed(
+        0.0, "Growth of the tariff beyond general inflation", "%/year", source="none assumed", ge=-10, le=20
+    )
+
+    @model_validator(mode="after")
+    def _one_price(self) -> Self:
+        if (self.price_per_kwh is None) == (not self.blocks):
+            raise PydanticCustomError("tariff", "give either price_per_kwh or blocks (both or neither was given)")
+        if self.blocks and self.bands:
+            raise PydanticCustomError("tariff", "bands and blocks cannot be combined; give one of them")
+        ends = [block.up_to_kwh_month for block in self.blocks]
+        if ends:
+            if ends[-1] is not None or any(end is None for end in ends[:-1]):
+                raise PydanticCustomError("tariff", "the last block, and only the last, has no up_to_kwh_month")
+            known = [end for end in ends if end is not None]
+            if known != sorted(set(known)):
+                raise PydanticCustomError("tariff", "blocks must be in order of rising up_to_kwh_month")
+        return self
+
+
+class Outages(Model):
+    """Random failures of the grid, drawn anew for each life year."""
+
+    hours_per_day: float = needed("Mean hours without grid per day", "h/day", ge=0, lt=24)
+    mean_duration_h: float = needed("Mean duration of one outage", "h", gt=0, le=720)
+
+
+class Grid(Equipment):
+    """The grid; `price` is the whole cost of connection less the line."""
+
+    hours: list[HourRange] = several("Hours of the day in which the grid is on; none means all day")
+    outages: Outages | None = optional("Random outages within those hours", absent="no outages")
+    power_limit_w: float | None = optional("Largest power the connection gives", "W", absent="no limit", gt=0)
+    voltage_v: float | None = optional("Nominal voltage at the pump's connection", "V", gt=0, le=1000)
+    voltage_tolerance_percent: float = assumed(
+        10.0, "Usual swing of the voltage", "%", source="IEC 60034-1 zone B", ge=0, le=50
+    )
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
+    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
+    line_length_m: float = assumed(0.0, "Length of new line to the pump", "m", source="no new line", ge=0, le=1e5)
+    line_price_per_m: float = assumed(0.0, "Price of new line", "money/m", source="no cost entered", ge=0)
+    life_years: float = assumed(
+        20.0,
+        "Service life of the connection",
+        "years",
+        source="Indian Electricity (Supply) Act schedule, cables 20 years",
+        gt=0,
+        le=100,
+    )
+    tariff: Tariff = Field(description="The tariff")
+    co2_kg_per_kwh: float | None = optional(
+        "Carbon dioxide per kWh", "kg/kWh", absent="no figure: grid emissions are not counted", ge=0, le=3
+    )
+
+
+class Generator(Equipment):
+    """The generating set."""
+
+    rating_kw: float = needed("Rated power at the reference conditions", "kW", gt=0, le=5000)
+    idle_l_per_h_per_kw: float = assumed(
+        0.08145,
+        "Fuel at no load, per kW of rating",
+        "L/h/kW",
+        source=f"Skarstein and Uhlen 1989, Wind Eng. 13(2), {FROM_MEMORY}",
+        ge=0,
+        le=1,
+    )
+    marginal_l_per_kwh: float = assumed(
+        0.246,
+        "Further fuel per kWh",
+        "L/kWh",
+        source=f"Skarstein and Uhlen 1989, Wind Eng. 13(2), {FROM_MEMORY}",
+        gt=0,
+        le=2,
+    )
+    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", ge=0)
+    fuel_delivery_per_l: float = assumed(
+        0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", ge=0
+    )
+    fuel_price_growth_percent_per_year: float = assumed(
+        0.0,
+        "Growth of the fuel price beyond general inflation",
+        "%/year",
+        source="none assumed",
+        ge=-10,
+        le=20,
+    )
+    hours: list[HourRange] = several("Hours of the day in which it may run; none means any")
+    minimum_run_h: float = assumed(0.0, "Shortest run once started", "h", source="no minimum", ge=0, le=12)
+    derating_percent_per_100m: float = assumed(
+        1.0,
+        "Loss of rating per 100 m above derating_from_altitude_m",
+        "%",
+        source="1 % per 100 m above 305 m: MSHA rule for naturally aspirated engines",
+        ge=0,
+        le=5,
+    )
+    derating_from_altitude_m: float = assumed(
+        305.0,
+        "Altitude from which the rating falls",
+        "m",
+        source="MSHA rule for naturally aspirated engines",
+        ge=0,
+        le=5000,
+    )
+    derating_percent_per_k: float = assumed(
+        0.45,
+        "Loss of rating per kelvin above derating_from_temperature_c",
+        "%/K",
+        source="5 % at 43 deg C: Hicks, Handbook of Energy Engineering Calculations",
+        ge=0,
+        le=5,
+    )
+    derating_from_temperature_c: float = assumed(
+        32.2,
+        "Air temperature from which the rating falls",
+        "deg C",
+        source="Hicks, Handbook of Energy Engineering Calculations",
+        ge=0,
+        le=60,
+    )
+    voltage_v: float | None = optional("Voltage", "V", gt=0, le=1000)
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
+    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
+    life_hours: float = assumed(
+        20000.0,
+        "Running hours until it is replaced",
+        "h",
+        source="commercial sets 20 000-30 000 h",
+        gt=0,
+        le=2e5,
+    )
+    life_years: float = assumed(
+        15.0,
+        "Longest life whatever the hours",
+        "years",
+        source="diesel-electric plant 15 years: Indian Electricity (Supply) Act schedule",
+        gt=0,
+        le=100,
+    )
+    service_interval_h: float = assumed(
+        250.0,
+        "Running hours between services",
+        "h",
+        source="oil and filter every 250 h: common service schedules",
+        gt=0,
+        le=5000,
+    )
+    service_price: float = assumed(0.0, "Price of one service", "money", source="no cost entered", ge=0)
+    overhaul_interval_h: float = assumed(
+        10000.0, "Running hours between overhauls", "h", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=1e5
+    )
+    overhaul_price: float = assumed(0.0, "Price of one overhaul", "money", source="no cost entered", ge=0)
+    co2_kg_per_l: float = assumed(
+        2.68,
+        "Carbon dioxide per litre of fuel",
+        "kg/L",
+        source="diesel: IPCC 2006 Guidelines vol. 2, 74.1 kg/GJ, 43.0 GJ/t, 0.84 kg/L",
+        ge=0,
+        le=5,
+    )
+
+
+class Sources(Model):
+    """The sources at hand; each that is described can serve."""
+
+    solar: Solar | None = optional("The sun", absent="no solar option")
+    grid: Grid | None = optional("The grid", absent="no grid option")
+    generator: Generator | None = optional("A generator", absent="no generator option")
+
+    @model_validator(mode="after")
+    def _any(self) -> Self:
+        if not (self.solar or self.grid or self.generator):
+            raise PydanticCustomError(
+                "sources", "describe at least one of sources.solar, sources.grid, sources.generator"
+            )
+        return self
+
+    @property
+    def names(self) -> tuple[str, ...]:
+        """Names of the described sources, in their fixed order."""
+        return tuple(name for name in ("solar", "grid", "generator") if getattr(self, name) is not None)

@@ -1,0 +1,354 @@
+"""The borehole, the pipeline, the pump with its plate and controller, and the tank."""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal, Self
+
+from pydantic import Field, model_validator
+from pydantic_core import PydanticCustomError
+
+from planner.scenario.fields import (
+    COMMON_PRACTICE,
+    Auto,
+    Model,
+    Month12,
+    Percent,
+    assumed,
+    needed,
+    optional,
+    several,
+)
+
+
+class Equipment(Model):
+    """What every bought thing has: a price, a life and upkeep."""
+
+    price: float = assumed(0.0, "Price of one, bought and fixed", "money", source="no cost entered", ge=0)
+    life_years: float = assumed(15.0, "Service life", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100)
+    upkeep_percent_per_year: float = assumed(
+        1.0,
+        "Yearly upkeep as a share of the price",
+        "%/year",
+        source=f"assumed, {COMMON_PRACTICE}",
+        ge=0,
+        le=50,
+    )
+
+
+class StepTestPoint(Model):
+    """One step of a pumping test."""
+
+    flow_m3h: float = needed("Flow of the step", "m3/h", gt=0)
+    drawdown_m: float = needed("Drawdown at the end of the step", "m", gt=0)
+
+
+class Borehole(Equipment):
+    """The well; levels and depths are measured downward from the ground at the borehole."""
+
+    static_level_m: float = needed("Depth of the water at rest", "m", ge=0, le=1500)
+    static_level_by_month_m: Month12 | None = optional(
+        "Depth of the water at rest, by month", "m", absent="the same level all year"
+    )
+    pump_depth_m: float = needed("Depth of the pump's intake", "m", gt=0, le=1500)
+    specific_capacity_m3h_per_m: float | None = optional("Flow per metre of drawdown", "m3/h per m", gt=0)
+    step_test: list[StepTestPoint] = several("Steps of a pumping test, instead of a specific capacity")
+    safe_yield_m3h: float = needed("Flow that the borehole can give without harm", "m3/h", gt=0)
+    daily_limit_m3: float | None = optional(
+        "Volume allowed per day by permit or test", "m3/day", absent="no daily limit", gt=0
+    )
+    water_temperature_c: float = assumed(
+        20.0, "Temperature of the water", "deg C", source=f"assumed, {COMMON_PRACTICE}", ge=0, le=60
+    )
+    depth_m: float | None = optional("Depth of the borehole", "m", gt=0, le=2000)
+    casing_inner_diameter_mm: float | None = optional("Inside diameter of the casing at the pump", "mm", gt=0)
+    screen_top_m: float | None = optional("Depth of the top of the screen", "m", gt=0)
+
+    @model_validator(mode="after")
+    def _one_drawdown(self) -> Self:
+        given = (self.specific_capacity_m3h_per_m is not None) + bool(self.step_test)
+        if given != 1:
+            raise PydanticCustomError(
+                "drawdown",
+                "give either specific_capacity_m3h_per_m or step_test (both or neither was given)",
+            )
+        if len(self.step_test) == 1:
+            raise PydanticCustomError("drawdown", "step_test needs at least two steps (one was given)")
+        deepest = max(self.static_level_by_month_m or [self.static_level_m])
+        if self.pump_depth_m <= max(deepest, self.static_level_m):
+            raise PydanticCustomError(
+                "pump_depth",
+                "pump_depth_m {depth} is not below the water at rest ({level} m)",
+                {"depth": self.pump_depth_m, "level": deepest},
+            )
+        return self
+
+
+class Segment(Equipment):
+    """One run of pipe; segments follow one another from the pump to the tank. The price is per metre."""
+
+    name: str = needed("Which run of pipe", min_length=1)
+    length_m: float = needed("Length", "m", gt=0, le=1e5)
+    inner_diameter_mm: float | None = optional("Inside diameter", "mm", absent="from the pipe table", gt=5, le=2000)
+    pipe: str | None = optional(
+        "A size from the pipe tables, such as 'PE100 SDR11 63' or 'steel medium 50'",
+        absent="inner_diameter_mm is used",
+    )
+    roughness_mm: float | None = optional(
+        "Roughness of the wall", "mm", absent="of the pipe's material (0.007 mm plastic)", ge=0, le=5
+    )
+    hazen_williams_c: float | None = optional(
+        "Hazen-Williams C", absent="of the pipe's material (150 plastic, 120 galvanised steel)", gt=40, le=170
+    )
+    fittings_k: float = assumed(0.0, "Sum of the loss coefficients K of the fittings", source="none", ge=0, le=1e4)
+    pressure_class_bar: float | None = optional(
+        "Pressure class of the pipe at 20 deg C", "bar", absent="from the pipe table", gt=0
+    )
+
+    @model_validator(mode="after")
+    def _one_bore(self) -> Self:
+        if (self.inner_diameter_mm is None) == (self.pipe is None):
+            raise PydanticCustomError("bore", "give either inner_diameter_mm or pipe (both or neither was given)")
+        return self
+
+
+class ProfilePoint(Model):
+    """One point of the pipeline's route."""
+
+    chainage_m: float = needed("Distance along the pipe from the borehole", "m", ge=0)
+    level_m: float = needed("Level of the ground above the ground at the borehole", "m", ge=-3000, le=3000)
+
+
+class Pipeline(Model):
+    """The way from the pump to the tank."""
+
+    rise_to_tank_inlet_m: float = needed(
+        "Height of the tank's inlet above the ground at the borehole", "m", ge=-500, le=1500
+    )
+    residual_head_m: float = assumed(
+        0.0, "Head to be left at the tank's inlet", "m", source="free outlet", ge=0, le=200
+    )
+    friction: Literal["darcy-weisbach", "hazen-williams"] = assumed(
+        "darcy-weisbach", "Friction formula", source="Darcy-Weisbach with Colebrook-White"
+    )
+    segments: list[Segment] = several("Runs of pipe from the pump to the tank", min_length=1)
+    profile: list[ProfilePoint] = several("Ground level along the route, borehole first")
+
+
+class CurvePoint(Model):
+    """One point of a pump's datasheet at rated speed."""
+
+    flow_m3h: float = needed("Flow", "m3/h", ge=0)
+    head_m: float = needed("Head", "m", ge=0)
+    power_w: float = needed("Electrical input of the motor", "W", gt=0)
+
+
+class Plate(Model):
+    """What else the pump's nameplate says; every line that is not given is reported as not given."""
+
+    dc_voltage_min_v: float | None = optional("Lowest DC supply voltage", "V", gt=0, le=2000)
+    dc_voltage_max_v: float | None = optional("Highest DC supply voltage", "V", gt=0, le=2000)
+    ac_voltage_min_v: float | None = optional("Lowest AC supply voltage", "V", gt=0, le=1000)
+    ac_voltage_max_v: float | None = optional("Highest AC supply voltage", "V", gt=0, le=1000)
+    phases: Literal[1, 3] | None = optional("Phases of the AC supply")
+    frequency_hz: float | None = optional("Frequency of the AC supply", "Hz", gt=0, le=400)
+    current_a: float | None = optional("Highest current", "A", gt=0)
+    speed_min_rpm: float | None = optional("Lowest speed", "rpm", gt=0)
+    speed_max_rpm: float | None = optional("Highest speed", "rpm", gt=0)
+    frame_in: float | None = optional("Frame size", "in", gt=0, le=20)
+    outer_diameter_mm: float | None = optional("Largest outside diameter", "mm", gt=0)
+    insulation_class: Literal["Y", "A", "E", "B", "F", "H", "N", "R"] | None = optional("Insulation class (IEC 60085)")
+    ingress_protection: str | None = optional(
+        "Ingress protection (IEC 60529), such as 'IP68'", pattern=r"^IP[0-6X][0-9X]$"
+    )
+    liquid_temperature_max_c: float | None = optional("Highest temperature of the liquid", "deg C", gt=0, le=120)
+    minimum_submergence_m: float | None = optional("Water needed above the intake", "m", ge=0, le=50)
+
+
+class Pump(Equipment):
+    """The pump, from its nameplate alone or from datasheet points."""
+
+    name: str = needed("Which pump", min_length=1)
+    kind: Literal["centrifugal", "helical-rotor"] = needed("Kind of pump end")
+    rated_flow_m3h: float = needed("Rated flow", "m3/h", gt=0, le=2000)
+    rated_head_m: float = needed("Rated head", "m", gt=0, le=2000)
+    max_flow_m3h: float = needed("Largest flow, at no head", "m3/h", gt=0, le=4000)
+    max_head_m: float = needed("Largest head, at no flow", "m", gt=0, le=3000)
+    rated_power_w: float = needed("Electrical input of the motor at the rated duty", "W", gt=0, le=1e6)
+    speed_min_percent: float = assumed(
+        40.0, "Lowest speed as a share of the rated speed", "%", source=COMMON_PRACTICE, gt=0, lt=100
+    )
+    motor_efficiency_percent: float = assumed(
+        80.0,
+        "Efficiency of the motor at its rated load",
+        "%",
+        source=f"assumed, {COMMON_PRACTICE}",
+        gt=20,
+        le=99,
+    )
+    curve: list[CurvePoint] = several("Points of the datasheet at rated speed, instead of the nameplate's three")
+    plate: Plate = Field(default_factory=Plate, description="The rest of the nameplate")
+
+    @model_validator(mode="after")
+    def _sensible_plate(self) -> Self:
+        if self.max_flow_m3h <= self.rated_flow_m3h:
+            raise PydanticCustomError(
+                "plate",
+                "max_flow_m3h {largest} must be larger than rated_flow_m3h {rated}",
+                {"largest": self.max_flow_m3h, "rated": self.rated_flow_m3h},
+            )
+        if self.max_head_m <= self.rated_head_m:
+            raise PydanticCustomError(
+                "plate",
+                "max_head_m {largest} must be larger than rated_head_m {rated}",
+                {"largest": self.max_head_m, "rated": self.rated_head_m},
+            )
+        hydraulic_w = 1000 * 9.80665 * self.rated_flow_m3h / 3600 * self.rated_head_m
+        if hydraulic_w >= 0.9 * self.rated_power_w:
+            raise PydanticCustomError(
+                "plate",
+                "rated_power_w {power} cannot lift rated_flow_m3h {flow} to rated_head_m {head}: the water alone "
+                "takes {hydraulic} W",
+                {
+                    "power": self.rated_power_w,
+                    "flow": self.rated_flow_m3h,
+                    "head": self.rated_head_m,
+                    "hydraulic": round(hydraulic_w),
+                },
+            )
+        if 0 < len(self.curve) < 3:
+            raise PydanticCustomError("curve", "curve needs at least three points, or none")
+        for before, after in zip(self.curve, self.curve[1:], strict=False):
+            if after.flow_m3h <= before.flow_m3h or after.head_m >= before.head_m:
+                raise PydanticCustomError(
+                    "curve",
+                    "curve must be in order of rising flow and falling head (see the point at {flow} m3/h)",
+                    {"flow": after.flow_m3h},
+                )
+        return self
+
+
+class Controller(Equipment):
+    """The drive between the supplies and the motor."""
+
+    mode: Literal["blending", "changeover"] = assumed(
+        "blending",
+        "'blending' adds grid or generator to the sun in the same hour; 'changeover' uses one source at a time",
+        source="the more common kind of hybrid drive, from memory",
+    )
+    power_limit_w: float | None = optional("Largest output", "W", absent="the pump's rated power", gt=0)
+    efficiency_percent: float = assumed(
+        96.0,
+        "Efficiency from the array to the motor",
+        "%",
+        source=f"assumed, {COMMON_PRACTICE}",
+        gt=50,
+        le=100,
+    )
+    ac_efficiency_percent: float = assumed(
+        95.0,
+        "Efficiency from the AC supply to the motor",
+        "%",
+        source=f"assumed, {COMMON_PRACTICE}",
+        gt=50,
+        le=100,
+    )
+    dc_voltage_min_v: float | None = optional(
+        "Lowest array voltage at which it works",
+        "V",
+        absent="no lower limit in the hourly run",
+        gt=0,
+        le=2000,
+    )
+    dc_voltage_max_v: float | None = optional(
+        "Highest array voltage at which it works",
+        "V",
+        absent="no upper limit in the hourly run",
+        gt=0,
+        le=2000,
+    )
+    dc_voltage_limit_v: float | None = optional("Array voltage that would destroy it", "V", gt=0, le=2500)
+
+
+class TopUp(Model):
+    """The float switch: levels as shares of the tank at which grid or generator start and stop."""
+
+    start_level_percent: Percent | Auto = assumed(
+        20.0,
+        "Level at which top-up starts where the sun is a source, or 'auto' for the cheapest that serves",
+        "%",
+        source="a low setting that leaves room for the next day's sun; compare the tank sheet",
+    )
+    stop_level_percent: Percent | Auto = assumed(
+        40.0,
+        "Level at which top-up stops where the sun is a source, or 'auto'",
+        "%",
+        source="as start_level_percent",
+    )
+    start_level_without_sun_percent: Percent = assumed(
+        70.0, "Level at which pumping starts where the sun is no source", "%", source=COMMON_PRACTICE
+    )
+    stop_level_without_sun_percent: Percent = assumed(
+        95.0, "Level at which pumping stops where the sun is no source", "%", source=COMMON_PRACTICE
+    )
+
+    @model_validator(mode="after")
+    def _order(self) -> Self:
+        if (self.start_level_percent == "auto") != (self.stop_level_percent == "auto"):
+            raise PydanticCustomError(
+                "levels", "start_level_percent and stop_level_percent must both be numbers or both 'auto'"
+            )
+        pairs = [(self.start_level_without_sun_percent, self.stop_level_without_sun_percent)]
+        if self.start_level_percent != "auto" and self.stop_level_percent != "auto":
+            pairs.append((self.start_level_percent, self.stop_level_percent))
+        for start, stop in pairs:
+            if stop <= start:
+                raise PydanticCustomError(
+                    "levels",
+                    "the stop level {stop} % must be above the start level {start} %",
+                    {"start": start, "stop": stop},
+                )
+        return self
+
+
+class TankSize(Model):
+    """A size that can be built or bought, and what it costs."""
+
+    volume_m3: float = needed("Volume", "m3", gt=0, le=1e5)
+    price: float = needed("Price, built", "money", ge=0)
+
+
+class Tank(Model):
+    """The tank."""
+
+    volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = needed(
+        "Volume, or 'auto' for the smallest of the sizes that meets the service target", "m3"
+    )
+    price: float | None = optional(
+        "Price of the given volume, built", "money", absent="read off the sizes between their prices", ge=0
+    )
+    sizes: list[TankSize] = several("Sizes that can be built, smallest first")
+    life_years: float = assumed(
+        25.0, "Service life", "years", source="steel tank 20-30 years, from memory", gt=0, le=100
+    )
+    upkeep_percent_per_year: float = assumed(
+        1.0,
+        "Yearly upkeep as a share of the price",
+        "%/year",
+        source=f"assumed, {COMMON_PRACTICE}",
+        ge=0,
+        le=50,
+    )
+    outlet_height_m: float | None = optional(
+        "Height of the tank's outlet above the ground at the taps", "m", ge=-500, le=1500
+    )
+
+    @model_validator(mode="after")
+    def _priced(self) -> Self:
+        if self.volume_m3 == "auto" and not self.sizes:
+            raise PydanticCustomError("tank", "volume_m3 = 'auto' needs a list of sizes to choose from")
+        if self.volume_m3 != "auto" and self.price is None and not self.sizes:
+            raise PydanticCustomError("tank", "give the tank's price, or a list of sizes with prices")
+        for before, after in zip(self.sizes, self.sizes[1:], strict=False):
+            if after.volume_m3 <= before.volume_m3:
+                raise PydanticCustomError("tank", "sizes must be in order of rising volume")
+        return self

@@ -1,0 +1,224 @@
+"""The main job: one scenario in, every supply option simulated, costed, compared and ranked."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+
+from planner.money.lifecycle import Comparison, LifeCycle, Quantities, compare, life_cycle
+from planner.money.quantities import Line, bill_of_quantities
+from planner.resource.sun import Place
+from planner.resource.years import WeatherYears
+from planner.scenario.scenario import Scenario, option_name_of
+from planner.study.design import Ground, designs_of, ground_of
+from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all, meets, quantities_of
+from planner.supply.array import ArrayPower
+from planner.supply.run import Outcome
+from planner.water.duty import Duty, duty_point
+
+
+@dataclass(frozen=True)
+class OptionResult:
+    """Everything about one supply option.
+
+    Attributes
+    ----------
+    name, sources : str, tuple of str
+        Its name and sources.
+    scenario : Scenario
+        The scenario as it holds for this option (overrides merged in).
+    meets_service : bool
+        Whether it delivers what the service target asks.
+    delivered_share, worst_year_share : float
+        Delivered / demanded over the life, and in the worst year.
+    tank_m3 : float
+        Tank volume [m³].
+    strings, modules : int
+        Strings of modules and modules in all; 0 without sun.
+    levels : tuple of float or None
+        Float-switch start and stop levels [% of the tank]; None where there is none.
+    outcome : Outcome
+        What it did, arrays (years, 12), the grid's energy (years, 12, bands).
+    quantities : Quantities
+        The same by year, as money uses it; water net of leakage.
+    lines : tuple of Line
+        Bill of quantities.
+    life : LifeCycle
+        Lifecycle figures.
+    comparison : Comparison or None
+        Against the reference option; None for the reference itself.
+    array : ArrayPower or None
+        The array's hours.
+    tank_curve : TankCurve
+        Delivered share by tank size.
+    trials : tuple of LevelTrial
+        Float-switch settings tried, the one used first; empty where sun and top-up do not share the tank.
+    duty : Duty
+        Duty point at the yearly mean water level.
+    """
+
+    name: str
+    sources: tuple[str, ...]
+    scenario: Scenario
+    meets_service: bool
+    delivered_share: float
+    worst_year_share: float
+    tank_m3: float
+    strings: int
+    modules: int
+    levels: tuple[float, float] | None
+    outcome: Outcome
+    quantities: Quantities
+    lines: tuple[Line, ...]
+    life: LifeCycle
+    comparison: Comparison | None
+    array: ArrayPower | None
+    tank_curve: TankCurve
+    trials: tuple[LevelTrial, ...]
+    duty: Duty
+
+    @property
+    def array_kw(self) -> float:
+        """Rated power of the array [kW]."""
+        solar = self.scenario.sources.solar
+        return 0.0 if solar is None else self.modules * solar.module.power_w / 1000
+
+    @property
+    def best_trial(self) -> LevelTrial | None:
+        """Float-switch setting that would serve at least cost, or None."""
+        return best_trial(self.trials) if self.trials else None
+
+
+@dataclass(frozen=True)
+class Study:
+    """The whole comparison of one scenario; `options` in the scenario's order, `ranking` best first.
+
+    `best` is None where no option meets the service target; `ranking` then begins with the one that delivers most.
+    """
+
+    scenario: Scenario
+    place: Place
+    altitude_given: bool
+    weather: WeatherYears
+    duty: Duty
+    options: tuple[OptionResult, ...]
+    ranking: tuple[str, ...]
+    best: str | None
+    reference: str
+
+    def option(self, name: str) -> OptionResult:
+        """Return one option by its name."""
+        return next(option for option in self.options if option.name == name)
+
+    @property
+    def ranked(self) -> tuple[OptionResult, ...]:
+        """The options, best first."""
+        return tuple(self.option(name) for name in self.ranking)
+
+
+def study_scenario(scenario: Scenario, folder: Path) -> Study:
+    """Simulate, cost, compare and rank every supply option of a scenario.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The checked scenario.
+    folder : pathlib.Path
+        Folder to which paths in the scenario are relative.
+
+    Returns
+    -------
+    Study
+
+    Raises
+    ------
+    InputError
+        When weather, hydraulics or tank show the scenario to be unworkable.
+    """
+    ground = ground_of(scenario, folder)
+    choices = choose_all(designs_of(ground), ground)
+    priced = [_price(choice) for choice in choices]
+    reference = reference_option(scenario)
+    against = next(
+        life for choice, (_, _, life) in zip(choices, priced, strict=True) if choice.design.name == reference
+    )
+    options = tuple(
+        _result(choice, lines, quantities, life, None if choice.design.name == reference else compare(life, against))
+        for choice, (lines, quantities, life) in zip(choices, priced, strict=True)
+    )
+    ranking = rank(options)
+    return Study(
+        scenario=scenario,
+        place=ground.place,
+        altitude_given=ground.altitude_given,
+        weather=ground.weather,
+        duty=duty_point(scenario.borehole, scenario.pipeline, scenario.pump, scenario.controller.power_limit_w),
+        options=options,
+        ranking=ranking,
+        best=ranking[0] if next(o for o in options if o.name == ranking[0]).meets_service else None,
+        reference=reference,
+    )
+
+
+def reference_option(scenario: Scenario) -> str:
+    """Name the option against which saving and payback are counted."""
+    if scenario.service.reference is not None:
+        return option_name_of(scenario.service.reference)
+    names = scenario.option_names
+    return next((name for name in ("generator", "grid") if name in names), names[0])
+
+
+def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
+    """Order options: those that meet the service target by present cost, then the others by how much they deliver."""
+
+    def key(option: OptionResult) -> tuple[bool, float, float]:
+        cost = float(option.life.present_cost)
+        return (False, cost, 0.0) if option.meets_service else (True, -option.delivered_share, cost)
+
+    return tuple(option.name for option in sorted(options, key=key))
+
+
+def _price(choice: Choice) -> tuple[tuple[Line, ...], Quantities, LifeCycle]:
+    design = choice.design
+    lines = bill_of_quantities(design.scenario, design.sources, strings=choice.strings, tank_m3=choice.tank_m3)
+    quantities = quantities_of(choice.outcome, design.scenario)
+    return lines, quantities, life_cycle(design.scenario, design.sources, lines, quantities)
+
+
+def _result(
+    choice: Choice,
+    lines: tuple[Line, ...],
+    quantities: Quantities,
+    life: LifeCycle,
+    comparison: Comparison | None,
+) -> OptionResult:
+    design = choice.design
+    own = design.scenario
+    solar = own.sources.solar
+    return OptionResult(
+        name=design.name,
+        sources=design.sources,
+        scenario=own,
+        meets_service=bool(np.all(meets(choice.outcome, own))),
+        delivered_share=float(choice.outcome.delivered_share),
+        worst_year_share=float(choice.outcome.worst_year_share),
+        tank_m3=choice.tank_m3,
+        strings=choice.strings,
+        modules=choice.strings * solar.modules_in_series if solar and "solar" in design.sources else 0,
+        levels=choice.levels,
+        outcome=choice.outcome,
+        quantities=quantities,
+        lines=lines,
+        life=life,
+        comparison=comparison,
+        array=design.array,
+        tank_curve=choice.tank_curve,
+        trials=choice.trials,
+        duty=duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w),
+    )
+
+
+__all__ = ["Ground", "OptionResult", "Study", "rank", "reference_option", "study_scenario"]

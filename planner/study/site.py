@@ -1,0 +1,77 @@
+"""Place and weather of a scenario."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+from planner.resource.files import WeatherFileError, read_weather_file
+from planner.resource.sun import Place, altitude_from_grid, standard_utc_offset_h, sun_of
+from planner.resource.synthetic import synthetic_years
+from planner.resource.years import WeatherYears
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.scenario import Scenario
+
+
+def place_of(scenario: Scenario) -> Place:
+    """Locate the site: its fixed offset from UTC and its altitude."""
+    site = scenario.site
+    try:
+        offset_h = utc_offset_h(site.time_zone)
+    except ValueError as error:
+        raise InputError("", [Problem("site.time_zone", f"{site.time_zone!r} was given; {error}")]) from error
+    altitude_m = site.altitude_m
+    if altitude_m is None:
+        altitude_m = altitude_from_grid(site.latitude_deg, site.longitude_deg)
+    return Place(site.latitude_deg, site.longitude_deg, altitude_m, offset_h)
+
+
+def utc_offset_h(time_zone: str) -> float:
+    """Read a fixed offset such as '+05:45', or look up the standard-time offset of a named zone [h]."""
+    fixed = re.fullmatch(r"(?:UTC)?([+-])(\d{1,2}):(\d{2})", time_zone)
+    if fixed is None:
+        return standard_utc_offset_h(time_zone)
+    offset_h = int(fixed.group(2)) + int(fixed.group(3)) / 60
+    if offset_h > 14 or int(fixed.group(3)) > 59:
+        raise ValueError("a fixed offset lies between -14:00 and +14:00")
+    return offset_h if fixed.group(1) == "+" else -offset_h
+
+
+def weather_of(scenario: Scenario, place: Place, folder: Path) -> WeatherYears:
+    """Make or read the weather of the life years.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        Its weather table says how.
+    place : Place
+        The site.
+    folder : pathlib.Path
+        Folder of the scenario file, to which the weather file's path is relative.
+
+    Raises
+    ------
+    InputError
+        When the months are not physical or the file cannot be used.
+    """
+    weather = scenario.weather
+    if weather.kind == "file":
+        path = folder / weather.file
+        try:
+            return read_weather_file(path, place, file_format=weather.file_format)
+        except WeatherFileError as error:
+            raise InputError("", [Problem("weather.file", f"{weather.file!r} was given; {error}")]) from error
+    try:
+        return synthetic_years(
+            place,
+            sun_of(place),
+            weather.ghi_kwh_m2_day,
+            weather.temperature_c,
+            weather.temperature_range_k,
+            years=scenario.finance.life_years,
+            seed=scenario.seed,
+            annual_spread_percent=weather.annual_spread_percent,
+            daily_law=weather.daily_law,
+        )
+    except ValueError as error:
+        raise InputError("", [Problem("weather.ghi_kwh_m2_day", str(error))]) from error

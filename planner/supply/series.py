@@ -1,0 +1,150 @@
+"""From a designed supply option to the hourly series the hour loop needs: one block of columns per option."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.water.duty import FlowTable
+
+Array = NDArray[np.float64]
+
+_SMALL_M3 = 1e-9
+
+
+@dataclass(frozen=True)
+class Sun:
+    """The array of one option.
+
+    `string_w` (hours, weather years) is the DC power of one new string, `weather_of_year` (years,) the weather column
+    of each life year, `ageing` (years,) the share of power left, `strings` the numbers of strings to try, `efficiency`
+    that of the controller, `power_limit_w` its largest output.
+    """
+
+    string_w: Array
+    weather_of_year: NDArray[np.int64]
+    ageing: Array
+    strings: tuple[int, ...]
+    efficiency: float
+    power_limit_w: float
+
+
+@dataclass(frozen=True)
+class TopUpSource:
+    """One top-up source of an option.
+
+    `available` (hours, years) is the share of each hour in which it can be used, `power_w` (hours, years) its largest
+    AC power, `efficiency` that from the AC supply to the motor, `blending` whether it adds to the sun in the same hour.
+    """
+
+    available: Array
+    power_w: Array
+    efficiency: float
+    blending: bool
+
+
+@dataclass(frozen=True)
+class SunSeries:
+    """The sun's hours for the columns of one option (strings outer, life years inner).
+
+    `pumped_m3` and `used_kwh` are what the sun alone would pump and use were there room, `offered_kwh` the DC energy at
+    hand, each (hours, columns); `motor_w` (hours, columns) the power it offers the motor.
+    """
+
+    pumped_m3: Array
+    used_kwh: Array
+    offered_kwh: Array
+    motor_w: Array
+
+    @property
+    def kwh_per_m3(self) -> Array:
+        """Solar energy per m³ pumped, (hours, columns) [kWh/m³]."""
+        return _ratio(self.used_kwh, self.pumped_m3)
+
+
+@dataclass(frozen=True)
+class Extra:
+    """What a top-up source can add to the sun's hour, (hours, columns): see the hour loop's TopUpSeries."""
+
+    extra_m3: Array
+    hours_per_m3: Array
+    kwh_per_m3: Array
+    sun_kwh_per_m3: Array
+
+
+def sun_series(sun: Sun | None, pump: FlowTable, month: NDArray[np.int64], years: int) -> SunSeries:
+    """Work out what the sun alone would pump, for every number of strings and life year.
+
+    Parameters
+    ----------
+    sun : Sun or None
+        The array; None where the option has no sun.
+    pump : FlowTable
+        Motor power to flow at this site, by month.
+    month : ndarray of int, (hours,)
+        Month of each hour.
+    years : int
+        Life years.
+    """
+    if sun is None:
+        none = np.zeros((month.size, years))
+        return SunSeries(none, none, none, none)
+    scale = np.outer(sun.strings, sun.ageing).ravel()
+    weather = np.tile(sun.weather_of_year, len(sun.strings))
+    offered_w = sun.string_w[:, weather] * scale
+    motor_w = np.minimum(offered_w * sun.efficiency, sun.power_limit_w)
+    pumped = pump.flow_at(motor_w, month)
+    used_w = pump.power_used(motor_w, month) / sun.efficiency
+    return SunSeries(pumped, used_w / 1000, offered_w / 1000, motor_w)
+
+
+def extra_series(
+    source: TopUpSource, sun: SunSeries, sun_efficiency: float, pump: FlowTable, month: NDArray[np.int64]
+) -> Extra:
+    """Work out what a top-up source could add to the sun in each hour, and at what energy.
+
+    A blending drive runs the pump at full power, or as near as the source's power allows, and takes from the source
+    what the sun lacks. A changeover drive runs the pump on the source alone and leaves the sun aside meanwhile.
+
+    Parameters
+    ----------
+    source : TopUpSource
+        Availability, power and efficiency, (hours, years); years repeat over the numbers of strings.
+    sun : SunSeries
+        What the sun does alone, (hours, columns).
+    sun_efficiency : float
+        Efficiency from the array to the motor.
+    pump : FlowTable
+        Motor power to flow.
+    month : ndarray of int, (hours,)
+        Month of each hour.
+    """
+    repeat = sun.pumped_m3.shape[1] // source.available.shape[1]
+    available = np.tile(source.available, (1, repeat))
+    limit_w = np.tile(source.power_w, (1, repeat)) * source.efficiency
+    full_w = pump.full_power_w[month][:, None]
+    sun_motor_w = np.minimum(sun.motor_w, full_w) if source.blending else np.zeros_like(sun.motor_w)
+    total_w = np.minimum(full_w, sun_motor_w + limit_w)
+    flow_m3 = (
+        np.broadcast_to(pump.full_flow_m3h[month][:, None], total_w.shape)
+        if np.all(limit_w >= full_w)
+        else pump.flow_at(total_w, month)
+    )
+    extra = np.maximum(flow_m3 - sun.pumped_m3, 0.0)
+    extra[extra < _SMALL_M3] = 0.0
+    source_kwh = (total_w - sun_motor_w) / source.efficiency / 1000
+    sun_shift_kwh = sun_motor_w / sun_efficiency / 1000 - sun.used_kwh
+    return Extra(
+        extra * available,
+        _ratio(1.0, extra),
+        _ratio(source_kwh, extra),
+        _ratio(sun_shift_kwh, extra),
+    )
+
+
+def _ratio(numerator: Array | float, denominator: Array) -> Array:
+    """Divide, giving 0 where there is nothing to divide by."""
+    result: Array = np.divide(numerator, denominator, out=np.zeros(denominator.shape), where=denominator > _SMALL_M3)
+    return result

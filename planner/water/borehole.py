@@ -1,0 +1,64 @@
+"""Drawdown of the borehole at a steady flow."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from planner.scenario.waterworks import Borehole
+
+Array = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Drawdown:
+    """Drawdown s = B Q + C Q^2 (Jacob 1947, Trans. ASCE 112:1047-1070).
+
+    `basis` says in words how B and C were found.
+    """
+
+    linear_m_per_m3h: float
+    quadratic_m_per_m3h2: float
+    basis: str = "given"
+
+    def at(self, flow_m3h: ArrayLike) -> Array:
+        """Drawdown at a flow [m]."""
+        flow = np.asarray(flow_m3h, dtype=float)
+        return np.asarray((self.linear_m_per_m3h + self.quadratic_m_per_m3h2 * flow) * flow)
+
+    def efficiency_percent(self, flow_m3h: ArrayLike) -> Array:
+        """Share of the drawdown that the aquifer takes, B Q / (B Q + C Q^2) [%]; 100 without a quadratic part."""
+        losses = self.quadratic_m_per_m3h2 * np.asarray(flow_m3h, dtype=float)
+        if self.linear_m_per_m3h == 0:
+            return np.where(losses > 0, 0.0, 100.0)
+        return np.asarray(100 * self.linear_m_per_m3h / (self.linear_m_per_m3h + losses))
+
+
+def drawdown_of(borehole: Borehole) -> Drawdown:
+    """Drawdown law of a borehole, from its specific capacity or its step test.
+
+    Notes
+    -----
+    Specific capacity: B = 1 / capacity, C = 0. Step test: least squares of s/Q on Q (Bierschenk 1963; Kruseman and de
+    Ridder, Analysis and Evaluation of Pumping Test Data, ILRI 47, 2nd ed., chapter 14), all steps with equal weight.
+    Where the line falls (C < 0) or starts below zero (B < 0), as badly scattered steps can make it, that coefficient
+    is set to nil and the other fitted alone. Drawdown measured at the end of each step still holds the slow fall of
+    the level with time, so C from it is on the high, careful side.
+    """
+    if borehole.specific_capacity_m3h_per_m is not None:
+        return Drawdown(1 / borehole.specific_capacity_m3h_per_m, 0.0, "specific capacity")
+    flow = np.array([step.flow_m3h for step in borehole.step_test])
+    per_flow = np.array([step.drawdown_m for step in borehole.step_test]) / flow
+    if np.ptp(flow) <= 1e-9 * flow.max():
+        return Drawdown(float(per_flow.mean()), 0.0, "step test; all steps have the same flow, so no quadratic part")
+    away = flow - flow.mean()
+    quadratic = float(away @ per_flow / (away @ away))
+    linear = float(per_flow.mean() - quadratic * flow.mean())
+    if quadratic < 0:
+        return Drawdown(float(per_flow.mean()), 0.0, "step test; s/Q falls with Q, so no quadratic part was fitted")
+    if linear < 0:
+        alone = float(flow @ per_flow / (flow @ flow))
+        return Drawdown(0.0, alone, "step test; s/Q starts below zero, so no linear part was fitted")
+    return Drawdown(linear, quadratic, "step test, least squares of s/Q on Q")
