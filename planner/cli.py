@@ -137,8 +137,8 @@ def run(
 
 def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbose: bool) -> None:
     from planner.checks.cautions import cautions
-    from planner.report.json_file import write_json
     from planner.report.console import out_console
+    from planner.report.json_file import write_json
     from planner.report.terminal import study_report
     from planner.report.workbook import write_workbook
     from planner.study.compare import study_scenario

@@ -210,7 +210,7 @@ def hold_clearness(values: Array, weight: Array, steps: int) -> Array:
         Means of the hours of the clock moved to.
     """
     source = np.roll(weight, -steps).reshape(HOURS_PER_YEAR, STEPS_PER_HOUR)
-    source = np.where(source.mean(axis=1, keepdims=True) < 1.0, 1.0, source)  # no sun: evenly
+    source = np.where(source.mean(axis=1, keepdims=True) > 0, source, 1.0)  # no sun: evenly
     share = source / source.mean(axis=1, keepdims=True)
     fine = (values[:, None, :] * share[:, :, None]).reshape(-1, values.shape[1])
     gathered = np.roll(fine, steps, axis=0).reshape(HOURS_PER_YEAR, STEPS_PER_HOUR, -1)

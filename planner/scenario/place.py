@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import AfterValidator, Field
+from pydantic_core import PydanticCustomError
 
 from planner.scenario.fields import (
     COMMON_PRACTICE,
@@ -73,7 +74,20 @@ class FileWeather(Model):
 Weather = Annotated[MonthlyWeather | FileWeather, Field(discriminator="kind")]
 
 Profile = Literal["household", "school", "livestock", "morning", "night", "even"]
-Fractions24 = Annotated[list[Annotated[float, Field(ge=0)]], Field(min_length=24, max_length=24)]
+
+
+def _whole_day(fractions: list[float]) -> list[float]:
+    total = sum(fractions)
+    if abs(total - 1) > 0.01:
+        raise PydanticCustomError(
+            "fractions", "24 fractions must add up to 1 (they add up to {total})", {"total": total}
+        )
+    return fractions
+
+
+Fractions24 = Annotated[
+    list[Annotated[float, Field(ge=0)]], Field(min_length=24, max_length=24), AfterValidator(_whole_day)
+]
 
 
 class _User(Model):

@@ -24,6 +24,7 @@ from planner.supply.run import HOUR, MONTH, FuelUse, Option
 from planner.supply.series import Sun, TopUpSource
 from planner.water.demand import hourly_demand_m3
 from planner.water.duty import CannotLift, CannotStart, FlowTable, flow_table
+from planner.water.pump import ImplausiblePump
 
 Array = NDArray[np.float64]
 
@@ -180,6 +181,8 @@ def _flow_table(scenario: Scenario) -> FlowTable:
         raise InputError("", [Problem("pump.max_head_m", str(error))]) from error
     except CannotStart as error:
         raise InputError("", [Problem("controller.power_limit_w", str(error))]) from error
+    except ImplausiblePump as error:
+        raise InputError("", [Problem("pump", str(error))]) from error
     except ValueError as error:
         raise InputError("", [Problem("pipeline.segments", str(error))]) from error
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from pathlib import Path
 
 from planner.resource.files import WeatherFileError, read_weather_file
@@ -17,24 +16,13 @@ def place_of(scenario: Scenario) -> Place:
     """Locate the site: its fixed offset from UTC and its altitude."""
     site = scenario.site
     try:
-        offset_h = utc_offset_h(site.time_zone)
+        offset_h = standard_utc_offset_h(site.time_zone)
     except ValueError as error:
-        raise InputError("", [Problem("site.time_zone", f"{site.time_zone!r} was given; {error}")]) from error
+        raise InputError("", [Problem("site.time_zone", str(error))]) from error
     altitude_m = site.altitude_m
     if altitude_m is None:
         altitude_m = altitude_from_grid(site.latitude_deg, site.longitude_deg)
     return Place(site.latitude_deg, site.longitude_deg, altitude_m, offset_h)
-
-
-def utc_offset_h(time_zone: str) -> float:
-    """Read a fixed offset such as '+05:45', or look up the standard-time offset of a named zone [h]."""
-    fixed = re.fullmatch(r"(?:UTC)?([+-])(\d{1,2}):(\d{2})", time_zone)
-    if fixed is None:
-        return standard_utc_offset_h(time_zone)
-    offset_h = int(fixed.group(2)) + int(fixed.group(3)) / 60
-    if offset_h > 14 or int(fixed.group(3)) > 59:
-        raise ValueError("a fixed offset lies between -14:00 and +14:00")
-    return offset_h if fixed.group(1) == "+" else -offset_h
 
 
 def weather_of(scenario: Scenario, place: Place, folder: Path) -> WeatherYears:

@@ -103,7 +103,7 @@ def _worth_of_top_up(study: Study) -> str | None:
     if gap > 0:
         return (
             f"Topping up from the {added} is not worth having for the target: the sun alone meets it, and the top-up "
-            f"costs {money(gap, currency)} more over the life while moving the water delivered from {shares}."
+            f"costs {money(gap, currency)} more over the life (water delivered: {shares})."
         )
     return (
         f"Topping up from the {added} is worth having: it saves {money(-gap, currency)} over the life against the sun "

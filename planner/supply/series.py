@@ -61,7 +61,7 @@ class SunSeries:
     @property
     def kwh_per_m3(self) -> Array:
         """Solar energy per m³ pumped, (hours, columns) [kWh/m³]."""
-        return _ratio(self.used_kwh, self.pumped_m3)
+        return self.used_kwh * _inverse(self.pumped_m3)
 
 
 @dataclass(frozen=True)
@@ -136,15 +136,15 @@ def extra_series(
     extra[extra < _SMALL_M3] = 0.0
     source_kwh = (total_w - sun_motor_w) / source.efficiency / 1000
     sun_shift_kwh = sun_motor_w / sun_efficiency / 1000 - sun.used_kwh
-    return Extra(
-        extra * available,
-        _ratio(1.0, extra),
-        _ratio(source_kwh, extra),
-        _ratio(sun_shift_kwh, extra),
-    )
+    per_m3 = _inverse(extra)
+    source_kwh *= per_m3
+    sun_shift_kwh *= per_m3
+    extra *= available
+    return Extra(extra, per_m3, source_kwh, sun_shift_kwh)
 
 
-def _ratio(numerator: Array | float, denominator: Array) -> Array:
-    """Divide, giving 0 where there is nothing to divide by."""
-    result: Array = np.divide(numerator, denominator, out=np.zeros(denominator.shape), where=denominator > _SMALL_M3)
+def _inverse(volume_m3: Array) -> Array:
+    """Invert volumes, giving 0 where there is none."""
+    some = volume_m3 > _SMALL_M3
+    result: Array = some / np.where(some, volume_m3, 1.0)
     return result

@@ -270,8 +270,7 @@ def flow_table(borehole: Borehole, pipeline: Pipeline, pump: Pump, power_limit_w
     reach = _working_range(
         system, model, static, [int(month) for month in first], borehole.safe_yield_m3h, power_limit_w
     )
-    share = np.linspace(0, 1, TABLE_POINTS)
-    flow = reach.start_m3h[:, np.newaxis] + (reach.full_m3h - reach.start_m3h)[:, np.newaxis] * share
+    flow = np.linspace(reach.start_m3h, reach.full_m3h, TABLE_POINTS, axis=1)
     power = _work(system, model, flow, static[:, np.newaxis])[2]
     power = np.maximum.accumulate(power, axis=1)  # a datasheet whose power falls with flow could bend it back
     power, flow = power[month_level], flow[month_level]

@@ -514,7 +514,7 @@ def test_power_of_water() -> None:
 
 
 def test_plate_of_2200_w() -> None:
-    # a plate given with the task: 2200 W, 2 m3/h at 180 m, largest 6 m3/h and 257 m: 0.98 kW in the water, 45 %
+    # an example plate of the trade: 2200 W, 2 m3/h at 180 m, largest 6 m3/h and 257 m: 0.98 kW in the water, 45 %
     model = pump_model(
         Pump(
             name="plate",

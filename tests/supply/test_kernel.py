@@ -49,8 +49,8 @@ def test_agrees_with_a_plain_loop_over_hours(seed: int) -> None:
                 arguments["draw_m3"][:, column].tolist(),
                 arguments["volume_m3"][variant, column],
                 arguments["start_m3"][variant, column],
-                _plain(arguments["grid"], variant, column),
-                _plain(arguments["generator"], variant, column),
+                plain_source(arguments["grid"], variant, column),
+                plain_source(arguments["generator"], variant, column),
             )
             assert totals.shortfall_m3[:, variant, column].sum() == pytest.approx(plain["shortfall_m3"], abs=1e-8)
             assert totals.idle_m3[:, variant, column].sum() == pytest.approx(plain["idle_m3"], abs=1e-8)
@@ -62,7 +62,7 @@ def test_agrees_with_a_plain_loop_over_hours(seed: int) -> None:
     assert totals.shortfall_m3.sum() > 0
 
 
-def _plain(source: tuple[TopUpSeries, FloatSwitch], variant: int, column: int) -> PlainTopUp | None:
+def plain_source(source: tuple[TopUpSeries, FloatSwitch], variant: int, column: int) -> PlainTopUp | None:
     series, switch = source
     place = column - series.columns.start
     if not 0 <= place < series.columns.stop - series.columns.start:

@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from calendar import monthrange
 from typing import Any
 
 import numpy as np
@@ -36,7 +37,7 @@ def test_profiles_are_days() -> None:
 
 
 def test_months() -> None:
-    assert DAYS_IN_MONTH.sum() == 365
+    assert DAYS_IN_MONTH.tolist() == [monthrange(2023, month)[1] for month in range(1, 13)]
     assert MONTH_OF_HOUR.shape == (8760,)
     assert MONTH_OF_HOUR[[0, 743, 744, 59 * 24 - 1, 59 * 24, 8759]].tolist() == [0, 0, 1, 1, 2, 11]
 

@@ -199,6 +199,21 @@ def test_datasheet_pump_gives_a_rising_table(
     assert 2200 < duty.input_power_w < 2300
 
 
+def test_power_that_falls_with_flow_does_not_bend_the_table_back(
+    make_borehole: MakeB, make_pipeline: MakeL, make_pump: MakeP
+) -> None:
+    flat = [
+        CurvePoint(flow_m3h=1.0, head_m=152.0, power_w=2600.0),
+        CurvePoint(flow_m3h=2.0, head_m=151.0, power_w=2200.0),
+        CurvePoint(flow_m3h=3.0, head_m=150.0, power_w=2000.0),
+    ]
+    pump = make_pump(curve=flat, rated_head_m=151.0, max_head_m=153.0, max_flow_m3h=4.0)
+    table = flow_table(make_borehole(specific_capacity_m3h_per_m=50.0), make_pipeline(friction="hazen-williams"), pump)
+    assert np.all(np.diff(table.power_w, axis=1) >= 0)
+    power = np.linspace(0, 3000, 500)
+    assert np.all(np.diff(table.flow_at(power, np.zeros(500, dtype=int))) >= 0)
+
+
 def test_table_lookup(make_borehole: MakeB, make_pipeline: MakeL, make_pump: MakeP) -> None:
     table = flow_table(make_borehole(static_level_by_month_m=MONTHS), make_pipeline(), make_pump())
     month = np.array([0, 4, 11])
