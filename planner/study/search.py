@@ -8,7 +8,7 @@ over every life year. A design that must miss the target is the one that misses 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -187,7 +187,7 @@ def _least_cost(design: Design, strings: Sequence[int], tanks: Sequence[float], 
 
 def _first_variants(outcome: Outcome, count: int) -> Outcome:
     kept = {name: value[:count] for name, value in vars(outcome).items() if isinstance(value, np.ndarray)}
-    return Outcome(name=outcome.name, **kept)
+    return replace(outcome, **kept)
 
 
 def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:

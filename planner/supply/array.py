@@ -143,5 +143,4 @@ def _window_per_module(solar: Solar, controller: Controller) -> tuple[float, flo
 
 def ageing(solar: Solar, years: int) -> Array:
     """Share of its new power that the array has in each life year, compound, the first year new; (years,)."""
-    remaining: Array = (1 - solar.degradation_percent_per_year / 100) ** np.arange(years)
-    return remaining
+    return np.asarray((1 - solar.degradation_percent_per_year / 100) ** np.arange(years))

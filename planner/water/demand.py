@@ -57,11 +57,9 @@ def _by_user(demand: Demand, years: int) -> tuple[Array, Array]:
 
 
 def _profile(user: User, demand: Demand) -> Array:
-    """Share of the day's water in each hour; 24 numbers of the user's own are scaled to sum to 1."""
+    """Share of the day's water in each hour; the scenario sees to it that 24 numbers make a day within rounding."""
     chosen = demand.draw_profile if user.draw_profile is None else user.draw_profile
     shares = np.array(PROFILES[chosen] if isinstance(chosen, str) else chosen, dtype=float)
-    if shares.sum() <= 0:
-        raise ValueError(f"draw_profile of '{user.name}' is nil in all 24 hours")
     return shares / shares.sum()
 
 
@@ -96,11 +94,6 @@ def hourly_demand_m3(demand: Demand, years: int) -> Array:
     -------
     (8760, years) array
         By hour of a year of 365 days and life year. Leakage follows the draw.
-
-    Raises
-    ------
-    ValueError
-        If a profile of 24 numbers is nil throughout.
     """
     gross, growth = _by_user(demand, years)
     profiles = np.array([_profile(user, demand) for user in demand.users])

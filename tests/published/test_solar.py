@@ -235,7 +235,7 @@ def test_duffie_beckman_2_19_1_by_hours() -> None:
     got = np.empty(12)
     for albedo in set(MADISON_ALBEDO):
         plane = hours_to_months(plane_irradiance(weather, 60.0, 180.0, albedo)).mean(axis=1)
-        got[MADISON_ALBEDO == albedo] = (plane / DAYS_PER_MONTH * MJ_PER_WH)[MADISON_ALBEDO == albedo]
+        got[albedo == MADISON_ALBEDO] = (plane / DAYS_PER_MONTH * MJ_PER_WH)[albedo == MADISON_ALBEDO]
     assert got.sum() == pytest.approx(MADISON_TILTED.sum(), rel=0.05)
     np.testing.assert_allclose(got, MADISON_TILTED, rtol=0.15)
     np.testing.assert_allclose(got[2:10], MADISON_TILTED[2:10], rtol=0.08)
@@ -357,7 +357,7 @@ def test_labels_fit_the_extraterrestrial_column(years: dict[str, WeatherYears]) 
 def lag_one(daily: np.ndarray) -> float:
     flat = daily.copy()
     for month in range(12):
-        flat[MONTH_OF_DAY == month] -= flat[MONTH_OF_DAY == month].mean(axis=0)
+        flat[month == MONTH_OF_DAY] -= flat[month == MONTH_OF_DAY].mean(axis=0)
     return float(np.mean([np.corrcoef(year[:-1], year[1:])[0, 1] for year in flat.T]))
 
 
@@ -382,7 +382,7 @@ def test_twelve_means_give_the_year_back(
     year, place = years[site], SITES[site][1]
     table = year.monthly_table()
     swing = np.ptp(year.temperature_c[:, 0].reshape(365, 24), axis=1)
-    ranges = np.array([swing[MONTH_OF_DAY == month].mean() for month in range(12)])
+    ranges = np.array([swing[month == MONTH_OF_DAY].mean() for month in range(12)])
     made = synthetic_years(
         place, year.sun, table["ghi_kwh_m2_day"], table["temperature_mean_c"], ranges, years=20, seed=2024
     )

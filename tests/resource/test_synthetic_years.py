@@ -174,7 +174,7 @@ def test_polar_night() -> None:
 def test_days_follow_one_another_as_weather_does(sahel: Place, sahel_sun: Sun) -> None:
     daily = daily_clearness(make(sahel, sahel_sun, years=20).ghi_w_m2, sahel_sun)
     for month in range(12):
-        days = MONTH_OF_DAY == month
+        days = month == MONTH_OF_DAY
         daily[days] -= daily[days].mean(axis=0)
     lag = [np.corrcoef(year[:-1], year[1:])[0, 1] for year in daily.T]
     assert 0.15 < np.mean(lag) < 0.40

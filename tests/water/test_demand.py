@@ -70,14 +70,14 @@ def test_hours_follow_the_profile_of_each_user() -> None:
     assert july == pytest.approx(np.full(744, 25 / 24))
 
 
-def test_own_24_shares_are_scaled_and_nil_is_refused() -> None:
+def test_own_24_shares_are_used_and_must_make_a_day() -> None:
     shares = [0.0] * 24
-    shares[7] = 3.0
-    shares[18] = 1.0
+    shares[7] = 0.75
+    shares[18] = 0.25
     hourly = hourly_demand_m3(_demand(PEOPLE, draw_profile=shares), 1)[:24, 0]
     assert hourly[[7, 18, 0]] == pytest.approx([18.75, 6.25, 0.0])
-    with pytest.raises(ValueError, match="draw_profile of 'village' is nil"):
-        hourly_demand_m3(_demand(PEOPLE, draw_profile=[0.0] * 24), 1)
+    with pytest.raises(ValueError, match="24 fractions must add up to 1"):
+        _demand(PEOPLE, draw_profile=[0.04] * 23 + [0.5])
 
 
 @given(

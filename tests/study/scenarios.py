@@ -1,0 +1,41 @@
+"""Small variations of the starter scenario for tests."""
+
+from __future__ import annotations
+
+import copy
+import tomllib
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from planner.scenario.reader import check_scenario
+from planner.scenario.scenario import Scenario
+from planner.scenario.writer import starter_text
+from planner.study.compare import Study, study_scenario
+
+EXAMPLES = Path("scenarios")
+
+
+@cache
+def _starter() -> dict[str, Any]:
+    return tomllib.loads(starter_text())
+
+
+def changed(**changes: Any) -> Scenario:
+    """Starter scenario with some keys changed: dots of the path are written as double underscores."""
+    raw = copy.deepcopy(_starter())
+    for path, value in changes.items():
+        table = raw
+        *tables, key = path.split("__")
+        for name in tables:
+            table = table.setdefault(name, {})
+        if value is None:
+            table.pop(key, None)
+        else:
+            table[key] = value
+    return check_scenario(raw, "test")
+
+
+def studied(**changes: Any) -> Study:
+    """Study of the starter scenario with some keys changed."""
+    return study_scenario(changed(**changes), EXAMPLES)

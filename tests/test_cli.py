@@ -1,0 +1,243 @@
+"""The command line end to end."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+import tomllib
+from pathlib import Path
+
+import openpyxl
+import pytest
+from typer.testing import CliRunner
+
+from planner import __version__
+from planner.cli import app
+from planner.scenario.writer import toml_text
+
+HILL = Path("scenarios/hill-school.toml")
+
+
+@pytest.fixture
+def quick(tmp_path: Path) -> Path:
+    """The hill school with a life of two years, to be quick."""
+    raw = tomllib.loads(HILL.read_text(encoding="utf-8"))
+    raw["finance"]["life_years"] = 2
+    file = tmp_path / "quick.toml"
+    file.write_text(toml_text(raw), encoding="utf-8")
+    return file
+
+
+def planner(*arguments: object) -> tuple[int, str, str]:
+    """Run the command line in this process: exit code, standard output, standard error."""
+    result = CliRunner().invoke(app, [str(argument) for argument in arguments])
+    assert result.exception is None or isinstance(result.exception, SystemExit), result.exception
+    return result.exit_code, result.stdout, result.stderr
+
+
+def test_new_then_run_writes_workbook_json_and_table(tmp_path: Path) -> None:
+    file = tmp_path / "my-site.toml"
+    assert planner("new", file)[0] == 0
+    code, out, err = planner("run", file, "--outputs", tmp_path / "out")
+    assert code == 0, err
+    assert "Supply option" in out
+    assert "costs least" in out
+    assert "Cautions" in out
+    data = json.loads((tmp_path / "out" / "my-site.json").read_text(encoding="utf-8"))
+    workbook = openpyxl.load_workbook(tmp_path / "out" / "my-site.xlsx", data_only=True)
+    assert workbook.sheetnames[0] == "Answer"
+    assert data["best"] in out
+    assert sorted(path.name for path in (tmp_path / "out").iterdir()) == ["my-site.json", "my-site.xlsx"]
+
+
+def test_new_does_not_replace_a_file(tmp_path: Path) -> None:
+    file = tmp_path / "mine.toml"
+    file.write_text("precious", encoding="utf-8")
+    code, _, err = planner("new", file)
+    assert code == 2
+    assert "is already there" in err
+    assert file.read_text(encoding="utf-8") == "precious"
+    assert planner("new", file, "--force")[0] == 0
+
+
+def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None:
+    assert planner("run", quick, "--outputs", tmp_path, "--quiet")[0] == 0
+    data = json.loads((tmp_path / "quick.json").read_text(encoding="utf-8"))
+    assert data["planner_version"] == __version__
+    assert data["schema"] == 1
+    assert data["currency"] == "USD"
+    assert data["scenario"] == "Hill school and clinic (invented)"
+    duty = data["duty"]
+    head = duty["static_head_m"] + duty["drawdown_m"] + duty["friction_m"]
+    assert duty["total_head_m"] == pytest.approx(head + duty["residual_head_m"], abs=1e-6)
+    assert duty["flow_m3h"] > 0
+    assert duty["input_power_w"] > 0
+    assert len(data["options"]) == 7
+    for option in data["options"]:
+        for key in ["name", "sources", "meets_service", "delivered_share", "tank_m3", "modules", "capital_cost", "present_cost", "npv", "levelised_cost_per_m3"]:  # fmt: skip
+            assert key in option
+        assert [year["year"] for year in option["yearly"]] == [1, 2]
+        assert set(option["yearly"][0]) == {
+            "year", "demand_m3", "delivered_m3", "solar_kwh", "grid_kwh", "generator_kwh", "fuel_l", "generator_hours",
+            "cost",
+        }  # fmt: skip
+        assert len(option["monthly"]) == 12
+        monthly = sum(month["delivered_m3"] for month in option["monthly"])
+        assert monthly == pytest.approx(option["yearly"][0]["delivered_m3"], rel=1e-9)
+
+
+def test_same_scenario_and_seed_give_the_same_json_and_cells(quick: Path, tmp_path: Path) -> None:
+    for name in ("one", "two"):
+        assert planner("run", quick, "--outputs", tmp_path / name, "--quiet")[0] == 0
+    first, second = (tmp_path / name / "quick.json" for name in ("one", "two"))
+    assert first.read_bytes() == second.read_bytes()
+    cells = []
+    for name in ("one", "two"):
+        workbook = openpyxl.load_workbook(tmp_path / name / "quick.xlsx")
+        cells.append({sheet.title: [list(row) for row in sheet.values] for sheet in workbook})
+    assert cells[0] == cells[1]
+
+
+def test_another_seed_gives_other_numbers(quick: Path, tmp_path: Path) -> None:
+    for name, seed in (("one", 1), ("two", 2)):
+        assert planner("run", quick, "--outputs", tmp_path / name, "--quiet", "--seed", seed)[0] == 0
+    assert (tmp_path / "one" / "quick.json").read_text() != (tmp_path / "two" / "quick.json").read_text()
+
+
+def test_quiet_prints_nothing_and_verbose_more(quick: Path, tmp_path: Path) -> None:
+    code, out, err = planner("run", quick, "--outputs", tmp_path, "--quiet")
+    assert (code, out, err) == (0, "", "")
+    assert "Duty:" in planner("run", quick, "--outputs", tmp_path, "--verbose")[1]
+
+
+def test_wrong_input_leaves_an_earlier_workbook_untouched(quick: Path, tmp_path: Path) -> None:
+    assert planner("run", quick, "--outputs", tmp_path, "--quiet")[0] == 0
+    before = (tmp_path / "quick.xlsx").read_bytes()
+    text = quick.read_text(encoding="utf-8")
+    quick.write_text(text.replace("static_level_m = 61", "static_level_m = -61"), encoding="utf-8")
+    code, out, err = planner("run", quick, "--outputs", tmp_path)
+    assert code == 2
+    assert out == ""
+    assert "borehole.static_level_m: -61 was given; must be at least 0" in err
+    assert "Traceback" not in err
+    assert (tmp_path / "quick.xlsx").read_bytes() == before
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "said"),
+    [
+        ("rise_to_tank_inlet_m = 36", "rise_to_tank_inlet_m = 236", "pump.max_head_m: "),
+        ("volume_m3 = 20\nsizes", "volume_m3 = 0.2\nsizes", "tank.volume_m3: 0.2 m3 is less than the"),
+        ('time_zone = "+05:45"', 'time_zone = "Asia/Kathmando"', "did you mean 'Asia/Kathmandu'?"),
+        ("ghi_kwh_m2_day = [3.9,", "ghi_kwh_m2_day = [13.9,", "weather.ghi_kwh_m2_day: "),
+        ('pipe = "PE100 SDR11 50"', 'pipe = "PE100 SDR11 51"', "PE100 SDR11 50"),
+    ],
+)
+def test_what_shows_only_when_worked_out_is_named_with_its_line(old: str, new: str, said: str, tmp_path: Path) -> None:
+    text = HILL.read_text(encoding="utf-8")
+    assert old in text
+    file = tmp_path / "site.toml"
+    file.write_text(text.replace(old, new), encoding="utf-8")
+    code, _, err = planner("run", file, "--outputs", tmp_path)
+    assert code == 2
+    assert said in err
+    assert err.startswith(f"{file}:"), err
+    assert err.removeprefix(f"{file}:").split(":")[0].isdigit(), err
+    assert not list(tmp_path.glob("*.xlsx"))
+
+
+def test_a_pump_that_cannot_lift_says_by_how_many_metres(tmp_path: Path) -> None:
+    text = HILL.read_text(encoding="utf-8").replace("rise_to_tank_inlet_m = 36", "rise_to_tank_inlet_m = 236")
+    file = tmp_path / "site.toml"
+    file.write_text(text, encoding="utf-8")
+    # Lowest water 65 m down in April and May, 236 m up, 210 m of shut-off head: 91 m short.
+    assert "91" in planner("run", file, "--outputs", tmp_path)[2]
+
+
+def test_a_truncated_weather_file_is_named(tmp_path: Path) -> None:
+    source = Path("scenarios/dry-village-weather.csv").read_text(encoding="utf-8").splitlines(keepends=True)
+    (tmp_path / "dry-village-weather.csv").write_text("".join(source[:5000]), encoding="utf-8")
+    file = tmp_path / "village.toml"
+    file.write_text(Path("scenarios/dry-village.toml").read_text(encoding="utf-8"), encoding="utf-8")
+    code, _, err = planner("run", file, "--outputs", tmp_path)
+    assert code == 2
+    assert "weather.file" in err
+    assert "8,760" in err or "8760" in err
+
+
+def test_several_scenarios_each_get_their_files_and_a_wrong_one_does_not_stop_the_rest(
+    quick: Path, tmp_path: Path
+) -> None:
+    wrong = tmp_path / "wrong.toml"
+    wrong.write_text("name = 3", encoding="utf-8")
+    other = tmp_path / "other.toml"
+    other.write_text(quick.read_text(encoding="utf-8"), encoding="utf-8")
+    code, _, err = planner("run", quick, wrong, other, "--outputs", tmp_path / "out", "--quiet")
+    assert code == 2
+    assert "name: 3 was given; must be text" in err
+    assert sorted(path.name for path in (tmp_path / "out").iterdir()) == [
+        "other.json", "other.xlsx", "quick.json", "quick.xlsx",
+    ]  # fmt: skip
+
+
+def test_two_scenarios_of_one_name_are_refused(quick: Path, tmp_path: Path) -> None:
+    (tmp_path / "sub").mkdir()
+    twin = tmp_path / "sub" / "quick.toml"
+    twin.write_text(quick.read_text(encoding="utf-8"), encoding="utf-8")
+    code, _, err = planner("run", quick, twin, "--outputs", tmp_path / "out")
+    assert code == 2
+    assert "rename one" in err
+
+
+def test_an_output_folder_that_cannot_be_made(quick: Path, tmp_path: Path) -> None:
+    blocked = tmp_path / "file"
+    blocked.write_text("", encoding="utf-8")
+    code, _, err = planner("run", quick, "--outputs", blocked / "out")
+    assert code == 2
+    assert "cannot be written" in err
+
+
+def test_weather_shows_twelve_months(quick: Path) -> None:
+    code, out, _ = planner("weather", quick)
+    assert code == 0
+    for month in ("Jan", "Jun", "Dec"):
+        assert month in out
+    assert "3.90" in out
+
+
+def test_weather_that_cannot_be_fetched_says_so(quick: Path, tmp_path: Path) -> None:
+    code, _, err = planner(
+        "weather", quick, "--fetch", "pvgis", "--service-url", "http://127.0.0.1:9/", "--save", tmp_path / "w.csv"
+    )
+    assert code == 2
+    assert "could not be fetched" in err
+    assert not (tmp_path / "w.csv").exists()
+
+
+def test_our_own_fault_ends_with_one(quick: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    def broken(*_: object) -> None:
+        raise RuntimeError("boom")
+
+    monkeypatch.setattr("planner.study.compare.study_scenario", broken)
+    code, _, err = planner("run", quick, "--outputs", tmp_path)
+    assert code == 1
+    assert "RuntimeError: boom" in err
+    assert "Traceback" not in err
+
+
+def test_version_and_module_entry() -> None:
+    done = subprocess.run(
+        [sys.executable, "-m", "planner", "--version"], capture_output=True, text=True, check=True
+    )  # fmt: skip
+    assert done.stdout.strip() == f"planner {__version__}"
+
+
+def test_help_imports_none_of_the_heavy_libraries() -> None:
+    code = (
+        "import sys; from typer.testing import CliRunner; from planner.cli import app\n"
+        "assert CliRunner().invoke(app, ['--help']).exit_code == 0\n"
+        "heavy = {'numpy', 'pandas', 'pvlib', 'scipy', 'openpyxl', 'xlsxwriter', 'numpy_financial'} & set(sys.modules)\n"
+        "assert not heavy, heavy"
+    )
+    subprocess.run([sys.executable, "-c", code], check=True)
