@@ -162,7 +162,7 @@ def plane_irradiance(
         air_mass = pvlib.atmosphere.get_relative_airmass(zenith)
         sky = pvlib.irradiance.perez_driesse(tilt_deg, azimuth_deg, dhi, dni, extra, zenith, azimuth, air_mass)
         # Perez knows no air mass with the sun at or below the horizon: the sky is then taken as even.
-        sky = np.where(np.isfinite(sky), sky, pvlib.irradiance.isotropic(tilt_deg, dhi))
+        sky = np.where(np.isfinite(air_mass), sky, pvlib.irradiance.isotropic(tilt_deg, dhi))
     ground = pvlib.irradiance.get_ground_diffuse(tilt_deg, ghi, albedo)
     plane[lit] = np.maximum(dni * facing + sky + ground, 0.0)
     return plane

@@ -1,14 +1,16 @@
 """Choose what the user left to the tool: tank, number of strings and float-switch levels.
 
-The rule: for each number of strings, the smallest tank that meets the service target; among these, the design of least
-present cost. Then, for that design, the levels that meet the target at least present cost. Each candidate is simulated
-over every life year. A design that must miss the target is the one that misses it by least.
+The rules. Where the tank alone is open: the smallest that meets the service target. Where the number of strings is
+open: the design of least present cost that meets it, over the tanks too where they are open. Then, for that design, the
+levels that meet the target at least present cost. Each candidate is simulated over every life year. A design that must
+miss the target is the one that misses it by least.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -168,25 +170,28 @@ def _choose_sizes(designs: Sequence[Design], ground: Ground) -> list[tuple[int, 
 
 
 def _least_cost(design: Design, strings: Sequence[int], tanks: Sequence[float], outcome: Outcome) -> tuple[int, int]:
-    """Pick (tank, strings) by the rule of this module."""
+    """Pick (tank, strings) by the rules of this module."""
     scenario = design.scenario
     enough = meets(outcome, scenario)[: len(tanks)]
     if not enough.any():
         share = outcome.delivered_share[: len(tanks)]
         best = np.argwhere(share >= share.max() - _ROUNDING)
         return int(best[0, 0]), int(best[0, 1])
+    if len(strings) == 1:
+        return int(enough[:, 0].argmax()), 0
     lines = bill_of_quantities(
         scenario, design.sources, strings=np.asarray(strings)[None, :], tank_m3=np.asarray(tanks, dtype=float)[:, None]
     )
     quantities = quantities_of(_first_variants(outcome, len(tanks)), scenario)
     cost = np.broadcast_to(life_cycle(scenario, design.sources, lines, quantities).present_cost, enough.shape)
-    smallest = enough.argmax(axis=0)
-    candidates = [(int(smallest[column]), column) for column in range(len(strings)) if enough[:, column].any()]
-    return min(candidates, key=lambda pair: (float(cost[pair]), pair[1]))
+    tank, string = np.unravel_index(np.where(enough, cost, np.inf).argmin(), enough.shape)
+    return int(tank), int(string)
 
 
 def _first_variants(outcome: Outcome, count: int) -> Outcome:
-    kept = {name: value[:count] for name, value in vars(outcome).items() if isinstance(value, np.ndarray)}
+    kept: dict[str, Any] = {
+        name: value[:count] for name, value in vars(outcome).items() if isinstance(value, np.ndarray)
+    }
     return replace(outcome, **kept)
 
 

@@ -99,7 +99,10 @@ def test_pvgis_is_fetched_saved_and_read_again(tmp_path: Path, pvgis_answer: str
     assert frame["ghi_w_m2"].sum() == pytest.approx(clear_year(INDIA, 60 * OFFSET_H)["ghi"].sum(), rel=1e-5)
 
     path = tmp_path / "site.csv"
-    save_as_csv(frame, path, fetched_on=date(2025, 3, 4))
+    path.write_text("old")
+    with path.open() as reader:
+        save_as_csv(frame, path, fetched_on=date(2025, 3, 4))
+        assert reader.read() == "old"  # who is reading the old file gets all of it
     head = path.read_text().split("ghi_w_m2")[0]
     assert "fetched: 2025-03-04" in head
     assert "source: PVGIS typical" in head

@@ -4,6 +4,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.optimize import brentq
 
 from planner.resource.clearness import bend, daily_quantiles, highest_clearness
 from planner.resource.closure import daily_clearness
@@ -114,6 +115,15 @@ def test_spread_of_years(sahel: Place, sahel_sun: Sun) -> None:
     assert make(sahel, sahel_sun, years=1, annual_spread_percent=10).annual_factor.tolist() == [1.0]
 
 
+@pytest.mark.parametrize("law", ["saunier", "bendt"])
+def test_brightest_months_stay_below_the_sun_above_the_air(sahel: Place, sahel_sun: Sun, law: str) -> None:
+    """The clear sky of this hazy grid is far below such months, so caps must rise, but not past what there is."""
+    above = sahel_sun.extraterrestrial_horizontal_wh_m2
+    weather = make(sahel, sahel_sun, list(0.87 * hours_to_months(above) / 1000 / DAYS_PER_MONTH), daily_law=law)
+    assert (weather.ghi_w_m2 <= 0.965 * above[:, None]).all()
+    assert weather.ghi_w_m2.sum() == pytest.approx(3 * 0.87 * above.sum(), rel=1e-9)
+
+
 def test_spread_never_leaves_what_can_be(sahel: Place, sahel_sun: Sun) -> None:
     above = hours_to_months(sahel_sun.extraterrestrial_horizontal_wh_m2) / 1000 / DAYS_PER_MONTH
     weather = make(sahel, sahel_sun, list(0.80 * above), years=10, annual_spread_percent=20)
@@ -169,6 +179,18 @@ def test_polar_night() -> None:
     assert any("latitude" in note for note in weather.notes)
     bright = make(place, weather.sun, [*means[:-1], 0.1])
     assert any(note.startswith("December") and "twilight" in note for note in bright.notes)
+    assert bright.annual_factor.tolist() == pytest.approx([1.0] * 3)
+
+
+def test_polar_twilight_gives_no_more_than_there_is() -> None:
+    place = Place(66.0, 25.0, 50, 2)
+    sun = sun_of(place)
+    above = hours_to_months(sun.extraterrestrial_horizontal_wh_m2) / 1000 / DAYS_PER_MONTH
+    assert 0 < above[11] < 0.3
+    weather = make(place, sun, [*(0.5 * above[:11]), 0.149])
+    assert any(note.startswith("December") and "twilight" in note for note in weather.notes)
+    np.testing.assert_allclose(weather.monthly_ghi_kwh_m2_day()[11], 0.88 * above[11], rtol=1e-9)
+    check_laws(weather)
 
 
 def test_days_follow_one_another_as_weather_does(sahel: Place, sahel_sun: Sun) -> None:
@@ -240,3 +262,17 @@ def test_bend_keeps_sums_order_and_caps(rows: list) -> None:
         known = np.isfinite(row_share)
         order = np.argsort(row_fraction[known])
         assert (np.diff(row_share[known][order]) >= -1e-9).all()
+
+
+@settings(max_examples=50, deadline=None)
+@given(
+    fraction=st.lists(st.floats(0.05, 0.95), min_size=6, max_size=6),
+    cap=st.lists(st.floats(1, 1000), min_size=6, max_size=6),
+    part=st.floats(0.01, 0.99),
+)
+def test_bend_has_one_power(fraction: list[float], cap: list[float], part: float) -> None:
+    """Against a search of the one power by bisection."""
+    shares, caps = np.array(fraction), np.array(cap)
+    total = part * caps.sum()
+    power = brentq(lambda p: (caps * shares**p).sum() - total, 0, 200, xtol=1e-13)
+    np.testing.assert_allclose(bend(shares[None], caps[None], np.array([total]))[0], caps * shares**power, rtol=1e-6)

@@ -133,7 +133,8 @@ def write_pvgis_hourly(
         )
         return path
     head = [
-        f"Latitude (decimal degrees):\t{place.latitude_deg:.3f}", f"Longitude (decimal degrees):\t{place.longitude_deg:.3f}",
+        f"Latitude (decimal degrees):\t{place.latitude_deg:.3f}",
+        f"Longitude (decimal degrees):\t{place.longitude_deg:.3f}",
         "Elevation (m):\t250", "Radiation database:\tPVGIS-SARAH3", "", "", f"Slope: {slope} deg. ", "Azimuth: 0 deg. ",
     ]  # fmt: skip
     path.write_text("\n".join(head) + "\n" + table.to_csv(index=False) + "\nG(i): Global irradiance\n")

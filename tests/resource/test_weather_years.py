@@ -52,6 +52,16 @@ def test_years_are_independent_columns(sahel: Place, sahel_sun: Sun) -> None:
         np.testing.assert_allclose(together[:, 1:2], alone, rtol=1e-12)
 
 
+@pytest.mark.parametrize("model", ["haydavies", "perez-driesse"])
+def test_dusk_is_an_even_sky(typical_year: WeatherYears, model: str) -> None:
+    """With the sun under the horizon what light there is comes from the whole sky."""
+    dark, dusk = np.zeros_like(typical_year.ghi_w_m2), (typical_year.sun.zenith_deg > 90)[:, None]
+    light = np.where(dusk, 4.0, 0.0)
+    evening = dataclasses.replace(typical_year, ghi_w_m2=light, dni_w_m2=dark, dhi_w_m2=light)
+    got = plane_irradiance(evening, 60, 180, 0.2, model)  # type: ignore[arg-type]
+    np.testing.assert_allclose(got[dusk], 4 * (1 + 0.5) / 2 + 4 * 0.2 * (1 - 0.5) / 2)
+
+
 def test_unknown_sky_is_refused(typical_year: WeatherYears) -> None:
     with pytest.raises(ValueError, match="sky model 'klucher' is not one of"):
         plane_irradiance(typical_year, 10, 180, model="klucher")  # type: ignore[arg-type]

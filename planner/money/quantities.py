@@ -1,0 +1,261 @@
+"""The bill of quantities: what an option is built of, at what price, how long it lasts and what it costs to keep."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from planner.scenario.finance import CostItem
+from planner.scenario.scenario import Scenario
+from planner.scenario.sources import Generator, Grid, Solar
+from planner.scenario.waterworks import Equipment, Tank
+
+Array = NDArray[np.float64]
+Group = Literal[
+    "Borehole",
+    "Pump and controller",
+    "Pipeline",
+    "Tank",
+    "Solar array",
+    "Grid connection",
+    "Generator",
+    "Other",
+    "Installation",
+    "Contingency",
+]
+Owner = Literal["all", "solar", "grid", "generator"]
+
+EQUIPMENT_GROUPS: tuple[Group, ...] = ("Pump and controller", "Pipeline", "Solar array", "Generator")
+"""What is bought and then brought and fixed in place, to which the installation percentage applies. The borehole, a
+tank 'built', a connection's 'whole cost' and the user's own lines are prices of finished work."""
+
+
+@dataclass(frozen=True)
+class Line:
+    """One line of the bill of quantities.
+
+    Attributes
+    ----------
+    name : str
+        What it is.
+    group : str
+        The part of the works it belongs to.
+    source : str
+        The source it serves, 'all' where it serves the works whatever the source.
+    quantity, unit_price : float or ndarray, (...)
+        How much, and the price of one [money]; arrays are cases.
+    unit : str
+        Unit of the quantity.
+    life_years : float
+        Service life [years]; replaced at each multiple of it, rounded to whole years, before the life counted ends.
+    upkeep_percent_per_year : float
+        Yearly upkeep as a share of the price [%/year].
+    by_hours : bool
+        Whether running hours, too, wear it out (the generator).
+    """
+
+    name: str
+    group: Group
+    source: Owner
+    quantity: float | Array
+    unit: str
+    unit_price: float | Array
+    life_years: float
+    upkeep_percent_per_year: float
+    by_hours: bool = False
+
+    @property
+    def cost(self) -> float | Array:
+        """Cost of the line [money]."""
+        return self.quantity * self.unit_price
+
+
+def tank_price(tank: Tank, volume_m3: ArrayLike) -> Array:
+    """Price of a tank of some volume.
+
+    Parameters
+    ----------
+    tank : Tank
+        The tank with its price or its sizes.
+    volume_m3 : array_like, (...)
+        Volume [m³].
+
+    Returns
+    -------
+    ndarray, (...)
+        Price [money].
+
+    Notes
+    -----
+    The given price holds for the given volume. Any other volume is read off the sizes, linearly between two of them
+    and at the price per m³ of the smallest or largest beyond them; where no sizes are listed, at the price per m³ of
+    the given tank.
+    """
+    volume = np.asarray(volume_m3, dtype=float)
+    points = [(size.volume_m3, size.price) for size in tank.sizes]
+    if tank.price is not None and tank.volume_m3 != "auto" and not points:
+        points = [(tank.volume_m3, tank.price)]
+    volumes, prices = np.array(points).T
+    price = np.interp(volume, volumes, prices)
+    price = np.where(volume < volumes[0], volume * prices[0] / volumes[0], price)
+    price = np.where(volume > volumes[-1], volume * prices[-1] / volumes[-1], price)
+    if tank.price is not None and tank.volume_m3 != "auto":
+        price = np.where(np.isclose(volume, tank.volume_m3, rtol=1e-9, atol=0.0), tank.price, price)
+    return price
+
+
+def bill_of_quantities(
+    scenario: Scenario, sources: Sequence[str], *, strings: int | ArrayLike, tank_m3: float | ArrayLike
+) -> tuple[Line, ...]:
+    """List what a supply option is built of.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The scenario as it holds for the option.
+    sources : sequence of str
+        The option's sources; only their equipment is listed.
+    strings : int or array_like, (...)
+        Strings of modules; not used without sun.
+    tank_m3 : float or array_like, (...)
+        Volume of the tank [m³].
+
+    Returns
+    -------
+    tuple of Line
+        Borehole, pump, controller, pipeline and tank, then each source's equipment, the user's items, and last the
+        installation and contingency, where a percentage is given.
+
+    Notes
+    -----
+    Lines without a price are kept, as their quantity is known. The user's items 'for the whole life', installation and
+    contingency are neither replaced nor worth anything at the end. An item of several sources counts to the first of
+    them that the option uses.
+    """
+    lines = [*_works(scenario, tank_m3)]
+    if "solar" in sources and scenario.sources.solar:
+        lines += _solar(scenario.sources.solar, strings)
+    if "grid" in sources and scenario.sources.grid:
+        lines += _grid(scenario.sources.grid)
+    if "generator" in sources and scenario.sources.generator:
+        lines += _generator(scenario.sources.generator)
+    whole_life = float(scenario.finance.life_years)
+    lines += [_item(item, sources, whole_life) for item in scenario.costs.items if belongs(item.sources, sources)]
+    costs = scenario.costs
+    return with_percentages(lines, costs.installation_percent, costs.contingency_percent, whole_life)
+
+
+def belongs(item_sources: Iterable[str], option_sources: Iterable[str]) -> bool:
+    """Tell whether a cost of some sources (none: of every option) falls to an option."""
+    wanted = set(item_sources)
+    return not wanted or bool(wanted & set(option_sources))
+
+
+def with_percentages(
+    lines: Iterable[Line], installation_percent: float, contingency_percent: float, life_years: float
+) -> tuple[Line, ...]:
+    """Put installation and contingency at the end of some lines, in place of any that they hold.
+
+    Parameters
+    ----------
+    lines : iterable of Line
+        The bill of quantities; its prices may have been changed.
+    installation_percent : float
+        Labour and transport as a share of the equipment bought (`EQUIPMENT_GROUPS`) [%].
+    contingency_percent : float
+        Reserve on everything, installation included [%].
+    life_years : float
+        Years counted: the life of both lines, so that neither is replaced.
+
+    Returns
+    -------
+    tuple of Line
+        A line of 0 % is left out.
+    """
+    kept = [line for line in lines if line.group not in ("Installation", "Contingency")]
+    if installation_percent > 0:
+        bought = [line for line in kept if line.group in EQUIPMENT_GROUPS]
+        kept.append(_percentage("Installation", installation_percent, "% of equipment", bought, life_years))
+    if contingency_percent > 0:
+        kept.append(_percentage("Contingency", contingency_percent, "% of construction", kept, life_years))
+    return tuple(kept)
+
+
+def _percentage(
+    group: Literal["Installation", "Contingency"], percent: float, unit: str, base: list[Line], life_years: float
+) -> Line:
+    total: float | Array = 0.0
+    for line in base:
+        total = total + line.cost
+    return Line(group, group, "all", percent, unit, total / 100, life_years, 0.0)
+
+
+def _bought(
+    name: str,
+    group: Group,
+    source: Owner,
+    thing: Equipment | Tank,
+    *,
+    quantity: float | Array = 1.0,
+    unit: str = "item",
+    unit_price: float | Array | None = None,
+    by_hours: bool = False,
+) -> Line:
+    """Line of a thing with life and upkeep of its own; its price too, unless another is given."""
+    price = unit_price if unit_price is not None else thing.price
+    assert price is not None
+    return Line(name, group, source, quantity, unit, price, thing.life_years, thing.upkeep_percent_per_year, by_hours)
+
+
+def _works(scenario: Scenario, tank_m3: ArrayLike) -> list[Line]:
+    tank = scenario.tank
+    tank_name = f"Tank, {float(tank_m3):g} m3" if isinstance(tank_m3, int | float) else "Tank"
+    return [
+        _bought("Borehole", "Borehole", "all", scenario.borehole),
+        _bought(scenario.pump.name, "Pump and controller", "all", scenario.pump),
+        _bought("Controller", "Pump and controller", "all", scenario.controller),
+        *(
+            _bought(segment.name, "Pipeline", "all", segment, quantity=segment.length_m, unit="m")
+            for segment in scenario.pipeline.segments
+        ),
+        _bought(tank_name, "Tank", "all", tank, unit_price=_one_or_many(tank_price(tank, tank_m3))),
+    ]
+
+
+def _solar(solar: Solar, strings: ArrayLike) -> list[Line]:
+    modules = _one_or_many(np.asarray(strings, dtype=float) * solar.modules_in_series)
+    stand_price, stand_life = solar.structure_price_per_module, solar.structure_life_years
+    return [
+        _bought("PV modules", "Solar array", "solar", solar.module, quantity=modules, unit="module"),
+        # The scenario gives no upkeep of the stand; the modules' own covers cleaning and tightening.
+        Line("Stand, wiring and fixing", "Solar array", "solar", modules, "module", stand_price, stand_life, 0.0),
+    ]
+
+
+def _grid(grid: Grid) -> list[Line]:
+    length_m, price = grid.line_length_m, grid.line_price_per_m
+    return [
+        _bought("Connection", "Grid connection", "grid", grid),
+        _bought("Line to the pump", "Grid connection", "grid", grid, quantity=length_m, unit="m", unit_price=price),
+    ]
+
+
+def _generator(generator: Generator) -> list[Line]:
+    name = f"Generator, {generator.rating_kw:g} kW"
+    return [_bought(name, "Generator", "generator", generator, by_hours=True)]
+
+
+def _item(item: CostItem, sources: Sequence[str], whole_life: float) -> Line:
+    owner: Owner = next((source for source in item.sources if source in sources), "all")
+    life = whole_life if item.life_years is None else item.life_years
+    upkeep = item.upkeep_percent_per_year
+    return Line(item.name, "Other", owner, item.quantity, item.unit, item.unit_price, life, upkeep)
+
+
+def _one_or_many(values: Array) -> float | Array:
+    """Unpack a single case; leave an array of cases as it is."""
+    return float(values) if values.ndim == 0 else values

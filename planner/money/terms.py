@@ -1,0 +1,140 @@
+"""The prices and rules by which one option is priced, apart from its quantities; each price may be an array of cases.
+
+A sweep over prices takes `terms_of` once and puts arrays in place of single prices with `dataclasses.replace`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+import numpy as np
+
+from planner.money.quantities import belongs
+from planner.money.rates import Array, Number, discount_factor, growth_factor, real_rate
+from planner.scenario.scenario import Scenario
+from planner.scenario.sources import Generator, Tariff
+
+
+@dataclass(frozen=True)
+class Terms:
+    """Prices in money of year 0 and rules, each number also as an array (...) of cases; rates as fractions per year.
+
+    Attributes
+    ----------
+    life_years : int
+        Years counted, n.
+    prices : str
+        'constant' or 'nominal'.
+    discount_rate : float or ndarray
+        Real in constant prices, nominal in nominal prices.
+    inflation : float or ndarray
+        General inflation.
+    grant_share, loan_share, loan_rate : float or ndarray
+        Shares of construction paid by grant and loan; nominal interest on the loan.
+    loan_years : int
+        Years to repay the loan.
+    water_price_per_m3 : float or ndarray
+        What users pay.
+    yearly_costs : float or ndarray
+        Costs that come back each year [money/year].
+    people : float or None
+        People served in the first year.
+    tariff : Tariff or None
+        The grid's tariff; None where the option has no grid.
+    grid_price_factor, grid_price_growth : float or ndarray
+        Multiplies the whole bill; growth beyond inflation.
+    grid_co2_kg_per_kwh : float or None
+        None leaves the grid's emissions out.
+    generator : Generator or None
+        Its intervals and lives; None where the option has none.
+    fuel_price_per_l, fuel_price_growth : float or ndarray
+        Price at the site, delivery included [money/L]; growth beyond inflation.
+    service_price, overhaul_price : float or ndarray
+        Price of one [money].
+    """
+
+    life_years: int
+    prices: Literal["constant", "nominal"]
+    discount_rate: Number
+    inflation: Number = 0.0
+    grant_share: Number = 0.0
+    loan_share: Number = 0.0
+    loan_rate: Number = 0.0
+    loan_years: int = 1
+    water_price_per_m3: Number = 0.0
+    yearly_costs: Number = 0.0
+    people: float | None = None
+    tariff: Tariff | None = None
+    grid_price_factor: Number = 1.0
+    grid_price_growth: Number = 0.0
+    grid_co2_kg_per_kwh: float | None = None
+    generator: Generator | None = None
+    fuel_price_per_l: Number = 0.0
+    fuel_price_growth: Number = 0.0
+    service_price: Number = 0.0
+    overhaul_price: Number = 0.0
+
+    @property
+    def real_discount_rate(self) -> Number:
+        """Discount rate without inflation (Fisher)."""
+        return self.discount_rate if self.prices == "constant" else real_rate(self.discount_rate, self.inflation)
+
+    @property
+    def discount_factor(self) -> Array:
+        """Present value of one unit of money of each year, in the kind of prices chosen, (..., n + 1)."""
+        return discount_factor(self.discount_rate, self.life_years)
+
+    @property
+    def price_level(self) -> Array:
+        """What one unit of year-0 money has become in each year, in the kind of prices chosen, (..., n + 1)."""
+        return growth_factor(self.inflation if self.prices == "nominal" else 0.0, np.arange(self.life_years + 1))
+
+
+def terms_of(scenario: Scenario, sources: Sequence[str]) -> Terms:
+    """Take the terms of one supply option from its scenario.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The scenario as it holds for the option.
+    sources : sequence of str
+        The option's sources; prices of others are left out.
+
+    Returns
+    -------
+    Terms
+
+    Raises
+    ------
+    ValueError
+        When the option names a source that the scenario does not describe.
+    """
+    missing = [source for source in sources if source not in scenario.sources.names]
+    if missing:
+        raise ValueError(f"the scenario does not describe the source '{missing[0]}'")
+    finance = scenario.finance
+    grid = scenario.sources.grid if "grid" in sources else None
+    generator = scenario.sources.generator if "generator" in sources else None
+    return Terms(
+        life_years=finance.life_years,
+        prices=finance.prices,
+        discount_rate=finance.discount_rate_percent / 100,
+        inflation=finance.inflation_percent / 100,
+        grant_share=finance.grant_percent / 100,
+        loan_share=finance.loan_percent / 100,
+        loan_rate=finance.loan_rate_percent / 100,
+        loan_years=finance.loan_years,
+        water_price_per_m3=finance.water_price_per_m3,
+        yearly_costs=sum(cost.per_year for cost in scenario.costs.yearly if belongs(cost.sources, sources)),
+        people=scenario.people,
+        tariff=grid.tariff if grid else None,
+        grid_price_growth=grid.tariff.price_growth_percent_per_year / 100 if grid else 0.0,
+        grid_co2_kg_per_kwh=grid.co2_kg_per_kwh if grid else None,
+        generator=generator,
+        fuel_price_per_l=generator.fuel_price_per_l + generator.fuel_delivery_per_l if generator else 0.0,
+        fuel_price_growth=generator.fuel_price_growth_percent_per_year / 100 if generator else 0.0,
+        service_price=generator.service_price if generator else 0.0,
+        overhaul_price=generator.overhaul_price if generator else 0.0,
+    )
