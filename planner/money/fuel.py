@@ -118,7 +118,7 @@ def _wear(hours: ArrayLike, life_hours: float, life_years: float) -> _Wear:
         worn = _times(used, life_hours)
         if year == last:
             # A machine that wears out exactly at the end is kept, worn, not replaced.
-            worn = np.where(used > 0, np.minimum(worn, np.ceil(used / life_hours - _ROUNDING) - 1), 0.0)
+            worn = np.clip(np.ceil(used / life_hours - _ROUNDING) - 1, 0.0, worn)
             old = np.zeros(worn.shape, dtype=bool)
         else:
             old = (worn == 0) & (age >= years)

@@ -7,7 +7,6 @@ cases (...): results then have the shape (..., n + 1). Formulas as in Fuller and
 from __future__ import annotations
 
 import numpy as np
-import numpy_financial as npf
 from numpy.typing import ArrayLike, NDArray
 
 Array = NDArray[np.float64]
@@ -44,6 +43,14 @@ def capital_recovery_factor(rate: Number, life_years: int) -> Array:
 
 
 def level_payment(rate: Number, years: int, amount: Number) -> Array:
-    """Level yearly payment that repays an amount with interest (positive)."""
-    payment: Array = -np.asarray(npf.pmt(rate, years, amount), dtype=float)
+    """Level yearly payment that repays an amount with interest (positive).
+
+    The same as numpy_financial's `pmt`, which divides by zero where a rate is so small that 1 + rate rounds to 1, as
+    Fisher's relation can leave it.
+    """
+    interest = np.asarray(rate, dtype=float)
+    none = interest == 0
+    repaid = -np.expm1(-years * np.log1p(interest))
+    factor = np.where(none, 1 / years, interest / np.where(none, 1.0, repaid))
+    payment: Array = factor * np.asarray(amount, dtype=float)
     return payment

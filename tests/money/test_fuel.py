@@ -64,7 +64,9 @@ def test_share_left_is_the_lesser_of_hours_and_years() -> None:
 def test_replacement_count_by_hours_alone(hours: list[float], life_hours: float) -> None:
     counts, left = replacement_by_hours(hours, life_hours, 100.0)
     total = sum(hours) / life_hours
-    assert counts.sum() == max(0, math.ceil(total - 1e-9) - 1)
+    # the two bounds differ only where a machine wears out exactly at the end of a year
+    assert math.ceil(total - 1e-9) - 1 <= counts.sum() <= math.floor(total + 1e-9)
+    assert (counts >= 0).all()
     assert 0 <= left <= 1
     # what was bought has been used, but for the share left by hours
     assert left <= 1 + counts.sum() - total + 1e-6
