@@ -121,6 +121,7 @@ _TEXTS = {
     "list_type": "must be a list",
     "dict_type": "must be a table",
     "model_type": "must be a table",
+    "model_attributes_type": "must be a table",
     "finite_number": "must be a finite number",
 }
 

@@ -12,7 +12,6 @@ from planner.scenario.fields import (
     Model,
     Month12,
     NonNegative12,
-    Percent,
     assumed,
     needed,
     optional,
@@ -144,8 +143,8 @@ class Demand(Model):
     growth_percent_per_year: float = assumed(
         0.0, "Growth of demand", "%/year", source="no growth assumed", ge=-20, le=30
     )
-    leakage_percent: Percent = assumed(
-        0.0, "Share of the water leaving the tank that is lost", "%", source="no leakage assumed", lt=90
+    leakage_percent: float = assumed(
+        0.0, "Share of the water leaving the tank that is lost", "%", source="no leakage assumed", ge=0, lt=90
     )
     draw_profile: Profile | Fractions24 = assumed(
         "household",

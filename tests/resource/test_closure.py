@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 
 from planner.resource.closure import (
+    Closure,
     closure_offset_minutes,
     daily_clearness_spread,
     plausibility_notes,
@@ -82,3 +83,10 @@ def test_spread_of_days(typical_year: WeatherYears) -> None:
     assert spread.mean() == pytest.approx(0.154, abs=0.005)
     smooth = 0.55 * typical_year.sun.extraterrestrial_horizontal_wh_m2[:, None]
     assert daily_clearness_spread(smooth, typical_year.sun).max() < 1e-9
+
+
+def test_no_remark_where_no_sun_fits_much_better() -> None:
+    assert Closure(40, 50.0, 58.0, False).note() is None
+    assert Closure(40, 50.0, 65.0, False).note() is not None
+    assert Closure(60, 140.0, 143.0, True).note() is None
+    assert Closure(60, 140.0, 150.0, True).note() is not None
