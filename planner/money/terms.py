@@ -88,8 +88,8 @@ class Terms:
 
     @property
     def price_level(self) -> Array:
-        """What one unit of year-0 money has become in each year, in the kind of prices chosen, (..., n + 1)."""
-        return growth_factor(self.inflation if self.prices == "nominal" else 0.0, np.arange(self.life_years + 1))
+        """Nominal money of each year that buys what one unit did in year 0, (..., n + 1)."""
+        return growth_factor(self.inflation, np.arange(self.life_years + 1))
 
 
 def terms_of(scenario: Scenario, sources: Sequence[str]) -> Terms:

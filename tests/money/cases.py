@@ -74,13 +74,15 @@ def make_scenario(**changes: Any) -> Scenario:
 
 def make_terms(life_years: int = 20, discount_rate: float = 0.05, **changes: Any) -> Terms:
     """Build terms in constant prices with everything free of charge."""
-    return Terms(**({"life_years": life_years, "prices": "constant", "discount_rate": discount_rate} | changes))
+    fields: dict[str, Any] = {"life_years": life_years, "prices": "constant", "discount_rate": discount_rate}
+    return Terms(**(fields | changes))
 
 
 def make_quantities(years: int, bands: int = 1, **changes: Any) -> Quantities:
     """Build quantities of nothing but the given ones; a number holds for every year, month and band."""
-    shapes = {name: (years,) for name in ("demand_m3", "delivered_m3", "generator_kwh", "generator_hours", "fuel_l")}
-    shapes |= {"solar_kwh": (years,), "grid_kwh": (years, 12, bands), "grid_peak_kw": (years, 12)}
+    yearly = ("demand_m3", "delivered_m3", "generator_kwh", "generator_hours", "fuel_l", "solar_kwh")
+    shapes: dict[str, tuple[int, ...]] = dict.fromkeys(yearly, (years,))
+    shapes |= {"grid_kwh": (years, 12, bands), "grid_peak_kw": (years, 12)}
     arrays = {}
     for name, shape in shapes.items():
         given = np.asarray(changes.get(name, 0.0), dtype=float)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import fields, replace
+from typing import Any
 
 import numpy as np
 import numpy_financial as npf
@@ -97,7 +98,7 @@ def test_flows_of_each_kind() -> None:
     )
     quantities = make_quantities(4, delivered_m3=100.0, grid_kwh=10.0, fuel_l=[8.0, 0, 8, 8], generator_hours=200.0)
     flows = flows_of(terms, [line(1000.0, 3.0, 2.0), line(300.0, 8.0)], quantities)
-    expected = {
+    expected: dict[str, Any] = {
         "construction": [1300, 0, 0, 0, 0],
         "replacement": [0, 0, 0, 1000, 0],
         "residual": [0, 0, 0, 0, -(1000 * 2 / 3 + 300 / 2)],
@@ -138,6 +139,17 @@ def test_life_cycle_figures_are_those_of_numpy_financial() -> None:
     assert life.cost_per_person_year == pytest.approx(life.equivalent_yearly_cost / 500)
     equipment = 1500 + 12 * 120 + 4000
     assert life.capital_cost == pytest.approx(1.05 * (9000 + 2500 + 900 + 1.1 * equipment))
+
+
+def test_prices_of_the_scenario_reach_the_flows() -> None:
+    flows, used = priced().flows, some_quantities()
+    grown = np.arange(YEARS)
+    np.testing.assert_allclose(flows.fuel[1:], (1.1 + 0.2) * 1.03**grown * used.fuel_l)
+    np.testing.assert_allclose(flows.grid[1:], 1.02**grown * (12 * 4 + 0.2 * used.grid_kwh.sum(axis=(-1, -2))))
+    # 12 960 h in all, a service each 250 h; one overhaul at 4000 h, a new machine at 8000 h, one more at 12 000 h
+    assert used.generator_hours.sum() == pytest.approx(12_960)
+    assert flows.generator_service.sum() == pytest.approx(51 * 60 + 2 * 700)
+    np.testing.assert_allclose(flows.revenue[1:], 0.5 * used.delivered_m3)
 
 
 def test_yearly_costs_are_those_of_the_option() -> None:
@@ -270,7 +282,7 @@ def test_prices_as_arrays_give_what_single_prices_give() -> None:
         "service_price",
         "overhaul_price",
     ]
-    prices = {name: getattr(base, name) * random.uniform(0.5, 1.5, 6) for name in varied}
+    prices: dict[str, Any] = {name: getattr(base, name) * random.uniform(0.5, 1.5, 6) for name in varied}
     pump = random.uniform(500, 3000, 6)
 
     def priced_at(terms: Terms, pump_price: float | np.ndarray) -> LifeCycle:
@@ -282,9 +294,7 @@ def test_prices_as_arrays_give_what_single_prices_give() -> None:
     assert many.present_cost.shape == (6,)
     assert_cases_agree(
         many,
-        lambda case: priced_at(
-            replace(base, **{name: float(x[case]) for name, x in prices.items()}), float(pump[case])
-        ),
+        lambda case: priced_at(replace(base, **{name: x[case] for name, x in prices.items()}), float(pump[case])),
         6,
     )
 
@@ -341,7 +351,8 @@ def test_present_cost_rises_with_any_price(rate: float, price: str | int, scale:
     terms, lines = all_priced(rate), list(LINES)
     before = figures(terms, lines).present_cost
     if isinstance(price, str):
-        terms = replace(terms, **{price: scale * getattr(terms, price)})
+        changes: dict[str, Any] = {price: scale * getattr(terms, price)}
+        terms = replace(terms, **changes)
     else:
         lines[price] = replace(lines[price], unit_price=scale * lines[price].unit_price)
     assert figures(terms, lines).present_cost > before
@@ -350,7 +361,8 @@ def test_present_cost_rises_with_any_price(rate: float, price: str | int, scale:
 @given(rate=RATE, scale=SCALE)
 def test_present_cost_scales_with_all_prices(rate: float, scale: float) -> None:
     terms = all_priced(rate)
-    scaled = replace(terms, **{name: scale * getattr(terms, name) for name in PRICES})
+    prices: dict[str, Any] = {name: scale * getattr(terms, name) for name in PRICES}
+    scaled = replace(terms, **prices)
     lines = [replace(x, unit_price=scale * x.unit_price) for x in LINES]
     assert figures(scaled, lines).present_cost == pytest.approx(scale * figures(terms, LINES).present_cost, rel=1e-9)
 
