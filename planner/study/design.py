@@ -104,6 +104,7 @@ def designs_of(ground: Ground) -> list[Design]:
         own = option_scenario(scenario, name)
         sources = tuple(source for source in SOURCE_ORDER if source in name.split(" + "))
         _check_tank(own, ground.draw_m3)
+        _check_bands(own, scenario)
         hydraulics = own.model_dump_json(include={"borehole", "pipeline", "pump", "controller"})
         if hydraulics not in tables:
             tables[hydraulics] = _flow_table(own)
@@ -199,6 +200,17 @@ def _check_tank(scenario: Scenario, draw_m3: Array) -> None:
             f"give at least {draw:.2f} m3"
         )
         raise InputError("", [Problem(key, text)])
+
+
+def _check_bands(own: Scenario, base: Scenario) -> None:
+    """Refuse an override that moves the tariff's hours: energy is counted once by the base scenario's bands."""
+    grids = (own.sources.grid, base.sources.grid)
+    if grids[0] is None or grids[1] is None:
+        return
+    hours = [[(band.hours, band.months) for band in grid.tariff.bands] for grid in grids if grid is not None]
+    if hours[0] != hours[1]:
+        text = "an override may change the prices of the tariff's bands, but not their number, hours or months"
+        raise InputError("", [Problem("overrides", text)])
 
 
 def _grid_source(scenario: Scenario, grid: Grid) -> TopUpSource:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from planner.scenario.errors import InputError
 from planner.study.compare import Study
 from planner.study.words import sentences
 from planner.water.demand import daily_demand_m3
@@ -261,3 +262,18 @@ def test_a_changeover_controller_takes_more_from_the_grid(study: Study) -> None:
 
 def test_the_scenario_used_is_the_one_checked() -> None:
     assert changed(**FIXED).finance.life_years == 4
+
+
+def test_an_override_may_change_a_bands_price_but_not_its_hours() -> None:
+    bands = [{"name": "Evening", "hours": [[18.0, 22.0]], "price_per_kwh": 0.4}]
+    grid = {"sources__grid__tariff__bands": bands, "service__options": ["grid", "solar + grid"]}
+    dearer = [bands[0] | {"price_per_kwh": 0.8}]
+    override = {"grid": {"sources": {"grid": {"tariff": {"bands": dearer}}}}}
+    base, changed_price = studied(**FIXED, **grid), studied(**FIXED, **grid, overrides=override)
+    assert float(changed_price.option("grid").life.present_cost) > float(base.option("grid").life.present_cost)
+    same = "solar + grid"
+    assert float(changed_price.option(same).life.present_cost) == float(base.option(same).life.present_cost)
+    moved = [bands[0] | {"hours": [[6.0, 9.0]]}]
+    override = {"grid": {"sources": {"grid": {"tariff": {"bands": moved}}}}}
+    with pytest.raises(InputError, match="not their number, hours or months"):
+        studied(**FIXED, **grid, overrides=override)

@@ -1,0 +1,259 @@
+"""The form's layout, generated from the scenario models: sections of rows, months and tables, and their sheets."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from functools import cache
+from typing import Any, get_args, get_origin
+
+from pydantic import BaseModel
+from pydantic.fields import FieldInfo
+from pydantic_core import PydanticUndefined
+
+from planner.scenario.errors import dotted
+from planner.scenario.form.entry import Entry, cell_of, entry_of
+from planner.scenario.scenario import Scenario
+
+KeyPath = tuple[str, ...]
+
+MARKER = "planner form 1"
+"""Stands in the key column of the first row of every sheet of a form; a new layout gets a new number."""
+KEY_COLUMN = 19
+"""Column of the keys, counted from 0; every row and table lies to its left, with one column between."""
+VALUE_COLUMN = 1
+SECTION_MARK, EXAMPLE_MARK, ORDER_KEY = "-", "example", "place_in_list"
+
+SHEETS: tuple[tuple[str, tuple[KeyPath, ...]], ...] = (
+    ("Project", ((),)),
+    ("Place and weather", (("site",), ("weather",))),
+    ("People and demand", (("demand",),)),
+    ("Borehole", (("borehole",),)),
+    ("Pipe", (("pipeline",),)),
+    ("Pump plate", (("pump",), ("controller",))),
+    ("Panels", (("sources", "solar"),)),
+    ("Grid", (("sources", "grid"),)),
+    ("Generator", (("sources", "generator"),)),
+    ("Tank", (("tank",), ("topup",))),
+    ("Costs and finance", (("costs",), ("finance",))),
+    ("Options", (("service",), ("overrides",))),
+)
+"""Sheets in the order in which a site is visited, each with the tables of the scenario that stand on it."""
+
+_TITLES: dict[KeyPath, str] = {
+    (): "Project",
+    ("site",): "Place",
+    ("topup",): "Float switch",
+    ("sources", "solar"): "Solar array",
+    ("sources", "solar", "module"): "PV module",
+    ("sources", "grid"): "Grid connection",
+    ("sources", "grid", "outages"): "Random outages of the grid",
+    ("sources", "grid", "tariff"): "Tariff of the grid",
+    ("pump", "plate"): "Rest of the pump's nameplate",
+    ("service",): "Service wanted and options compared",
+}
+
+
+@dataclass(frozen=True)
+class Slot:
+    """One value of the scenario: a row of the form, or a column of a table.
+
+    Attributes
+    ----------
+    path : tuple of str
+        Keys from the root of the scenario; for a column, its key within the entry only.
+    label, unit, notes : str
+        What it is, its unit, and what holds when it is left empty.
+    entry : Entry
+        What the cell takes.
+    needed : bool
+        Whether it must be given wherever its section or entry is used.
+    """
+
+    path: KeyPath
+    label: str
+    unit: str
+    notes: str
+    entry: Entry
+    needed: bool
+
+    @property
+    def key(self) -> str:
+        """The dotted key as it stands in the key column or in a table's header."""
+        return dotted(self.path)
+
+
+@dataclass(frozen=True)
+class Table:
+    """A list of tables of the scenario, one entry a row; where entries are of several kinds, one table a kind."""
+
+    path: KeyPath
+    title: str
+    slots: tuple[Slot, ...]
+    kind: str = ""
+    needed: bool = False
+
+    @property
+    def key(self) -> str:
+        """What stands in the key column beside the header."""
+        return f"{dotted(self.path)}[{self.kind}]"
+
+    @property
+    def headers(self) -> tuple[tuple[str, Slot | None, int | None], ...]:
+        """(header key, slot, month from 0) of each column; the place in the list has no slot."""
+        columns: list[tuple[str, Slot | None, int | None]] = []
+        for slot in self.slots:
+            if slot.entry.months:
+                columns += [(f"{slot.key}[{month + 1}]", slot, month) for month in range(12)]
+            else:
+                columns.append((slot.key, slot, None))
+        if self.kind:
+            columns.insert(1, (ORDER_KEY, None, None))
+        return tuple(columns)
+
+
+@dataclass(frozen=True)
+class Section:
+    """One table of the scenario on the form.
+
+    `optional` sections count as described as soon as one of their cells, or of the sections within them, is filled.
+    """
+
+    path: KeyPath
+    title: str
+    notes: str
+    optional: bool
+    rows: tuple[Slot, ...]
+    months: tuple[Slot, ...]
+    tables: tuple[Table, ...]
+    sheet: str
+
+
+ANYTHING = Entry(text=True, number=None, words=())
+_OVERRIDES = Table(
+    path=("overrides",),
+    title="Values that hold for one supply option only",
+    slots=(
+        Slot(("option",), "Supply option, such as solar + grid", "", "", Entry(text=True), True),
+        Slot(("key",), "Key, as in the key column, such as tank.volume_m3", "", "", Entry(text=True), True),
+        Slot(("value",), "Value; a list of tables is written as in TOML", "", "", ANYTHING, True),
+    ),
+)
+
+
+@cache
+def sections() -> tuple[Section, ...]:
+    """Return every section of the form, in the order of its sheets."""
+    found = list(_sections((), [Scenario], optional=False))
+    order = [name for name, _ in SHEETS]
+    return tuple(sorted(found, key=lambda section: order.index(section.sheet)))
+
+
+@cache
+def slots() -> dict[KeyPath, Slot]:
+    """Return every row's and month row's slot by its path, and every column's by its table's path and key."""
+    found = {slot.path: slot for section in sections() for slot in (*section.rows, *section.months)}
+    for table in tables():
+        for slot in table.slots:
+            found.setdefault((*table.path, *slot.path), slot)
+    return found
+
+
+def tables() -> tuple[Table, ...]:
+    """Return every table of the form."""
+    return tuple(table for section in sections() for table in section.tables)
+
+
+def _sections(path: KeyPath, models: list[type[BaseModel]], *, optional: bool) -> Iterator[Section]:
+    rows: dict[str, Slot] = {}
+    found_tables: list[Table] = []
+    inner: list[Section] = []
+    for model in models:
+        for name, field in model.model_fields.items():
+            here = (*path, name)
+            members = models_of(field.annotation)
+            if here == ("overrides",):
+                inner.append(Section(here, "Overrides", "", True, (), (), (_OVERRIDES,), _sheet(here)))
+            elif not members:
+                kind = "" if len(models) == 1 else _kind_of(model)
+                rows.setdefault(name, _slot(here, field, kind if name != "kind" else "", models))
+            elif get_origin(field.annotation) is list:
+                found_tables += _tables(here, field, members)
+            else:
+                inner += _sections(here, members, optional=field.default is None or optional)
+    plain = tuple(slot for slot in rows.values() if not slot.entry.months)
+    months = tuple(slot for slot in rows.values() if slot.entry.months)
+    if plain or months or found_tables:
+        notes = _first_line(models[0]) if len(models) == 1 and path else ""
+        yield Section(path, _title(path), notes, optional, plain, months, tuple(found_tables), _sheet(path))
+    yield from inner
+
+
+def _tables(path: KeyPath, field: FieldInfo, members: list[type[BaseModel]]) -> Iterator[Table]:
+    needed = any(getattr(limit, "min_length", 0) for limit in field.metadata)
+    for model in members:
+        kind = _kind_of(model) if len(members) > 1 else ""
+        fields = {name: inner for name, inner in model.model_fields.items() if not (kind and name == "kind")}
+        names = sorted(fields, key=lambda name: (name != "name", entry_of(fields[name]).months))
+        title = f"{_first_line(model).rstrip('.')}" if kind else (field.description or _words(path[-1]))
+        yield Table(path, title, tuple(_slot((name,), fields[name], "", [model]) for name in names), kind, needed)
+
+
+def _slot(path: KeyPath, field: FieldInfo, kind: str, models: list[type[BaseModel]]) -> Slot:
+    extra = field.json_schema_extra if isinstance(field.json_schema_extra, dict) else {}
+    unit = str(extra.get("unit", ""))
+    entry = entry_of(field)
+    if path[-1] == "kind" and len(models) > 1:
+        entry = Entry(words=tuple(_kind_of(model) for model in models))
+    needed = field.is_required()
+    notes = "must be given"
+    if not needed:
+        notes = f"left empty: {_default(field, unit, extra)}"
+    if kind:
+        notes = f"only for the kind {kind}; {notes}"
+    label = field.description or f"Kind of {_words(path[-2]).lower() if len(path) > 1 else 'entry'}"
+    return Slot(path, label, unit, notes, entry, needed and not kind)
+
+
+def _default(field: FieldInfo, unit: str, extra: dict[str, Any]) -> str:
+    if field.default is None:
+        return str(extra.get("absent", "not given"))
+    if field.default is PydanticUndefined:
+        return "none"
+    shown = f"{cell_of(field.default)} {unit}".strip()
+    source = extra.get("default_source", "")
+    return f"{shown} ({source})" if source else shown
+
+
+def models_of(annotation: Any) -> list[type[BaseModel]]:
+    """Return the models within a type, over unions and lists."""
+    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
+        return [annotation]
+    if get_origin(annotation) is dict:
+        return []
+    return [model for argument in get_args(annotation) for model in models_of(argument)]
+
+
+def _kind_of(model: type[BaseModel]) -> str:
+    return str(get_args(model.model_fields["kind"].annotation)[0])
+
+
+def _sheet(path: KeyPath) -> str:
+    best = max(
+        ((len(start), name) for name, starts in SHEETS for start in starts if path[: len(start)] == start),
+        key=lambda pair: pair[0],
+    )
+    return best[1]
+
+
+def _title(path: KeyPath) -> str:
+    return _TITLES.get(path, _words(path[-1]) if path else "")
+
+
+def _words(key: str) -> str:
+    return key.replace("_", " ").capitalize()
+
+
+def _first_line(model: type[BaseModel]) -> str:
+    return re.sub(r"`", "", (model.__doc__ or "").strip().splitlines()[0])
