@@ -11,6 +11,7 @@ from pydantic_core import PydanticCustomError
 from planner.scenario.fields import Model, needed, optional
 from planner.scenario.finance import Costs, Finance, Service
 from planner.scenario.place import Demand, Site, Weather
+from planner.scenario.size import Size
 from planner.scenario.sources import Sources
 from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump, Tank, TopUp
 
@@ -54,6 +55,7 @@ class Scenario(Model):
     service: Service = Field(default_factory=Service)
     costs: Costs = Field(default_factory=Costs)
     finance: Finance
+    size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
     overrides: dict[str, dict[str, Any]] = Field(
         default_factory=dict,
         description="Values that hold for one supply option only, by its name: [overrides.'solar + grid'.tank]",

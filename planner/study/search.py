@@ -119,7 +119,7 @@ def choose_all(designs: Sequence[Design], ground: Ground) -> list[Choice]:
     depth = max(len(curve) for curve in curves)
     options = []
     for design, (strings, tank), curve in zip(designs, chosen, curves, strict=True):
-        start, stop = _first_levels(design)
+        start, stop = given_levels(design)
         padded = [*curve, *[tank] * (depth - len(curve))]
         tanks = [tank, *padded, *[tank] * len(LEVELS)]
         levels = [(start, stop)] * (1 + depth) + (list(LEVELS) if _is_mixed(design) else [(start, stop)] * len(LEVELS))
@@ -136,7 +136,7 @@ def _is_mixed(design: Design) -> bool:
     return "solar" in design.sources and len(design.sources) > 1
 
 
-def _first_levels(design: Design) -> tuple[float, float]:
+def given_levels(design: Design) -> tuple[float, float]:
     """Levels given for the option, or the low default where they are to be chosen."""
     top_up = design.scenario.topup
     if "solar" not in design.sources:
@@ -159,7 +159,7 @@ def _choose_sizes(designs: Sequence[Design], ground: Ground) -> list[tuple[int, 
     depth = max(len(tanks) for _, tanks in tries.values())
     options = []
     for index, (strings, tanks) in tries.items():
-        start, stop = _first_levels(designs[index])
+        start, stop = given_levels(designs[index])
         padded = [*tanks, *[tanks[-1]] * (depth - len(tanks))]
         options.append(option_of(designs[index], ground, strings, padded, [start] * depth, [stop] * depth))
     outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
@@ -211,7 +211,7 @@ def _choice(
 ) -> Choice:
     best = 0
     levels: tuple[float, float] | None = (
-        _first_levels(design) if len(design.sources) > 1 or "solar" not in design.sources else None
+        given_levels(design) if len(design.sources) > 1 or "solar" not in design.sources else None
     )
     trials: list[LevelTrial] = []
     if _is_mixed(design):

@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from planner.supply.generator import fuel_l
 from planner.supply.kernel import FloatSwitch, TopUpSeries, TopUpTotals, Totals, Trace, run_hours
-from planner.supply.series import Extra, Sun, SunSeries, TopUpSource, extra_series, sun_series
+from planner.supply.series import Extra, Sun, TopUpSource, extra_series, sun_series
 from planner.water.duty import FlowTable
 
 Array = NDArray[np.float64]
@@ -165,28 +165,52 @@ def run_options(
     order = sorted(range(len(options)), key=lambda index: _COLUMN_ORDER.index(options[index].sources))
     ordered = [options[index] for index in order]
     years = ordered[0].draw_m3.shape[1]
-    suns = [sun_series(option.sun, option.pump, MONTH, years) for option in ordered]
-    ends = np.cumsum([sun.pumped_m3.shape[1] for sun in suns])
-    blocks = [slice(int(end) - sun.pumped_m3.shape[1], int(end)) for end, sun in zip(ends, suns, strict=True)]
+    ends = np.cumsum([len(option.strings) * years for option in ordered])
+    blocks = [
+        slice(int(end) - len(option.strings) * years, int(end)) for end, option in zip(ends, ordered, strict=True)
+    ]
+    pumped, kwh_per_m3 = np.zeros((MONTH.size, int(ends[-1]))), np.zeros((MONTH.size, int(ends[-1])))
+    slots = {source: _slot(source, ordered, blocks) for source in ("grid", "generator")}
+    months = []
+    for option, block in zip(ordered, blocks, strict=True):
+        # One option at a time, so that its hourly working arrays are gone before the next one's are made.
+        sun = sun_series(option.sun, option.pump, MONTH, years)
+        pumped[:, block], kwh_per_m3[:, block] = sun.pumped_m3, sun.kwh_per_m3
+        months.append(_SunMonths(*map(_by_month, (sun.pumped_m3, sun.used_kwh, sun.offered_kwh))))
+        for source, top_up in (("grid", option.grid), ("generator", option.generator)):
+            slot = slots[source]
+            if top_up is not None and slot is not None:
+                efficiency = option.sun.efficiency if option.sun else 1.0
+                _fill(slot[0], block, extra_series(top_up, sun, efficiency, option.pump, MONTH))
     draw = np.concatenate([np.tile(option.draw_m3, (1, len(option.strings))) for option in ordered], axis=1)
     tank = _per_column([option.tank_m3 for option in ordered], blocks)
     totals, record = run_hours(
-        np.concatenate([sun.pumped_m3 for sun in suns], axis=1),
+        pumped,
         draw,
-        np.concatenate([sun.kwh_per_m3 for sun in suns], axis=1),
+        kwh_per_m3,
         tank,
         tank * FIRST_LEVEL,
         MONTH,
-        grid=_slot("grid", ordered, suns, blocks),
-        generator=_slot("generator", ordered, suns, blocks),
+        grid=slots["grid"],
+        generator=slots["generator"],
         bands=bands,
         daily_limit_m3=ordered[0].daily_limit_m3,
         trace=trace,
     )
     outcomes: list[Outcome | None] = [None] * len(options)
-    for place, option, sun, block in zip(order, ordered, suns, blocks, strict=True):
-        outcomes[place] = _outcome(option, sun, block, totals, record, draw, band_count)
+    for place, option, sun_months, block in zip(order, ordered, months, blocks, strict=True):
+        demand = np.tile(_by_month(option.draw_m3), (1, len(option.strings)))
+        outcomes[place] = _outcome(option, sun_months, block, totals, record, demand, band_count)
     return [outcome for outcome in outcomes if outcome is not None]
+
+
+@dataclass(frozen=True)
+class _SunMonths:
+    """What the sun alone would do, summed by month: arrays (12, columns of one option)."""
+
+    pumped_m3: Array
+    used_kwh: Array
+    offered_kwh: Array
 
 
 def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:
@@ -200,21 +224,14 @@ def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:
     )
 
 
-def _slot(
-    source: str, options: Sequence[Option], suns: Sequence[SunSeries], blocks: Sequence[slice]
-) -> tuple[TopUpSeries, FloatSwitch] | None:
+def _slot(source: str, options: Sequence[Option], blocks: Sequence[slice]) -> tuple[TopUpSeries, FloatSwitch] | None:
+    """Make room for the series of one top-up source, and set its float switches."""
     served = [index for index, option in enumerate(options) if source in option.sources]
     if not served:
         return None
-    extras: list[Extra] = []
     starts, stops = [], []
     minimum_run_h = 0.0
-    for index in served:
-        option = options[index]
-        top_up = option.grid if source == "grid" else option.generator
-        assert top_up is not None
-        efficiency = option.sun.efficiency if option.sun else 1.0
-        extras.append(extra_series(top_up, suns[index], efficiency, option.pump, MONTH))
+    for option in (options[index] for index in served):
         start, stop = option.tank_m3 * option.start_share, option.tank_m3 * option.stop_share
         if source == "generator" and option.grid is not None:
             start, stop = start * STANDBY_START, start * STANDBY_STOP
@@ -224,12 +241,16 @@ def _slot(
             minimum_run_h = max(minimum_run_h, option.fuel.minimum_run_h)
     blocks_ = [blocks[index] for index in served]
     columns = slice(blocks_[0].start, blocks_[-1].stop)
-    together = {
-        name: np.concatenate([getattr(extra, name) for extra in extras], axis=1)
-        for name in ("extra_m3", "hours_per_m3", "kwh_per_m3", "sun_kwh_per_m3")
-    }
+    shape = (MONTH.size, columns.stop - columns.start)
     switch = FloatSwitch(_per_column(starts, blocks_), _per_column(stops, blocks_), minimum_run_h)
-    return TopUpSeries(columns, **together), switch
+    return TopUpSeries(columns, *(np.empty(shape) for _ in range(4))), switch
+
+
+def _fill(series: TopUpSeries, block: slice, extra: Extra) -> None:
+    """Put one option's part into the series of a top-up source."""
+    inside = slice(block.start - series.columns.start, block.stop - series.columns.start)
+    for name in ("extra_m3", "hours_per_m3", "kwh_per_m3", "sun_kwh_per_m3"):
+        getattr(series, name)[:, inside] = getattr(extra, name)
 
 
 def _by_month(hourly: Array) -> Array:
@@ -241,11 +262,11 @@ def _by_month(hourly: Array) -> Array:
 
 def _outcome(
     option: Option,
-    sun: SunSeries,
+    sun: _SunMonths,
     block: slice,
     totals: Totals,
     record: Trace | None,
-    draw: Array,
+    demand_m3: Array,
     band_count: int,
 ) -> Outcome:
     strings, years, variants = len(option.strings), option.draw_m3.shape[1], option.tank_m3.size
@@ -260,10 +281,10 @@ def _outcome(
         """(12, columns) to (variants, strings, years, 12)."""
         return shaped(np.broadcast_to(monthly[:, None, :], (12, variants, strings * years)))
 
-    demand = whole(_by_month(draw[:, block]))
+    demand = whole(demand_m3)
     idle_m3, idle_kwh = shaped(totals.idle_m3[..., block]), shaped(totals.idle_kwh[..., block])
     shift_kwh = shaped(totals.sun_shift_kwh[..., block])
-    solar_kwh = whole(_by_month(sun.used_kwh)) - idle_kwh + shift_kwh
+    solar_kwh = whole(sun.used_kwh) - idle_kwh + shift_kwh
     grid = _served(totals.grid, block, "grid" in option.sources)
     generator = _served(totals.generator, block, "generator" in option.sources)
     nothing = np.zeros_like(demand)
@@ -285,9 +306,9 @@ def _outcome(
         name=option.name,
         demand_m3=demand,
         delivered_m3=demand - shaped(totals.shortfall_m3[..., block]),
-        solar_m3=whole(_by_month(sun.pumped_m3)) - idle_m3,
+        solar_m3=whole(sun.pumped_m3) - idle_m3,
         solar_kwh=solar_kwh,
-        idle_kwh=whole(_by_month(sun.offered_kwh)) - solar_kwh,
+        idle_kwh=whole(sun.offered_kwh) - solar_kwh,
         grid_m3=shaped(grid.added_m3) if grid else nothing,
         grid_kwh=shaped(grid.kwh) if grid else np.zeros((*demand.shape, band_count)),
         grid_hours=shaped(grid.run_hours) if grid else nothing,

@@ -1,1 +1,1 @@
-"""The fill-in form: a workbook whose cells are laid out from the scenario models and read back into raw scenario data."""
+"""The fill-in form: a workbook laid out from the scenario models and read back into raw scenario data."""

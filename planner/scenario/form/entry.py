@@ -5,6 +5,7 @@ from __future__ import annotations
 import difflib
 import math
 import re
+import tomllib
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date, time, timedelta
@@ -13,6 +14,8 @@ from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
 import annotated_types
 from pydantic.fields import FieldInfo
+
+from planner.scenario.writer import toml_value
 
 SEPARATOR = ";"
 
@@ -31,15 +34,16 @@ class Bounds:
     le: float | None = None
 
     def __str__(self) -> str:
+        """Say the limits in words."""
         if self.ge is not None and self.le is not None:
-            return f"{_figure(self.ge)} to {_figure(self.le)}"
+            return f"{figure(self.ge)} to {figure(self.le)}"
         parts = [
-            f"{words} {_figure(limit)}"
+            f"{words} {figure(limit)}"
             for words, limit in (
-                ("more than", self.gt),
-                ("at least", self.ge),
-                ("less than", self.lt),
-                ("at most", self.le),
+                ("above", self.gt),
+                ("from", self.ge),
+                ("below", self.lt),
+                ("up to", self.le),
             )
             if limit is not None
         ]
@@ -59,13 +63,15 @@ class Entry:
     whole : bool
         Whether that number, or the numbers of a list, must be whole.
     items : str
-        What a list holds: 'number', 'range' (parts of the day), 'text', or '' where no list is taken.
+        What a list holds: 'number', 'range' (pairs such as parts of the day), 'text', or '' where no list is taken.
     item_words : tuple of str
         Choices for the texts of a list.
     count : int or None
         Length of the list where it is fixed: 12 is laid out as months, any other in one cell.
     text : bool
         Whether any text is taken.
+    toml : bool
+        Whether the value has too many parts for cells of their own and is written as in TOML.
     """
 
     words: tuple[str | int, ...] = ()
@@ -75,6 +81,7 @@ class Entry:
     item_words: tuple[str, ...] = ()
     count: int | None = None
     text: bool = False
+    toml: bool = False
 
     @property
     def months(self) -> bool:
@@ -82,23 +89,48 @@ class Entry:
         return self.items == "number" and self.count == 12
 
     @property
+    def _hours(self) -> bool:
+        return self.items == "range" and self.number is not None and self.number.le == 24
+
+    @property
+    def _pairs(self) -> str:
+        return "6-9; 17-19" if self._hours else "20-40; 30-60"
+
+    @property
     def allowed(self) -> str:
-        """Say what the cell takes, in a few words."""
-        ways = [", ".join(str(word) for word in self.words)] if self.words else []
+        """Say what the cell takes, in full."""
+        listed = [str(word) for word in self.words]
+        ways = [" or ".join(filter(None, (", ".join(listed[:-1]), listed[-1])))] if listed else []
         if self.items == "range":
-            ways.append("parts of the day in hours, such as 6-9; 17-19")
+            what = "parts of the day in hours" if self._hours else f"pairs of numbers {self.number}"
+            ways.append(f"{what}, such as {self._pairs}")
         elif self.items == "text":
-            listed = ", ".join(self.item_words)
-            ways.append(f"one or more of {listed}, separated by ;" if listed else "texts separated by ;")
+            chosen = ", ".join(self.item_words)
+            ways.append(f"one or more of {chosen}, separated by ;" if chosen else "texts separated by ;")
         elif self.items == "number" and not self.months:
             limits = f" {self.number}" if self.number and str(self.number) else ""
             ways.append(f"{self.count or ''}{' whole' if self.whole else ''} numbers{limits}, separated by ;".strip())
         elif self.number is not None:
             kind = "a whole number" if self.whole else "a number"
             ways.append(f"{kind} {self.number}".strip())
-        elif self.text:
+        if self.text:
             ways.append("text")
+        if self.toml:
+            ways.append("a list or table as in TOML, such as [{ key = 1 }] or { key = 1 }")
         return ", or ".join(ways)
+
+    @property
+    def short(self) -> str:
+        """Say what the cell takes, for a narrow column."""
+        if self.toml or self.items:
+            kind = {"range": self._pairs, "number": f"{self.count or 'numbers'} with ;", "text": "texts with ;"}
+            several = "as in TOML" if self.toml else "12 numbers" if self.months else kind[self.items]
+            return f"list, or {several}" if self.words else several
+        if self.words:
+            return self.allowed.replace("a number ", "").replace("a whole number", "whole")
+        if self.number is not None and not self.text:
+            return f"{'whole ' if self.whole else ''}{self.number}" if str(self.number) else "any number"
+        return "text" if self.number is None else "number or text"
 
 
 @dataclass(frozen=True)
@@ -116,7 +148,7 @@ class Content:
 
 
 def entry_of(field: FieldInfo) -> Entry:
-    """Read off a field's type what its cell takes."""
+    """Read off a field's type what its cell takes; what has too many parts for one cell is taken as TOML."""
     words: list[str | int] = []
     found: dict[str, Any] = {}
     for annotation, metadata in _members(field.annotation, tuple(field.metadata)):
@@ -130,7 +162,7 @@ def entry_of(field: FieldInfo) -> Entry:
         elif origin is list:
             found |= _list_entry(get_args(annotation)[0], metadata)
         else:
-            raise TypeError(f"no cell for {annotation}")
+            return Entry(toml=True)
     return Entry(words=tuple(words), **found)
 
 
@@ -143,11 +175,14 @@ def _list_entry(item: Any, metadata: tuple[Any, ...]) -> dict[str, Any]:
     count = lengths.pop() if len(lengths) == 1 and len(metadata) > 1 else None
     inner, inner_metadata = next(iter(_members(item, ())))
     if get_origin(inner) is list:
-        return {"items": "range"}
+        _, limits = next(iter(_members(get_args(inner)[0], ())))
+        return {"items": "range", "number": _bounds(limits)}
     if inner is str:
         return {"items": "text", "count": count}
     if get_origin(inner) is Literal:
         return {"items": "text", "item_words": get_args(inner), "count": count}
+    if inner not in (int, float):
+        return {"toml": True}
     return {"items": "number", "number": _bounds(inner_metadata), "whole": inner is int, "count": count}
 
 
@@ -174,7 +209,7 @@ def _bounds(metadata: Iterable[Any]) -> Bounds:
     return Bounds(**limits)
 
 
-def _figure(value: float) -> str:
+def figure(value: float) -> str:
     """Write a limit with a space between thousands."""
     return f"{value:,.0f}".replace(",", " ") if float(value).is_integer() else f"{value:g}"
 
@@ -212,7 +247,7 @@ def _number_value(value: float, number_format: str, entry: Entry, must: str) -> 
         )
     if value in entry.words and float(value).is_integer():
         return int(value)
-    if entry.number is not None and (not entry.items or entry.count is None):
+    if entry.number is not None and entry.items != "range" and entry.count is None:
         if entry.whole and not float(value).is_integer():
             raise CellProblem(f"{value:g} was given; {must}")
         value = int(value) if entry.whole else value
@@ -228,6 +263,8 @@ def _text_value(value: str, entry: Entry, must: str) -> Any:
         return stripped
     if entry.text:
         return value[1:-1] if _bare_quotes(value) else value
+    if entry.toml and stripped[:1] in ("[", "{"):
+        return toml_of(stripped)
     if entry.items and not (entry.words and re.match(r"[A-Za-z]", stripped)):
         return _list_value(stripped, entry, must)
     given = f"the text {_shown(value)} was given"
@@ -239,6 +276,25 @@ def _text_value(value: str, entry: Entry, must: str) -> Any:
         raise CellProblem(f"{given}, not a number; {must}")
     near = difflib.get_close_matches(stripped.casefold(), words, n=1, cutoff=0.6)
     raise CellProblem(f"{given}; {must}" + (f"; did you mean '{near[0]}'?" if near else ""))
+
+
+def toml_of(text: str) -> Any:
+    """Read one list or table written as in TOML.
+
+    Raises
+    ------
+    CellProblem
+    """
+    given = f"the text {_shown(text)} was given; must be one list or table as in TOML"
+    try:
+        read = tomllib.loads(f"value = {text}")
+    except tomllib.TOMLDecodeError as error:
+        raise CellProblem(f"{given}: {error}") from error
+    except RecursionError as error:
+        raise CellProblem(f"{given}, not so deeply nested") from error
+    if set(read) != {"value"}:
+        raise CellProblem(given)
+    return read["value"]
 
 
 _NUMBER = r"[+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?"
@@ -254,7 +310,7 @@ def _list_value(text: str, entry: Entry, must: str) -> list[Any]:
         if entry.items == "range":
             match = _RANGE.fullmatch(part)
             if match is None:
-                raise CellProblem(f"'{part}' was given as a part of the day; {must}")
+                raise CellProblem(f"'{part}' in a list is not a pair; {must}")
             values.append([_plain_number(match[1]), _plain_number(match[2])])
         elif entry.items == "number":
             if not re.fullmatch(_NUMBER, part):
@@ -283,7 +339,7 @@ def _shown(value: Any) -> str:
     return repr(text if len(text) <= 60 else text[:57] + "...")
 
 
-def cell_of(value: Any) -> int | float | str:
+def cell_of(value: Any, entry: Entry) -> int | float | str:
     """Turn a scenario value (but not twelve months) into what its cell holds.
 
     Raises
@@ -299,6 +355,8 @@ def cell_of(value: Any) -> int | float | str:
         if re.search(r"[\x00-\x08\x0b-\x1f\x7f\ufffe\uffff]", value) or len(value) > 32_000:
             raise CellProblem("a text with control characters, or longer than a cell, cannot stand in the form")
         return f'"{value}"' if not value.strip() or _bare_quotes(value) else value
+    if isinstance(value, list | dict) and entry.toml:
+        return cell_of(toml_value(value), Entry(text=True))
     if isinstance(value, list):
         return f"{SEPARATOR} ".join(_item_text(item) for item in value)
     raise CellProblem(f"a value of the kind {type(value).__name__} cannot stand in a cell of the form")

@@ -13,8 +13,9 @@ from pydantic.fields import FieldInfo
 from pydantic_core import PydanticUndefined
 
 from planner.scenario.errors import dotted
-from planner.scenario.form.entry import Entry, cell_of, entry_of
+from planner.scenario.form.entry import Bounds, Entry, cell_of, entry_of, figure
 from planner.scenario.scenario import Scenario
+from planner.scenario.waterworks import Equipment
 
 KeyPath = tuple[str, ...]
 
@@ -38,8 +39,12 @@ SHEETS: tuple[tuple[str, tuple[KeyPath, ...]], ...] = (
     ("Tank", (("tank",), ("topup",))),
     ("Costs and finance", (("costs",), ("finance",))),
     ("Options", (("service",), ("overrides",))),
+    ("Studies", (("size",),)),
 )
-"""Sheets in the order in which a site is visited, each with the tables of the scenario that stand on it."""
+"""Sheets in the order in which a site is visited, each with the tables of the scenario that stand on it.
+
+A table that is named nowhere stands on the last sheet.
+"""
 
 _TITLES: dict[KeyPath, str] = {
     (): "Project",
@@ -52,6 +57,7 @@ _TITLES: dict[KeyPath, str] = {
     ("sources", "grid", "tariff"): "Tariff of the grid",
     ("pump", "plate"): "Rest of the pump's nameplate",
     ("service",): "Service wanted and options compared",
+    ("size",): "Candidates for the search of sizes",
 }
 
 
@@ -130,14 +136,19 @@ class Section:
     sheet: str
 
 
-ANYTHING = Entry(text=True, number=None, words=())
-_OVERRIDES = Table(
+ANYTHING = Entry(text=True, number=Bounds())
+"""What an override's cells take before the type of its key is known."""
+ORDER = Entry(number=Bounds(ge=1), whole=True)
+"""What the place-in-list cells take."""
+OVERRIDES = Table(
     path=("overrides",),
     title="Values that hold for one supply option only",
     slots=(
-        Slot(("option",), "Supply option, such as solar + grid", "", "", Entry(text=True), True),
-        Slot(("key",), "Key, as in the key column, such as tank.volume_m3", "", "", Entry(text=True), True),
-        Slot(("value",), "Value; a list of tables is written as in TOML", "", "", ANYTHING, True),
+        Slot(("option",), "Supply option, such as solar + grid", "", "must be given", Entry(text=True), True),
+        Slot(
+            ("key",), "Key, as in the key column, such as tank.volume_m3", "", "must be given", Entry(text=True), True
+        ),
+        Slot(("value",), "Value; lists and tables as in TOML", "", "must be given", ANYTHING, True),
     ),
 )
 
@@ -146,8 +157,7 @@ _OVERRIDES = Table(
 def sections() -> tuple[Section, ...]:
     """Return every section of the form, in the order of its sheets."""
     found = list(_sections((), [Scenario], optional=False))
-    order = [name for name, _ in SHEETS]
-    return tuple(sorted(found, key=lambda section: order.index(section.sheet)))
+    return tuple(sorted(found, key=lambda section: _place(section.path)))
 
 
 @cache
@@ -170,18 +180,18 @@ def _sections(path: KeyPath, models: list[type[BaseModel]], *, optional: bool) -
     found_tables: list[Table] = []
     inner: list[Section] = []
     for model in models:
-        for name, field in model.model_fields.items():
+        for name, field in _in_order(model).items():
             here = (*path, name)
             members = models_of(field.annotation)
             if here == ("overrides",):
-                inner.append(Section(here, "Overrides", "", True, (), (), (_OVERRIDES,), _sheet(here)))
+                inner.append(Section(here, "Overrides", "", True, (), (), (OVERRIDES,), _sheet(here)))
             elif not members:
                 kind = "" if len(models) == 1 else _kind_of(model)
                 rows.setdefault(name, _slot(here, field, kind if name != "kind" else "", models))
             elif get_origin(field.annotation) is list:
                 found_tables += _tables(here, field, members)
             else:
-                inner += _sections(here, members, optional=field.default is None or optional)
+                inner += _sections(here, members, optional=field.default is None)
     plain = tuple(slot for slot in rows.values() if not slot.entry.months)
     months = tuple(slot for slot in rows.values() if slot.entry.months)
     if plain or months or found_tables:
@@ -194,10 +204,17 @@ def _tables(path: KeyPath, field: FieldInfo, members: list[type[BaseModel]]) -> 
     needed = any(getattr(limit, "min_length", 0) for limit in field.metadata)
     for model in members:
         kind = _kind_of(model) if len(members) > 1 else ""
-        fields = {name: inner for name, inner in model.model_fields.items() if not (kind and name == "kind")}
-        names = sorted(fields, key=lambda name: (name != "name", entry_of(fields[name]).months))
+        fields = {name: inner for name, inner in _in_order(model).items() if not (kind and name == "kind")}
+        names = sorted(fields, key=lambda name: entry_of(fields[name]).months)
         title = f"{_first_line(model).rstrip('.')}" if kind else (field.description or _words(path[-1]))
         yield Table(path, title, tuple(_slot((name,), fields[name], "", [model]) for name in names), kind, needed)
+
+
+def _in_order(model: type[BaseModel]) -> dict[str, FieldInfo]:
+    """Return a model's fields with its name first and what it shares with others (price, life, upkeep) last."""
+    own = set(model.__annotations__) - set(Equipment.model_fields)
+    names = sorted(model.model_fields, key=lambda name: (name not in ("name", "kind"), name not in own))
+    return {name: model.model_fields[name] for name in names}
 
 
 def _slot(path: KeyPath, field: FieldInfo, kind: str, models: list[type[BaseModel]]) -> Slot:
@@ -206,7 +223,7 @@ def _slot(path: KeyPath, field: FieldInfo, kind: str, models: list[type[BaseMode
     entry = entry_of(field)
     if path[-1] == "kind" and len(models) > 1:
         entry = Entry(words=tuple(_kind_of(model) for model in models))
-    needed = field.is_required()
+    needed = field.is_required() or any(getattr(limit, "min_length", 0) for limit in field.metadata)
     notes = "must be given"
     if not needed:
         notes = f"left empty: {_default(field, unit, extra)}"
@@ -221,7 +238,8 @@ def _default(field: FieldInfo, unit: str, extra: dict[str, Any]) -> str:
         return str(extra.get("absent", "not given"))
     if field.default is PydanticUndefined:
         return "none"
-    shown = f"{cell_of(field.default)} {unit}".strip()
+    value = field.default
+    shown = f"{figure(value) if isinstance(value, int | float) else cell_of(value, entry_of(field))} {unit}".strip()
     source = extra.get("default_source", "")
     return f"{shown} ({source})" if source else shown
 
@@ -239,12 +257,15 @@ def _kind_of(model: type[BaseModel]) -> str:
     return str(get_args(model.model_fields["kind"].annotation)[0])
 
 
+def _place(path: KeyPath) -> tuple[int, int]:
+    """Return the number of the sheet on which a table of the scenario stands, and its place there."""
+    places = {start: (sheet, place) for sheet, (_, starts) in enumerate(SHEETS) for place, start in enumerate(starts)}
+    found = max((start for start in places if path[: len(start)] == start), key=len)
+    return places[found] if found or not path else (len(SHEETS) - 1, len(places))
+
+
 def _sheet(path: KeyPath) -> str:
-    best = max(
-        ((len(start), name) for name, starts in SHEETS for start in starts if path[: len(start)] == start),
-        key=lambda pair: pair[0],
-    )
-    return best[1]
+    return SHEETS[_place(path)[0]][0]
 
 
 def _title(path: KeyPath) -> str:

@@ -1,0 +1,350 @@
+"""Write the fill-in form, blank or filled, as sheets of a workbook."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any
+
+import xlsxwriter
+
+from planner.report.files import write_whole
+from planner.report.form_cells import (
+    Looks,
+    cell_in_column,
+    column_head,
+    entries_of,
+    has_cell,
+    in_column,
+    leaves,
+    shown,
+    typing_rule,
+    value_at,
+)
+from planner.report.style import line_count
+from planner.scenario.errors import InputError, Problem, dotted
+from planner.scenario.form.entry import Entry
+from planner.scenario.form.examples import examples
+from planner.scenario.form.gathering import MONTHS, letter
+from planner.scenario.form.layout import (
+    EXAMPLE_MARK,
+    KEY_COLUMN,
+    MARKER,
+    ORDER,
+    ORDER_KEY,
+    OVERRIDES,
+    SECTION_MARK,
+    SHEETS,
+    VALUE_COLUMN,
+    Section,
+    Slot,
+    Table,
+    sections,
+)
+
+_WIDTHS = (40.0, 14.0, 12.0, 20.0, 15.0, *[9.5] * 13)
+_LAST_COLUMN = 12
+"""Last column of the printed page where no table is wider."""
+_HELP_COLUMN = 5
+_SPARE_ROWS = 4
+_LONGEST_MESSAGE = 255
+"""Excel's limit for the words beside a cell."""
+
+_HOW_TO = (
+    "Fill in the framed cells. Thick frame and darker ground: must be given. Thin frame: may stay empty; the notes "
+    "say what then holds.",
+    "A supply that the site does not have (sun, grid, generator): leave its whole sheet empty. One filled cell counts "
+    "as a description.",
+    "Type plain numbers without units: 15 for 15 %. No formulas: they are refused, not computed. Lists in one cell "
+    "are separated by ; with decimal points.",
+    "Rows may be inserted in tables; do not change the grey keys at the far right, by which the form is read. "
+    "Examples are invented.",
+    "Open boreholes, tanks, pressure and live wiring can kill: let trained people take the readings, with power off "
+    "and locked, under local rules.",
+)
+_COLUMN_TITLES = ("What", "Your value", "Unit", "Allowed", "Example", "Notes")
+
+
+def write_form(path: Path, data: dict[str, Any] | None = None) -> None:
+    """Write a fill-in form as a workbook of its own.
+
+    Parameters
+    ----------
+    path : pathlib.Path
+        The workbook wanted, ending in .xlsx; on failure it is left as it was.
+    data : dict or None
+        Raw scenario data to fill in, as `tomllib` gives it; None for a blank form with examples in its tables.
+
+    Raises
+    ------
+    InputError
+        When `data` holds something that the form has no cell for.
+    """
+    if path.suffix.lower() != ".xlsx":
+        raise InputError(str(path), [Problem("", "a form is a workbook: its name must end in .xlsx")])
+
+    def write(temporary: Path) -> None:
+        workbook = xlsxwriter.Workbook(str(temporary))
+        add_form_sheets(workbook, data or {}, with_examples=data is None)
+        workbook.close()
+
+    write_whole(path, write)
+
+
+def add_form_sheets(
+    workbook: xlsxwriter.Workbook, data: dict[str, Any], *, sheet: str | None = None, with_examples: bool = False
+) -> dict[str, str]:
+    """Add the form's sheets to a workbook, so that the workbook can be run again.
+
+    Parameters
+    ----------
+    workbook : xlsxwriter.Workbook
+        An open workbook.
+    data : dict
+        Raw scenario data to fill in.
+    sheet : str or None
+        Name of one sheet that takes the whole form; None for a sheet for each part of the site.
+    with_examples : bool
+        Show example rows in the tables.
+
+    Returns
+    -------
+    dict
+        The absolute reference of each filled or fillable value by its dotted key, such as
+        ``{"borehole.static_level_m": "'Borehole'!$B$6"}``, for formulas of other sheets.
+    """
+    names = [sheet] if sheet else [name for name, _ in SHEETS]
+    looks = Looks(workbook)
+    writers = {name: _SheetWriter(workbook.add_worksheet(name), name, looks, data, with_examples) for name in names}
+    first = writers[names[0]]
+    first.instructions()
+    for section in sections():
+        writers[sheet or section.sheet].section(section)
+    references: dict[str, str] = {}
+    for writer in writers.values():
+        writer.finish()
+        references |= writer.references
+    lost = [key for key in leaves(data, ()) if not has_cell(key, references)]
+    if lost:
+        raise InputError("", [Problem(key, "has no cell in the form") for key in lost])
+    return references
+
+
+class _SheetWriter:
+    """Writes sections one below another on one sheet."""
+
+    def __init__(self, sheet: Any, name: str, looks: Looks, data: dict[str, Any], with_examples: bool) -> None:
+        self._sheet, self._name, self._looks, self._data = sheet, name, looks, data
+        self._with_examples = with_examples
+        self._last_column = _LAST_COLUMN
+        self.references: dict[str, str] = {}
+        for column, width in enumerate(_WIDTHS):
+            sheet.set_column(column, column, width)
+        sheet.set_column(KEY_COLUMN, KEY_COLUMN, 50)
+        sheet.write_string(0, 0, name, looks.title)
+        sheet.write_string(0, KEY_COLUMN, MARKER, looks.key)
+        for column, title in enumerate(_COLUMN_TITLES):
+            sheet.write_string(1, column, title, looks.head)
+        for column in range(_HELP_COLUMN + 1, _LAST_COLUMN + 1):
+            sheet.write_blank(1, column, None, looks.head)
+        sheet.set_row(0, 26)
+        sheet.set_row(1, 18)
+        sheet.freeze_panes(2, 1)
+        self._row = 2
+
+    def instructions(self) -> None:
+        """Say at the top how the form is filled in."""
+        for line in _HOW_TO:
+            self._sheet.merge_range(self._row, 0, self._row, _LAST_COLUMN, line, self._looks.how)
+            self._mark(SECTION_MARK)
+            self._row += 1
+
+    def section(self, section: Section) -> None:
+        """Write one section: its values, its months, its tables."""
+        if self._row > 2:
+            self._row += 1
+        for column in range(_LAST_COLUMN + 1):
+            self._sheet.write_string(self._row, column, "" if column else section.title, self._looks.band)
+        self._mark(f"{SECTION_MARK} {dotted(section.path)}".strip())
+        self._row += 1
+        notes = section.notes
+        if section.optional:
+            notes = f"{notes} Leave it empty as a whole where there is none.".strip()
+        if notes:
+            self._sheet.write_string(self._row, 0, notes, self._looks.note)
+            self._mark(SECTION_MARK)
+            self._row += 1
+        for slot in section.rows:
+            self._value_row(slot)
+        if section.months:
+            self._months(section.months)
+        for table in section.tables:
+            self._table(table)
+
+    def finish(self) -> None:
+        """Set up the printed page."""
+        sheet = self._sheet
+        sheet.hide_gridlines(2)
+        sheet.set_landscape()
+        sheet.set_paper(9)
+        sheet.set_margins(left=0.4, right=0.4, top=0.5, bottom=0.6)
+        sheet.fit_to_pages(1, 0)
+        sheet.repeat_rows(0, 1)
+        sheet.print_area(0, 0, self._row, self._last_column)
+        sheet.set_footer("&L&8&A&R&8Page &P of &N")
+
+    def _mark(self, key: str) -> None:
+        self._sheet.write_string(self._row, KEY_COLUMN, key, self._looks.key)
+
+    def _value_row(self, slot: Slot) -> None:
+        sheet, row, looks = self._sheet, self._row, self._looks
+        value = shown(value_at(self._data, slot.path), slot.key, slot.entry)
+        shape = looks.input(slot.needed, slot.entry, value)
+        example = shown(value_at(examples(), slot.path), slot.key, slot.entry)
+        sheet.write_string(row, 0, slot.label, looks.label)
+        wide = slot.entry.text and not slot.unit
+        if wide:
+            sheet.merge_range(row, VALUE_COLUMN, row, VALUE_COLUMN + 2, "", shape)
+        self._write(row, VALUE_COLUMN, value, shape)
+        self._validate(row, row, VALUE_COLUMN, slot, slot.entry)
+        if not wide:
+            sheet.write_string(row, 2, slot.unit, looks.unit)
+            sheet.write_string(row, 3, slot.entry.short, looks.small)
+        if example is not None:
+            self._write(row, 4, example, looks.example)
+        sheet.merge_range(row, _HELP_COLUMN, row, _LAST_COLUMN, slot.notes, looks.small)
+        self._mark(slot.key)
+        self._refer(slot.key, row, VALUE_COLUMN)
+        room = 44 if wide else _WIDTHS[1]
+        self._tall(
+            row,
+            (slot.label, _WIDTHS[0]),
+            (value, room),
+            ("" if wide else slot.entry.short, _WIDTHS[3]),
+            (example, _WIDTHS[4]),
+            (slot.notes, 76.0),
+        )
+        self._row += 1
+
+    def _months(self, months: Sequence[Slot]) -> None:
+        self._row += 1
+        for month, name in enumerate(MONTHS):
+            self._sheet.write_string(self._row, VALUE_COLUMN + month, name, self._looks.column)
+        self._sheet.write_string(self._row, 0, "By month", self._looks.table)
+        self._mark(SECTION_MARK)
+        self._row += 1
+        for slot in months:
+            label = f"{slot.label} [{slot.unit}]\n{slot.notes}"
+            example = value_at(examples(), slot.path)
+            if example is not None and self._with_examples:
+                self._example([("Example", 0), *((value, VALUE_COLUMN + i) for i, value in enumerate(example))])
+            self._sheet.write_string(self._row, 0, label, self._looks.label)
+            self._twelve(value_at(self._data, slot.path), slot, VALUE_COLUMN)
+            self._validate(self._row, self._row, VALUE_COLUMN, slot, Entry(number=slot.entry.number), 12)
+            self._mark(slot.key)
+            self._refer(slot.key, self._row, VALUE_COLUMN, VALUE_COLUMN + 11)
+            self._tall(self._row, (slot.label, _WIDTHS[0]), ("", 1), extra=f"{slot.unit} {slot.notes}")
+            self._row += 1
+
+    def _twelve(self, values: Any, slot: Slot, column: int) -> None:
+        for month in range(12):
+            entry = Entry(number=slot.entry.number)
+            value = None if values is None else shown(values[month], slot.key, entry)
+            self._write(self._row, column + month, value, self._looks.input(slot.needed, entry, value))
+
+    def _table(self, table: Table) -> None:
+        looks, sheet = self._looks, self._sheet
+        first = 0 if table.headers[0][0] in ("name", "option") else VALUE_COLUMN
+        columns = list(enumerate(table.headers, start=first))
+        self._last_column = max(self._last_column, columns[-1][0])
+        self._row += 1
+        monthly = [slot for slot in table.slots if slot.entry.months]
+        by_month = "".join(f"; by month: {slot.label.lower()} [{slot.unit}]" for slot in monthly)
+        sheet.write_string(self._row, 0, table.title + by_month, looks.table)
+        self._mark(SECTION_MARK)
+        self._row += 1
+        heads = [(column, column_head(slot, month)) for column, (_, slot, month) in columns]
+        for column, text in heads:
+            sheet.write_string(self._row, column, text, looks.column)
+        self._mark(SECTION_MARK)
+        self._tall(self._row, *((text, _WIDTHS[column]) for column, text in heads), size=12.0, scale=0.85)
+        self._row += 1
+        for column, (key, _, _) in columns:
+            sheet.write_string(self._row, column, key, looks.column_key)
+        self._tall(self._row, *((key, _WIDTHS[column]) for column, (key, _, _) in columns), size=9.5, scale=0.7)
+        self._mark(table.key)
+        self._row += 1
+        if self._with_examples:
+            for _, entry in entries_of(examples(), table)[:2]:
+                cells = [(cell_in_column(entry, key, slot, month), column) for column, (key, slot, month) in columns]
+                self._example([*([("Example", 0)] if first else []), *cells])
+        start = self._row
+        given = entries_of(self._data, table)
+        for place, entry in [*given, *[(None, {})] * _SPARE_ROWS]:
+            self._entry_row(table, columns, place, entry)
+        for column, (_, slot, month) in columns:
+            entry = ORDER if slot is None else Entry(number=slot.entry.number) if month is not None else slot.entry
+            self._validate(start, self._row - 1, column, slot, entry)
+
+    def _entry_row(self, table: Table, columns: Sequence[tuple[int, Any]], place: Any, entry: dict[str, Any]) -> None:
+        where = dotted((*table.path, place)) if isinstance(place, int) else dotted(table.path)
+        texts: list[tuple[Any, float]] = []
+        for column, (key, slot, month) in columns:
+            value = in_column(entry, key, slot, month)
+            if key == ORDER_KEY and isinstance(place, int):
+                value = place + 1
+            entry_here = slot.entry if slot and month is None else ORDER
+            value = shown(value, f"{where}.{key}", entry_here)
+            shape = self._looks.input(bool(slot and slot.needed), entry_here, value)
+            self._write(self._row, column, value, shape)
+            texts.append((value, _WIDTHS[column]))
+            if table is OVERRIDES and key == "value" and place:
+                self._refer(str(place), self._row, column)
+            elif isinstance(place, int) and slot is not None and month in (None, 0):
+                self._refer(f"{where}.{slot.key}", self._row, column, column + (11 if month == 0 else 0))
+        self._tall(self._row, *texts)
+        self._row += 1
+
+    def _example(self, cells: Sequence[tuple[Any, int]]) -> None:
+        texts: list[tuple[Any, float]] = []
+        for value, column in cells:
+            self._write(self._row, column, value, self._looks.example if column == 0 else self._looks.example_cell)
+            texts.append((value, _WIDTHS[column]))
+        self._mark(EXAMPLE_MARK)
+        self._tall(self._row, *texts, size=12.5)
+        self._row += 1
+
+    def _write(self, row: int, column: int, value: Any, shape: Any) -> None:
+        if value is None:
+            self._sheet.write_blank(row, column, None, shape)
+        elif isinstance(value, str):
+            self._sheet.write_string(row, column, value, shape)
+        else:
+            self._sheet.write_number(row, column, value, shape)
+
+    def _refer(self, key: str, row: int, column: int, last: int | None = None) -> None:
+        sheet = self._name.replace("'", "''")
+        end = f":${letter(last)}${row + 1}" if last is not None and last > column else ""
+        self.references[key] = f"'{sheet}'!${letter(column)}${row + 1}{end}"
+
+    def _tall(
+        self, row: int, *texts: tuple[Any, float], size: float = 13.5, scale: float = 0.92, extra: str = ""
+    ) -> None:
+        """Make a row as tall as its longest text needs."""
+        lines = max((line_count(str(text), width, scale) for text, width in texts if text is not None), default=1)
+        if extra:
+            lines += line_count(extra, _WIDTHS[0], scale)
+        self._sheet.set_row(row, max(16.0, lines * size + 3))
+
+    def _validate(self, first: int, last: int, column: int, slot: Slot | None, entry: Entry, width: int = 1) -> None:
+        label = slot.label if slot else "Place in the list; may stay empty"
+        unit = f" [{slot.unit}]" if slot and slot.unit else ""
+        notes = f"\n{slot.notes}" if slot else ""
+        rule = typing_rule(entry, f"{letter(column)}{first + 1}")
+        message = f"{label}{unit}\n{entry.allowed}{notes}"
+        rule |= {
+            "input_message": message if len(message) <= _LONGEST_MESSAGE else message[: _LONGEST_MESSAGE - 3] + "...",
+            "error_title": "Not allowed here",
+            "error_message": f"Allowed: {entry.allowed}"[:_LONGEST_MESSAGE],
+        }
+        self._sheet.data_validation(first, column, last, column + width - 1, rule)

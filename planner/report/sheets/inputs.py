@@ -1,0 +1,160 @@
+"""The sheet 'Inputs': every key of the scenario with its value, unit, meaning and where the value comes from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+import numpy as np
+from pydantic import BaseModel
+
+from planner.report.sheets.months import MONTHS
+from planner.report.sheets.page import Page
+from planner.report.style import Kind
+from planner.scenario.errors import dotted
+from planner.scenario.scenario import Scenario
+from planner.scenario.writer import toml_value
+from planner.study.compare import Study
+
+Path = tuple[str | int, ...]
+KEY, VALUE, UNIT, FIRST_MONTH = range(4)
+STATUS = FIRST_MONTH + len(MONTHS)
+MEANING, SOURCE = STATUS + 1, STATUS + 2
+
+WEATHER_ROWS: tuple[tuple[str, str, str, Kind], ...] = (
+    ("ghi_kwh_m2_day", "Horizontal irradiation, mean", "kWh/m2/day", "two"),
+    ("ghi_lowest_year_kwh_m2_day", "Horizontal irradiation, lowest year", "kWh/m2/day", "two"),
+    ("ghi_highest_year_kwh_m2_day", "Horizontal irradiation, highest year", "kWh/m2/day", "two"),
+    ("temperature_mean_c", "Air temperature, mean", "deg C", "one"),
+    ("temperature_min_c", "Air temperature, coldest hour", "deg C", "one"),
+    ("temperature_max_c", "Air temperature, hottest hour", "deg C", "one"),
+    ("clearness", "Clearness index, mean", "", "two"),
+    ("clearness_spread", "Clearness index, spread of the days", "", "two"),
+    ("wind_m_s", "Wind", "m/s", "one"),
+)
+
+
+@dataclass(frozen=True)
+class Entry:
+    """One key: its dotted path, value, unit, meaning, whether it was given, and the source of a default."""
+
+    key: str
+    value: Any
+    unit: str
+    meaning: str
+    status: str
+    source: str
+
+    @property
+    def is_monthly(self) -> bool:
+        """Whether the value is a list of twelve numbers."""
+        return isinstance(self.value, list) and len(self.value) == 12 and not isinstance(self.value[0], list | str)
+
+
+def entries(scenario: Scenario) -> Iterator[Entry]:
+    """List every key of a scenario, in the order in which the models declare them."""
+    yield from _of_model(scenario, ())
+
+
+def _of_model(model: BaseModel, path: Path) -> Iterator[Entry]:
+    for name, field in type(model).model_fields.items():
+        value, here = getattr(model, name), (*path, name)
+        if isinstance(value, BaseModel):
+            yield from _of_model(value, here)
+        elif isinstance(value, list) and value and isinstance(value[0], BaseModel):
+            for index, member in enumerate(value):
+                yield from _of_model(member, (*here, index))
+        elif isinstance(value, dict):
+            yield from _of_override(value, here)
+        else:
+            extra = field.json_schema_extra if isinstance(field.json_schema_extra, dict) else {}
+            given = name in model.model_fields_set
+            status = "given" if given else "default"
+            source = "" if given else str(extra.get("default_source", ""))
+            if value is None or value == []:
+                status, source = "not given", str(extra.get("absent", "")) if value is None else ""
+            yield Entry(dotted(here), value, str(extra.get("unit", "")), field.description or "", status, source)
+
+
+def _of_override(tables: dict[str, Any], path: Path) -> Iterator[Entry]:
+    for name, value in tables.items():
+        here = (*path, name)
+        if isinstance(value, dict):
+            yield from _of_override(value, here)
+        else:
+            yield Entry(dotted(here), value, "", "Holds for this option only, in place of the key above", "given", "")
+
+
+def write_inputs(page: Page, study: Study) -> None:
+    """Fill the sheet 'Inputs'.
+
+    Parameters
+    ----------
+    page : Page
+        The sheet.
+    study : Study
+        The finished comparison.
+    """
+    page.title(
+        "Inputs",
+        "Every key of the scenario. 'given' stands in the scenario; 'default' is assumed, with its source; 'not given' has "
+        f"no value. 'money' is {study.scenario.currency}.",
+    )
+    page.header(["Key", "Value", "Unit", *MONTHS, "Given or default", "Meaning", "Source of the default, or what absence means"])
+    page.freeze()
+    for column, width in ((KEY, 42), (VALUE, 22), (UNIT, 13), (STATUS, 10), (MEANING, 48), (SOURCE, 40)):
+        page.fix_width(column, width)
+    for column in range(FIRST_MONTH, STATUS):
+        page.fix_width(column, 6.5)
+    for entry in entries(study.scenario):
+        _entry(page, entry)
+    _weather(page, study)
+
+
+def _entry(page: Page, entry: Entry) -> None:
+    row = page.row
+    page.put(row, KEY, entry.key, "wrap")
+    if entry.is_monthly:
+        page.put(row, VALUE, "by month", "text")
+    elif isinstance(entry.value, int | float) and not isinstance(entry.value, bool):
+        page.put(row, VALUE, entry.value, "general")
+    elif entry.value is None or entry.value == []:
+        page.put(row, VALUE, "–")
+    else:
+        page.put(row, VALUE, entry.value if isinstance(entry.value, str) else toml_value(entry.value), "wrap")
+    page.put(row, UNIT, entry.unit, "wrap")
+    for column in range(len(MONTHS)):
+        value = entry.value[column] if entry.is_monthly else None
+        page.put(row, FIRST_MONTH + column, value, "general")
+    page.put(row, STATUS, entry.status)
+    page.put(row, MEANING, entry.meaning, "wrap")
+    page.put(row, SOURCE, entry.source, "wrap")
+    page.row += 1
+
+
+def _weather(page: Page, study: Study) -> None:
+    weather = study.weather
+    page.heading("Weather used", SOURCE)
+    page.paragraph(f"Source: {weather.source}")
+    for note in weather.notes:
+        page.paragraph(f"Note: {note}")
+    altitude = "given" if study.altitude_given else "from pvlib's world grid"
+    page.put(page.row, KEY, "Altitude of the site")
+    page.put(page.row, VALUE, study.place.altitude_m, "whole")
+    page.put(page.row, UNIT, "m")
+    page.put(page.row, STATUS, altitude, "wrap")
+    page.row += 1
+    table = weather.monthly_table()
+    for name, label, unit, kind in WEATHER_ROWS:
+        page.put(page.row, KEY, label)
+        page.put(page.row, VALUE, "by month")
+        page.put(page.row, UNIT, unit)
+        for column, value in enumerate(table[name]):
+            page.put(page.row, FIRST_MONTH + column, float(value), kind, word="none")
+        page.row += 1
+    factors = weather.annual_factor
+    page.put(page.row, KEY, "Irradiation of the lowest and highest year")
+    page.put(page.row, VALUE, f"{100 * float(np.min(factors)):.1f} to {100 * float(np.max(factors)):.1f}")
+    page.put(page.row, UNIT, "% of mean")
+    page.row += 1

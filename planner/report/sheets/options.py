@@ -1,0 +1,288 @@
+"""The sheet 'Options': every figure of every supply option side by side."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from planner.report.sheets.page import Page
+from planner.report.style import Kind
+from planner.study.compare import OptionResult, Study
+
+COST_LABELS = {
+    "construction": "Construction",
+    "replacement": "Replacement",
+    "upkeep": "Upkeep",
+    "grid": "Grid bills",
+    "fuel": "Fuel",
+    "generator_service": "Generator service",
+    "yearly_costs": "Yearly costs",
+    "residual": "Residual value",
+}
+FIRST_OPTION = 2
+Value = float | str | None
+
+
+@dataclass(frozen=True)
+class Row:
+    """One figure: label, unit, format, its value for an option, and the word for no value."""
+
+    label: str
+    unit: str
+    kind: Kind
+    of: Callable[[OptionResult], Value]
+    word: str | None = None
+
+
+@dataclass(frozen=True)
+class CostCells:
+    """Where charts find the present cost: header row, row of each category, columns of the options (best first)."""
+
+    header_row: int
+    rows: dict[str, int]
+    first_column: int
+    last_column: int
+
+
+def verdict(option: OptionResult) -> str:
+    """Say with a sign and words whether an option meets the service target."""
+    return "✓ meets target" if option.meets_service else "✗ misses target"
+
+
+def write_options(page: Page, study: Study) -> CostCells:
+    """Fill the sheet 'Options'.
+
+    Parameters
+    ----------
+    page : Page
+        The sheet.
+    study : Study
+        The finished comparison.
+
+    Returns
+    -------
+    CostCells
+        Where the present cost by category stands.
+    """
+    finance = study.scenario.finance
+    prices = "constant prices of year 0" if finance.prices == "constant" else "nominal prices"
+    page.title(
+        "Supply options side by side",
+        f"Best first. Money in {study.scenario.currency}, {prices}, over {finance.life_years} years at "
+        f"{finance.discount_rate_percent:g} % a year; energy and hours are means of the life years.",
+    )
+    options = study.ranked
+    last = FIRST_OPTION + len(options) - 1
+    header_row = page.row
+    page.header(["Figure", "Unit", *(option.name for option in options)])
+    page.freeze(FIRST_OPTION)
+    page.fix_width(0, 38)
+    for column in range(FIRST_OPTION, last + 1):
+        page.fix_width(column, 19)
+    cost_rows: dict[str, int] = {}
+    for heading, rows in _sections(study):
+        page.heading(heading, last)
+        for row in rows:
+            category = next((name for name, label in COST_LABELS.items() if row.label == f"  {label}"), None)
+            if category:
+                cost_rows[category] = page.row
+            _write(page, row, options, study.best)
+    return CostCells(header_row, cost_rows, FIRST_OPTION, last)
+
+
+def _write(page: Page, row: Row, options: Sequence[OptionResult], best: str | None) -> None:
+    page.put(page.row, 0, row.label)
+    page.put(page.row, 1, row.unit)
+    for column, option in enumerate(options, start=FIRST_OPTION):
+        value = row.of(option)
+        kind: Kind = row.kind
+        if isinstance(value, str) and kind not in ("wrap", "word"):
+            kind = "word"
+        page.put(page.row, column, value, kind, "best" if option.name == best else "plain", word=row.word)
+    page.row += 1
+
+
+def _sections(study: Study) -> list[tuple[str, list[Row]]]:
+    currency, years = study.scenario.currency, study.scenario.finance.life_years
+    return [
+        ("Design", _design()),
+        ("Service", _service(study)),
+        ("Energy, mean of the life years", _energy(years)),
+        ("Money", _money(study, currency)),
+        ("Carbon dioxide of fuel and grid (what was built is not counted)", _carbon(years)),
+        (f"Compared with {study.reference}, before grant and loan", _comparison(currency)),
+        ("Delivered share by life year", [_share_of_year(year) for year in range(years)]),
+    ]
+
+
+def _design() -> list[Row]:
+    return [
+        Row("Tank", "m3", "one", lambda option: option.tank_m3),
+        Row("PV modules", "", "whole", lambda option: option.modules or "none"),
+        Row("Strings in parallel", "", "whole", lambda option: option.strings or "none"),
+        Row("PV array, rated", "kW", "two", lambda option: option.array_kw if option.modules else "none"),
+        Row("Generator, rated", "kW", "one", _rating_kw),
+        Row("Start level of the float switch", "% of tank", "whole", lambda o: o.levels[0] if o.levels else "none"),
+        Row("Stop level of the float switch", "% of tank", "whole", lambda o: o.levels[1] if o.levels else "none"),
+        Row("Controller", "", "word", lambda option: option.scenario.controller.mode),
+        Row("Pump", "", "wrap", lambda option: option.scenario.pump.name),
+        Row("Flow at the duty point", "m3/h", "two", lambda option: option.duty.flow_m3h),
+        Row("Total dynamic head", "m", "one", lambda option: option.duty.total_head_m),
+    ]
+
+
+def _rating_kw(option: OptionResult) -> Value:
+    generator = option.scenario.sources.generator
+    return generator.rating_kw if generator and "generator" in option.sources else "none"
+
+
+def _service(study: Study) -> list[Row]:
+    service = study.scenario.service
+    rows = [
+        Row(f"Delivers at least {service.delivered_share_percent:g} % of the demand", "", "word", verdict),
+        Row("Delivered over the life", "% of demand", "two", lambda option: 100 * option.delivered_share),
+        Row("Delivered in the worst year", "% of demand", "two", lambda option: 100 * option.worst_year_share),
+        Row("Demand in the first year", "m3", "whole", lambda option: option.quantities.demand_m3[0]),
+        Row("Delivered in the first year", "m3", "whole", lambda option: option.quantities.delivered_m3[0]),
+        Row("Demand in the last year", "m3", "whole", lambda option: option.quantities.demand_m3[-1]),
+        Row("Delivered in the last year", "m3", "whole", lambda option: option.quantities.delivered_m3[-1]),
+        Row("Shortfall, mean", "m3/year", "one", _shortfall_m3),
+        Row("Pumped by the sun", "% of pumped", "one", lambda option: _pumped_percent(option, "solar"), "none"),
+        Row("Added by the grid", "% of pumped", "one", lambda option: _pumped_percent(option, "grid"), "none"),
+        Row("Added by the generator", "% of pumped", "one", lambda option: _pumped_percent(option, "generator"), "none"),
+    ]
+    worst = service.worst_year_share_percent
+    if worst is not None:
+        rows[0] = Row(
+            f"Delivers {service.delivered_share_percent:g} % over the life, {worst:g} % in the worst year",
+            "",
+            "word",
+            verdict,
+        )
+    return rows
+
+
+def _shortfall_m3(option: OptionResult) -> Value:
+    return float((option.quantities.demand_m3 - option.quantities.delivered_m3).mean())
+
+
+def _pumped_percent(option: OptionResult, source: str) -> float:
+    pumped = {name: float(getattr(option.outcome, f"{name}_m3").sum()) for name in ("solar", "grid", "generator")}
+    total = sum(pumped.values())
+    return 100 * pumped[source] / total if total > 0 else np.nan
+
+
+def _energy(years: int) -> list[Row]:
+    def mean(name: str) -> Callable[[OptionResult], Value]:
+        return lambda option: float(getattr(option.outcome, name).sum()) / years
+
+    return [
+        Row("Sun used (DC)", "kWh/year", "whole", mean("solar_kwh")),
+        Row("Idle sun (DC)", "kWh/year", "whole", mean("idle_kwh")),
+        Row("Grid", "kWh/year", "whole", mean("grid_kwh")),
+        Row("Running on the grid", "h/year", "whole", mean("grid_hours")),
+        Row("Highest demand on the grid", "kW", "two", lambda option: float(option.outcome.grid_peak_kw.max())),
+        Row("Generator", "kWh/year", "whole", mean("generator_kwh")),
+        Row("Running of the generator", "h/year", "whole", mean("generator_hours")),
+        Row("Fuel", "L/year", "whole", mean("fuel_l")),
+    ]
+
+
+def _money(study: Study, currency: str) -> list[Row]:
+    categories = [
+        name
+        for name in COST_LABELS
+        if any(float(option.life.present_by_category[name]) != 0 for option in study.options)
+    ]
+    rows = [
+        Row("Build cost", currency, "money", lambda option: float(option.life.capital_cost)),
+        Row("Present cost", currency, "money", lambda option: float(option.life.present_cost)),
+        *(
+            Row(f"  {COST_LABELS[name]}", currency, "money", lambda o, n=name: float(o.life.present_by_category[n]))  # type: ignore[misc]
+            for name in categories
+        ),
+        Row("Equivalent yearly cost", f"{currency}/year", "money", lambda o: float(o.life.equivalent_yearly_cost)),
+        Row(
+            "Levelised cost of water",
+            f"{currency}/m3",
+            "price",
+            lambda option: float(option.life.levelised_cost_per_m3),
+            "nothing delivered",
+        ),
+        Row(
+            "Yearly cost per person of the first year",
+            f"{currency}/person/year",
+            "price",
+            lambda option: float(option.life.cost_per_person_year),
+            "no people",
+        ),
+        Row("Present value of what users pay", currency, "money", lambda option: float(option.life.revenue_present)),
+        Row("Net present value", currency, "money", lambda option: float(option.life.npv)),
+        Row("Grant", currency, "money", lambda option: float(option.life.grant)),
+        Row("Loan", currency, "money", lambda option: float(option.life.loan)),
+        Row("Present cost to the owner", currency, "money", lambda option: float(option.life.owner_present_cost)),
+    ]
+    return rows
+
+
+def _carbon(years: int) -> list[Row]:
+    def total(option: OptionResult) -> Value:
+        return "not counted" if _covers(option) == "grid not counted" else float(option.life.co2_kg.sum())
+
+    def mean(option: OptionResult) -> Value:
+        value = total(option)
+        return value if isinstance(value, str) or value is None else value / years
+
+    def per_m3(option: OptionResult) -> Value:
+        value, delivered = total(option), float(option.quantities.delivered_m3.sum())
+        if isinstance(value, str) or value is None:
+            return value
+        return value / delivered if delivered > 0 else "nothing delivered"
+
+    return [
+        Row("Carbon dioxide over the life", "kg", "whole", total),
+        Row("Carbon dioxide, mean", "kg/year", "whole", mean),
+        Row("Carbon dioxide per m3 delivered", "kg/m3", "three", per_m3),
+        Row("What it covers", "", "wrap", _covers),
+    ]
+
+
+def _covers(option: OptionResult) -> str:
+    grid = option.scenario.sources.grid
+    parts = ["fuel"] if "generator" in option.sources else []
+    if "grid" in option.sources:
+        parts.append("grid" if grid is not None and grid.co2_kg_per_kwh is not None else "grid not counted")
+    return "; ".join(parts) or "none burnt or bought"
+
+
+def _comparison(currency: str) -> list[Row]:
+    def figure(name: str, factor: float = 1.0) -> Callable[[OptionResult], Value]:
+        def of(option: OptionResult) -> Value:
+            if option.comparison is None:
+                return "reference"
+            return factor * float(getattr(option.comparison, name))
+
+        return of
+
+    def reason(name: str) -> Callable[[OptionResult], Value]:
+        return lambda option: str(getattr(option.comparison, name)) if option.comparison else ""
+
+    return [
+        Row("Saving in present cost (negative: costs more)", currency, "money", figure("saving_present")),
+        Row("Internal rate of return", "%/year", "one", figure("internal_rate_of_return", 100), "none"),
+        Row("  why there is none", "", "wrap", reason("irr_reason")),
+        Row("Payback, simple", "years", "one", figure("simple_payback_years"), "never"),
+        Row("  remark", "", "wrap", reason("payback_reason")),
+        Row("Payback, discounted", "years", "one", figure("discounted_payback_years"), "never"),
+        Row("  remark", "", "wrap", reason("discounted_payback_reason")),
+    ]
+
+
+def _share_of_year(year: int) -> Row:
+    def share(option: OptionResult) -> Value:
+        demand = float(option.quantities.demand_m3[year])
+        return 100 * float(option.quantities.delivered_m3[year]) / demand if demand > 0 else np.nan
+
+    return Row(f"Year {year + 1}", "% of demand", "two", share, "no demand")

@@ -1,0 +1,205 @@
+"""How the workbook looks: palette, number formats, column widths and charts.
+
+The colours differ in lightness, so that they can be told apart in grey and without colour vision; charts add hatching
+and dashes, tables add words and signs.
+"""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Sequence
+from typing import Any, Literal
+
+Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
+Look = Literal["plain", "best", "total", "sub", "strong"]
+
+FONT, SIZE = "Arial", 10
+INK, SLATE, MIST, STRAW, RULE, HAIR = "#1D2B33", "#2C4A56", "#DDE6E6", "#F2EBD6", "#9AA7AB", "#E1E7E7"
+
+NUMBER_FORMATS: dict[str, str] = {
+    "general": "General",
+    "whole": "#,##0",
+    "one": "#,##0.0",
+    "two": "#,##0.00",
+    "three": "0.000",
+    "money": "#,##0",
+    "price": "#,##0.00",
+    "year": "0",
+}
+DECIMALS = {"one": 1, "two": 2, "three": 3, "price": 2}
+
+LETTERS_PER_DIGIT = 1.1
+"""Letters of running text in the width of one digit; a little below the usual, so that no line is cut."""
+
+Fill = dict[str, Any]
+
+
+def solid(colour: str) -> Fill:
+    """Chart series filled with one colour."""
+    return {"fill": {"color": colour}, "border": {"color": INK, "width": 0.5}}
+
+
+def hatched(pattern: str, colour: str, ground: str = "#FFFFFF") -> Fill:
+    """Chart series with a hatch."""
+    return {
+        "pattern": {"pattern": pattern, "fg_color": colour, "bg_color": ground},
+        "border": {"color": INK, "width": 0.5},
+    }
+
+
+SOURCE_FILLS: dict[str, Fill] = {
+    "solar": solid("#E9C46A"),
+    "grid": hatched("wide_upward_diagonal", "#2F5F9E"),
+    "generator": solid("#4A4A4A"),
+}
+COST_FILLS: dict[str, Fill] = {
+    "construction": solid("#2C4A56"),
+    "replacement": solid("#6F9AA0"),
+    "upkeep": solid("#C8DCDA"),
+    "grid": hatched("wide_upward_diagonal", "#2F5F9E"),
+    "fuel": solid("#B5651D"),
+    "generator_service": hatched("wide_downward_diagonal", "#7A4A12"),
+    "yearly_costs": hatched("large_grid", "#6B6B6B"),
+    "residual": solid("#FFFFFF"),
+}
+LINES: tuple[Fill, ...] = (
+    {"color": SLATE, "width": 2.25},
+    {"color": "#B5651D", "width": 2.0, "dash_type": "dash"},
+    {"color": "#6F9AA0", "width": 1.75, "dash_type": "round_dot"},
+    {"color": "#4A4A4A", "width": 1.5, "dash_type": "long_dash_dot"},
+    {"color": "#8C7A3C", "width": 1.5, "dash_type": "square_dot"},
+)
+MARKERS = ("circle", "square", "diamond", "triangle", "x")
+
+
+class Styles:
+    """Cell formats of one workbook, each made once."""
+
+    def __init__(self, book: Any) -> None:
+        self._book = book
+        self._made: dict[tuple[str, str], Any] = {}
+
+    def cell(self, kind: Kind, look: Look = "plain", *, indented: bool = False) -> Any:
+        """Format of a table's cell by what it holds and how it stands out; an indented text keeps off its left."""
+        key = (kind, f"{look} indented" if indented else look)
+        if key not in self._made:
+            properties: dict[str, Any] = {**_LETTERS, "valign": "top"}
+            if kind in NUMBER_FORMATS:
+                properties |= {"num_format": NUMBER_FORMATS[kind], "align": "right"}
+            if kind == "wrap":
+                properties["text_wrap"] = True
+            if indented:
+                properties["indent"] = 1
+            if kind in ("centre", "word"):
+                properties["align"] = "center" if kind == "centre" else "right"
+            if look == "total":
+                properties |= {"bold": True, "top": 1, "bottom": 1, "border_color": RULE}
+            if look == "sub":
+                properties |= {"italic": True, "top": 1, "border_color": RULE}
+            if look == "best":
+                properties |= {"bold": True, "bg_color": STRAW, "bottom": 1, "border_color": HAIR}
+            if look == "strong":
+                properties["bold"] = True
+            if look == "plain":
+                properties |= {"bottom": 1, "border_color": HAIR}
+            self._made[key] = self._book.add_format(properties)
+        return self._made[key]
+
+    def named(self, name: str) -> Any:
+        """Format of titles, headings, headers and running text."""
+        key = ("", name)
+        if key not in self._made:
+            self._made[key] = self._book.add_format({**_LETTERS, **_NAMED[name]})
+        return self._made[key]
+
+
+_LETTERS: dict[str, Any] = {"font_name": FONT, "font_size": SIZE, "font_color": INK}
+_NAMED: dict[str, dict[str, Any]] = {
+    "title": {"bold": True, "font_size": 16, "font_color": SLATE},
+    "under title": {"italic": True, "text_wrap": True, "valign": "top"},
+    "heading": {"bold": True, "font_size": 12, "font_color": SLATE, "bottom": 2, "bottom_color": SLATE},
+    "header": {
+        "bold": True,
+        "bg_color": MIST,
+        "text_wrap": True,
+        "valign": "vcenter",
+        "align": "center",
+        "bottom": 1,
+        "top": 1,
+        "border_color": SLATE,
+    },
+    "header left": {
+        "bold": True,
+        "bg_color": MIST,
+        "text_wrap": True,
+        "valign": "vcenter",
+        "bottom": 1,
+        "top": 1,
+        "border_color": SLATE,
+    },
+    "paragraph": {"text_wrap": True, "valign": "vcenter"},
+    "verdict": {
+        "text_wrap": True,
+        "valign": "vcenter",
+        "bold": True,
+        "font_size": 13,
+        "bg_color": STRAW,
+        "top": 1,
+        "bottom": 1,
+        "border_color": SLATE,
+    },
+}
+
+
+def shown_length(value: float, kind: Kind) -> int:
+    """Characters that a number takes in its format."""
+    return len(f"{value:.10g}" if kind == "general" else f"{value:,.{DECIMALS.get(kind, 0)}f}")
+
+
+def longest_word(text: str) -> int:
+    """Characters of the longest word, the least width of a wrapped header."""
+    return max((len(word) for word in text.split()), default=0)
+
+
+def line_count(text: str, width: float, size: float = 1.0) -> int:
+    """Lines that a wrapped text takes in a width of so many digits; `size` is the letters' size over the usual."""
+    letters = max(int(LETTERS_PER_DIGIT * width / size) - 1, 4)
+    return sum(max(len(textwrap.wrap(part, letters)), 1) for part in text.split("\n"))
+
+
+def axis(name: str, number_format: str = "#,##0", **more: Any) -> dict[str, Any]:
+    """Chart axis with its name, unit included."""
+    font = {"name": FONT, "size": 9, "color": INK}
+    return {
+        "name": name,
+        "name_font": {"name": FONT, "size": 9, "bold": False, "color": INK},
+        "num_font": font,
+        "num_format": number_format,
+        "line": {"color": RULE},
+        "major_gridlines": {"visible": False},
+        **more,
+    }
+
+
+def value_axis(name: str, number_format: str = "#,##0", **more: Any) -> dict[str, Any]:
+    """Chart axis of values, with light grid lines."""
+    lines = {"visible": True, "line": {"color": MIST, "width": 0.75}}
+    return axis(name, number_format, **{"major_gridlines": lines, **more})
+
+
+def dressed(chart: Any, title: str, legend: str = "bottom") -> Any:
+    """Give a chart its title and legend."""
+    chart.set_title({"name": title, "name_font": {"name": FONT, "size": 11, "color": SLATE}, "overlay": False})
+    chart.set_legend({"position": legend, "font": {"name": FONT, "size": 9, "color": INK}})
+    chart.set_chartarea({"border": {"color": RULE}})
+    return chart
+
+
+def column_pixels(width: float) -> int:
+    """Pixels of a column so many digits wide."""
+    return int(width * 7 + 5)
+
+
+def total_width(widths: Sequence[float]) -> float:
+    """Width of several columns together, in digits."""
+    return sum(widths) + 0.7 * (len(widths) - 1)

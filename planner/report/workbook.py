@@ -1,0 +1,82 @@
+"""The workbook: ten sheets to put in front of others."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from pathlib import Path
+
+from planner.report.files import write_whole
+from planner.report.sheets.answer import write_answer
+from planner.report.sheets.bill import write_bill
+from planner.report.sheets.cash import write_cash
+from planner.report.sheets.head import write_head
+from planner.report.sheets.inputs import write_inputs
+from planner.report.sheets.method import write_method
+from planner.report.sheets.months import write_energy, write_water
+from planner.report.sheets.options import write_options
+from planner.report.sheets.page import Page, clean
+from planner.report.sheets.tank import write_tank
+from planner.report.style import Styles
+from planner.study.compare import Study
+
+SHEETS = (
+    "Answer",
+    "Options",
+    "Water",
+    "Energy",
+    "Head",
+    "Tank",
+    "Bill of quantities",
+    "Cash flow",
+    "Inputs",
+    "Method and cautions",
+)
+_LONGEST_FOOTER = 100
+
+
+def write_workbook(study: Study, sentences: Sequence[str], cautions: Sequence[str], path: Path) -> None:
+    """Write a study as a workbook, whole or not at all; the same study gives the same bytes.
+
+    Parameters
+    ----------
+    study : Study
+        The finished comparison.
+    sentences, cautions : sequence of str
+        The answer in words, and what to beware of.
+    path : pathlib.Path
+        File to write.
+
+    Raises
+    ------
+    NotFinite
+        When a figure has no value where it must have one; an earlier file is then left as it was.
+    """
+    write_whole(path, lambda temporary: _fill(study, sentences, cautions, temporary))
+
+
+def _fill(study: Study, sentences: Sequence[str], cautions: Sequence[str], path: Path) -> None:
+    import xlsxwriter
+
+    book = xlsxwriter.Workbook(
+        str(path),
+        {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False},
+    )
+    book.set_properties({"title": clean(study.scenario.name), "created": datetime(1980, 1, 1)})
+    styles = Styles(book)
+    pages = {name: Page(book.add_worksheet(name), styles, name) for name in SHEETS}
+    costs = write_options(pages["Options"], study)
+    write_answer(pages["Answer"], book, study, sentences, costs, pages["Options"])
+    write_water(pages["Water"], book, study)
+    write_energy(pages["Energy"], book, study)
+    write_head(pages["Head"], book, study)
+    write_tank(pages["Tank"], book, study)
+    write_bill(pages["Bill of quantities"], study)
+    write_cash(pages["Cash flow"], study)
+    write_inputs(pages["Inputs"], study)
+    write_method(pages["Method and cautions"], study, cautions)
+    footer = clean(study.scenario.name)[:_LONGEST_FOOTER].replace("&", "&&")
+    for name, page in pages.items():
+        page.finish(footer, one_page=name == "Answer")
+    pages["Answer"].sheet.activate()
+    book.close()

@@ -1,0 +1,167 @@
+"""Read a filled form: raw scenario data, or a checked scenario with every wrong cell named by sheet, cell and label.
+
+A cell is found by the key beside it or above it, never by its label, so rows may be moved and inserted. A source, or
+any other optional section, counts as described as soon as one of its cells is filled. Formulas are refused, not
+computed. Numbers keep the 15 significant digits that a spreadsheet keeps.
+"""
+
+from __future__ import annotations
+
+import re
+import warnings
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from planner.scenario.errors import InputError, Problem, dotted
+from planner.scenario.form.entry import Content
+from planner.scenario.form.gathering import Cell, Form, Gatherer
+from planner.scenario.form.guard import MOST_ROWS, check_archive
+from planner.scenario.form.layout import KEY_COLUMN, MARKER, sections
+from planner.scenario.reader import check_scenario
+from planner.scenario.scenario import Scenario
+
+
+def read_form(path: Path) -> dict[str, Any]:
+    """Read raw scenario data from a fill-in form.
+
+    Parameters
+    ----------
+    path : pathlib.Path
+        A workbook with a form in it.
+
+    Returns
+    -------
+    dict
+        Scenario data in the shape `tomllib` would give; not yet checked against the models.
+
+    Raises
+    ------
+    InputError
+        When the file is refused (`planner.scenario.form.guard` states the limits) or a cell cannot be read; every
+        such cell is named by sheet, cell and label.
+    """
+    form = _read(path)
+    if form.problems:
+        raise _input_error(path, form.problems)
+    return form.data
+
+
+def check_form(path: Path) -> Scenario:
+    """Read a fill-in form and check it against the scenario models.
+
+    Overrides are checked once the values they stand on are right.
+
+    Raises
+    ------
+    InputError
+        With every wrong cell: sheet, cell, label, what was given and what is allowed.
+    """
+    form = _read(path)
+    problems = list(form.problems)
+    unreadable = {cell for cell, _ in problems}
+    base = {key: value for key, value in form.data.items() if key != "overrides"}
+    trials = [base, *({**base, "overrides": {name: keys}} for name, keys in form.data.get("overrides", {}).items())]
+    for trial in trials:
+        try:
+            check_scenario(trial, str(path))
+        except InputError as error:
+            found = [_located(problem, form.cells) for problem in error.problems]
+            problems += [pair for pair in found if pair[0] is None or pair[0] not in unreadable]
+            if trial is base:
+                break
+    if problems:
+        raise _input_error(path, problems)
+    return check_scenario(form.data, str(path))
+
+
+@contextmanager
+def located_in_form(path: Path) -> Iterator[None]:
+    """Give problems found while a scenario is worked out the name of its form and the cell of their key."""
+    try:
+        yield
+    except InputError as error:
+        if error.file:
+            raise
+        cells = _read(path).cells
+        raise _input_error(path, [_located(problem, cells) for problem in error.problems]) from error
+
+
+def _read(path: Path) -> Form:
+    check_archive(path)
+    import openpyxl
+
+    gatherer = Gatherer()
+    try:
+        with warnings.catch_warnings(action="ignore"):
+            book = openpyxl.load_workbook(path, read_only=True, data_only=False, keep_links=False, keep_vba=False)
+            found = [gatherer.sheet(sheet.title, _rows(sheet)) for sheet in book.worksheets]
+            book.close()
+    except Exception as error:
+        # a damaged or crafted workbook can make the parser fail in any way, and none of them is a fault of ours
+        words = f"is a damaged workbook that cannot be read ({type(error).__name__}: {error})"
+        raise InputError(str(path), [Problem("", words)]) from error
+    if not any(found):
+        words = f"holds no form ('{MARKER}' stands in the first row of none of its sheets)"
+        raise InputError(str(path), [Problem("", words)])
+    return gatherer.finish()
+
+
+def _rows(sheet: Any) -> Iterator[list[Content]]:
+    for row in sheet.iter_rows(min_row=1, max_row=MOST_ROWS, max_col=2 * KEY_COLUMN):
+        yield [
+            Content()
+            if cell.value is None
+            else Content(cell.value, cell.data_type or "n", cell.number_format or "General")
+            for cell in row
+        ]
+
+
+def _input_error(path: Path, problems: Sequence[tuple[Cell | None, str]]) -> InputError:
+    return InputError(str(path), [Problem(str(cell) if cell else "", text) for cell, text in dict.fromkeys(problems)])
+
+
+_KEY_IN_TEXT = re.compile(r"[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)*")
+
+
+def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
+    """Find the cell of a problem; one that concerns a whole section points at the keys its text names."""
+    key, text = problem.key, problem.text
+    cell = _nearest(key, cells)
+    if key in cells and text.startswith("a list of 0 was given"):
+        text = "has no row filled; fill at least one"
+    elif cell is None or not cell.allowed:
+        cell, text = _by_named_keys(key, text, cell, cells)
+    elif key in cells and (text == "is missing" or text.startswith("needs the key kind")):
+        text = f"is empty; must be {cell.allowed}{_or_leave_empty(key)}"
+    elif key in cells and text.startswith("is not a known key"):
+        text = "does not belong to the kind chosen; leave it empty, or choose the other kind"
+    return cell, text if cell or not key else f"{key}: {text}"
+
+
+def _by_named_keys(key: str, text: str, cell: Cell | None, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
+    starts = (f"{key}.", "") if key else ("",)
+    words = [word for word in dict.fromkeys(_KEY_IN_TEXT.findall(text)) if key or "_" in word or "." in word]
+    found = [next((cells[start + word] for start in starts if start + word in cells), None) for word in words]
+    named = [each for each in dict.fromkeys(found) if each is not None and each != cell]
+    if len(named) == 1:
+        return named[0], text
+    if named:
+        text += f" (see {', '.join(f'{each.sheet}!{each.reference}' for each in named)})"
+    return cell, text
+
+
+def _or_leave_empty(key: str) -> str:
+    """Remind that an optional section may stay empty as a whole."""
+    around = [section for section in sections() if section.optional and key.startswith(f"{dotted(section.path)}.")]
+    return f" (or leave all of '{around[-1].title}' empty)" if around else ""
+
+
+def _nearest(key: str, cells: dict[str, Cell]) -> Cell | None:
+    """Find the cell of a dotted key, or of the entry or table in which it stands."""
+    while key:
+        if key in cells:
+            return cells[key]
+        key = key[: key.rindex("[")] if key.endswith("]") else key.rpartition(".")[0]
+    return None

@@ -1,0 +1,283 @@
+"""What the sizing of one supply option may choose from: pumps, pipes, hours, strings, tanks and float-switch levels."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import product
+
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.scenario import Scenario
+from planner.scenario.size import HoursCandidate, PipeCandidate, Size
+from planner.scenario.waterworks import Pump, Segment
+from planner.study.design import Design, Ground, designs_of
+from planner.study.search import LEVELS, TANK_STEPS, given_levels
+from planner.water.pipes import pipe_of
+
+Levels = tuple[float, float]
+Hours = list[list[float]]
+
+LEVELS_WITHOUT_SUN: tuple[Levels, ...] = ((30.0, 60.0), (50.0, 80.0), (70.0, 95.0), (90.0, 98.0))
+"""Start and stop levels tried where the sun is no source, per cent of the tank."""
+HOURS: tuple[HoursCandidate, ...] = (
+    HoursCandidate(name="by night only", hours=[[18.0, 6.0]]),
+    HoursCandidate(name="by day only", hours=[[6.0, 18.0]]),
+)
+"""Hours to which a timer could hold the top-up, tried beside those given."""
+AS_GIVEN = "as given"
+
+
+@dataclass(frozen=True)
+class Setup:
+    """One choice of what changes the hourly series: pump, pipes and allowed hours, as a scenario and its design."""
+
+    pump: str
+    pipes: tuple[str, ...]
+    hours: str
+    design: Design
+
+
+@dataclass(frozen=True)
+class CandidateGrid:
+    """Every candidate of one supply option: setups x strings x tanks x levels.
+
+    Attributes
+    ----------
+    name : str
+        The supply option.
+    setups : tuple of Setup
+        Choices of pump, pipes and hours; what the scenario gives comes first.
+    strings, tanks_m3, levels : tuple
+        Numbers of strings, tank volumes and float-switch levels (start, stop) [%], each in rising order.
+    left_out : tuple of str
+        Candidates that cannot work here, and why.
+    """
+
+    name: str
+    setups: tuple[Setup, ...]
+    strings: tuple[int, ...]
+    tanks_m3: tuple[float, ...]
+    levels: tuple[Levels, ...]
+    left_out: tuple[str, ...]
+
+    @property
+    def count(self) -> int:
+        """Number of candidate designs."""
+        return len(self.setups) * len(self.strings) * len(self.tanks_m3) * len(self.levels)
+
+    @property
+    def has_switch(self) -> bool:
+        """Whether a float switch starts a pump on grid or generator."""
+        return any(source != "solar" for source in self.setups[0].design.sources)
+
+
+def candidate_grid(design: Design, ground: Ground) -> CandidateGrid:
+    """List the candidates of one supply option.
+
+    Parameters
+    ----------
+    design : Design
+        The option as the scenario gives it.
+    ground : Ground
+        What the options share.
+
+    Returns
+    -------
+    CandidateGrid
+
+    Raises
+    ------
+    InputError
+        When a candidate pipe names no segment or no pipe, or no candidate can work at the site.
+    """
+    own = design.scenario
+    size = own.size or Size()
+    left_out: list[str] = []
+    tanks = _tanks(own, size, float(ground.draw_m3[:, 0].max()), left_out)
+    setups = _setups(design, size, ground, left_out)
+    return CandidateGrid(design.name, setups, _strings(design, size), tanks, _levels(design, size), tuple(left_out))
+
+
+def _strings(design: Design, size: Size) -> tuple[int, ...]:
+    solar = design.scenario.sources.solar
+    if "solar" not in design.sources or solar is None:
+        return (0,)
+    tried = set(size.strings or range(1, solar.strings_max + 1))
+    return tuple(sorted(tried | (set() if solar.strings == "auto" else {solar.strings})))
+
+
+def _tanks(own: Scenario, size: Size, draw_m3: float, left_out: list[str]) -> tuple[float, ...]:
+    given = own.tank.volume_m3
+    tried = set(size.tanks_m3 or [listed.volume_m3 for listed in own.tank.sizes])
+    if given != "auto":
+        tried = (tried or {step * given for step in TANK_STEPS}) | {given}
+    enough = {volume for volume in tried if volume >= draw_m3}
+    small = ", ".join(f"{volume:g}" for volume in sorted(tried - enough))
+    if small:
+        left_out.append(f"tanks of {small} m3: the busiest hour of the first year draws {draw_m3:.2f} m3")
+    if not enough:
+        raise InputError("", [Problem("size.tanks_m3", f"no tank holds the {draw_m3:.2f} m3 of the busiest hour")])
+    return tuple(sorted(enough))
+
+
+def _levels(design: Design, size: Size) -> tuple[Levels, ...]:
+    given = given_levels(design)
+    if design.sources == ("solar",):
+        return (given,)
+    if "solar" in design.sources:
+        ready, listed = LEVELS, size.levels_percent
+    else:
+        ready, listed = LEVELS_WITHOUT_SUN, size.levels_without_sun_percent
+    return tuple(sorted({given, *((start, stop) for start, stop in listed or ready)}))
+
+
+def _setups(design: Design, size: Size, ground: Ground, left_out: list[str]) -> tuple[Setup, ...]:
+    works = [
+        (pump, *pipes) for pump, pipes in product(_pumps(design.scenario, size), _pipelines(design.scenario, size))
+    ]
+    windows = _windows(design, size, left_out)
+    setups: list[Setup] = []
+    failure: InputError | None = None
+    for pump, segments, pipes in works:
+        for hours, scenario in windows:
+            changed = scenario.model_copy(
+                update={
+                    "pump": pump,
+                    "pipeline": scenario.pipeline.model_copy(update={"segments": segments}),
+                    "service": scenario.service.model_copy(update={"options": [design.name], "reference": None}),
+                    "overrides": {},
+                }
+            )
+            try:
+                built = designs_of(_with_scenario(ground, changed))[0]
+            except InputError as error:
+                failure = error
+                left_out.append(f"{', '.join([pump.name, *pipes])}: {error.problems[0].text}")
+                break
+            setups.append(Setup(pump.name, pipes, hours, built))
+    if not setups:
+        assert failure is not None
+        raise failure
+    return tuple(setups)
+
+
+def _with_scenario(ground: Ground, scenario: Scenario) -> Ground:
+    return Ground(**{**vars(ground), "scenario": scenario})
+
+
+def _pumps(own: Scenario, size: Size) -> list[Pump]:
+    return [own.pump, *(pump for pump in size.pumps if pump != own.pump)]
+
+
+def _pipelines(own: Scenario, size: Size) -> list[tuple[list[Segment], tuple[str, ...]]]:
+    """Every combination of pipes over the segments that have candidates, with the candidates' names."""
+    names = [segment.name for segment in own.pipeline.segments]
+    for index, candidate in enumerate(size.pipes):
+        if candidate.segment not in names:
+            text = f"{candidate.segment!r} was given; no segment has this name (there are: {', '.join(names)})"
+            raise InputError("", [Problem(f"size.pipes[{index + 1}].segment", text)])
+        if candidate.pipe is not None:
+            try:
+                pipe_of(candidate.pipe)
+            except ValueError as error:
+                raise InputError("", [Problem(f"size.pipes[{index + 1}].pipe", str(error))]) from error
+    choices = [
+        [(segment, ""), *((_replaced(segment, other), other.label) for other in size.pipes if other.segment == name)]
+        for segment, name in zip(own.pipeline.segments, names, strict=True)
+    ]
+    return [
+        (
+            [segment for segment, _ in chosen],
+            tuple(f"{segment.name}: {label}" for segment, label in chosen if label),
+        )
+        for chosen in product(*choices)
+    ]
+
+
+def _replaced(segment: Segment, other: PipeCandidate) -> Segment:
+    return segment.model_copy(
+        update={
+            "pipe": other.pipe,
+            "inner_diameter_mm": other.inner_diameter_mm,
+            "roughness_mm": other.roughness_mm,
+            "hazen_williams_c": None,
+            "pressure_class_bar": None,
+            "price": other.price,
+        }
+    )
+
+
+def _windows(design: Design, size: Size, left_out: list[str]) -> list[tuple[str, Scenario]]:
+    """Name and scenario of each choice of allowed hours; those that change nothing or allow nothing are left out."""
+    own = design.scenario
+    windows, known = [(AS_GIVEN, own)], [_hours_of(design, own)]
+    if design.sources == ("solar",):
+        return windows
+    for candidate in size.hours or HOURS:
+        held: dict[str, object] = {}
+        for source in design.sources:
+            described = getattr(own.sources, source)
+            if source == "solar" or described is None:
+                continue
+            hours = common_hours(described.hours, candidate.hours)
+            if hours is None:
+                left_out.append(f"hours '{candidate.name}': the {source} is never on within them")
+                break
+            held[source] = described.model_copy(update={"hours": hours})
+        else:
+            changed = own.model_copy(update={"sources": own.sources.model_copy(update=held)})
+            if _hours_of(design, changed) not in known:
+                known.append(_hours_of(design, changed))
+                windows.append((candidate.name, changed))
+    return windows
+
+
+def _hours_of(design: Design, scenario: Scenario) -> list[Hours | None]:
+    """Allowed hours of each top-up source, spelt alike where they are alike."""
+    return [
+        common_hours(getattr(scenario.sources, source).hours, [])
+        for source in design.sources
+        if source != "solar"
+    ]  # fmt: skip
+
+
+def common_hours(first: Sequence[Sequence[float]], second: Sequence[Sequence[float]]) -> Hours | None:
+    """Hours of the day that two lists of ranges have in common, in order and within the day.
+
+    Parameters
+    ----------
+    first, second : sequence of [from, to]
+        Ranges; none means the whole day, and a range whose end is not after its beginning runs over midnight.
+
+    Returns
+    -------
+    list of [from, to] or None
+        No range where the whole day is common; None where nothing is.
+    """
+    common = [
+        [max(one[0], other[0]), min(one[1], other[1])]
+        for one in _pieces(first)
+        for other in _pieces(second)
+        if max(one[0], other[0]) < min(one[1], other[1])
+    ]
+    if not common:
+        return None
+    merged: Hours = []
+    for begin, end in sorted(common):
+        if merged and begin <= merged[-1][1]:
+            merged[-1][1] = max(merged[-1][1], end)
+        else:
+            merged.append([begin, end])
+    return [] if merged == [[0.0, 24.0]] else merged
+
+
+def _pieces(ranges: Sequence[Sequence[float]]) -> Hours:
+    """Split ranges at midnight."""
+    if not ranges:
+        return [[0.0, 24.0]]
+    return [
+        piece
+        for begin, end in ranges
+        for piece in ([[begin, end]] if end > begin else [[begin, 24.0], [0.0, end]])
+        if piece[1] > piece[0]
+    ]

@@ -1,0 +1,99 @@
+"""Designs held fixed while an input changes: run them again, price them again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+
+from planner.money.lifecycle import LifeCycle, Quantities, life_cycle
+from planner.money.quantities import bill_of_quantities
+from planner.scenario.reader import option_scenario
+from planner.scenario.scenario import Scenario
+from planner.study.design import Ground, designs_of, option_of
+from planner.study.search import Choice, given_levels, meets, quantities_of
+from planner.supply.run import Outcome, run_options
+from planner.water.demand import hourly_demand_m3
+
+
+@dataclass(frozen=True)
+class Pinned:
+    """A design held fixed: strings, tank [m³] and float-switch levels (start, stop) [%]."""
+
+    name: str
+    sources: tuple[str, ...]
+    strings: int
+    tank_m3: float
+    levels: tuple[float, float]
+
+
+@dataclass(frozen=True)
+class Operated:
+    """What a pinned design did over the life."""
+
+    pinned: Pinned
+    quantities: Quantities
+    delivered_share: float
+    worst_year_share: float
+    meets_service: bool
+
+
+def pinned_of(choice: Choice) -> Pinned:
+    """Hold the design chosen for an option."""
+    levels = choice.levels if choice.levels is not None else given_levels(choice.design)
+    return Pinned(choice.design.name, choice.design.sources, choice.strings, choice.tank_m3, levels)
+
+
+def operated_of(pinned: Pinned, outcome: Outcome, own: Scenario) -> Operated:
+    """Sum up what a pinned design did; `outcome` is of a single case, `own` the option's scenario."""
+    return Operated(
+        pinned=pinned,
+        quantities=quantities_of(outcome, own),
+        delivered_share=float(outcome.delivered_share),
+        worst_year_share=float(outcome.worst_year_share),
+        meets_service=bool(meets(outcome, own)),
+    )
+
+
+def run_pinned(scenario: Scenario, ground: Ground, designs: Sequence[Pinned]) -> list[Operated]:
+    """Run the hours of pinned designs again in a scenario of the same site and weather.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The changed scenario; its site, weather, seed and life years are those of `ground`.
+    ground : Ground
+        Place and weather, not worked out again.
+    designs : sequence of Pinned
+        The designs.
+
+    Returns
+    -------
+    list of Operated
+
+    Raises
+    ------
+    InputError
+        When hydraulics or tank show the changed scenario to be unworkable.
+    """
+    service = scenario.service.model_copy(update={"options": [pinned.name for pinned in designs], "reference": None})
+    changed = scenario.model_copy(update={"service": service})
+    draw_m3 = hourly_demand_m3(scenario.demand, scenario.finance.life_years)
+    here = replace(ground, scenario=changed, draw_m3=draw_m3)
+    built = designs_of(here)
+    options = [
+        option_of(design, here, [pinned.strings], [pinned.tank_m3], [pinned.levels[0]], [pinned.levels[1]])
+        for design, pinned in zip(built, designs, strict=True)
+    ]
+    outcomes = run_options(options, bands=here.bands, band_count=here.band_count)
+    return [
+        operated_of(pinned, outcome.at(0, 0), design.scenario)
+        for pinned, outcome, design in zip(designs, outcomes, built, strict=True)
+    ]
+
+
+def price_pinned(scenario: Scenario, operated: Operated) -> LifeCycle:
+    """Price what a pinned design did by a scenario's prices; no hour is run again."""
+    pinned = operated.pinned
+    own = option_scenario(scenario, pinned.name)
+    lines = bill_of_quantities(own, pinned.sources, strings=pinned.strings, tank_m3=pinned.tank_m3)
+    return life_cycle(own, pinned.sources, lines, operated.quantities)

@@ -1,0 +1,417 @@
+"""Size every supply option: the candidate of least present cost that meets the service target, by trying them all.
+
+Every candidate is simulated hour by hour over every life year and costed; nothing is skipped by rules of thumb. Where
+two candidates cost the same to rounding, the one with fewer strings, then the smaller tank, then the lower levels is
+taken, and what the scenario gives before other pumps, pipes or hours.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, fields
+from pathlib import Path
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.money.lifecycle import life_cycle
+from planner.money.quantities import bill_of_quantities
+from planner.scenario.scenario import Scenario
+from planner.study.candidates import CandidateGrid, Levels, Setup, candidate_grid
+from planner.study.design import Ground, designs_of, ground_of, option_of
+from planner.study.search import Choice, choose_all, meets, quantities_of
+from planner.supply.run import run_options
+
+Array = NDArray[np.float64]
+Integers = NDArray[np.int64]
+Progress = Callable[[int, int, str], None]
+"""Called with candidates done, candidates in all and the option at work."""
+
+CLOSE = 0.02
+"""Runners-up cost at most this share more than the best."""
+TARGETS = (50.0, 60.0, 70.0, 80.0, 85.0, 90.0, 95.0, 97.0, 98.0, 99.0, 99.5, 99.9, 100.0)
+"""Delivered shares at which the least present cost is reported, per cent."""
+CASES_AT_ONCE = 12_000
+"""Cases (candidate x life year) in one pass through the hours: few enough for the processor's memory."""
+COLUMNS_AT_ONCE = 64
+"""Of them, hourly series (strings x life year): bounds the memory of a pass."""
+_ROUNDING = 1e-9
+
+
+@dataclass(frozen=True)
+class Candidates:
+    """Every candidate of one option and what it gives, arrays (candidates,).
+
+    `setup`, `string`, `tank` and `level` are places in the lists of the candidate grid, `meets_service` whether the
+    target is met, `meets_rest` whether every part of it but the delivered share is. Shares are fractions, energy and
+    fuel means over the life.
+    """
+
+    setup: Integers
+    string: Integers
+    tank: Integers
+    level: Integers
+    delivered_share: Array
+    worst_year_share: Array
+    meets_service: NDArray[np.bool_]
+    meets_rest: NDArray[np.bool_]
+    capital_cost: Array
+    present_cost: Array
+    equivalent_yearly_cost: Array
+    levelised_cost_per_m3: Array
+    grid_kwh_per_year: Array
+    fuel_l_per_year: Array
+
+
+@dataclass(frozen=True)
+class SizedDesign:
+    """One candidate spelt out; `levels` is None where there is no float switch, `place` its place among all."""
+
+    place: int
+    option: str
+    strings: int
+    modules: int
+    array_kw: float
+    tank_m3: float
+    levels: Levels | None
+    pump: str
+    pipes: tuple[str, ...]
+    hours: str
+    delivered_share: float
+    worst_year_share: float
+    meets_service: bool
+    capital_cost: float
+    present_cost: float
+    equivalent_yearly_cost: float
+    levelised_cost_per_m3: float
+    grid_kwh_per_year: float
+    fuel_l_per_year: float
+
+    @property
+    def switch_m3(self) -> tuple[float, float] | None:
+        """Water in the tank, from its bottom, at which the float switch starts and stops the top-up [m³]."""
+        return (
+            None if self.levels is None else (self.levels[0] * self.tank_m3 / 100, self.levels[1] * self.tank_m3 / 100)
+        )
+
+
+@dataclass(frozen=True)
+class OptionSizing:
+    """What sizing found for one supply option.
+
+    Attributes
+    ----------
+    grid : CandidateGrid
+        What was tried.
+    candidates : Candidates
+        Every candidate.
+    best : SizedDesign or None
+        Least present cost among those that meet the service target; None where none does.
+    nearest : SizedDesign
+        The best, or else the one that misses the target by least (the cheapest of these).
+    misses_by_percent : float
+        By how many percentage points `nearest` misses what it misses most; 0 where it meets the target.
+    runners_up : tuple of SizedDesign
+        Others that meet the target at no more than 2 percent above the best, cheapest first.
+    front : tuple of SizedDesign
+        The trade-off: designs that no other beats in both present cost and delivered share, by falling share. Only
+        the delivered share is asked of them.
+    least_cost_at : tuple of (float, SizedDesign or None)
+        Cheapest design that delivers at least so many per cent, or None where none does.
+    next_percent : tuple of (float, float or None)
+        A target one percentage point higher (100 at most), and what that adds to the present cost [money]; None where
+        no candidate reaches it or none meets the target as it is.
+    steady_start_percent : tuple of float or None
+        Lowest and highest start level that serve within 2 percent of the best's cost, all else as in it.
+    by_run : Choice
+        What the ordinary run chooses for the option.
+    by_run_cost : float
+        Present cost of that [money].
+    by_run_meets : bool
+        Whether it meets the target.
+    """
+
+    name: str
+    grid: CandidateGrid
+    candidates: Candidates
+    best: SizedDesign | None
+    nearest: SizedDesign
+    misses_by_percent: float
+    runners_up: tuple[SizedDesign, ...]
+    front: tuple[SizedDesign, ...]
+    least_cost_at: tuple[tuple[float, SizedDesign | None], ...]
+    next_percent: tuple[float, float | None]
+    steady_start_percent: tuple[float, float] | None
+    by_run: Choice
+    by_run_cost: float
+    by_run_meets: bool
+
+
+@dataclass(frozen=True)
+class Sizing:
+    """The sizing of every option; `ranking` holds names, those that meet the target first, by present cost."""
+
+    scenario: Scenario
+    options: tuple[OptionSizing, ...]
+    ranking: tuple[str, ...]
+
+    def option(self, name: str) -> OptionSizing:
+        """Return one option by its name."""
+        return next(option for option in self.options if option.name == name)
+
+    @property
+    def ranked(self) -> tuple[OptionSizing, ...]:
+        """The options, best first."""
+        return tuple(self.option(name) for name in self.ranking)
+
+    @property
+    def candidate_count(self) -> int:
+        """Candidates tried in all."""
+        return sum(option.grid.count for option in self.options)
+
+
+def size_scenario(
+    scenario: Scenario, folder: Path, progress: Progress | None = None, *, cases_at_once: int = CASES_AT_ONCE
+) -> Sizing:
+    """Size every supply option of a scenario by trying every candidate.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The checked scenario; its `size` table lists candidates.
+    folder : pathlib.Path
+        Folder to which paths in the scenario are relative.
+    progress : callable, optional
+        Called after each pass through the hours.
+    cases_at_once : int
+        Cases in one pass; changes memory and speed, not the result.
+
+    Returns
+    -------
+    Sizing
+
+    Raises
+    ------
+    InputError
+        When weather, hydraulics, tank or candidates show the scenario to be unworkable.
+    """
+    ground = ground_of(scenario, folder)
+    designs = designs_of(ground)
+    grids = [candidate_grid(design, ground) for design in designs]
+    by_run = choose_all(designs, ground)
+    total, done = sum(grid.count for grid in grids), 0
+    options = []
+    for grid, choice in zip(grids, by_run, strict=True):
+        found = _Table(grid)
+        for part in found.parts(ground, cases_at_once):
+            done += part
+            if progress is not None:
+                progress(done, total, grid.name)
+        options.append(_option(grid, found.candidates(), choice))
+    order = sorted(options, key=_rank)
+    return Sizing(scenario, tuple(options), tuple(option.name for option in order))
+
+
+def _rank(option: OptionSizing) -> tuple[bool, float, float]:
+    cost = option.nearest.present_cost
+    return (False, cost, 0.0) if option.best is not None else (True, option.misses_by_percent, cost)
+
+
+class _Table:
+    """Results of one option's candidates while they come in, arrays (setups, strings, tanks x levels)."""
+
+    def __init__(self, grid: CandidateGrid) -> None:
+        self.grid = grid
+        self.tank_of = np.repeat(np.arange(len(grid.tanks_m3)), len(grid.levels))
+        self.level_of = np.tile(np.arange(len(grid.levels)), len(grid.tanks_m3))
+        shape = (len(grid.setups), len(grid.strings), self.tank_of.size)
+        self.results = {
+            field.name: np.zeros(shape, dtype=bool if field.name.startswith("meets") else float)
+            for field in fields(Candidates)[4:]
+        }
+
+    def parts(self, ground: Ground, cases_at_once: int) -> Iterator[int]:
+        """Simulate and cost the candidates pass by pass, yielding how many each pass did."""
+        years = ground.draw_m3.shape[1]
+        strings_step = max(1, min(COLUMNS_AT_ONCE, cases_at_once) // years)
+        for place, setup in enumerate(self.grid.setups):
+            for first in range(0, len(self.grid.strings), strings_step):
+                strings = slice(first, min(first + strings_step, len(self.grid.strings)))
+                columns = (strings.stop - strings.start) * years
+                step = max(1, cases_at_once // columns)
+                for begin in range(0, self.tank_of.size, step):
+                    variants = slice(begin, min(begin + step, self.tank_of.size))
+                    self._one_pass(place, setup, ground, strings, variants)
+                    yield (strings.stop - strings.start) * (variants.stop - variants.start)
+
+    def _one_pass(self, place: int, setup: Setup, ground: Ground, strings: slice, variants: slice) -> None:
+        design, own = setup.design, setup.design.scenario
+        numbers = self.grid.strings[strings]
+        tanks = np.asarray(self.grid.tanks_m3)[self.tank_of[variants]]
+        starts, stops = np.asarray(self.grid.levels)[self.level_of[variants]].T
+        option = option_of(design, ground, numbers, tanks.tolist(), starts.tolist(), stops.tolist())
+        outcome = run_options([option], bands=ground.bands, band_count=ground.band_count)[0]
+        lines = bill_of_quantities(own, design.sources, strings=np.asarray(numbers)[None, :], tank_m3=tanks[:, None])
+        life = life_cycle(own, design.sources, lines, quantities_of(outcome, own))
+        any_share = own.service.model_copy(update={"delivered_share_percent": 0.0})
+        years = outcome.demand_m3.shape[-2]
+        found = {
+            "delivered_share": outcome.delivered_share,
+            "worst_year_share": outcome.worst_year_share,
+            "meets_service": meets(outcome, own),
+            "meets_rest": meets(outcome, own.model_copy(update={"service": any_share})),
+            "capital_cost": life.capital_cost,
+            "present_cost": life.present_cost,
+            "equivalent_yearly_cost": life.equivalent_yearly_cost,
+            "levelised_cost_per_m3": life.levelised_cost_per_m3,
+            "grid_kwh_per_year": outcome.grid_kwh.sum(axis=(-1, -2, -3)) / years,
+            "fuel_l_per_year": outcome.fuel_l.sum(axis=(-1, -2)) / years,
+        }
+        shape = (tanks.size, len(numbers))
+        for name, values in found.items():
+            self.results[name][place, strings, variants] = np.broadcast_to(values, shape).T
+
+    def candidates(self) -> Candidates:
+        """Lay the results out one after another: by setup, strings, tank and level."""
+        setup, string, variant = (axis.ravel() for axis in np.indices(self.results["present_cost"].shape))
+        return Candidates(
+            setup=setup,
+            string=string,
+            tank=self.tank_of[variant],
+            level=self.level_of[variant],
+            **{name: values.ravel() for name, values in self.results.items()},
+        )
+
+
+def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> OptionSizing:
+    service = grid.setups[0].design.scenario.service
+    target = service.delivered_share_percent
+    cost, share = candidates.present_cost, candidates.delivered_share
+    best = cheapest(cost, candidates.meets_service)
+    misses = 100 * _shortfall(candidates, service.delivered_share_percent, service.worst_year_share_percent)
+    nearest = best if best is not None else cheapest(cost, misses <= misses.min() + 1e-7)
+    assert nearest is not None
+    reaches = [(percent, cheapest(cost, share >= percent / 100 - _ROUNDING)) for percent in sorted({*TARGETS, target})]
+    shown = _Shown(grid, candidates)
+    cost_by_run, meets_by_run = _cost_of(choice)
+    return OptionSizing(
+        name=grid.name,
+        grid=grid,
+        candidates=candidates,
+        best=None if best is None else shown.design(best),
+        nearest=shown.design(nearest),
+        misses_by_percent=0.0 if best is not None else float(misses[nearest]),
+        runners_up=() if best is None else shown.designs(_within(candidates, best, np.ones(cost.size, dtype=bool))),
+        front=shown.designs(pareto_front(cost, share)),
+        least_cost_at=tuple((percent, None if at is None else shown.design(at)) for percent, at in reaches),
+        next_percent=_next_percent(candidates, best, target),
+        steady_start_percent=None if best is None or not grid.has_switch else _steady(grid, candidates, best),
+        by_run=choice,
+        by_run_cost=cost_by_run,
+        by_run_meets=meets_by_run,
+    )
+
+
+def cheapest(cost: Array, allowed: NDArray[np.bool_]) -> int | None:
+    """Place of the least cost among those allowed, the first of equals; None where none is allowed."""
+    if not allowed.any():
+        return None
+    least = cost[allowed].min()
+    return int(np.flatnonzero(allowed & (cost <= least + abs(least) * _ROUNDING))[0])
+
+
+def pareto_front(cost: Array, share: Array) -> Integers:
+    """Places of the candidates that no other beats in both cost and share, by falling share and cost."""
+    rounded = np.round(share, 9)
+    order = np.lexsort((np.arange(cost.size), cost, -rounded))
+    before = np.minimum.accumulate(cost[order])[:-1]
+    kept = np.concatenate([[True], cost[order][1:] < before - np.abs(before) * _ROUNDING])
+    return np.asarray(order[kept], dtype=np.int64)
+
+
+def _shortfall(candidates: Candidates, share_percent: float, worst_percent: float | None) -> Array:
+    """By how much the part of the target that is missed most is missed, as a fraction."""
+    missed = np.maximum(share_percent / 100 - candidates.delivered_share, 0.0)
+    if worst_percent is not None:
+        missed = np.maximum(missed, worst_percent / 100 - candidates.worst_year_share)
+    return missed
+
+
+def _within(candidates: Candidates, best: int, also: NDArray[np.bool_]) -> Integers:
+    """Places of those that serve at no more than 2 percent above the best, cheapest first, the best left out."""
+    cost = candidates.present_cost
+    near = np.flatnonzero(candidates.meets_service & also & (cost <= cost[best] + CLOSE * abs(cost[best])))
+    near = near[near != best]
+    return np.asarray(near[np.argsort(cost[near], kind="stable")], dtype=np.int64)
+
+
+def _next_percent(candidates: Candidates, best: int | None, target_percent: float) -> tuple[float, float | None]:
+    higher = min(target_percent + 1, 100.0)
+    if best is None:
+        return higher, None
+    enough = candidates.meets_rest & (candidates.delivered_share >= higher / 100 - _ROUNDING)
+    at = cheapest(candidates.present_cost, enough)
+    return higher, None if at is None else float(candidates.present_cost[at] - candidates.present_cost[best])
+
+
+def _steady(grid: CandidateGrid, candidates: Candidates, best: int) -> tuple[float, float]:
+    same = np.ones(candidates.setup.size, dtype=bool)
+    for name in ("setup", "string", "tank"):
+        column = getattr(candidates, name)
+        same &= column == column[best]
+    places = [best, *_within(candidates, best, same)]
+    starts = [grid.levels[candidates.level[place]][0] for place in places]
+    return min(starts), max(starts)
+
+
+def _cost_of(choice: Choice) -> tuple[float, bool]:
+    own, sources = choice.design.scenario, choice.design.sources
+    lines = bill_of_quantities(own, sources, strings=choice.strings, tank_m3=choice.tank_m3)
+    life = life_cycle(own, sources, lines, quantities_of(choice.outcome, own))
+    return float(life.present_cost), bool(meets(choice.outcome, own))
+
+
+@dataclass(frozen=True)
+class _Shown:
+    grid: CandidateGrid
+    candidates: Candidates
+
+    def design(self, place: int) -> SizedDesign:
+        grid, found = self.grid, self.candidates
+        setup = grid.setups[found.setup[place]]
+        strings = grid.strings[found.string[place]]
+        solar = setup.design.scenario.sources.solar
+        sunny = "solar" in setup.design.sources and solar is not None
+        modules = strings * solar.modules_in_series if sunny and solar else 0
+        return SizedDesign(
+            place=place,
+            option=grid.name,
+            strings=strings,
+            modules=modules,
+            array_kw=modules * solar.module.power_w / 1000 if solar else 0.0,
+            tank_m3=grid.tanks_m3[found.tank[place]],
+            levels=grid.levels[found.level[place]] if grid.has_switch else None,
+            pump=setup.pump,
+            pipes=setup.pipes,
+            hours=setup.hours,
+            meets_service=bool(found.meets_service[place]),
+            **{
+                name: float(getattr(found, name)[place])
+                for name in (
+                    "delivered_share",
+                    "worst_year_share",
+                    "capital_cost",
+                    "present_cost",
+                    "equivalent_yearly_cost",
+                    "levelised_cost_per_m3",
+                    "grid_kwh_per_year",
+                    "fuel_l_per_year",
+                )
+            },
+        )
+
+    def designs(self, places: Sequence[int] | Integers) -> tuple[SizedDesign, ...]:
+        return tuple(self.design(int(place)) for place in places)
+
+
+__all__ = ["Candidates", "OptionSizing", "SizedDesign", "Sizing", "cheapest", "pareto_front", "size_scenario"]
