@@ -9,7 +9,7 @@ from planner.report.style import INK, MIST, RULE, SLATE, STRAW
 from planner.scenario.errors import InputError, Problem, dotted
 from planner.scenario.form.entry import Bounds, CellProblem, Entry, cell_of
 from planner.scenario.form.gathering import MONTHS
-from planner.scenario.form.layout import ORDER, OVERRIDES, Slot, Table
+from planner.scenario.form.layout import DESCRIBED, ORDER, OVERRIDES, Slot, Table
 from planner.scenario.writer import toml_value
 
 _SOFT, _NEEDED, _FREE = "#5F6E74", STRAW, "#FAFBF7"
@@ -117,9 +117,17 @@ def column_head(slot: Slot | None, month: int | None) -> str:
 def value_at(data: dict[str, Any], path: tuple[str, ...]) -> Any:
     """Return the value at a path of the data; None where there is none, or an empty list."""
     here: Any = data
-    for part in path:
+    for part in path[:-1] if path[-1] == DESCRIBED else path:
         here = here.get(part) if isinstance(here, dict) else None
+    if path[-1] == DESCRIBED:
+        return "yes" if here is not None and not _holds_anything(here) else None
     return here if here != [] else None
+
+
+def _holds_anything(value: Any) -> bool:
+    if isinstance(value, dict):
+        return any(_holds_anything(inner) for inner in value.values())
+    return bool(value != [])
 
 
 def entries_of(data: dict[str, Any], table: Table) -> list[tuple[Any, dict[str, Any]]]:

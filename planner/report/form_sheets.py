@@ -275,16 +275,16 @@ class _SheetWriter:
         self._mark(table.key)
         self._row += 1
         if self._with_examples:
-            for _, entry in entries_of(examples(), table)[:2]:
-                cells = [(cell_in_column(entry, key, slot, month), column) for column, (key, slot, month) in columns]
+            for _, shown_entry in entries_of(examples(), table)[:2]:
+                cells = [(cell_in_column(shown_entry, *head), column) for column, head in columns]
                 self._example([*([("Example", 0)] if first else []), *cells])
         start = self._row
         given = entries_of(self._data, table)
-        for place, entry in [*given, *[(None, {})] * _SPARE_ROWS]:
-            self._entry_row(table, columns, place, entry)
+        for place, given_entry in [*given, *[(None, {})] * _SPARE_ROWS]:
+            self._entry_row(table, columns, place, given_entry)
         for column, (_, slot, month) in columns:
-            entry = ORDER if slot is None else Entry(number=slot.entry.number) if month is not None else slot.entry
-            self._validate(start, self._row - 1, column, slot, entry)
+            takes = ORDER if slot is None else Entry(number=slot.entry.number) if month is not None else slot.entry
+            self._validate(start, self._row - 1, column, slot, takes)
 
     def _entry_row(self, table: Table, columns: Sequence[tuple[int, Any]], place: Any, entry: dict[str, Any]) -> None:
         where = dotted((*table.path, place)) if isinstance(place, int) else dotted(table.path)

@@ -6,8 +6,8 @@ and dashes, tables add words and signs.
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Sequence
+from itertools import repeat
 from typing import Any, Literal
 
 Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
@@ -22,14 +22,20 @@ NUMBER_FORMATS: dict[str, str] = {
     "one": "#,##0.0",
     "two": "#,##0.00",
     "three": "0.000",
-    "money": "#,##0",
+    "money": "#,##0;-#,##0;–",
     "price": "#,##0.00",
     "year": "0",
 }
 DECIMALS = {"one": 1, "two": 2, "three": 3, "price": 2}
 
-LETTERS_PER_DIGIT = 1.1
-"""Letters of running text in the width of one digit; a little below the usual, so that no line is cut."""
+_LETTER_WIDTHS: dict[str, float] = {
+    **dict.fromkeys("ijl'|", 0.42),
+    **dict.fromkeys(" .,;:!()[]/\\ftrI-", 0.56),
+    **dict.fromkeys("ckvxyszJ", 0.92),
+    **dict.fromkeys("ABCDEFGHKLNOPQRSTUVXYZ&+=<>", 1.28),
+    **dict.fromkeys("mwMW%@–—…✓✗", 1.6),
+}
+"""Widths of letters over that of a digit, roughly those of Arial; any other counts as one digit."""
 
 Fill = dict[str, Any]
 
@@ -85,7 +91,7 @@ class Styles:
         if key not in self._made:
             properties: dict[str, Any] = {**_LETTERS, "valign": "top"}
             if kind in NUMBER_FORMATS:
-                properties |= {"num_format": NUMBER_FORMATS[kind], "align": "right"}
+                properties |= {"num_format": NUMBER_FORMATS[kind], "align": "center" if kind == "year" else "right"}
             if kind == "wrap":
                 properties["text_wrap"] = True
             if indented:
@@ -156,15 +162,29 @@ def shown_length(value: float, kind: Kind) -> int:
     return len(f"{value:.10g}" if kind == "general" else f"{value:,.{DECIMALS.get(kind, 0)}f}")
 
 
-def longest_word(text: str) -> int:
-    """Characters of the longest word, the least width of a wrapped header."""
-    return max((len(word) for word in text.split()), default=0)
+def text_width(text: str) -> float:
+    """Width of a text in the sheet's letters, in digits of a column's width."""
+    return 1.02 * sum(map(_LETTER_WIDTHS.get, text, repeat(1.0)))
+
+
+def longest_word(text: str) -> float:
+    """Width of the longest word, the least width of a wrapped header."""
+    return max((text_width(word) for word in text.split()), default=0.0)
 
 
 def line_count(text: str, width: float, size: float = 1.0) -> int:
-    """Lines that a wrapped text takes in a width of so many digits; `size` is the letters' size over the usual."""
-    letters = max(int(LETTERS_PER_DIGIT * width / size) - 1, 4)
-    return sum(max(len(textwrap.wrap(part, letters)), 1) for part in text.split("\n"))
+    """Lines that a text takes when wrapped in a width of so many digits; `size` is its letters' size over the usual."""
+    room = max(width / size - 0.5, 4.0)
+    space, used, lines = text_width(" "), 0.0, 1
+    for word in text.split(" "):
+        needed = text_width(word)
+        if used and used + space + needed > room:
+            lines, used = lines + 1, 0.0
+        used += needed + (space if used else 0.0)
+        if used > room:  # a word longer than the line is broken
+            extra = int(used // room)
+            lines, used = lines + extra, used - extra * room
+    return lines
 
 
 def axis(name: str, number_format: str = "#,##0", **more: Any) -> dict[str, Any]:

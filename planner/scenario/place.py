@@ -32,6 +32,16 @@ class Site(Model):
     altitude_m: float | None = optional(
         "Ground level above the sea", "m", absent="taken from pvlib's world grid", ge=-450, le=6000
     )
+    temperature_lowest_c: float | None = optional(
+        "Lowest air temperature to be expected in the life of the works",
+        "deg C",
+        absent="the coldest hour of the weather less 5 K",
+        ge=-50,
+        le=40,
+    )
+    temperature_highest_c: float | None = optional(
+        "Highest air temperature to be expected", "deg C", absent="the hottest hour of the weather", ge=0, le=60
+    )
 
 
 class MonthlyWeather(Model):

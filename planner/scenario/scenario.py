@@ -8,6 +8,7 @@ from typing import Any, Self
 from pydantic import Field, field_validator, model_validator
 from pydantic_core import PydanticCustomError
 
+from planner.scenario.cables import Cables
 from planner.scenario.fields import Model, needed, optional
 from planner.scenario.finance import Costs, Finance, Service
 from planner.scenario.place import Demand, Site, Weather
@@ -55,6 +56,7 @@ class Scenario(Model):
     service: Service = Field(default_factory=Service)
     costs: Costs = Field(default_factory=Costs)
     finance: Finance
+    cables: Cables | None = optional("The cables", absent="their loss is left out, but for sources.solar.wiring_percent")
     size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
     overrides: dict[str, dict[str, Any]] = Field(
         default_factory=dict,

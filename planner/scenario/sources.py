@@ -43,6 +43,7 @@ class Module(Equipment):
     voltage_oc_percent_per_k: float = needed(
         "Temperature coefficient of the open-circuit voltage (negative)", "%/K", ge=-0.6, le=-0.1
     )
+    system_voltage_v: float | None = optional("Highest system voltage of the module", "V", gt=0, le=3000)
     life_years: float = assumed(
         25.0,
         "Service life",

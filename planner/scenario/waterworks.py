@@ -62,6 +62,9 @@ class Borehole(Equipment):
     depth_m: float | None = optional("Depth of the borehole", "m", gt=0, le=2000)
     casing_inner_diameter_mm: float | None = optional("Inside diameter of the casing at the pump", "mm", gt=0)
     screen_top_m: float | None = optional("Depth of the top of the screen", "m", gt=0)
+    flow_sleeve_diameter_mm: float | None = optional(
+        "Inside diameter of a flow sleeve over the motor", "mm", absent="no sleeve", gt=0
+    )
 
     @model_validator(mode="after")
     def _one_drawdown(self) -> Self:
@@ -103,6 +106,13 @@ class Segment(Equipment):
     pressure_class_bar: float | None = optional(
         "Pressure class of the pipe at 20 deg C", "bar", absent="from the pipe table", gt=0
     )
+    wave_speed_m_s: float | None = optional(
+        "Speed of a pressure wave in the full pipe",
+        "m/s",
+        absent="from material and wall of the pipe table",
+        gt=50,
+        le=1500,
+    )
 
     @model_validator(mode="after")
     def _one_bore(self) -> Self:
@@ -116,6 +126,7 @@ class ProfilePoint(Model):
 
     chainage_m: float = needed("Distance along the pipe from the borehole", "m", ge=0)
     level_m: float = needed("Level of the ground above the ground at the borehole", "m", ge=-3000, le=3000)
+    air_valve: Literal["yes", "no"] = assumed("no", "Whether an air valve stands there", source="none mentioned")
 
 
 class Pipeline(Model):
@@ -132,6 +143,9 @@ class Pipeline(Model):
     )
     segments: list[Segment] = several("Runs of pipe from the pump to the tank", min_length=1)
     profile: list[ProfilePoint] = several("Ground level along the route, borehole first")
+    stop_time_s: float | None = optional(
+        "Shortest time in which the flow can stop", "s", absent="it stops at once, the worst case", gt=0, le=600
+    )
 
 
 class CurvePoint(Model):
@@ -162,6 +176,7 @@ class Plate(Model):
     )
     liquid_temperature_max_c: float | None = optional("Highest temperature of the liquid", "deg C", gt=0, le=120)
     minimum_submergence_m: float | None = optional("Water needed above the intake", "m", ge=0, le=50)
+    length_below_intake_m: float | None = optional("Length of the motor below the intake", "m", ge=0, le=20)
 
 
 class Pump(Equipment):
@@ -267,6 +282,12 @@ class Controller(Equipment):
         le=2000,
     )
     dc_voltage_limit_v: float | None = optional("Array voltage that would destroy it", "V", gt=0, le=2500)
+    dc_current_max_a: float | None = optional("Largest array current that it may be given", "A", gt=0, le=5000)
+    starting: Literal["soft", "direct"] = assumed(
+        "soft",
+        "How the motor starts on grid or generator: 'soft' by a drive, 'direct' on line",
+        source="what a drive does",
+    )
 
 
 class TopUp(Model):

@@ -124,10 +124,9 @@ def _levels(design: Design, size: Size) -> tuple[Levels, ...]:
     given = given_levels(design)
     if design.sources == ("solar",):
         return (given,)
-    if "solar" in design.sources:
-        ready, listed = LEVELS, size.levels_percent
-    else:
-        ready, listed = LEVELS_WITHOUT_SUN, size.levels_without_sun_percent
+    sunny = "solar" in design.sources
+    listed = size.levels_percent if sunny else size.levels_without_sun_percent
+    ready = LEVELS if sunny else LEVELS_WITHOUT_SUN
     return tuple(sorted({given, *((start, stop) for start, stop in listed or ready)}))
 
 

@@ -96,7 +96,7 @@ def _tariff(scenario: Scenario) -> VariedInput:
         key = "sources.grid.tariff.price_per_kwh"
         return _price("tariff", key, f"{scenario.currency}/kWh", tariff.price_per_kwh, _set_tariff)
     return VariedInput(
-        "tariff", "sources.grid.tariff", "the energy prices of the tariff, all alike", "percent of today's",
+        "tariff", "sources.grid.tariff", "all energy prices of the tariff", "percent of today's",
         100.0, 0.0, 500.0, "linear", _scale_tariff,
     )  # fmt: skip
 

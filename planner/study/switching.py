@@ -67,7 +67,9 @@ def linear_crossing(gap: Gap, base: float, low: float, high: float, scale: float
     return Crossing(None, beyond=place)
 
 
-def crossing(gap: Gap, base: float, values: Sequence[float], gaps: Sequence[float], scale: float = 1.0) -> Crossing:
+def crossing(
+    gap: Gap, base: float, values: Sequence[float], gaps: Sequence[float], scale: float = 1.0, enough: float = 0.0
+) -> Crossing:
     """Find where a gap changes sign by looking between some of its values and closing in on the nearest place.
 
     Parameters
@@ -80,6 +82,8 @@ def crossing(gap: Gap, base: float, values: Sequence[float], gaps: Sequence[floa
         Values tried, rising, and the gap at each.
     scale : float
         Size of what is subtracted, to tell no change from rounding.
+    enough : float
+        Gap at which the search is content.
 
     Returns
     -------
@@ -96,10 +100,15 @@ def crossing(gap: Gap, base: float, values: Sequence[float], gaps: Sequence[floa
     at = np.flatnonzero(np.signbit(table[:-1]) != np.signbit(table[1:]))
     if at.size == 0:
         return Crossing(None)
+
+    def content(value: float) -> float:
+        found = gap(value)
+        return 0.0 if abs(found) <= enough else found
+
     guesses = across[at] - table[at] * (across[at + 1] - across[at]) / (table[at + 1] - table[at])
     order = np.argsort(np.abs(guesses - base), kind="stable")
     first = at[order[0]]
-    root = brentq(gap, across[first], across[first + 1], xtol=_NARROW * (across[-1] - across[0]), maxiter=60)
+    root = brentq(content, across[first], across[first + 1], xtol=_NARROW * (across[-1] - across[0]), maxiter=60)
     return Crossing(float(root), others=tuple(float(value) for value in guesses[order[1:]]))
 
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from functools import partial
+from itertools import pairwise
 from pathlib import Path
 
 import numpy as np
@@ -28,9 +28,9 @@ AGREE = 0.001
 _OUTAGES_H = (0.0, 2.0, 4.0, 8.0, 12.0, 16.0, 20.0)
 _DEMAND_PERCENT = (25.0, 50.0, 75.0, 100.0, 125.0, 150.0, 200.0)
 _PRICE_STEPS = (0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0)
-_RATE_STEPS = 25
-_LIMIT_WIDTH = 0.005
-"""Width, as a share of the range, to which the limits of service are found."""
+_SCAN_STEPS = 41
+_LIMIT_WIDTH, _FINE_WIDTH = 0.01, 1e-6
+"""Width, as a share of the range, to which turning points are found: where hours run anew, and where they do not."""
 _MAPS = {
     "grid": (("outage hours", "tariff"), ("demand", "tariff"), ("demand", "discount rate")),
     "generator": (("outage hours", "fuel price"), ("demand", "fuel price"), ("demand", "discount rate")),
@@ -68,12 +68,17 @@ class Pair:
 
 
 @dataclass(frozen=True)
-class Limit:
-    """A value of an input, nearest to its base, beyond which an option meets the service target, or no longer does."""
+class Turn:
+    """A value of an input, nearest to its base, beyond which the answer is the opposite.
 
-    option: str
+    `best` is the best of all options just beyond it, `meets` whether that one meets the target, and `by_service`
+    whether the option that is best in the base case has ceased to meet the target there.
+    """
+
     value: float
-    meets_beyond: bool
+    best: str
+    meets: bool
+    by_service: bool
 
 
 @dataclass(frozen=True)
@@ -100,8 +105,9 @@ class Switching:
         Whether both options serve there as they do in the base case.
     cheapest_there : str or None
         Which of all options is the cheapest there of those that meet the target.
-    limits : tuple of Limit
-        Where an option of the two begins or ceases to meet the target.
+    turns : tuple of Turn
+        Where the best of all options becomes one with the source instead of one without it, or the other way round,
+        be it by cost or because an option begins or ceases to meet the target: the nearest value on either side.
     """
 
     varied: VariedInput
@@ -114,7 +120,7 @@ class Switching:
     agrees: bool | None = None
     serve_there: bool | None = None
     cheapest_there: str | None = None
-    limits: tuple[Limit, ...] = ()
+    turns: tuple[Turn, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -196,7 +202,7 @@ def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[
     switching = []
     for varied in inputs:
         tell(varied.name)
-        switching.append(_switching(varied, runs, with_best, without_best))
+        switching.append(_switching(varied, runs, source, with_best, without_best))
     return Worth(
         scenario=scenario,
         source=source,
@@ -292,7 +298,7 @@ class _Runs:
         return sorted((_standing(scenario, each) for each in operated), key=_rank)
 
 
-def _switching(varied: VariedInput, runs: _Runs, with_best: Standing, without_best: Standing) -> Switching:
+def _switching(varied: VariedInput, runs: _Runs, source: str, with_best: Standing, without_best: Standing) -> Switching:
     if varied.without_effect:
         return Switching(varied, None, changes=False)
     names = (with_best.name, without_best.name)
@@ -303,14 +309,13 @@ def _switching(varied: VariedInput, runs: _Runs, with_best: Standing, without_be
         having, lacking = runs.costs(changed, runs.at(varied, value, names))
         return having - lacking
 
-    limits: tuple[Limit, ...] = ()
     if varied.kind == "linear":
         found = linear_crossing(gap, varied.base, varied.low, varied.high, scale)
     else:
         values = _values(varied)
-        found = crossing(gap, varied.base, values, [gap(value) for value in values], scale)
-        limits = _limits(varied, values, runs, names) if varied.kind == "hours" else ()
-    return _verified(varied, found, limits, runs, (with_best, without_best))
+        enough = AGREE / 10 * scale if varied.kind == "hours" else 0.0
+        found = crossing(gap, varied.base, values, [gap(value) for value in values], scale, enough)
+    return _verified(varied, found, _turns(varied, runs, source), runs, (with_best, without_best))
 
 
 def _values(varied: VariedInput) -> tuple[float, ...]:
@@ -321,7 +326,7 @@ def _values(varied: VariedInput) -> tuple[float, ...]:
         return _with_base(_OUTAGES_H, varied)
     if varied.name == "demand":
         return _with_base(_DEMAND_PERCENT, varied)
-    return tuple(sorted({*np.linspace(varied.low, varied.high, _RATE_STEPS).tolist(), varied.base}))
+    return _scan(varied)
 
 
 def _with_base(values: Sequence[float], varied: VariedInput) -> tuple[float, ...]:
@@ -334,13 +339,13 @@ def _with_base(values: Sequence[float], varied: VariedInput) -> tuple[float, ...
 def _verified(
     varied: VariedInput,
     found: Crossing,
-    limits: tuple[Limit, ...],
+    turns: tuple[Turn, ...],
     runs: _Runs,
     pair: tuple[Standing, Standing],
 ) -> Switching:
     """Run the changed scenario at the switching value, hours included, and compare the two present costs."""
     if found.value is None:
-        return Switching(varied, None, beyond=found.beyond, changes=found.changes, limits=limits)
+        return Switching(varied, None, beyond=found.beyond, changes=found.changes, turns=turns)
     changed = varied.change(runs.scenario, found.value)
     again = run_pinned(changed, runs.ground, runs.pinned)
     costs = dict(zip((each.pinned.name for each in again), runs.costs(changed, again), strict=True))
@@ -357,29 +362,43 @@ def _verified(
         agrees=abs(having - lacking) <= AGREE * max(abs(having), abs(lacking)),
         serve_there=all(serve[option.name] == option.meets_service for option in pair),
         cheapest_there=ranked[0].name if ranked[0].meets_service else None,
-        limits=limits,
+        turns=turns,
     )
 
 
-def _limits(varied: VariedInput, values: Sequence[float], runs: _Runs, names: Sequence[str]) -> tuple[Limit, ...]:
-    """Find where each of the two options begins or ceases to meet the target, going up and going down."""
+def _turns(varied: VariedInput, runs: _Runs, source: str) -> tuple[Turn, ...]:
+    """Find where the answer turns, going up and going down, over all options."""
 
-    def serves(name: str, value: float) -> bool:
-        return next(each.meets_service for each in runs.at(varied, value, names) if each.pinned.name == name)
+    def ranked(value: float) -> list[Standing]:
+        return runs.ranked(varied.change(runs.scenario, value), runs.at(varied, value))
 
-    limits = []
-    width = _LIMIT_WIDTH * (varied.high - varied.low)
+    first = ranked(varied.base)[0]
+    having = source in first.pinned.sources
+
+    def same(value: float) -> bool:
+        return (source in ranked(value)[0].pinned.sources) == having
+
+    fine = varied.kind != "hours"
+    values = _scan(varied) if fine else _values(varied)
+    width = (_FINE_WIDTH if fine else _LIMIT_WIDTH) * (varied.high - varied.low)
     up = [value for value in values if value >= varied.base]
     down = [value for value in reversed(values) if value <= varied.base]
-    for name in names:
-        now = serves(name, varied.base)
-        for way in (up, down):
-            for inside, outside in zip(way, way[1:], strict=False):
-                if serves(name, outside) != now:
-                    same = partial(lambda value, name, now: serves(name, value) == now, name=name, now=now)
-                    limits.append(Limit(name, limit_between(same, inside, outside, width), meets_beyond=not now))
-                    break
-    return tuple(limits)
+    turns = []
+    for way in (up, down):
+        for inside, outside in pairwise(way):
+            if not same(outside):
+                value = limit_between(same, inside, outside, width)
+                there = ranked(value)
+                still = next(option.meets_service for option in there if option.name == first.name)
+                by_service = first.meets_service and not still
+                turns.append(Turn(value, there[0].name, there[0].meets_service, by_service))
+                break
+    return tuple(turns)
+
+
+def _scan(varied: VariedInput) -> tuple[float, ...]:
+    """Values over the range of an input that changes prices only."""
+    return tuple(sorted({*np.linspace(varied.low, varied.high, _SCAN_STEPS).tolist(), varied.base}))
 
 
 def _map(source: str, inputs: Sequence[VariedInput], runs: _Runs) -> CheapestMap | None:

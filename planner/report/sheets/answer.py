@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from planner.report.sheets.inputs import entries
+from planner.report.sheets.inputs import entries, plain_kind
 from planner.report.sheets.options import COST_LABELS, CostCells, verdict
 from planner.report.sheets.page import Page
 from planner.report.style import COST_FILLS, Kind, Look, axis, dressed, value_axis
@@ -30,7 +30,9 @@ ASSUMPTIONS: tuple[tuple[str, str], ...] = (
 )
 
 
-def write_answer(page: Page, book: Any, study: Study, sentences: Sequence[str], costs: CostCells, options: Page) -> None:
+def write_answer(
+    page: Page, book: Any, study: Study, sentences: Sequence[str], costs: CostCells, options: Page
+) -> None:
     """Fill the sheet 'Answer'.
 
     Parameters
@@ -53,10 +55,10 @@ def write_answer(page: Page, book: Any, study: Study, sentences: Sequence[str], 
     page.title(scenario.name, scenario.site.place)
     if scenario.question:
         page.paragraph(f"Question: {scenario.question}")
-    people = "no people among the users" if scenario.people is None else f"{scenario.people:,.0f} people in the first year"
     prices = "constant prices of year 0" if scenario.finance.prices == "constant" else "nominal prices"
+    people = "" if scenario.people is None else f"Serves {scenario.people:,.0f} people in the first year. "
     page.paragraph(
-        f"Serves {people}. Money in {currency}, {prices}. Every option was simulated hour by hour through "
+        f"{people}Money in {currency}, {prices}. Every option was simulated hour by hour through "
         f"{scenario.finance.life_years} years."
     )
     first = study.ranked[0]
@@ -145,7 +147,9 @@ def _assumptions(page: Page, study: Study) -> None:
     for key, label in ASSUMPTIONS:
         entry = known.get(key)
         if entry is not None and isinstance(entry.value, int | float):
-            _assumption(page, label.format(currency=study.scenario.currency), entry.value, "general", entry.status)
+            _assumption(
+                page, label.format(currency=study.scenario.currency), entry.value, plain_kind(entry.value), entry.status
+            )
 
 
 def _assumption(page: Page, label: str, value: float, kind: Kind, basis: str) -> None:

@@ -37,8 +37,8 @@ def write_bill(page: Page, study: Study) -> None:
     currency = study.scenario.currency
     page.title(
         "Bill of quantities",
-        "A cost under an option's name means that the option uses the line. A line 'worn by years or hours' is replaced "
-        "when its years or its running hours are used up, whichever comes first.",
+        "A cost under an option's name means that the option uses the line. A line 'worn by years or hours' is "
+        "replaced when its years or its running hours are used up, whichever comes first.",
     )
     options = [option.name for option in study.ranked]
     page.header(
@@ -82,7 +82,7 @@ def _entries(study: Study) -> list[_Entry]:
     for option in study.ranked:
         for line in option.lines:
             price = None if line.group in PERCENTAGES else float(line.unit_price)
-            key = (
+            key: tuple[object, ...] = (
                 line.name,
                 line.group,
                 line.source,

@@ -8,7 +8,7 @@ import numpy as np
 
 from planner.report.sheets.months import MONTHS
 from planner.report.sheets.page import Page, reference
-from planner.report.style import INK, LINES, MARKERS, SLATE, axis, dressed, value_axis
+from planner.report.style import INK, LINES, MARKERS, axis, dressed, value_axis
 from planner.scenario.scenario import Scenario
 from planner.study.compare import OptionResult, Study
 from planner.water.duty import Duty, duty_at_speeds, duty_point
@@ -43,7 +43,7 @@ def write_head(page: Page, book: Any, study: Study) -> None:
     )
     page.fix_width(0, 40)
     for column in range(1, LAST + 1):
-        page.fix_width(column, 13)
+        page.fix_width(column, 18)
     page.fix_width(LAST + 1, 2)
     for column in range(CHART_AT, CHART_AT + 8):
         page.fix_width(column, 9)
@@ -107,7 +107,9 @@ def _duty(page: Page, duty: Duty) -> None:
 
 def _segments(page: Page, system: SystemHead, duty: Duty) -> None:
     page.heading(f"Friction at the duty point by run of pipe ({system.friction_method})", LAST)
-    page.header(["Run of pipe", "Length (m)", "Bore (mm)", "Velocity (m/s)", "Friction (m)", "Fittings (m)", "Loss (m/100 m)"])
+    page.header(
+        ["Run of pipe", "Length (m)", "Bore (mm)", "Velocity (m/s)", "Friction (m)", "Fittings (m)", "Loss (m/100 m)"]
+    )
     pipes, fittings = system.segment_friction_m(duty.flow_m3h)
     for index, pipe in enumerate(system.pipes):
         length = float(system.length_m[index])
@@ -125,8 +127,10 @@ def _segments(page: Page, system: SystemHead, duty: Duty) -> None:
 
 
 def _months(page: Page, own: Scenario) -> None:
-    page.heading("By month", LAST)
-    page.header(["Month", "Water at rest (m)", "Static lift (m)", "Flow (m3/h)", "Total head (m)", "Motor input (W)", "Held by"])
+    page.heading("Duty point by month", LAST)
+    page.header(
+        ["Month", "Water at rest (m)", "Static lift (m)", "Flow (m3/h)", "Total head (m)", "Motor input (W)", "Held by"]
+    )
     levels = own.borehole.static_level_by_month_m or [own.borehole.static_level_m] * 12
     # Months with the same level share one working-out.
     duties = {
@@ -151,7 +155,17 @@ def _differing(page: Page, study: Study, duty: Duty) -> None:
     if not others:
         return
     page.heading("Options with another pump, pipeline or limit", LAST)
-    page.header(["Supply option", "Flow (m3/h)", "Total head (m)", "Static lift (m)", "Friction (m)", "Motor input (W)", "Held by"])
+    page.header(
+        [
+            "Supply option",
+            "Flow (m3/h)",
+            "Total head (m)",
+            "Static lift (m)",
+            "Friction (m)",
+            "Motor input (W)",
+            "Held by",
+        ]
+    )
     for option in others:
         page.put(page.row, 0, option.name)
         page.put(page.row, 1, option.duty.flow_m3h, "two")
@@ -172,8 +186,8 @@ def _curves(page: Page, book: Any, own: Scenario, duty: Duty, top: int) -> None:
     system_m = np.where(curves.system_head_m <= top_m, curves.system_head_m, np.nan)
     left = page.row
     page.row = top + CHART_ROWS + 1
-    page.header(["Flow (m3/h)", "System (m)", *(f"Pump at {speed:g} % (m)" for speed in speeds)], CHART_AT)
-    header, first = page.row - 1, page.row
+    page.header(["Flow (m3/h)", "System (m)", *(f"{speed:g} % (m)" for speed in speeds)], CHART_AT)
+    first = page.row
     for index, flow in enumerate(curves.flow_m3h):
         page.put(page.row, CHART_AT, float(flow), "two")
         for column, head in enumerate((system_m[index], *curves.pump_head_m[:, index]), start=CHART_AT + 1):
@@ -184,14 +198,14 @@ def _curves(page: Page, book: Any, own: Scenario, duty: Duty, top: int) -> None:
     page.put(point, CHART_AT + 1, duty.total_head_m, "one", "total")
     page.put(point, CHART_AT + 2, "Duty point", "text", "total")
     page.row = max(left, point + 1)
-    chart = book.add_chart({"type": "scatter", "subtype": "straight"})
+    chart = book.add_chart({"type": "scatter", "subtype": "straight_with_markers"})
     flows = page.range_of(first, CHART_AT, last, CHART_AT)
     for place in range(1 + len(speeds)):
         column = CHART_AT + 1 + place
         line = {"color": INK, "width": 2.75} if place == 0 else LINES[(place - 1) % len(LINES)]
         chart.add_series(
             {
-                "name": page.range_of(header, column, header, column),
+                "name": "System" if place == 0 else f"Pump at {speeds[place - 1]:g} % speed",
                 "categories": flows,
                 "values": page.range_of(first, column, last, column),
                 "line": line,
@@ -204,7 +218,7 @@ def _curves(page: Page, book: Any, own: Scenario, duty: Duty, top: int) -> None:
             "categories": page.range_of(point, CHART_AT, point, CHART_AT),
             "values": page.range_of(point, CHART_AT + 1, point, CHART_AT + 1),
             "line": {"none": True},
-            "marker": {"type": MARKERS[2], "size": 10, "fill": {"color": "#FFFFFF"}, "border": {"color": SLATE, "width": 2}},
+            "marker": {"type": MARKERS[2], "size": 10, "fill": {"color": "#B5651D"}, "border": {"color": INK}},
         }
     )
     chart.set_x_axis(axis("Flow (m3/h)", "0.0", min=0))

@@ -74,7 +74,14 @@ def _of_model(model: BaseModel, path: Path) -> Iterator[Entry]:
             source = "" if given else str(extra.get("default_source", ""))
             if value is None or value == []:
                 status, source = "not given", str(extra.get("absent", "")) if value is None else ""
-            yield Entry(dotted(here), value, str(extra.get("unit", "")), field.description or "", status, source)
+            yield Entry(
+                dotted(here),
+                value,
+                str(extra.get("unit", "")),
+                field.description or (type(model).__doc__ or "").split("\n")[0],
+                status,
+                source,
+            )
 
 
 def _of_override(tables: dict[str, Any], path: Path) -> Iterator[Entry]:
@@ -84,6 +91,11 @@ def _of_override(tables: dict[str, Any], path: Path) -> Iterator[Entry]:
             yield from _of_override(value, here)
         else:
             yield Entry(dotted(here), value, "", "Holds for this option only, in place of the key above", "given", "")
+
+
+def plain_kind(value: float) -> Kind:
+    """Format of a number as it was given: its own decimals, thousands set apart."""
+    return "whole" if abs(value) >= 1000 and float(value).is_integer() else "general"
 
 
 def write_inputs(page: Page, study: Study) -> None:
@@ -98,15 +110,17 @@ def write_inputs(page: Page, study: Study) -> None:
     """
     page.title(
         "Inputs",
-        "Every key of the scenario. 'given' stands in the scenario; 'default' is assumed, with its source; 'not given' has "
-        f"no value. 'money' is {study.scenario.currency}.",
+        "Every key of the scenario. 'given' stands in the scenario; 'default' is assumed, with its source; 'not given' "
+        f"has no value. 'money' is {study.scenario.currency}.",
     )
-    page.header(["Key", "Value", "Unit", *MONTHS, "Given or default", "Meaning", "Source of the default, or what absence means"])
+    page.header(
+        ["Key", "Value", "Unit", *MONTHS, "Given or default", "Meaning", "Source of the default, or what absence means"]
+    )
     page.freeze()
-    for column, width in ((KEY, 42), (VALUE, 22), (UNIT, 13), (STATUS, 10), (MEANING, 48), (SOURCE, 40)):
+    for column, width in ((KEY, 42), (VALUE, 22), (UNIT, 14), (STATUS, 11), (MEANING, 46), (SOURCE, 36)):
         page.fix_width(column, width)
     for column in range(FIRST_MONTH, STATUS):
-        page.fix_width(column, 6.5)
+        page.fix_width(column, 6)
     for entry in entries(study.scenario):
         _entry(page, entry)
     _weather(page, study)
@@ -118,7 +132,7 @@ def _entry(page: Page, entry: Entry) -> None:
     if entry.is_monthly:
         page.put(row, VALUE, "by month", "text")
     elif isinstance(entry.value, int | float) and not isinstance(entry.value, bool):
-        page.put(row, VALUE, entry.value, "general")
+        page.put(row, VALUE, entry.value, plain_kind(entry.value))
     elif entry.value is None or entry.value == []:
         page.put(row, VALUE, "–")
     else:

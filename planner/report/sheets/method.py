@@ -35,7 +35,7 @@ LIMITS = (
     "The borehole does not age. Surge, water quality and bursts are not part of the hourly run.",
     "Costs fall at year ends, loan payments are level, taxes on income are left out.",
     "The carbon dioxide of making and moving the equipment is not counted.",
-    "The program computes; it does not inspect. A pumping test, a survey of the route and quotations come before a contract.",
+    "The program computes; it does not inspect: a pumping test, a survey of the route and quotations come first.",
 )
 
 
@@ -80,20 +80,21 @@ def _method(study: Study) -> Iterator[tuple[str, str]]:
     if scenario.sources.solar is not None:
         yield (
             "PV array",
-            "Irradiance on the modules after Hay and Davies (1980), cell temperature after Faiman (2008), power of a module "
-            "at any irradiance and temperature after Batzelis (2017) from its datasheet, and the De Soto single-diode "
-            "equation where the controller's voltage window holds it off its best point; all as in pvlib. Soiling, "
-            "mismatch, wiring, first-light loss and yearly degradation are taken off as given.",
+            "Irradiance on the modules after Hay and Davies (1980), cell temperature after Faiman (2008), power of a "
+            "module at any irradiance and temperature after Batzelis (2017) from its datasheet, and the De Soto "
+            "single-diode equation where the controller's voltage window holds it off its best point; all as in pvlib. "
+            "Soiling, mismatch, wiring, first-light loss and yearly degradation are taken off as given.",
         )
+    friction = (
+        "Darcy-Weisbach with Colebrook-White (Colebrook 1939)"
+        if scenario.pipeline.friction == "darcy-weisbach"
+        else "Hazen-Williams"
+    )
     yield (
         "Borehole and pipes",
-        "Drawdown s = B Q + C Q2 (Jacob 1947), from a specific capacity or a step test. "
-        + (
-            "Friction after Darcy-Weisbach with Colebrook-White (Colebrook 1939)"
-            if scenario.pipeline.friction == "darcy-weisbach"
-            else "Friction after Hazen-Williams"
-        )
-        + ", losses in fittings by their coefficients K. Bores of PE pipe from ISO 4427-2, of steel tube from EN 10255.",
+        "Drawdown s = B Q + C Q2 (Jacob 1947), from a specific capacity or a step test. Friction after "
+        f"{friction}, losses in fittings by their coefficients K. Bores of PE pipe from ISO 4427-2, of steel tube from "
+        "EN 10255.",
     )
     yield (
         "Pump",
@@ -103,9 +104,9 @@ def _method(study: Study) -> Iterator[tuple[str, str]]:
     )
     yield (
         "Hour loop",
-        "Each hour of each life year: the sun pumps first; grid and generator top up between start and stop level, in their "
-        "hours and outages; the tank is drawn on by the users. Sources may share an hour where the controller blends them. "
-        "Nothing is created or lost: what is pumped equals what is delivered, lost to leakage and stored.",
+        "Each hour of each life year: the sun pumps first; grid and generator top up between start and stop level, in "
+        "their hours and outages; the tank is drawn on by the users. Sources may share an hour where the controller "
+        "blends them. Nothing is created or lost: what is pumped equals what is delivered, lost to leakage and stored.",
     )
     if scenario.sources.generator is not None:
         yield (
@@ -115,16 +116,16 @@ def _method(study: Study) -> Iterator[tuple[str, str]]:
         )
     yield (
         "Choice of sizes",
-        "Where left open: the smallest tank that meets the service target, the number of strings and the float switch's "
-        "levels of least present cost that meet it. Options that meet the target are ranked by present cost; those that "
-        "miss it come after them, by what they deliver.",
+        "Where left open: the smallest tank that meets the service target, the number of strings and the float "
+        "switch's levels of least present cost that meet it. Options that meet the target are ranked by present cost; "
+        "those that miss it come after them, by what they deliver.",
     )
     yield (
         "Money",
-        "Life-cycle cost as in 10 CFR 436 and NIST Handbook 135 (Fuller and Petersen 1995): year 0 construction, all else "
-        "at year ends; replacement at the end of each life; straight-line residual value. Levelised cost of water as "
-        "average incremental economic cost (ADB, Handbook for the Economic Analysis of Water Supply Projects, 1999). "
-        "Real and nominal rates after Fisher.",
+        "Life-cycle cost as in 10 CFR 436 and NIST Handbook 135 (Fuller and Petersen 1995): year 0 construction, all "
+        "else at year ends; replacement at the end of each life; straight-line residual value. Levelised cost of water "
+        "as average incremental economic cost (ADB, Handbook for the Economic Analysis of Water Supply Projects, "
+        "1999). Real and nominal rates after Fisher.",
     )
 
 
@@ -132,12 +133,16 @@ def _weather(study: Study) -> str:
     weather = study.scenario.weather
     if weather.kind == "file":
         return (
-            f"Hourly file: {study.weather.source}. Where it has no beam and diffuse irradiance of its own, global is split "
-            "after Erbs, Klein and Duffie (1982)."
+            f"Hourly file: {study.weather.source}. Where it has no beam and diffuse irradiance of its own, global is "
+            "split after Erbs, Klein and Duffie (1982)."
         )
-    law = "Saunier, Reddy and Kumar (1987)" if weather.daily_law == "saunier" else "Bendt, Collares-Pereira and Rabl (1981)"
+    law = (
+        "Saunier, Reddy and Kumar (1987)"
+        if weather.daily_law == "saunier"
+        else "Bendt, Collares-Pereira and Rabl (1981)"
+    )
     return (
-        f"Hours made from twelve monthly means, anew for each life year: daily clearness after {law}, hours after Graham and "
-        "Hollands (1990) and Knight, Klein and Duffie (1991), beam and diffuse after Erbs, Klein and Duffie (1982), "
-        "temperature after Erbs, Klein and Beckman (1983). The sums of the months are kept."
+        f"Hours made from twelve monthly means, anew for each life year: daily clearness after {law}, hours after "
+        "Graham and Hollands (1990) and Knight, Klein and Duffie (1991), beam and diffuse after Erbs, Klein and Duffie "
+        "(1982), temperature after Erbs, Klein and Beckman (1983). The sums of the months are kept."
     )

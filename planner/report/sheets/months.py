@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.report.sheets.page import Page, reference
-from planner.report.style import SOURCE_FILLS, Kind, dressed, axis, hatched, solid, value_axis
+from planner.report.style import SOURCE_FILLS, Kind, axis, dressed, hatched, solid, value_axis
 from planner.study.compare import OptionResult, Study
 from planner.study.search import users_share
 
@@ -70,7 +70,11 @@ def write_energy(page: Page, book: Any, study: Study) -> None:
     """Fill the sheet 'Energy'; parameters as for `write_water`."""
     grid = study.scenario.sources.grid
     bands = [band.name for band in grid.tariff.bands] if grid else []
-    said = f" The grid's energy is split by the tariff's bands: {', '.join(bands)} and the hours outside them." if bands else ""
+    said = (
+        f" The grid's energy is split by the tariff's bands: {', '.join(bands)} and the hours outside them."
+        if bands
+        else ""
+    )
     page.title(
         "Energy",
         "First life year by month, then every life year. Energy of the sun is DC from the array, that of grid and "
@@ -104,7 +108,13 @@ def _water_columns(option: OptionResult) -> list[Column]:
     return [
         Column("Demand (m3)", "one", *demand),
         Column("Delivered (m3)", "one", *delivered),
-        Column("Shortfall (m3)", "one", *_both(np.subtract, demand, delivered), "", lambda row: f"={_at(row, 1)}-{_at(row, 2)}"),
+        Column(
+            "Shortfall (m3)",
+            "one",
+            *_both(np.subtract, demand, delivered),
+            "",
+            lambda row: f"={_at(row, 1)}-{_at(row, 2)}",
+        ),
         Column(
             "Delivered share (%)",
             "two",
@@ -136,9 +146,7 @@ def _energy_columns(option: OptionResult, bands: Sequence[str]) -> list[Column]:
     if split:
         columns.append(Column(GRID, "whole", *grid, "", lambda row: f"=SUM({_at(row, first)}:{_at(row, last)})"))
         names = ["outside the bands", *bands]
-        columns += [
-            Column(f"Grid, {name} (kWh)", "whole", *part) for name, part in zip(names, by_band, strict=True)
-        ]
+        columns += [Column(f"Grid, {name} (kWh)", "whole", *part) for name, part in zip(names, by_band, strict=True)]
     else:
         columns.append(Column(GRID, "whole", *grid))
     peak = _with(np.max, outcome.grid_peak_kw[0]), _with(np.max, outcome.grid_peak_kw.max(axis=1))

@@ -151,7 +151,9 @@ def _service(study: Study) -> list[Row]:
         Row("Shortfall, mean", "m3/year", "one", _shortfall_m3),
         Row("Pumped by the sun", "% of pumped", "one", lambda option: _pumped_percent(option, "solar"), "none"),
         Row("Added by the grid", "% of pumped", "one", lambda option: _pumped_percent(option, "grid"), "none"),
-        Row("Added by the generator", "% of pumped", "one", lambda option: _pumped_percent(option, "generator"), "none"),
+        Row(
+            "Added by the generator", "% of pumped", "one", lambda option: _pumped_percent(option, "generator"), "none"
+        ),
     ]
     worst = service.worst_year_share_percent
     if worst is not None:
@@ -196,7 +198,7 @@ def _money(study: Study, currency: str) -> list[Row]:
         for name in COST_LABELS
         if any(float(option.life.present_by_category[name]) != 0 for option in study.options)
     ]
-    rows = [
+    return [
         Row("Build cost", currency, "money", lambda option: float(option.life.capital_cost)),
         Row("Present cost", currency, "money", lambda option: float(option.life.present_cost)),
         *(
@@ -224,7 +226,6 @@ def _money(study: Study, currency: str) -> list[Row]:
         Row("Loan", currency, "money", lambda option: float(option.life.loan)),
         Row("Present cost to the owner", currency, "money", lambda option: float(option.life.owner_present_cost)),
     ]
-    return rows
 
 
 def _carbon(years: int) -> list[Row]:

@@ -18,6 +18,7 @@ from planner.report.style import (
     line_count,
     longest_word,
     shown_length,
+    text_width,
     total_width,
 )
 
@@ -152,7 +153,7 @@ class Page:
             When a number has no value and no word was given for that.
         """
         self._extend(row, column)
-        if value is None:
+        if value is None or value == "":
             self.sheet.write_blank(row, column, None, self.styles.cell(kind, look))
             return
         if not isinstance(value, str):
@@ -175,7 +176,10 @@ class Page:
             self._wrapped.append((row, column, column, text, 1.1 if look in ("best", "total", "strong") else 1.0))
             self._need(column, min(longest_word(text) + 2, 30))
         else:
-            self._need(column, len(text) * (1.12 if look in ("best", "total", "strong") else 1.0) + (2.5 if indented else 1.5))
+            self._need(
+                column,
+                text_width(text) * (1.1 if look in ("best", "total", "strong") else 1.0) + (2.5 if indented else 1.5),
+            )
 
     def chart(self, chart: Any, row: int, column: int, last_column: int | None, rows: int) -> None:
         """Place a chart from a cell to the right end of a column, so many rows high; None: of the sheet."""
@@ -223,7 +227,7 @@ class Page:
         sheet.fit_to_pages(1, 1 if one_page else 0)
         sheet.print_area(0, 0, self._last_row, self._last_column)
         letters = f'&"{FONT},Regular"&9'
-        sheet.set_footer(f'&L{letters}{footer}&C{letters}&A&R{letters}Page &P of &N')
+        sheet.set_footer(f"&L{letters}{footer}&C{letters}&A&R{letters}Page &P of &N")
 
     def _width(self, column: int) -> float:
         return self._fixed.get(column, min(max(self._widths.get(column, 8.0), 6.0), 60.0))

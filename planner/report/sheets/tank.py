@@ -12,7 +12,7 @@ from planner.report.style import INK, LINES, MARKERS, Look, axis, dressed, value
 from planner.study.compare import OptionResult, Study
 from planner.study.words import money
 
-LAST, CHART_AT, CHART_ROWS = 10, 12, 22
+LAST, CHART_AT, CHART_ROWS = 10, 6, 22
 SHOWN_CURVES = 3
 
 
@@ -35,12 +35,10 @@ def write_tank(page: Page, book: Any, study: Study) -> None:
     )
     page.fix_width(0, 27)
     for column in range(1, LAST + 1):
-        page.fix_width(column, 12)
-    page.fix_width(LAST + 1, 2)
-    for column in range(CHART_AT, CHART_AT + 7):
-        page.fix_width(column, 9)
+        page.fix_width(column, 13)
     top = page.row + 1
     spots = _curves(page, study)
+    page.row = max(page.row, top + CHART_ROWS + 2)
     _trials(page, study)
     _chart(page, book, study, spots, top)
 
@@ -49,7 +47,9 @@ def _curves(page: Page, study: Study) -> dict[str, tuple[int, int]]:
     """Write the tank curves; return the first and last row of each option."""
     currency, target = study.scenario.currency, study.scenario.service.delivered_share_percent
     page.heading("Delivered share by tank size", LAST)
-    page.header(["Supply option", "Tank (m3)", "Delivered share (%)", "Target (%)", f"Price of the tank ({currency})", "Chosen"])
+    page.header(
+        ["Supply option", "Tank (m3)", "Delivered share (%)", "Target (%)", f"Price of the tank ({currency})", "Chosen"]
+    )
     spots = {}
     for option in study.ranked:
         first = page.row
@@ -139,7 +139,9 @@ def _saving(option: OptionResult, currency: str) -> str:
 def _chart(page: Page, book: Any, study: Study, spots: dict[str, tuple[int, int]], top: int) -> None:
     """Chart of the recommended option's tank curve, two others that differ from it, and the target."""
     shown: list[OptionResult] = []
-    for option in sorted(study.ranked, key=lambda o: (o is not study.ranked[0], "solar" not in o.sources, len(o.sources))):
+    for option in sorted(
+        study.ranked, key=lambda o: (o is not study.ranked[0], "solar" not in o.sources, len(o.sources))
+    ):
         alike = any(_alike(option, other) for other in shown)
         if len(shown) < SHOWN_CURVES and not alike:
             shown.append(option)
@@ -171,11 +173,12 @@ def _chart(page: Page, book: Any, study: Study, spots: dict[str, tuple[int, int]
     floor = 5 * np.floor(min(100 * lowest, study.scenario.service.delivered_share_percent) / 5 - 0.2)
     chart.set_x_axis(axis("Tank (m3)", "#,##0", min=0))
     chart.set_y_axis(value_axis("Delivered share (%)", "0", min=max(float(floor), 0.0), max=100))
-    page.chart(dressed(chart, "Delivered share by tank size"), top, CHART_AT, CHART_AT + 6, CHART_ROWS)
+    page.chart(dressed(chart, "Delivered share by tank size"), top + 1, CHART_AT, LAST, CHART_ROWS)
 
 
 def _alike(option: OptionResult, other: OptionResult) -> bool:
     mine, theirs = option.tank_curve, other.tank_curve
     return mine.volume_m3.shape == theirs.volume_m3.shape and bool(
-        np.allclose(mine.volume_m3, theirs.volume_m3) and np.allclose(mine.delivered_share, theirs.delivered_share, atol=0.005)
+        np.allclose(mine.volume_m3, theirs.volume_m3)
+        and np.allclose(mine.delivered_share, theirs.delivered_share, atol=0.005)
     )

@@ -18,6 +18,7 @@ from pydantic.fields import FieldInfo
 from planner.scenario.writer import toml_value
 
 SEPARATOR = ";"
+_FLAGS = {"yes": True, "no": False}
 
 
 class CellProblem(Exception):
@@ -70,6 +71,8 @@ class Entry:
         Length of the list where it is fixed: 12 is laid out as months, any other in one cell.
     text : bool
         Whether any text is taken.
+    flag : bool
+        Whether the value is true or false, written as yes or no.
     toml : bool
         Whether the value has too many parts for cells of their own and is written as in TOML.
     """
@@ -81,6 +84,7 @@ class Entry:
     item_words: tuple[str, ...] = ()
     count: int | None = None
     text: bool = False
+    flag: bool = False
     toml: bool = False
 
     @property
@@ -159,6 +163,9 @@ def entry_of(field: FieldInfo) -> Entry:
             found |= {"number": _bounds(metadata), "whole": annotation is int}
         elif annotation is str:
             found["text"] = True
+        elif annotation is bool:
+            found["flag"] = True
+            words += _FLAGS
         elif origin is list:
             found |= _list_entry(get_args(annotation)[0], metadata)
         else:
@@ -228,6 +235,8 @@ def value_of(content: Content, entry: Entry) -> Any:
         raise CellProblem(f"a formula was given ({_shown(value)}); formulas are not read, type the value: {must}")
     if content.data_type == "e":
         raise CellProblem(f"the error value {value} was given; {must}")
+    if isinstance(value, bool) and entry.flag:
+        return value
     if isinstance(value, bool):
         raise CellProblem(f"{str(value).upper()} was given; {must}")
     if isinstance(value, date | time | timedelta):
@@ -260,7 +269,7 @@ def _number_value(value: float, number_format: str, entry: Entry, must: str) -> 
 def _text_value(value: str, entry: Entry, must: str) -> Any:
     stripped = value.strip()
     if stripped in entry.words:
-        return stripped
+        return _FLAGS[stripped] if entry.flag else stripped
     if entry.text:
         return value[1:-1] if _bare_quotes(value) else value
     if entry.toml and stripped[:1] in ("[", "{"):
@@ -347,6 +356,8 @@ def cell_of(value: Any, entry: Entry) -> int | float | str:
     CellProblem
         When a spreadsheet cell cannot hold it.
     """
+    if isinstance(value, bool) and entry.flag:
+        return "yes" if value else "no"
     if isinstance(value, bool) or (isinstance(value, float) and not math.isfinite(value)):
         raise CellProblem(f"{value} cannot stand in a cell of the form")
     if isinstance(value, int | float):

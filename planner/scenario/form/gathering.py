@@ -12,6 +12,7 @@ from planner.scenario.errors import dotted
 from planner.scenario.form.entry import CellProblem, Content, Entry, toml_of, value_of
 from planner.scenario.form.layout import (
     ANYTHING,
+    DESCRIBED,
     EXAMPLE_MARK,
     KEY_COLUMN,
     MARKER,
@@ -97,6 +98,7 @@ class Gatherer:
         self._sections = {dotted(section.path): section for section in sections()}
         self._entries: dict[tuple[str, ...], list[_Row]] = {}
         self._overrides: list[_Row] = []
+        self._described: list[tuple[str, ...]] = []
 
     def sheet(self, title: str, rows: Iterable[Sequence[Content]]) -> bool:
         """Take one sheet, its rows from the first on; False where it is no sheet of a form."""
@@ -158,7 +160,9 @@ class Gatherer:
                 self._problem(cell, f"is given twice; the other place is {self._form.cells[key]}")
             return
         self._form.cells |= {**cells, key: cell}
-        if value is not None:
+        if value is not None and slot.path[-1] == DESCRIBED:
+            self._described.append(slot.path[:-1])
+        elif value is not None:
             _put(self._form.data, slot.path, value)
 
     def _header(self, table: Table, title: str, number: int, contents: Sequence[Content]) -> _Header:
@@ -171,7 +175,8 @@ class Gatherer:
             elif name:
                 cell = Cell(title, _reference(number, column), table.title)
                 self._problem(cell, f"'{name}' is no column of this table; it has {', '.join(known)}")
-        self._form.cells.setdefault(dotted(table.path), Cell(title, _reference(number, 0), table.title))
+        name = table.title.partition(":")[0] if table.kind else table.title
+        self._form.cells.setdefault(dotted(table.path), Cell(title, _reference(number, 0), name))
         return _Header(table, columns)
 
     def _entry(self, header: _Header, title: str, number: int, contents: Sequence[Content]) -> None:
@@ -236,6 +241,8 @@ class Gatherer:
             _put(self._form.data, path, [row.values for row in rows])
         for row in self._overrides:
             self._override(row)
+        for path in self._described:
+            _within(self._form.data, path)
         _complete(self._form.data, Scenario)
         if "weather.kind" in self._form.cells:
             self._form.cells["weather"] = self._form.cells["weather.kind"]
@@ -274,11 +281,17 @@ def _reference(row: int, column: int) -> str:
     return f"{letter(column)}{row}"
 
 
-def _put(data: dict[str, Any], path: Sequence[str], value: Any) -> None:
-    for part in path[:-1]:
+def _within(data: dict[str, Any], path: Sequence[str]) -> dict[str, Any]:
+    """Return the table at a path, made where it is missing."""
+    for part in path:
         data = data.setdefault(part, {})
         if not isinstance(data, dict):
             raise TypeError("a value stands where a table is needed")
+    return data
+
+
+def _put(data: dict[str, Any], path: Sequence[str], value: Any) -> None:
+    data = _within(data, path[:-1])
     if path[-1] in data:
         raise TypeError("a table stands where a value is needed")
     data[path[-1]] = value

@@ -21,6 +21,8 @@ KeyPath = tuple[str, ...]
 
 MARKER = "planner form 1"
 """Stands in the key column of the first row of every sheet of a form; a new layout gets a new number."""
+DESCRIBED = "described"
+"""Last part of the key of the cell that says 'yes' where a part is described although all its cells are empty."""
 KEY_COLUMN = 19
 """Column of the keys, counted from 0; every row and table lies to its left, with one column between."""
 VALUE_COLUMN = 1
@@ -36,10 +38,11 @@ SHEETS: tuple[tuple[str, tuple[KeyPath, ...]], ...] = (
     ("Panels", (("sources", "solar"),)),
     ("Grid", (("sources", "grid"),)),
     ("Generator", (("sources", "generator"),)),
+    ("Cables", (("cables",),)),
     ("Tank", (("tank",), ("topup",))),
     ("Costs and finance", (("costs",), ("finance",))),
     ("Options", (("service",), ("overrides",))),
-    ("Studies", (("size",),)),
+    ("Studies", (("size",), ("sweep",))),
 )
 """Sheets in the order in which a site is visited, each with the tables of the scenario that stand on it.
 
@@ -52,12 +55,15 @@ _TITLES: dict[KeyPath, str] = {
     ("topup",): "Float switch",
     ("sources", "solar"): "Solar array",
     ("sources", "solar", "module"): "PV module",
+    ("sources", "generator"): "Generator",
     ("sources", "grid"): "Grid connection",
     ("sources", "grid", "outages"): "Random outages of the grid",
     ("sources", "grid", "tariff"): "Tariff of the grid",
     ("pump", "plate"): "Rest of the pump's nameplate",
     ("service",): "Service wanted and options compared",
+    ("cables",): "Cables",
     ("size",): "Candidates for the search of sizes",
+    ("sweep",): "Uncertain inputs",
 }
 
 
@@ -175,8 +181,17 @@ def tables() -> tuple[Table, ...]:
     return tuple(table for section in sections() for table in section.tables)
 
 
-def _sections(path: KeyPath, models: list[type[BaseModel]], *, optional: bool) -> Iterator[Section]:
+def _sections(path: KeyPath, models: list[type[BaseModel]], *, optional: bool, title: str = "") -> Iterator[Section]:
     rows: dict[str, Slot] = {}
+    if optional and not any(field.is_required() for model in models for field in model.model_fields.values()):
+        rows[DESCRIBED] = Slot(
+            (*path, DESCRIBED),
+            "Described, though every cell below is left empty",
+            "",
+            "left empty: described only where a cell below is filled",
+            Entry(words=("yes",)),
+            needed=False,
+        )
     found_tables: list[Table] = []
     inner: list[Section] = []
     for model in models:
@@ -191,12 +206,12 @@ def _sections(path: KeyPath, models: list[type[BaseModel]], *, optional: bool) -
             elif get_origin(field.annotation) is list:
                 found_tables += _tables(here, field, members)
             else:
-                inner += _sections(here, members, optional=field.default is None)
+                inner += _sections(here, members, optional=field.default is None, title=field.description or "")
     plain = tuple(slot for slot in rows.values() if not slot.entry.months)
     months = tuple(slot for slot in rows.values() if slot.entry.months)
     if plain or months or found_tables:
         notes = _first_line(models[0]) if len(models) == 1 and path else ""
-        yield Section(path, _title(path), notes, optional, plain, months, tuple(found_tables), _sheet(path))
+        yield Section(path, _title(path, title), notes, optional, plain, months, tuple(found_tables), _sheet(path))
     yield from inner
 
 
@@ -206,7 +221,8 @@ def _tables(path: KeyPath, field: FieldInfo, members: list[type[BaseModel]]) -> 
         kind = _kind_of(model) if len(members) > 1 else ""
         fields = {name: inner for name, inner in _in_order(model).items() if not (kind and name == "kind")}
         names = sorted(fields, key=lambda name: entry_of(fields[name]).months)
-        title = f"{_first_line(model).rstrip('.')}" if kind else (field.description or _words(path[-1]))
+        title = field.description or _words(path[-1])
+        title += f": {_first_line(model).rstrip('.')}" if kind else ""
         yield Table(path, title, tuple(_slot((name,), fields[name], "", [model]) for name in names), kind, needed)
 
 
@@ -268,8 +284,8 @@ def _sheet(path: KeyPath) -> str:
     return SHEETS[_place(path)[0]][0]
 
 
-def _title(path: KeyPath) -> str:
-    return _TITLES.get(path, _words(path[-1]) if path else "")
+def _title(path: KeyPath, described: str) -> str:
+    return _TITLES.get(path) or described or _words(path[-1])
 
 
 def _words(key: str) -> str:

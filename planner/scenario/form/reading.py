@@ -135,7 +135,7 @@ def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str
         cell, text = _by_named_keys(key, text, cell, cells)
     elif key in cells and (text == "is missing" or text.startswith("needs the key kind")):
         text = f"is empty; must be {cell.allowed}{_or_leave_empty(key)}"
-    elif key in cells and text.startswith("is not a known key"):
+    elif key in cells and text.startswith("is not a known key") and not key.startswith("overrides."):
         text = "does not belong to the kind chosen; leave it empty, or choose the other kind"
     return cell, text if cell or not key else f"{key}: {text}"
 

@@ -1,0 +1,254 @@
+"""What all checks of one site share: levels, duty, temperatures and the pump that would do."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.resource.sun import Place
+from planner.resource.years import WeatherYears
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.scenario import Scenario
+from planner.scenario.waterworks import Pump
+from planner.supply.array import ArrayPower, array_power
+from planner.water.demand import daily_demand_m3
+from planner.water.duty import MONTH_NAMES, CannotLift, CannotStart, Duty, duty_point
+from planner.water.head import SystemHead, system_head
+from planner.water.pump import ImplausiblePump, PumpModel, hydraulic_power_w, pump_model
+
+Array = NDArray[np.float64]
+
+TOO_SHORT = 0.9
+"""Share of the head needed below which a pump counts as the wrong one: common practice, no source."""
+COLD_ALLOWANCE_K = 5.0
+"""How much colder than the weather's coldest hour it may become where no temperature was given: common practice."""
+_NO_LIMIT_M3H = 1e6
+
+
+@dataclass(frozen=True, eq=False)
+class Basis:
+    """The site as the checks see it, in the month of the deepest water.
+
+    Attributes
+    ----------
+    scenario, place, weather
+        What was given.
+    strings, tank_m3 : int or None, float or None
+        The chosen design, where there is one; numbers of the scenario where it gives them; else None.
+    system : SystemHead
+        What borehole and pipeline ask.
+    month : int
+        Month of the deepest water, 0 to 11.
+    model : PumpModel or None
+        The pump; None where its figures contradict one another, as `pump_fault` says.
+    duty : Duty or None
+        Duty at the flow that safe yield and power limit allow; None where there is none.
+    free_duty : Duty or None
+        Duty at full speed with nothing held back.
+    cannot : CannotLift or CannotStart or None
+        Why there is no duty.
+    daily_m3 : (years, 12) array
+        Water drawn per day.
+    """
+
+    scenario: Scenario
+    place: Place
+    weather: WeatherYears
+    strings: int | None
+    tank_m3: float | None
+    system: SystemHead
+    month: int
+    model: PumpModel | None
+    pump_fault: str
+    duty: Duty | None
+    free_duty: Duty | None
+    cannot: CannotLift | CannotStart | None
+    daily_m3: Array
+
+    @property
+    def month_name(self) -> str:
+        """Name of the month of the deepest water."""
+        return MONTH_NAMES[self.month]
+
+    @property
+    def static_level_m(self) -> float:
+        """Deepest water at rest, below ground at the borehole [m]."""
+        return float(self.system.static_level_m[self.month])
+
+    @property
+    def design_flow_m3h(self) -> float:
+        """Flow to plan on: the rated one, but no more than the borehole's safe yield [m3/h]."""
+        return min(self.scenario.pump.rated_flow_m3h, self.scenario.borehole.safe_yield_m3h)
+
+    @property
+    def needed_head_m(self) -> float:
+        """Head that the site asks at the flow to plan on [m]."""
+        static = self.static_level_m + self.system.rise_m
+        return float(self.system.required_m(self.design_flow_m3h, static))
+
+    @property
+    def given_head_m(self) -> float:
+        """Head that the pump gives at the flow to plan on, full speed [m]; nil where the pump is not understood."""
+        return 0.0 if self.model is None else float(self.model.head_m(self.design_flow_m3h, 1.0))
+
+    @property
+    def too_short(self) -> bool:
+        """Whether another pump is needed for the head."""
+        return self.duty is None or self.given_head_m < TOO_SHORT * self.needed_head_m * (1 - 1e-9)
+
+    @property
+    def flow_m3h(self) -> float:
+        """Flow that the checks count with [m3/h]."""
+        return self.design_flow_m3h if self.duty is None or self.too_short else self.duty.flow_m3h
+
+    @property
+    def flow_words(self) -> str:
+        """The same in words."""
+        if self.duty is None or self.too_short:
+            return f"{self.flow_m3h:.2f} m3/h, the flow to plan on with a pump that lifts it"
+        return f"the duty flow of {self.flow_m3h:.2f} m3/h"
+
+    @property
+    def drawdown_m(self) -> float:
+        """Drawdown at that flow [m]."""
+        return float(self.system.drawdown.at(self.flow_m3h))
+
+    @property
+    def pump_level_m(self) -> float:
+        """Level, above ground at the borehole, to which the water would rise just above the running pump [m]."""
+        head = self.needed_head_m if self.duty is None or self.too_short else self.duty.total_head_m
+        return head - self.drawdown_m - self.static_level_m
+
+    @property
+    def shut_off_head_m(self) -> float:
+        """Head against a closed valve, of the given pump or of the one that would do, whichever is more [m]."""
+        pump = self.scenario.pump
+        given = pump.max_head_m if self.model is None else self.model.max_head_m
+        if not self.too_short:
+            return given
+        return max(given, self.needed_head_m * pump.max_head_m / pump.rated_head_m)
+
+    @property
+    def motor_input_w(self) -> float:
+        """Rated input of the motor, of the given pump or of the one that would do [W]."""
+        pump = self.scenario.pump
+        if not self.too_short:
+            return pump.rated_power_w
+        rated = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
+        return float(hydraulic_power_w(self.design_flow_m3h, self.needed_head_m)) * pump.rated_power_w / rated
+
+    @property
+    def coldest_c(self) -> float:
+        """Lowest air temperature to reckon with [deg C]."""
+        given = self.scenario.site.temperature_lowest_c
+        return float(self.weather.temperature_c.min()) - COLD_ALLOWANCE_K if given is None else given
+
+    @property
+    def coldest_words(self) -> str:
+        """The same in words."""
+        if self.scenario.site.temperature_lowest_c is not None:
+            return f"{self.coldest_c:.1f} deg C, as given"
+        return f"{self.coldest_c:.1f} deg C, the weather's coldest hour less {COLD_ALLOWANCE_K:g} K (none was given)"
+
+    @property
+    def hottest_c(self) -> float:
+        """Highest air temperature to reckon with [deg C]."""
+        given = self.scenario.site.temperature_highest_c
+        return float(self.weather.temperature_c.max()) if given is None else given
+
+    @property
+    def ground_c(self) -> float:
+        """Temperature of the ground at the depth of a cable, the mean of the warmest month [deg C]."""
+        means = [self.weather.temperature_c[self.weather.sun.month == month].mean() for month in range(12)]
+        return float(max(means))
+
+    @property
+    def string_counts(self) -> tuple[int, int]:
+        """Fewest and most strings that the design may have."""
+        solar = self.scenario.sources.solar
+        if self.strings is not None or solar is None:
+            return (self.strings or 0, self.strings or 0)
+        return (1, solar.strings_max)
+
+    def first_year_array(self) -> ArrayPower:
+        """Power of one string in the first year of the weather.
+
+        Raises
+        ------
+        AssertionError
+            Where the scenario has no array.
+        """
+        solar = self.scenario.sources.solar
+        assert solar is not None
+        hourly = ("ghi_w_m2", "dni_w_m2", "dhi_w_m2", "temperature_c", "wind_m_s")
+        first = {name: getattr(self.weather, name)[:, :1] for name in hourly}
+        return array_power(solar, self.scenario.controller, replace(self.weather, **first))
+
+
+def basis_of(
+    scenario: Scenario,
+    place: Place,
+    weather: WeatherYears,
+    strings: int | None = None,
+    tank_m3: float | None = None,
+) -> Basis:
+    """Work out what the checks share.
+
+    Parameters
+    ----------
+    scenario, place, weather
+        The site.
+    strings, tank_m3 : int or None, float or None
+        The chosen design, where the scenario leaves it open.
+
+    Raises
+    ------
+    InputError
+        If a segment names a pipe that the tables do not have.
+    """
+    solar, tank = scenario.sources.solar, scenario.tank
+    if strings is None and solar is not None and solar.strings != "auto":
+        strings = solar.strings
+    if tank_m3 is None and tank.volume_m3 != "auto":
+        tank_m3 = tank.volume_m3
+    try:
+        system = system_head(scenario.borehole, scenario.pipeline)
+    except ValueError as error:
+        raise InputError("", [Problem("pipeline.segments", str(error))]) from error
+    month = int(system.static_level_m.argmax())
+    basis = Basis(
+        scenario=scenario,
+        place=place,
+        weather=weather,
+        strings=strings,
+        tank_m3=tank_m3,
+        system=system,
+        month=month,
+        model=None,
+        pump_fault="",
+        duty=None,
+        free_duty=None,
+        cannot=None,
+        daily_m3=daily_demand_m3(scenario.demand, scenario.finance.life_years),
+    )
+    try:
+        basis = replace(basis, model=pump_model(scenario.pump))
+    except ImplausiblePump as error:
+        return replace(basis, pump_fault=str(error))
+    unlimited = scenario.borehole.model_copy(update={"safe_yield_m3h": _NO_LIMIT_M3H})
+    limit = scenario.controller.power_limit_w
+    try:
+        basis = replace(basis, free_duty=duty_point(unlimited, scenario.pipeline, scenario.pump, month=month))
+        duty = duty_point(scenario.borehole, scenario.pipeline, scenario.pump, limit, month)
+        return replace(basis, duty=duty)
+    except (CannotLift, CannotStart) as error:
+        return replace(basis, cannot=error)
+
+
+def changed(basis: Basis, scenario: Scenario) -> Basis:
+    """Work out the basis of the same site with something mended."""
+    return basis_of(scenario, basis.place, basis.weather, basis.strings, basis.tank_m3)
+
+

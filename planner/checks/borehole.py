@@ -1,0 +1,352 @@
+"""Borehole: yield, levels, clearances and what cools the motor."""
+
+from __future__ import annotations
+
+from math import floor, pi, sqrt
+
+from planner.checks.basis import Basis
+from planner.checks.verdict import (
+    PLATE,
+    PRACTICE,
+    SITE_DATA,
+    Outcome,
+    Verdict,
+    amount,
+    at_least,
+    at_most,
+    figure,
+    highest,
+    lowest,
+    missing,
+    reserve,
+    room,
+)
+from planner.scenario.waterworks import Plate
+
+TOPIC = "Borehole"
+
+INCH_MM = 25.4
+SMALL_MOTOR_W = 2240.0
+"""Shaft power of 3 hp, below which a four-inch motor needs no flow past it: motor handbooks."""
+COOLING_M_S = {4: 0.0762, 6: 0.1524, 8: 0.1524}
+"""Least velocity past the motor by frame in inches, water up to 30 deg C: 0.25 and 0.5 ft/s, motor handbooks."""
+HOT_COOLING_M_S = 0.9144
+"""The same for a standard motor in hotter water: 3 ft/s, motor handbooks."""
+HOT_WATER_C = 30.0
+FRAME_OUTER_MM = {4: 95.25, 6: 139.7, 8: 193.7}
+"""Outside diameter of the motor by frame: NEMA MG 1 part 18 (4 inch from memory, 8 inch assumed)."""
+TIGHT_MM = 12.0
+BELOW_MOTOR_M = 1.0
+
+
+def verdicts(basis: Basis) -> list[Verdict]:
+    """Judge the borehole."""
+    return [
+        _safe_yield(basis),
+        _intake(basis),
+        _submergence(basis),
+        _screen(basis),
+        _casing(basis),
+        _below_motor(basis),
+        _cooling(basis),
+        _daily_limit(basis),
+    ]
+
+
+def frame_of(plate: Plate) -> int | None:
+    """Frame of the motor in whole inches (4, 6 or 8), from the plate's frame or its outside diameter."""
+    if plate.frame_in is not None:
+        return min(COOLING_M_S, key=lambda frame: abs(frame - (plate.frame_in or 0)))
+    if plate.outer_diameter_mm is None:
+        return None
+    return next((frame for frame, outer in FRAME_OUTER_MM.items() if plate.outer_diameter_mm <= outer + 6), 8)
+
+
+def outer_diameter_mm(plate: Plate) -> float | None:
+    """Outside diameter of the motor [mm], as given, or as usual for its frame."""
+    if plate.outer_diameter_mm is not None:
+        return plate.outer_diameter_mm
+    frame = frame_of(plate)
+    return None if frame is None else FRAME_OUTER_MM[frame]
+
+
+def _safe_yield(basis: Basis) -> Verdict:
+    borehole, pump, duty = basis.scenario.borehole, basis.scenario.pump, basis.free_duty
+    limit = borehole.safe_yield_m3h
+    value = pump.rated_flow_m3h if duty is None or basis.too_short else duty.flow_m3h
+    what = "Rated flow of the pump" if duty is None or basis.too_short else "Flow that the pump gives here at full speed"
+    outcome: Outcome = "pass"
+    mend = ""
+    throttled = basis.duty is not None and basis.duty.limited_by == "safe yield" and basis.duty.other_head_m > 1e-6
+    if not at_most(value, limit):
+        outcome = "caution"
+        speed = 100.0 if basis.duty is None else floor(basis.duty.speed_percent)
+        mend = f"set the drive's highest speed to {speed:.0f} %, or a pump of less flow"
+        if throttled or not at_most(pump.rated_flow_m3h, limit):
+            outcome, value = "fail", max(value, pump.rated_flow_m3h)
+            mend = (
+                f"a pump rated at no more than {figure(limit)} m3/h, at about {basis.needed_head_m:.0f} m; until then "
+                "a drive or valve that holds it there"
+            )
+    return Verdict(
+        TOPIC,
+        "safe_yield",
+        f"{what}, against the borehole's safe yield",
+        outcome,
+        value,
+        limit,
+        "m3/h",
+        room(value, limit, "m3/h"),
+        "Over-pumping draws in sand, lets the pump run dry and can ruin the borehole for good.",
+        mend,
+        f"{SITE_DATA} (pumping test); a pump rated above the yield fails, one that can be held by its speed does not",
+    )
+
+
+def _pumping_level_m(basis: Basis) -> float:
+    return basis.static_level_m + basis.drawdown_m
+
+
+def _intake(basis: Basis) -> Verdict:
+    borehole, level = basis.scenario.borehole, _pumping_level_m(basis)
+    return highest(
+        TOPIC,
+        "pumping_level",
+        f"Depth of the water in {basis.month_name} at {basis.flow_words}, against the pump's intake",
+        level,
+        borehole.pump_depth_m,
+        "m",
+        why="A pump that takes air loses its prime, runs dry and burns.",
+        mend=_deeper(basis, 0.0),
+        source=SITE_DATA,
+    )
+
+
+def _deeper(basis: Basis, cover_m: float) -> str:
+    """Say how much deeper the pump must hang for some cover of water, if the borehole lets it."""
+    borehole = basis.scenario.borehole
+    by = _pumping_level_m(basis) + cover_m - borehole.pump_depth_m
+    below = (basis.scenario.pump.plate.length_below_intake_m or 0.0) + BELOW_MOTOR_M
+    if borehole.depth_m is not None and borehole.pump_depth_m + by + below > borehole.depth_m:
+        return "pump less: the borehole is not deep enough to hang the pump deeper"
+    return f"set the pump {figure(by + 0.005)} m deeper, or pump less"
+
+
+def _submergence(basis: Basis) -> Verdict:
+    borehole, plate = basis.scenario.borehole, basis.scenario.pump.plate
+    cover = borehole.pump_depth_m - _pumping_level_m(basis)
+    compared = f"Water above the intake in {basis.month_name} at {basis.flow_words}, against what the pump asks"
+    why = "Too little water above the intake draws in air and lets the pump cavitate."
+    if plate.minimum_submergence_m is None:
+        return missing(
+            TOPIC,
+            "submergence",
+            compared,
+            "look for 'minimum submergence' or NPSH in the pump's datasheet",
+            why=why,
+            source=PLATE,
+            value=cover,
+            unit="m",
+        )
+    return lowest(
+        TOPIC,
+        "submergence",
+        compared,
+        cover,
+        plate.minimum_submergence_m,
+        "m",
+        why=why,
+        mend=_deeper(basis, plate.minimum_submergence_m),
+        source=PLATE,
+    )
+
+
+def _screen(basis: Basis) -> Verdict:
+    top, level = basis.scenario.borehole.screen_top_m, _pumping_level_m(basis)
+    compared = f"Depth of the water in {basis.month_name} at {basis.flow_words}, against the top of the screen"
+    why = "A screen that falls dry clogs and lets air into the water."
+    if top is None:
+        return missing(
+            TOPIC,
+            "screen",
+            compared,
+            "look for the screen's depth in the driller's log",
+            why=why,
+            source="the driller's log",
+            value=level,
+            unit="m",
+        )
+    return highest(
+        TOPIC,
+        "screen",
+        compared,
+        level,
+        top,
+        "m",
+        why=why,
+        mend="pump less, so that the water stays above the screen",
+        source=f"{SITE_DATA}; to keep it wet is {PRACTICE}",
+        beyond="caution",
+    )
+
+
+def _casing(basis: Basis) -> Verdict:
+    casing, plate = basis.scenario.borehole.casing_inner_diameter_mm, basis.scenario.pump.plate
+    outer = outer_diameter_mm(plate)
+    compared = "Inside diameter of the casing, against the pump's outside diameter"
+    why = "A pump that sticks cannot be lifted again and may cost the borehole."
+    if casing is None or outer is None:
+        lacking = "the casing's inside diameter in the driller's log" if casing is None else ""
+        asked = "the outside diameter or the frame in inches on the plate" if outer is None else ""
+        return missing(
+            TOPIC,
+            "casing_clearance",
+            compared,
+            f"look for {' and '.join(part for part in (lacking, asked) if part)}",
+            why=why,
+            source=f"{PLATE} and {SITE_DATA}",
+            value=casing,
+            limit=outer,
+            unit="mm",
+        )
+    clearance = casing - outer
+    outcome: Outcome = "pass" if at_least(clearance, TIGHT_MM) else "caution" if clearance > 1e-9 * casing else "fail"
+    return Verdict(
+        TOPIC,
+        "casing_clearance",
+        f"{compared} of {figure(outer)} mm and {TIGHT_MM:g} mm of room",
+        outcome,
+        casing,
+        outer + TIGHT_MM,
+        "mm",
+        reserve(casing, outer + TIGHT_MM, "mm"),
+        why,
+        "" if outcome == "pass" else f"a pump of at most {figure(casing - TIGHT_MM)} mm outside diameter",
+        f"{PLATE} (frame: NEMA MG 1 part 18); the room is {PRACTICE}",
+    )
+
+
+def _below_motor(basis: Basis) -> Verdict:
+    borehole, plate = basis.scenario.borehole, basis.scenario.pump.plate
+    compared = "Borehole left below the motor"
+    why = "Sand gathers at the bottom; a motor that stands in it overheats and sticks."
+    if borehole.depth_m is None:
+        return missing(
+            TOPIC,
+            "below_motor",
+            compared,
+            "look for the borehole's depth in the driller's log, or sound it",
+            why=why,
+            source="the driller's log",
+            unit="m",
+        )
+    left = borehole.depth_m - borehole.pump_depth_m
+    if plate.length_below_intake_m is None and left > BELOW_MOTOR_M:
+        return missing(
+            TOPIC,
+            "below_motor",
+            "Borehole left below the intake, from which the motor's length is to be taken",
+            "look for the motor's length on the datasheet's drawing",
+            why=why,
+            source=PLATE,
+            value=left,
+            unit="m",
+        )
+    left -= plate.length_below_intake_m or 0.0
+    outcome: Outcome = "pass" if at_least(left, BELOW_MOTOR_M) else "caution" if left > 0 else "fail"
+    return Verdict(
+        TOPIC,
+        "below_motor",
+        compared,
+        outcome,
+        left,
+        BELOW_MOTOR_M,
+        "m",
+        reserve(left, BELOW_MOTOR_M, "m"),
+        why,
+        "" if outcome == "pass" else f"set the pump {figure(BELOW_MOTOR_M - left + 0.005)} m higher",
+        f"{SITE_DATA}; {BELOW_MOTOR_M:g} m of sump is {PRACTICE}",
+    )
+
+
+def _cooling(basis: Basis) -> Verdict:
+    borehole, pump = basis.scenario.borehole, basis.scenario.pump
+    plate, sleeve = pump.plate, basis.scenario.borehole.flow_sleeve_diameter_mm
+    outer, frame = outer_diameter_mm(plate), frame_of(plate)
+    around = sleeve if sleeve is not None else borehole.casing_inner_diameter_mm
+    where = "in the flow sleeve" if sleeve is not None else "in the casing"
+    compared = f"Velocity of the water past the motor {where} at {basis.flow_words}, against what cools it"
+    why = "A submersible motor is cooled by the water that flows past it; in still water its winding burns."
+    source = f"motor handbooks: 0.25 ft/s for 4-inch motors from 3 hp, 0.5 ft/s for larger; {SITE_DATA}"
+    if outer is None or frame is None or around is None:
+        lacking = "the frame in inches or the outside diameter on the plate" if outer is None else ""
+        asked = "the casing's inside diameter in the driller's log" if around is None else ""
+        return missing(
+            TOPIC,
+            "motor_cooling",
+            compared,
+            f"look for {' and '.join(part for part in (lacking, asked) if part)}",
+            why=why,
+            source=source,
+            unit="m/s",
+        )
+    water_c, stands_c = borehole.water_temperature_c, plate.liquid_temperature_max_c
+    hot = not at_most(water_c, max(HOT_WATER_C, stands_c or 0.0))
+    small = frame == 4 and pump.rated_power_w * pump.motor_efficiency_percent / 100 < SMALL_MOTOR_W
+    needed = HOT_COOLING_M_S if hot else 0.0 if small else COOLING_M_S[frame]
+    above_screen = borehole.screen_top_m is None or borehole.pump_depth_m < borehole.screen_top_m
+    passed = above_screen or sleeve is not None
+    gap_m2 = pi / 4 * (around**2 - outer**2) / 1e6
+    # a motor that fills its casing has no room for water: the clearance fails, and the velocity has no meaning
+    velocity = basis.flow_m3h / 3600 / gap_m2 if passed and gap_m2 > 0 else 0.0
+    if small and not hot:
+        compared += "; a four-inch motor below 3 hp asks for none"
+    if not passed:
+        compared += "; the intake lies beside or below the screen, so that the water does not pass the motor"
+    wide_mm = sqrt(outer**2 + 4e6 * basis.flow_m3h / 3600 / (pi * (needed or 1.0)))
+    return lowest(
+        TOPIC,
+        "motor_cooling",
+        compared,
+        velocity,
+        needed,
+        "m/s",
+        why=why,
+        mend=f"a flow sleeve of at most {floor(wide_mm)} mm inside diameter over the motor",
+        source=source,
+    )
+
+
+def _daily_limit(basis: Basis) -> Verdict:
+    limit, peak = basis.scenario.borehole.daily_limit_m3, basis.daily_m3.max(axis=1)
+    first, most = float(peak[0]), float(peak.max())
+    compared = f"Water drawn in the busiest month, {figure(first)} m3/day in the first year and {figure(most)} at most"
+    why = "A permit that is overdrawn can be withdrawn, and the aquifer with it."
+    if limit is None:
+        return missing(
+            TOPIC,
+            "daily_limit",
+            f"{compared}, against the permit",
+            "look for the daily volume in the abstraction permit or the pumping test's report",
+            why=why,
+            source="the abstraction permit",
+            value=most,
+            unit="m3/day",
+        )
+    outcome: Outcome = "pass" if at_most(most, limit) else "caution"
+    if not at_most(first, limit):
+        outcome = "fail"
+    year = next((number + 1 for number, volume in enumerate(peak) if not at_most(float(volume), limit)), None)
+    return Verdict(
+        TOPIC,
+        "daily_limit",
+        f"{compared}, against the daily limit" + ("" if year is None else f"; too much from year {year} on"),
+        outcome,
+        most,
+        limit,
+        "m3/day",
+        room(most, limit, "m3/day"),
+        why,
+        "" if outcome == "pass" else f"a permit for {amount(most, 'm3/day')}, or less demand",
+        f"{SITE_DATA} (permit or test)",
+    )

@@ -1,0 +1,333 @@
+"""Pipeline: pressure at duty, against a closed valve and in a surge, and the route's high points."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import ceil
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.checks.basis import Basis, changed
+from planner.checks.verdict import (
+    PRACTICE,
+    SITE_DATA,
+    Outcome,
+    Verdict,
+    amount,
+    at_most,
+    figure,
+    highest,
+    missing,
+    room,
+)
+from planner.water.friction import velocity_m_s
+from planner.water.pipes import PIPES, Pipe
+from planner.water.route import (
+    PLASTIC,
+    Route,
+    allowed_bar,
+    head_of_bar,
+    high_points,
+    pressure_factor,
+    route_of,
+    segment_loss_m,
+)
+from planner.water.surge import stop_time_for_s, surge_heads_m, wave_speed_of
+
+Array = NDArray[np.float64]
+
+TOPIC = "Pipeline"
+CLASS_SOURCE = "pressure class of the pipe, derated for warm water by ISO 4427-1 annex A (from memory)"
+SURGE_MARGIN = 1.5
+PROFILE_TOLERANCE = 0.02
+INLET_TOLERANCE_M = 0.5
+
+
+@dataclass(frozen=True, eq=False)
+class Pressures:
+    """Highest pressure in each run of pipe [bar], shape (segments,); the surge NaN where its wave speed is not known.
+
+    Attributes
+    ----------
+    duty_bar, shut_off_bar, surge_bar : (segments,) arrays
+        At duty, against a closed valve, and when the flow stops.
+    allowed_bar : (segments,) array
+        What the pipe bears; NaN where its class is not known, 0 where the water is too hot for any.
+    rest_m : (points,) array
+        Pressure head along the route with the pump at rest and the pipe full [m].
+    route : Route
+        The route.
+    """
+
+    duty_bar: Array
+    shut_off_bar: Array
+    surge_bar: Array
+    allowed_bar: Array
+    rest_m: Array
+    route: Route
+
+
+def verdicts(basis: Basis) -> list[Verdict]:
+    """Judge the pipeline."""
+    found = pressures(basis)
+    return [
+        _against_class(
+            basis,
+            found.duty_bar,
+            found.allowed_bar,
+            "pressure_at_duty",
+            f"Highest pressure at {basis.flow_words}",
+            "A pipe under more than its class bursts or creeps to an early end.",
+            "fail",
+        ),
+        _against_class(
+            basis,
+            found.shut_off_bar,
+            found.allowed_bar,
+            "pressure_at_shut_off",
+            "Highest pressure if a valve is closed against the running pump",
+            "A valve closed by mistake, or a float valve, puts the pump's largest head on the pipe.",
+            "caution",
+        ),
+        _surge(basis, found),
+        *_profile(basis, found),
+    ]
+
+
+def pressures(basis: Basis) -> Pressures:
+    """Work out the highest pressures in each run of pipe."""
+    scenario, system = basis.scenario, basis.system
+    water_c = scenario.borehole.water_temperature_c
+    route, per_bar = route_of(scenario.borehole, scenario.pipeline), head_of_bar(water_c)
+    lost = segment_loss_m(system, basis.flow_m3h)
+    duty = route.line_m(basis.pump_level_m, lost) - route.level_m
+    shut_off = basis.shut_off_head_m - float(system.static_level_m.min()) - route.level_m
+    rest = system.rise_m - route.level_m
+    rises = _surge_heads_m(basis)
+
+    def most(head: Array) -> Array:
+        return np.array([head[route.within(number)].max() for number in range(len(system.pipes))]) / per_bar
+
+    allowed = np.array([_bears_bar(pipe, water_c) for pipe in system.pipes])
+    return Pressures(
+        duty_bar=most(duty),
+        shut_off_bar=most(shut_off),
+        surge_bar=most(np.maximum(duty, rest)) + rises / per_bar,
+        allowed_bar=allowed,
+        rest_m=rest,
+        route=route,
+    )
+
+
+def _bears_bar(pipe: Pipe, water_c: float) -> float:
+    if pipe.pressure_class_bar is None:
+        return np.nan
+    return allowed_bar(pipe, water_c) or 0.0
+
+
+def _wave_speeds(basis: Basis) -> Array:
+    """Wave speed in each run [m/s], NaN where not known."""
+    water_c = basis.scenario.borehole.water_temperature_c
+    speeds = [
+        segment.wave_speed_m_s or wave_speed_of(pipe, water_c) or np.nan
+        for segment, pipe in zip(basis.scenario.pipeline.segments, basis.system.pipes, strict=True)
+    ]
+    return np.array(speeds, dtype=float)
+
+
+def _velocities(basis: Basis) -> Array:
+    return velocity_m_s(basis.flow_m3h / 3600, np.array([pipe.inner_diameter_m for pipe in basis.system.pipes]))
+
+
+def _surge_heads_m(basis: Basis) -> Array:
+    stop = basis.scenario.pipeline.stop_time_s
+    return surge_heads_m(_wave_speeds(basis), _velocities(basis), basis.system.length_m, stop)
+
+
+def _against_class(
+    basis: Basis, bar: Array, allowed: Array, key: str, compared: str, why: str, beyond: Outcome
+) -> Verdict:
+    names = basis.system.segment_names
+    unknown = [names[number] for number in np.flatnonzero(np.isnan(allowed))]
+    over = [number for number in range(len(bar)) if not np.isnan(allowed[number]) and not at_most(bar[number], allowed[number])]
+    if unknown and not over:
+        return missing(
+            TOPIC,
+            key,
+            f"{compared}, in {unknown[0]}",
+            f"look for 'PN' or bar printed along the pipe of {', '.join(unknown)}",
+            why=why,
+            source=CLASS_SOURCE,
+            value=float(bar[names.index(unknown[0])]),
+            unit="bar",
+        )
+    worst = int(np.nanargmax(bar / np.maximum(allowed, 1e-9)))
+    return highest(
+        TOPIC,
+        key,
+        f"{compared}, against what the pipe bears at {basis.scenario.borehole.water_temperature_c:g} deg C; "
+        f"least room in {names[worst]}",
+        float(bar[worst]),
+        float(allowed[worst]),
+        "bar",
+        why=why,
+        mend=_stronger(basis, over, key),
+        source=CLASS_SOURCE,
+        beyond=beyond,
+    )
+
+
+def _stronger(basis: Basis, over: list[int], key: str) -> str:
+    """Name the next pressure class that bears it for each run, tried out with its own bore."""
+    said = [f"{basis.system.segment_names[number]}: {_next_class(basis, number, key)}" for number in over]
+    valve = "a pressure switch or relief valve, and no valve that can close against the running pump"
+    return "; ".join([*said, *([f"or {valve}"] if key == "pressure_at_shut_off" else [])])
+
+
+def _next_class(basis: Basis, number: int, key: str) -> str:
+    pipe, pipeline = basis.system.pipes[number], basis.scenario.pipeline
+    stronger = sorted(
+        (
+            other
+            for other in PIPES.values()
+            if other.material == pipe.material == "PE100"
+            and other.outer_diameter_m == pipe.outer_diameter_m
+            and (other.pressure_class_bar or 0) > (pipe.pressure_class_bar or 0)
+        ),
+        key=lambda other: other.pressure_class_bar or 0,
+    )
+    for other in stronger:
+        segment = pipeline.segments[number].model_copy(update={"pipe": other.name, "pressure_class_bar": None})
+        segments = [*pipeline.segments[:number], segment, *pipeline.segments[number + 1 :]]
+        laid = basis.scenario.model_copy(update={"pipeline": pipeline.model_copy(update={"segments": segments})})
+        found = pressures(changed(basis, laid))
+        bar = found.duty_bar if key == "pressure_at_duty" else found.shut_off_bar
+        if at_most(bar[number], found.allowed_bar[number]):
+            return f"{other.name} (PN {other.pressure_class_bar:g})"
+    now = pressures(basis)
+    bar = now.duty_bar if key == "pressure_at_duty" else now.shut_off_bar
+    factor = pressure_factor(pipe.material, basis.scenario.borehole.water_temperature_c)
+    if factor is None:
+        return "steel pipe, as plastic has no class in water this hot"
+    return f"pipe, joints and fittings of at least PN {ceil(bar[number] / factor)}"
+
+
+def _surge(basis: Basis, found: Pressures) -> Verdict:
+    names, speeds = basis.system.segment_names, _wave_speeds(basis)
+    compared = "Highest pressure when the flow stops at once, or a pipe's valve slams"
+    if basis.scenario.pipeline.stop_time_s is not None:
+        compared = f"Highest pressure when the flow stops in {basis.scenario.pipeline.stop_time_s:g} s"
+    why = "A power cut stops the water at once; the wave bursts pipes and tears joints, and sucks as hard as it presses."
+    source = f"Joukowsky 1898 with the wave speed of the pipe (Korteweg), without friction; {CLASS_SOURCE}"
+    unknown = [names[number] for number in np.flatnonzero(np.isnan(speeds) | np.isnan(found.allowed_bar))]
+    ratio = found.surge_bar / np.maximum(found.allowed_bar, 1e-9)
+    if unknown and not (ratio > 1).any():
+        return missing(
+            TOPIC,
+            "surge",
+            f"{compared}, in {', '.join(unknown)}",
+            "look for the wall (or SDR) and the class (PN) printed along the pipe, or give wave_speed_m_s",
+            why=why,
+            source=source,
+            unit="bar",
+        )
+    worst = int(np.nanargmax(ratio))
+    value, limit = float(found.surge_bar[worst]), float(found.allowed_bar[worst])
+    outcome: Outcome = "pass"
+    if not at_most(value, limit):
+        outcome = "caution" if at_most(value, SURGE_MARGIN * limit) else "fail"
+    rise = float(_surge_heads_m(basis)[worst])
+    return Verdict(
+        TOPIC,
+        "surge",
+        f"{compared}: a rise of {figure(rise)} m in {names[worst]} (wave {speeds[worst]:.0f} m/s)",
+        outcome,
+        value,
+        limit,
+        "bar",
+        room(value, limit, "bar"),
+        why,
+        "" if outcome == "pass" else _slower_stop(basis, found, speeds),
+        f"{source}; up to {SURGE_MARGIN:g} times the class is a caution, as the estimate is an upper bound: {PRACTICE}",
+    )
+
+
+def _slower_stop(basis: Basis, found: Pressures, speeds: Array) -> str:
+    per_bar = head_of_bar(basis.scenario.borehole.water_temperature_c)
+    rises = _surge_heads_m(basis)
+    room_m = (found.allowed_bar - found.surge_bar) * per_bar + rises
+    pressed = (rises > room_m) & ~np.isnan(room_m)
+    least = float(room_m[pressed].min()) if pressed.any() else 0.0
+    if least <= 0 or np.isnan(speeds).any():
+        return "pipe of a higher class, or slower water in a wider pipe"
+    length = basis.system.length_m
+    seconds = max(stop_time_for_s(least, _velocities(basis), length), float((2 * length / speeds).sum()) * 1.001)
+    return (
+        f"let the flow stop in no less than {ceil(10 * seconds) / 10:.1f} s (soft stop, slow valve, air vessel; a power "
+        "cut needs the vessel), or wider pipe"
+    )
+
+
+def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
+    pipeline, route = basis.scenario.pipeline, found.route
+    why = "Air gathers at a high point and chokes the flow; where the pressure falls below that of the air, dirt is drawn in."
+    source = f"the route's profile; air valves at high points are {PRACTICE}"
+    if not pipeline.profile:
+        return [
+            missing(
+                TOPIC,
+                "high_points",
+                "High points of the route, and the pressure there",
+                "walk the route with a level or a satellite receiver and give pipeline.profile (chainage_m, level_m)",
+                why=why,
+                source=source,
+            )
+        ]
+    profile = pipeline.profile
+    places = {index: profile[index] for index in high_points(pipeline)}
+    head = {index: pipeline.rise_to_tank_inlet_m - point.level_m for index, point in enumerate(profile)}
+    below = [point for index, point in enumerate(profile) if head[index] < -1e-9 and point.air_valve == "no"]
+    bare = [point for point in places.values() if point.air_valve == "no"]
+    lowest_m = min(head.values())
+    outcome: Outcome = "fail" if below else "caution" if bare else "pass"
+    stand = sorted({point.chainage_m for point in [*bare, *(p for p in below if p in places.values())]})
+    stand = stand or sorted({max(below, key=lambda point: point.level_m).chainage_m}) if below else stand
+    mend = f"an air valve at chainage {', '.join(figure(place) for place in stand)} m"
+    if below:
+        mend += "; or lay the pipe lower there, or raise the tank"
+    return [
+        Verdict(
+            TOPIC,
+            "high_points",
+            f"Lowest pressure head along the route with the pump at rest ({len(places)} high point(s) between the ends)",
+            outcome,
+            lowest_m,
+            0.0,
+            "m",
+            amount(lowest_m, "m") + " of water above the highest ground",
+            why,
+            "" if outcome == "pass" else mend,
+            source,
+        ),
+        _matches(basis, route),
+    ]
+
+
+def _matches(basis: Basis, route: Route) -> Verdict:
+    pipeline = basis.scenario.pipeline
+    laid = float(basis.system.length_m.sum()) - route.borehole_m
+    chainage = pipeline.profile[-1].chainage_m
+    off = abs(laid - chainage)
+    return highest(
+        TOPIC,
+        "profile_length",
+        f"Pipe beyond the borehole ({figure(laid)} m) and the profile ({figure(chainage)} m): their difference",
+        off,
+        PROFILE_TOLERANCE * chainage,
+        "m",
+        why="If the two differ, friction and pressures are worked out for another route.",
+        mend="give the profile to the tank, and segments of the same length",
+        source=f"{SITE_DATA}; 2 % is {PRACTICE}",
+        beyond="caution",
+    )

@@ -1,0 +1,183 @@
+"""What a check says, and the words that all checks share."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Literal
+
+Outcome = Literal["pass", "caution", "fail", "not given"]
+
+SYMBOL: dict[Outcome, str] = {"pass": "✓", "caution": "!", "fail": "✗", "not given": "?"}
+ORDER: tuple[Outcome, ...] = ("fail", "caution", "not given", "pass")
+TOPICS = (
+    "Nameplate",
+    "Head",
+    "Borehole",
+    "Pipeline",
+    "Array and controller",
+    "AC side",
+    "Cables",
+    "Tank",
+    "Water",
+)
+
+PRACTICE = "common practice, no source"
+PLATE = "the pump's nameplate"
+SITE_DATA = "the site's data"
+
+_TOUCH = 1e-9
+"""Relative difference within which a value counts as standing at its limit, which passes."""
+
+
+@dataclass(frozen=True)
+class Verdict:
+    """One finding.
+
+    Attributes
+    ----------
+    topic : str
+        One of TOPICS.
+    key : str
+        Short name that stays the same, for machines.
+    compared : str
+        What was compared, in plain words.
+    outcome : str
+        'pass', 'caution', 'fail' or 'not given'.
+    value, limit : float, str or None
+        The figures compared, both in `unit`.
+    unit : str
+        Their unit; '' for none.
+    margin : str
+        What is to spare or missing, with number and unit; '' where there is nothing to say.
+    why : str
+        Why it matters.
+    mend : str
+        What would mend it; '' when it passes. For 'not given', what to look for and where.
+    source : str
+        Where the limit comes from.
+    """
+
+    topic: str
+    key: str
+    compared: str
+    outcome: Outcome
+    value: float | str | None
+    limit: float | str | None
+    unit: str
+    margin: str
+    why: str
+    mend: str
+    source: str
+
+    @property
+    def symbol(self) -> str:
+        """Sign of the outcome, so that it is not told by colour alone."""
+        return SYMBOL[self.outcome]
+
+
+def worst_first(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:
+    """Order verdicts: failed, caution, not given, pass; within each as the topics come."""
+    return tuple(sorted(verdicts, key=lambda verdict: (ORDER.index(verdict.outcome), TOPICS.index(verdict.topic))))
+
+
+def failed(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:
+    """Pick the failed ones."""
+    return tuple(verdict for verdict in verdicts if verdict.outcome == "fail")
+
+
+def figure(value: float) -> str:
+    """Write a number with about three digits, without an exponent."""
+    size = abs(value)
+    if size >= 99.95 or value == round(value):
+        return f"{value:.0f}"
+    return f"{value:.1f}" if size >= 9.995 else f"{value:.2f}"
+
+
+def amount(value: float, unit: str) -> str:
+    """Write a number with its unit."""
+    return f"{figure(value)} {unit}".strip()
+
+
+def at_most(value: float, limit: float) -> bool:
+    """Tell whether a value does not exceed a limit; at the limit it does not."""
+    return value <= limit + _TOUCH * max(abs(value), abs(limit))
+
+
+def at_least(value: float, limit: float) -> bool:
+    """Tell whether a value does not fall short of a limit; at the limit it does not."""
+    return at_most(limit, value)
+
+
+def room(value: float, limit: float, unit: str) -> str:
+    """Say how far a value stays below a limit, or exceeds it."""
+    gap = limit - value
+    if at_most(value, limit):
+        return "at the limit" if at_most(limit, value) else f"{amount(gap, unit)} below the limit"
+    return f"{amount(-gap, unit)} above the limit"
+
+
+def reserve(value: float, limit: float, unit: str) -> str:
+    """Say how far a value exceeds what is needed, or falls short."""
+    gap = value - limit
+    if at_least(value, limit):
+        return "at the limit" if at_least(limit, value) else f"{amount(gap, unit)} to spare"
+    return f"{amount(-gap, unit)} short"
+
+
+def highest(
+    topic: str,
+    key: str,
+    compared: str,
+    value: float,
+    limit: float,
+    unit: str,
+    *,
+    why: str,
+    mend: str,
+    source: str,
+    beyond: Outcome = "fail",
+) -> Verdict:
+    """Judge a value that must not exceed a limit; `beyond` is the outcome where it does."""
+    good = at_most(value, limit)
+    margin = room(value, limit, unit)
+    return Verdict(
+        topic, key, compared, "pass" if good else beyond, value, limit, unit, margin, why, "" if good else mend, source
+    )
+
+
+def lowest(
+    topic: str,
+    key: str,
+    compared: str,
+    value: float,
+    limit: float,
+    unit: str,
+    *,
+    why: str,
+    mend: str,
+    source: str,
+    beyond: Outcome = "fail",
+) -> Verdict:
+    """Judge a value that must not fall short of a limit; `beyond` is the outcome where it does."""
+    good = at_least(value, limit)
+    margin = reserve(value, limit, unit)
+    return Verdict(
+        topic, key, compared, "pass" if good else beyond, value, limit, unit, margin, why, "" if good else mend, source
+    )
+
+
+def missing(
+    topic: str,
+    key: str,
+    compared: str,
+    look_for: str,
+    *,
+    why: str,
+    source: str,
+    value: float | str | None = None,
+    limit: float | str | None = None,
+    unit: str = "",
+) -> Verdict:
+    """Report what was not given; `look_for` says what to look for and where."""
+    return Verdict(topic, key, compared, "not given", value, limit, unit, "", why, look_for, source)

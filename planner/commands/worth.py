@@ -1,0 +1,61 @@
+"""`planner worth`."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+from planner.commands.reading import read_with_seed, shown_progress
+
+STEPS = 9
+"""Steps of a study, at most, for the progress bar."""
+
+
+class Source(StrEnum):
+    """Sources that could be worth having."""
+
+    GRID = "grid"
+    GENERATOR = "generator"
+    SOLAR = "solar"
+
+
+def worth(
+    scenario: Annotated[Path, typer.Argument(help="Scenario file (TOML).", show_default=False)],
+    source: Annotated[Source, typer.Argument(help="The source in question.", show_default=False)],
+    outputs: Annotated[Path, typer.Option("--outputs", help="Folder for the workbook and the JSON.")] = Path("outputs"),
+    seed: Annotated[
+        int | None,
+        typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),
+    ] = None,
+    quiet: Annotated[bool, typer.Option("--quiet", "-q", help="Print nothing but errors.")] = False,
+    verbose: Annotated[bool, typer.Option("--verbose", "-v", help="Show the traceback of our own faults.")] = False,
+) -> int:
+    """Say whether a source is worth having, and what would turn the answer."""
+    from planner.report.console import out_console
+    from planner.report.files import writing
+    from planner.report.worth_report import worth_terminal, write_worth_book, write_worth_json
+    from planner.scenario.reader import located
+    from planner.study.worth import worth_of
+    from planner.study.worth_words import worth_sentences
+
+    with located(scenario), shown_progress(quiet) as progress:
+        done = iter(range(100))
+        found = worth_of(
+            read_with_seed(scenario, seed),
+            source.value,
+            scenario.parent,
+            lambda step: progress(next(done), STEPS, step),
+        )
+    said = worth_sentences(found)
+    stem = f"{scenario.stem}-worth-{source.value}"
+    workbook, data = outputs / f"{stem}.xlsx", outputs / f"{stem}.json"
+    with writing(workbook):
+        write_worth_book(found, said, workbook)
+        write_worth_json(found, said, data)
+    if not quiet:
+        out_console().print(worth_terminal(found, said))
+        typer.echo(f"\nWrote {workbook} and {data}\n")
+    return 0

@@ -1,0 +1,100 @@
+"""Studies and their workbooks, each made once. Place, people, pump and prices are invented."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import openpyxl
+import pytest
+
+from planner.checks.cautions import cautions
+from planner.report.workbook import write_workbook
+from planner.study.compare import Study
+from planner.study.words import sentences
+from tests.study.scenarios import studied
+
+# Few years, to be quick; every kind of text, tariff, override and price that a sheet treats in a way of its own.
+RICH: dict[str, Any] = {
+    "name": "=1+1 & 'Söhne' <invented>",
+    "question": "@which supply?",
+    "site__place": "+place \u0007 invented",
+    "finance__life_years": 4,
+    "finance__prices": "nominal",
+    "finance__inflation_percent": 3.0,
+    "finance__discount_rate_percent": 9.0,
+    "finance__grant_percent": 30.0,
+    "finance__loan_percent": 40.0,
+    "finance__loan_rate_percent": 7.0,
+    "finance__loan_years": 3,
+    "finance__water_price_per_m3": 0.4,
+    "borehole__life_years": 3,
+    "borehole__static_level_by_month_m": [47, 48, 49, 50, 49, 48, 47, 46, 46, 46, 47, 47],
+    "sources__grid__tariff__bands": [{"name": "-Evening", "hours": [[18, 22]], "price_per_kwh": 0.4}],
+    "sources__generator__life_hours": 900.0,
+    "pipeline__residual_head_m": 3.0,
+    "costs__items": [
+        {"name": '=HYPERLINK("x")', "unit_price": 321.5, "quantity": 2.5},
+        {"name": "Fence", "unit_price": 100, "sources": ["solar"]},
+        {"name": "Fence", "unit_price": 100, "sources": ["solar"]},
+    ],
+    "overrides": {
+        "solar + grid": {"tank": {"volume_m3": 30.0}, "costs": {"installation_percent": 20.0}},
+        "grid": {"pump": {"rated_power_w": 2600.0}},
+    },
+}
+PLAIN: dict[str, Any] = {"finance__life_years": 3, "service__delivered_share_percent": 100.0}
+ALONE: dict[str, Any] = {
+    "finance__life_years": 1,
+    "service__options": ["solar"],
+    "sources__grid": None,
+    "sources__generator": None,
+    "sources__solar__strings": 1,
+    "tank__volume_m3": 20.0,
+    "demand__users": [
+        {"kind": "volume", "name": "Nursery", "m3_per_day": [0, 45, 45, 45, 45, 45, 45, 45, 45, 45, 45, 0]},
+    ],
+}
+
+
+@dataclass
+class Written:
+    """A study, its workbook read back as formulas and as values, and its path."""
+
+    study: Study
+    formulas: Any
+    values: Any
+    path: Path
+
+
+def write(study: Study, path: Path) -> None:
+    """Write a study's workbook with its own words."""
+    write_workbook(study, sentences(study), cautions(study), path)
+
+
+def _written(changes: dict[str, Any], folder: Path) -> Written:
+    study, path = studied(**changes), folder / "study.xlsx"
+    write(study, path)
+    return Written(study, openpyxl.load_workbook(path), openpyxl.load_workbook(path, data_only=True), path)
+
+
+@pytest.fixture(scope="session")
+def rich(tmp_path_factory: pytest.TempPathFactory) -> Written:
+    return _written(RICH, tmp_path_factory.mktemp("rich"))
+
+
+@pytest.fixture(scope="session")
+def plain(tmp_path_factory: pytest.TempPathFactory) -> Written:
+    return _written(PLAIN, tmp_path_factory.mktemp("plain"))
+
+
+@pytest.fixture(scope="session")
+def alone(tmp_path_factory: pytest.TempPathFactory) -> Written:
+    return _written(ALONE, tmp_path_factory.mktemp("alone"))
+
+
+@pytest.fixture(scope="session", params=["rich", "plain", "alone"])
+def written(request: pytest.FixtureRequest) -> Written:
+    """Each of the workbooks in turn."""
+    return request.getfixturevalue(request.param)

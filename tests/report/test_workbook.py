@@ -1,0 +1,182 @@
+"""The workbook as others open it: whole or not at all, the same each time, and fit to be read and printed."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import replace
+from pathlib import Path
+
+import openpyxl
+import pytest
+from openpyxl.utils import get_column_letter, range_boundaries
+
+from planner.report.sheets.page import NotFinite
+from planner.report.workbook import SHEETS, write_workbook
+from planner.study.compare import Study
+from tests.report.conftest import Written, write
+from tests.report.formulas import evaluate, formula_cells
+
+MANY_TABLES = {"Answer", "Head", "Tank", "Method and cautions"}
+"""Sheets of several tables, which have no single header to keep in sight."""
+DIGIT_PIXELS = 7
+
+
+def with_present_cost(study: Study, value: float) -> Study:
+    first = study.options[0]
+    broken = replace(first, life=replace(first.life, present_cost=value))
+    return replace(study, options=(broken, *study.options[1:]))
+
+
+def test_sheets_stand_in_order_and_the_answer_opens_first(written: Written) -> None:
+    assert tuple(written.formulas.sheetnames) == SHEETS
+    assert written.formulas.active.title == "Answer"
+
+
+def test_every_formula_has_the_value_it_gives(written: Written) -> None:
+    count = 0
+    for name, cell in formula_cells(written.formulas):
+        stored = written.values[name][cell.coordinate].value
+        assert isinstance(stored, int | float), f"{name} {cell.coordinate} has no stored value"
+        worked_out = evaluate(cell.value, written.values[name])
+        assert stored == pytest.approx(worked_out, rel=1e-9, abs=1e-6), f"{name} {cell.coordinate} {cell.value}"
+        count += 1
+    assert count > 100
+
+
+def test_no_cell_holds_an_error_or_a_number_without_value(written: Written) -> None:
+    for sheet in written.values:
+        for row in sheet.iter_rows():
+            for cell in row:
+                assert cell.data_type != "e", f"{sheet.title} {cell.coordinate}"
+                if isinstance(cell.value, float):
+                    assert math.isfinite(cell.value)
+                if isinstance(cell.value, str):
+                    assert cell.value.lower() not in {"nan", "inf", "-inf", "none ", "true", "false"}
+
+
+def test_texts_that_look_like_formulas_stay_texts(rich: Written) -> None:
+    looks = [
+        (sheet.title, cell)
+        for sheet in rich.formulas
+        for row in sheet.iter_rows()
+        for cell in row
+        if isinstance(cell.value, str) and cell.value[:1] in "=+-@" and cell.data_type == "s"
+    ]
+    begin = {cell.value.split()[0] for _, cell in looks}
+    assert {"=1+1", '=HYPERLINK("x")', "+place"} <= begin
+    written_formulas = {cell.value for _, cell in formula_cells(rich.formulas)}
+    assert not any("HYPERLINK" in text or text.startswith("=1+1") for text in written_formulas)
+
+
+def test_control_characters_do_not_reach_the_file(rich: Written) -> None:
+    assert rich.values["Answer"]["A2"].value == "+place   invented"
+
+
+def test_same_study_gives_the_same_bytes(plain: Written, tmp_path: Path) -> None:
+    write(plain.study, tmp_path / "again.xlsx")
+    assert (tmp_path / "again.xlsx").read_bytes() == plain.path.read_bytes()
+
+
+def test_a_number_without_value_leaves_the_earlier_workbook_alone(plain: Written, tmp_path: Path) -> None:
+    path = tmp_path / "study.xlsx"
+    write(plain.study, path)
+    before = path.read_bytes()
+    with pytest.raises(NotFinite, match=r"'Options' [A-Z]+\d+: nan"):
+        write_workbook(with_present_cost(plain.study, float("nan")), [], [], path)
+    assert path.read_bytes() == before
+    assert [file.name for file in tmp_path.iterdir()] == ["study.xlsx"]
+
+
+def test_a_first_failure_leaves_nothing_behind(plain: Written, tmp_path: Path) -> None:
+    with pytest.raises(NotFinite):
+        write_workbook(with_present_cost(plain.study, float("inf")), [], [], tmp_path / "study.xlsx")
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_very_long_texts_are_cut_not_lost(plain: Written, tmp_path: Path) -> None:
+    study = replace(plain.study, scenario=plain.study.scenario.model_copy(update={"question": "why? " * 10_000}))
+    write(study, tmp_path / "long.xlsx")
+    sheet = openpyxl.load_workbook(tmp_path / "long.xlsx")["Answer"]
+    question = next(cell.value for (cell,) in sheet.iter_rows(max_col=1) if str(cell.value).startswith("Question"))
+    assert question.endswith("…")
+    assert 31_000 < len(question) <= 32_767
+
+
+def test_numbers_fit_their_columns(written: Written) -> None:
+    for sheet in written.values:
+        # openpyxl gathers neighbouring columns of one width under the first of them.
+        widths = {}
+        for dimension in sheet.column_dimensions.values():
+            for column in range(dimension.min, dimension.max + 1):
+                widths[column] = dimension.width
+        for row in sheet.iter_rows():
+            for cell in row:
+                if isinstance(cell.value, int | float) and not isinstance(cell.value, bool):
+                    shown = _shown(cell.value, cell.number_format)
+                    bold = 1.1 if cell.font.b else 1.0
+                    # Arial 10 is 7.4 pixels a digit, a comma or point half of that; 5 pixels are the cell's margins.
+                    pixels = bold * sum(3.8 if letter in ",.-" else 7.45 for letter in shown)
+                    assert pixels <= DIGIT_PIXELS * widths[cell.column], f"{sheet.title} {cell.coordinate} {shown}"
+
+
+def _shown(value: float, number_format: str) -> str:
+    first = number_format.split(";")[0]
+    if first == "General":
+        return f"{value:.10g}"
+    decimals = len(first.partition(".")[2])
+    return f"{value:,.{decimals}f}" if "," in first else f"{value:.{decimals}f}"
+
+
+def test_pages_are_set_up_for_printing(written: Written) -> None:
+    for sheet in written.formulas:
+        assert sheet.page_setup.orientation == "landscape"
+        assert sheet.page_setup.paperSize == 9
+        assert sheet.sheet_properties.pageSetUpPr.fitToPage
+        assert sheet.page_setup.fitToWidth in (None, 1)
+        assert sheet.page_setup.fitToHeight == (None if sheet.title == "Answer" else 0)
+        assert "&P" in sheet.oddFooter.right.text
+        assert "&N" in sheet.oddFooter.right.text
+        if sheet.title not in MANY_TABLES:
+            top_row = int(sheet.print_title_rows.strip("$").split(":")[0].replace("$", ""))
+            assert sheet.freeze_panes is not None
+            frozen_from = sheet[sheet.freeze_panes].row
+            assert frozen_from == top_row + 1
+            assert sheet.cell(top_row, 1).value in ("Figure", "Month or life year", "Line", "Year", "Key")
+
+
+def test_everything_lies_within_the_print_area(written: Written) -> None:
+    for sheet in written.formulas:
+        left, top, right, bottom = range_boundaries(sheet.print_area.rpartition("!")[2].replace("$", ""))
+        assert (left, top) == (1, 1)
+        assert (right, bottom) >= (sheet.max_column, 0)
+        assert bottom >= sheet.max_row
+        for chart in sheet._charts:
+            corner = chart.anchor.to
+            assert corner.col < right, f"{sheet.title}: chart reaches {get_column_letter(corner.col + 1)}"
+            assert corner.row < bottom
+
+
+def test_charts_name_their_axes_and_units(written: Written) -> None:
+    sheets_with_charts = [sheet.title for sheet in written.formulas if sheet._charts]
+    assert sheets_with_charts == ["Answer", "Water", "Energy", "Head", "Tank"]
+    for sheet in written.formulas:
+        for chart in sheet._charts:
+            value_title = "".join(run.t for p in chart.y_axis.title.tx.rich.p for run in p.r or [])
+            assert "(" in value_title, sheet.title
+            assert not chart.y_axis.delete
+            assert not chart.x_axis.delete
+            for series in chart.series:
+                reference = series.yVal.numRef.f if sheet.title in ("Head", "Tank") else series.val.numRef.f
+                _assert_numbers(written, reference)
+
+
+def _assert_numbers(written: Written, reference: str) -> None:
+    name, _, cells = reference.replace("$", "").rpartition("!")
+    rows = written.values[name.strip("'")][cells]
+    rows = rows if isinstance(rows, tuple) else ((rows,),)
+    values = [cell.value for row in rows for cell in (row if isinstance(row, tuple) else (row,))]
+    assert any(isinstance(value, int | float) for value in values), reference
+
+
+def test_footer_shows_an_ampersand_as_such(rich: Written) -> None:
+    assert "=1+1 && 'Söhne' <invented>" in rich.formulas["Answer"].oddFooter.left.text
