@@ -12,6 +12,8 @@ from planner.scenario.sources import Generator, Grid
 Array = NDArray[np.float64]
 
 HOURS = 8760
+_LEAST_HOURS = 1e-3
+"""Fewer hours off in a year than this count as none."""
 _OUTAGE_STREAM = 7919
 """Keeps the outages' random numbers apart from the weather's under the same seed."""
 
@@ -47,7 +49,7 @@ def outage_share(hours_per_day: float, mean_duration_h: float, years: int, seed:
     years, seed : int
         How many years, and the seed.
     """
-    if hours_per_day <= 0:
+    if hours_per_day * 365 < _LEAST_HOURS:
         return np.zeros((HOURS, years))
     off_share = hours_per_day / 24
     mean_on_h = mean_duration_h * (1 - off_share) / off_share

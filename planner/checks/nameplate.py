@@ -1,0 +1,444 @@
+"""The nameplate in plain words, and each of its lines set against this site."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from planner.checks.array import operating_voltages
+from planner.checks.basis import Basis
+from planner.checks.borehole import INCH_MM, frame_of
+from planner.checks.head import better_pump
+from planner.checks.verdict import (
+    PLATE,
+    PRACTICE,
+    SITE_DATA,
+    Outcome,
+    Verdict,
+    amount,
+    at_least,
+    at_most,
+    figure,
+    highest,
+    lowest,
+    missing,
+    reserve,
+    room,
+)
+from planner.scenario.waterworks import Plate, Pump
+from planner.supply.cables import current_of_power_a
+from planner.water.pump import hydraulic_power_w
+
+TOPIC = "Nameplate"
+
+CLASS_LIMIT_C = {"Y": 90, "A": 105, "E": 120, "B": 130, "F": 155, "H": 180, "N": 200, "R": 220}
+"""Temperature that the winding's insulation stands, IEC 60085; N and R from memory."""
+COOLANT_C = 40.0
+"""Coolant for which the rise of a winding is rated, IEC 60034-1."""
+SOLIDS = {
+    "0": "no protection against solids",
+    "1": "keeps out bodies over 50 mm, such as the back of a hand",
+    "2": "keeps out bodies of 12.5 mm and more, such as a finger",
+    "3": "keeps out bodies of 2.5 mm and more, such as a tool",
+    "4": "keeps out bodies of 1 mm and more, such as a wire",
+    "5": "dust-protected",
+    "6": "dust-tight",
+    "X": "solids not stated",
+}
+WATER = {
+    "0": "no protection against water",
+    "1": "against drops that fall straight down",
+    "2": "against drops, tilted up to 15 degrees",
+    "3": "against spray up to 60 degrees from the vertical",
+    "4": "against splashes from all sides",
+    "5": "against jets",
+    "6": "against powerful jets",
+    "7": "stands immersion for a time",
+    "8": "stands continuous immersion, on terms that the maker states",
+    "9": "against hot jets of high pressure, which says nothing of immersion",
+    "X": "water not stated",
+}
+EFFICIENT = (20.0, 75.0)
+SERVICE_FACTOR = 1.15
+
+
+@dataclass(frozen=True)
+class PlateLine:
+    """One line of the nameplate: what it is, what stands there ('not given' if nothing) and what it means."""
+
+    item: str
+    printed: str
+    meaning: str
+
+
+def verdicts(basis: Basis) -> list[Verdict]:
+    """Judge the nameplate."""
+    scenario = basis.scenario
+    found = [_consistent(basis), _power(basis), _current(basis), _speed_range(basis), _frame(basis)]
+    found += [_insulation(basis), _protection(basis), _temperature(basis)]
+    if scenario.sources.solar is not None:
+        found.append(_dc_window(basis))
+    if scenario.sources.grid is not None or scenario.sources.generator is not None:
+        found.append(_ac_window(basis))
+    return found
+
+
+def plate_lines(pump: Pump) -> list[PlateLine]:
+    """Read a nameplate in plain words, line by line; what was not given says what to look for."""
+    plate = pump.plate
+
+    def line(item: str, printed: str | None, meaning: str, look_for: str) -> PlateLine:
+        return PlateLine(item, printed, meaning) if printed else PlateLine(item, "not given", f"look for {look_for}")
+
+    def window(low: float | None, high: float | None) -> str | None:
+        return None if low is None or high is None else f"{low:g} to {high:g} V"
+
+    hydraulic = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
+    share = 100 * hydraulic / pump.rated_power_w
+    frame, kind, code = plate.frame_in, plate.insulation_class, plate.ingress_protection
+    return [
+        PlateLine("Rated flow and head", f"{pump.rated_flow_m3h:g} m3/h, {pump.rated_head_m:g} m", "the duty to plan on"),
+        PlateLine(
+            "Largest flow and head",
+            f"{pump.max_flow_m3h:g} m3/h, {pump.max_head_m:g} m",
+            "the ends of the curve, never both at once and never to plan on",
+        ),
+        PlateLine(
+            "Rated power",
+            f"{pump.rated_power_w:g} W",
+            f"what the motor takes; the water gets {hydraulic / 1000:.2f} kW of it at the rated duty, {share:.0f} %",
+        ),
+        line(
+            "DC supply",
+            window(plate.dc_voltage_min_v, plate.dc_voltage_max_v),
+            "panels may be joined straight to it while their voltage stays within these limits",
+            "'DC', 'PV' or 'Voc' with volts",
+        ),
+        line(
+            "AC supply",
+            window(plate.ac_voltage_min_v, plate.ac_voltage_max_v),
+            "grid or generator may feed it within these limits",
+            "'AC' or '~' with volts",
+        ),
+        line("Phases", plate.phases and f"{plate.phases}", "phases of the AC supply", "'1~' or '3~'"),
+        line(
+            "Frequency",
+            plate.frequency_hz and f"{plate.frequency_hz:g} Hz",
+            "a mains motor turns in step with it: fewer hertz, less speed, much less head",
+            "'Hz'",
+        ),
+        line("Current", plate.current_a and f"{plate.current_a:g} A", "the most that it may take", "'A' or 'Amp'"),
+        line(
+            "Speed",
+            plate.speed_max_rpm and f"{plate.speed_min_rpm or plate.speed_max_rpm:g} to {plate.speed_max_rpm:g} rpm",
+            "flow goes with the speed, head with its square",
+            "'rpm' or '1/min'",
+        ),
+        line(
+            "Frame",
+            frame and f"{frame:g} in",
+            f"size class of the motor; does not go into a casing under {INCH_MM * (frame or 0):.0f} mm",
+            "the size in inches, such as 4\"",
+        ),
+        line(
+            "Insulation class",
+            kind,
+            f"the winding stands {CLASS_LIMIT_C.get(kind or '', 0)} deg C (IEC 60085)",
+            "'Ins. Cl.' and a letter",
+        ),
+        line("Ingress protection", code, _protection_words(code or "IPXX"), "'IP' and two digits"),
+        line(
+            "Liquid temperature",
+            plate.liquid_temperature_max_c and f"{plate.liquid_temperature_max_c:g} deg C",
+            "warmer water is outside its duty",
+            "'max. liquid temp.'",
+        ),
+    ]
+
+
+def _protection_words(code: str) -> str:
+    return f"{SOLIDS[code[2]]}; {WATER[code[3]]} (IEC 60529)"
+
+
+def _consistent(basis: Basis) -> Verdict:
+    pump = basis.scenario.pump
+    hydraulic = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
+    share, (low, high) = 100 * hydraulic / pump.rated_power_w, EFFICIENT
+    short = share < (low + high) / 2
+    good = at_least(share, low) and at_most(share, high) and not basis.pump_fault
+    limit = low if short else high
+    return Verdict(
+        TOPIC,
+        "rated_figures",
+        f"Power of the water at the rated duty ({hydraulic / 1000:.2f} kW) as a share of the plate's "
+        f"{pump.rated_power_w:g} W, against {low:g} to {high:g} %",
+        "fail" if basis.pump_fault else "pass" if good else "caution",
+        share,
+        limit,
+        "%",
+        reserve(share, low, "%") if short else room(share, high, "%"),
+        basis.pump_fault or "A share outside the usual hints at a figure misread from the plate.",
+        "" if good else "read power, flow and head from the plate again; the rated ones, not the largest",
+        f"{PLATE}; the range is {PRACTICE}",
+    )
+
+
+def _power(basis: Basis) -> Verdict:
+    pump, duty = basis.scenario.pump, basis.duty
+    value = basis.motor_input_w if duty is None or basis.too_short else duty.input_power_w
+    most = SERVICE_FACTOR * pump.rated_power_w
+    verdict = highest(
+        TOPIC,
+        "motor_power",
+        f"Power that the motor takes at {basis.flow_words}, against its rated power",
+        value,
+        pump.rated_power_w,
+        "W",
+        why="A motor that takes more than its rating overheats.",
+        mend=better_pump(basis),
+        source=f"{PLATE}; up to {SERVICE_FACTOR:g} times is a caution (service factor, NEMA MG 1)",
+        beyond="caution" if at_most(value, most) else "fail",
+    )
+    return verdict
+
+
+def _current(basis: Basis) -> Verdict:
+    scenario, plate = basis.scenario, basis.scenario.pump.plate
+    currents = _currents_a(basis)
+    listed = ", ".join(f"{value:.1f} A from {name}" for name, value in currents)
+    compared = f"Current at the rated power ({listed or 'no supply voltage is known'}), against the plate's largest"
+    why = "More current than the plate allows trips the controller or burns the winding."
+    if plate.current_a is None or not currents:
+        asked = "'A' or 'Amp' on the plate" if plate.current_a is None else "the voltage of grid or generator"
+        return missing(
+            TOPIC,
+            "current",
+            compared,
+            f"look for {asked}",
+            why=why,
+            source=PLATE,
+            value=max((value for _, value in currents), default=None),
+            limit=plate.current_a,
+            unit="A",
+        )
+    worst = max(value for _, value in currents)
+    return highest(
+        TOPIC,
+        "current",
+        compared,
+        worst,
+        plate.current_a,
+        "A",
+        why=why,
+        mend="a supply of higher voltage within the plate's limits"
+        + (", such as more modules in series" if scenario.sources.solar else ""),
+        source=PLATE,
+    )
+
+
+def _currents_a(basis: Basis) -> list[tuple[str, float]]:
+    scenario, power = basis.scenario, basis.scenario.pump.rated_power_w
+    found = []
+    if scenario.sources.solar is not None:
+        found.append(("the array", power / operating_voltages(basis)[0]))
+    for name, source in (("the grid", scenario.sources.grid), ("the generator", scenario.sources.generator)):
+        if source is not None and source.voltage_v is not None:
+            supply = "3-phase" if (source.phases or scenario.pump.plate.phases) == 3 else "1-phase"
+            factor = 0.85 if scenario.cables is None or scenario.cables.ac is None else scenario.cables.ac.power_factor
+            found.append((name, current_of_power_a(power, source.voltage_v, supply, factor)))
+    return found
+
+
+def _speed_range(basis: Basis) -> Verdict:
+    plate, solar = basis.scenario.pump.plate, basis.scenario.sources.solar
+    low, high = plate.speed_min_rpm, plate.speed_max_rpm
+    compared = "Speed range of the motor, against what a varying source asks"
+    why = "The sun's power varies; only a motor that can turn slowly makes use of a weak one."
+    if low is None or high is None:
+        return missing(
+            TOPIC, "speed_range", compared, "look for 'rpm' or '1/min' on the plate", why=why, source=PLATE, unit="rpm"
+        )
+    share = 100 * low / high
+    good = solar is None or share < 90
+    return Verdict(
+        TOPIC,
+        "speed_range",
+        f"{compared}: {low:g} to {high:g} rpm, the lowest as a share of the highest",
+        "pass" if good else "caution",
+        share,
+        90.0 if solar is not None else None,
+        "%",
+        "" if solar is None else room(share, 90.0, "%"),
+        why,
+        "" if good else "choose a variable-speed motor",
+        f"{PLATE}; a variable-speed motor on a varying source is {PRACTICE}",
+    )
+
+
+def _frame(basis: Basis) -> Verdict:
+    plate, casing = basis.scenario.pump.plate, basis.scenario.borehole.casing_inner_diameter_mm
+    compared = "Casing, against the frame of the motor"
+    why = "A motor does not go into a casing smaller than its frame."
+    frame = plate.frame_in or frame_of(plate)
+    if frame is None or casing is None:
+        asked = "the frame in inches on the plate" if frame is None else "the casing's inside diameter in the driller's log"
+        return missing(TOPIC, "frame", compared, f"look for {asked}", why=why, source=PLATE, value=casing, unit="mm")
+    return lowest(
+        TOPIC,
+        "frame",
+        f"{compared}: {frame:g} inches are {frame * INCH_MM:.0f} mm",
+        casing,
+        frame * INCH_MM,
+        "mm",
+        why=why,
+        mend=f"a pump with a frame of at most {figure(casing / INCH_MM)} inches",
+        source=f"{PLATE}; {PRACTICE}",
+    )
+
+
+def _insulation(basis: Basis) -> Verdict:
+    kind, water_c = basis.scenario.pump.plate.insulation_class, basis.scenario.borehole.water_temperature_c
+    why = "The winding may warm up only as far as its insulation stands; hot water takes that room away."
+    source = "IEC 60085 (temperature of the class), IEC 60034-1 (coolant of 40 deg C)"
+    if kind is None:
+        return missing(
+            TOPIC,
+            "insulation",
+            "Insulation class, against the water's temperature",
+            "look for 'Ins. Cl.' and a letter on the plate",
+            why=why,
+            source=source,
+        )
+    limit_c = CLASS_LIMIT_C[kind]
+    return lowest(
+        TOPIC,
+        "insulation",
+        f"Class {kind} stands {limit_c} deg C: room above water of {water_c:g} deg C, against that at {COOLANT_C:g} deg C",
+        limit_c - water_c,
+        limit_c - COOLANT_C,
+        "K",
+        why=why,
+        mend="a motor of a higher class, or one that its maker rates for this water",
+        source=source,
+        beyond="caution",
+    )
+
+
+def _protection(basis: Basis) -> Verdict:
+    code = basis.scenario.pump.plate.ingress_protection
+    why = "A motor that lives under water must stand it for good."
+    if code is None or code[3] == "X":
+        return missing(
+            TOPIC,
+            "ingress_protection",
+            "Ingress protection of a motor that hangs in water",
+            "look for 'IP' and two digits on the plate; the second should be 8",
+            why=why,
+            source="IEC 60529",
+            value=code,
+            limit="IPX8",
+        )
+    outcome: Outcome = "pass" if code[3] == "8" else "caution" if code[3] == "7" else "fail"
+    return Verdict(
+        TOPIC,
+        "ingress_protection",
+        f"{code}: {_protection_words(code)}; against a motor that hangs in water",
+        outcome,
+        code,
+        "IPX8",
+        "",
+        "",
+        why,
+        "" if outcome == "pass" else "a submersible motor of IP68, or the maker's word on immersion",
+        "IEC 60529",
+    )
+
+
+def _temperature(basis: Basis) -> Verdict:
+    limit, water_c = basis.scenario.pump.plate.liquid_temperature_max_c, basis.scenario.borehole.water_temperature_c
+    compared = "Temperature of the water, against what the plate allows"
+    why = "Water warmer than the plate allows is outside the motor's duty: it cools too little and shortens its life."
+    if limit is None:
+        return missing(
+            TOPIC,
+            "water_temperature",
+            compared,
+            "look for 'max. liquid temp.' on the plate",
+            why=why,
+            source=PLATE,
+            value=water_c,
+            unit="deg C",
+        )
+    return highest(
+        TOPIC,
+        "water_temperature",
+        compared,
+        water_c,
+        limit,
+        "deg C",
+        why=why,
+        mend=f"a motor rated for water of at least {amount(water_c, 'deg C')}",
+        source=PLATE,
+    )
+
+
+def _within(low: float, high: float, plate: tuple[float, float], key: str, compared: str, mend: str) -> Verdict:
+    """Judge a range of voltages against the plate's; the nearer end is told."""
+    below = plate[0] - low > high - plate[1]
+    value, limit = (low, plate[0]) if below else (high, plate[1])
+    judge = lowest if below else highest
+    return judge(
+        TOPIC,
+        key,
+        compared,
+        value,
+        limit,
+        "V",
+        why="Outside its voltage limits it switches off, or is destroyed.",
+        mend=mend,
+        source=PLATE,
+    )
+
+
+def _dc_window(basis: Basis) -> Verdict:
+    plate = basis.scenario.pump.plate
+    hot, cold = operating_voltages(basis)
+    compared = f"Working voltage of a string, {hot:.0f} V at the hottest noon to {cold:.0f} V in the cold"
+    if plate.dc_voltage_min_v is None or plate.dc_voltage_max_v is None:
+        return missing(
+            TOPIC,
+            "dc_window",
+            f"{compared}, against the plate's DC limits",
+            "look for 'DC', 'PV' or 'Voc' with volts on the plate, unless the controller alone sees the array",
+            why="Outside its voltage limits it switches off, or is destroyed.",
+            source=PLATE,
+            value=f"{hot:.0f} to {cold:.0f}",
+            unit="V",
+        )
+    window = (plate.dc_voltage_min_v, plate.dc_voltage_max_v)
+    return _within(hot, cold, window, "dc_window", f"{compared}, against {window[0]:g} to {window[1]:g} V", _series(window))
+
+
+def _series(window: tuple[float, float]) -> str:
+    return f"a number of modules in series that keeps the string within {window[0]:g} to {window[1]:g} V"
+
+
+def _ac_window(basis: Basis) -> Verdict:
+    plate, sources = basis.scenario.pump.plate, basis.scenario.sources
+    volts = [source.voltage_v for source in (sources.grid, sources.generator) if source is not None and source.voltage_v]
+    compared = f"Nominal voltage of the supplies ({', '.join(f'{v:g} V' for v in volts) or 'not given'})"
+    if plate.ac_voltage_min_v is None or plate.ac_voltage_max_v is None or not volts:
+        asked = "'AC' or '~' with volts on the plate" if volts else "the voltage of grid and generator"
+        return missing(
+            TOPIC,
+            "ac_window",
+            f"{compared}, against the plate's AC limits",
+            f"look for {asked}",
+            why="Outside its voltage limits it switches off, or is destroyed.",
+            source=f"{PLATE}; {SITE_DATA}",
+        )
+    window = (plate.ac_voltage_min_v, plate.ac_voltage_max_v)
+    text = f"{compared}, against {window[0]:g} to {window[1]:g} V"
+    return _within(min(volts), max(volts), window, "ac_window", text, "a transformer, or a pump for this voltage")
+
+
+__all__ = ["CLASS_LIMIT_C", "SOLIDS", "WATER", "Plate", "PlateLine", "plate_lines", "verdicts"]
