@@ -125,10 +125,14 @@ def _fewer(basis: Basis, solar: Solar) -> str:
 
 
 def _open_circuit(basis: Basis, solar: Solar) -> Verdict:
-    low, high, limit = window_v(basis)
+    _, high, limit = window_v(basis)
     value = solar.modules_in_series * open_circuit_v(solar.module, basis.coldest_c)
-    compared = f"Open-circuit voltage of {solar.modules_in_series} modules on the coldest morning ({basis.coldest_words})"
-    why = "Before the motor starts, the cold string stands at this voltage; above its limit the electronics are destroyed."
+    compared = (
+        f"Open-circuit voltage of {solar.modules_in_series} modules on the coldest morning ({basis.coldest_words})"
+    )
+    why = (
+        "Before the motor starts, the cold string stands at this voltage; above the limit it destroys the electronics."
+    )
     if limit is None:
         known = "" if high is None else f"; the highest working voltage is {high:g} V"
         return missing(
@@ -249,7 +253,9 @@ def _cold_working(basis: Basis, solar: Solar) -> Verdict:
 def _series(basis: Basis, solar: Solar) -> Verdict:
     fewest, most = series_that_fit(basis, solar)
     count = solar.modules_in_series
-    compared = "Modules in series, against the numbers that fit between the lowest voltage at noon and the limit in the cold"
+    compared = (
+        "Modules in series, against the numbers that fit between the lowest voltage at noon and the limit in the cold"
+    )
     why = "Only these numbers are safe in the cold and still work in the heat."
     span = f"{'?' if fewest is None else fewest} to {'?' if most is None else most}"
     if fewest is None or most is None:

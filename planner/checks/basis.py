@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -11,7 +12,6 @@ from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
-from planner.scenario.waterworks import Pump
 from planner.supply.array import ArrayPower, array_power
 from planner.water.demand import daily_demand_m3
 from planner.water.duty import MONTH_NAMES, CannotLift, CannotStart, Duty, duty_point
@@ -67,61 +67,61 @@ class Basis:
     cannot: CannotLift | CannotStart | None
     daily_m3: Array
 
-    @property
+    @cached_property
     def month_name(self) -> str:
         """Name of the month of the deepest water."""
         return MONTH_NAMES[self.month]
 
-    @property
+    @cached_property
     def static_level_m(self) -> float:
         """Deepest water at rest, below ground at the borehole [m]."""
         return float(self.system.static_level_m[self.month])
 
-    @property
+    @cached_property
     def design_flow_m3h(self) -> float:
         """Flow to plan on: the rated one, but no more than the borehole's safe yield [m3/h]."""
         return min(self.scenario.pump.rated_flow_m3h, self.scenario.borehole.safe_yield_m3h)
 
-    @property
+    @cached_property
     def needed_head_m(self) -> float:
         """Head that the site asks at the flow to plan on [m]."""
         static = self.static_level_m + self.system.rise_m
         return float(self.system.required_m(self.design_flow_m3h, static))
 
-    @property
+    @cached_property
     def given_head_m(self) -> float:
         """Head that the pump gives at the flow to plan on, full speed [m]; nil where the pump is not understood."""
         return 0.0 if self.model is None else float(self.model.head_m(self.design_flow_m3h, 1.0))
 
-    @property
+    @cached_property
     def too_short(self) -> bool:
         """Whether another pump is needed for the head."""
         return self.duty is None or self.given_head_m < TOO_SHORT * self.needed_head_m * (1 - 1e-9)
 
-    @property
+    @cached_property
     def flow_m3h(self) -> float:
         """Flow that the checks count with [m3/h]."""
         return self.design_flow_m3h if self.duty is None or self.too_short else self.duty.flow_m3h
 
-    @property
+    @cached_property
     def flow_words(self) -> str:
         """The same in words."""
         if self.duty is None or self.too_short:
             return f"{self.flow_m3h:.2f} m3/h, the flow to plan on with a pump that lifts it"
         return f"the duty flow of {self.flow_m3h:.2f} m3/h"
 
-    @property
+    @cached_property
     def drawdown_m(self) -> float:
         """Drawdown at that flow [m]."""
         return float(self.system.drawdown.at(self.flow_m3h))
 
-    @property
+    @cached_property
     def pump_level_m(self) -> float:
         """Level, above ground at the borehole, to which the water would rise just above the running pump [m]."""
         head = self.needed_head_m if self.duty is None or self.too_short else self.duty.total_head_m
         return head - self.drawdown_m - self.static_level_m
 
-    @property
+    @cached_property
     def shut_off_head_m(self) -> float:
         """Head against a closed valve, of the given pump or of the one that would do, whichever is more [m]."""
         pump = self.scenario.pump
@@ -130,7 +130,7 @@ class Basis:
             return given
         return max(given, self.needed_head_m * pump.max_head_m / pump.rated_head_m)
 
-    @property
+    @cached_property
     def motor_input_w(self) -> float:
         """Rated input of the motor, of the given pump or of the one that would do [W]."""
         pump = self.scenario.pump
@@ -139,32 +139,32 @@ class Basis:
         rated = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
         return float(hydraulic_power_w(self.design_flow_m3h, self.needed_head_m)) * pump.rated_power_w / rated
 
-    @property
+    @cached_property
     def coldest_c(self) -> float:
         """Lowest air temperature to reckon with [deg C]."""
         given = self.scenario.site.temperature_lowest_c
         return float(self.weather.temperature_c.min()) - COLD_ALLOWANCE_K if given is None else given
 
-    @property
+    @cached_property
     def coldest_words(self) -> str:
         """The same in words."""
         if self.scenario.site.temperature_lowest_c is not None:
             return f"{self.coldest_c:.1f} deg C, as given"
         return f"{self.coldest_c:.1f} deg C, the weather's coldest hour less {COLD_ALLOWANCE_K:g} K (none was given)"
 
-    @property
+    @cached_property
     def hottest_c(self) -> float:
         """Highest air temperature to reckon with [deg C]."""
         given = self.scenario.site.temperature_highest_c
         return float(self.weather.temperature_c.max()) if given is None else given
 
-    @property
+    @cached_property
     def ground_c(self) -> float:
         """Temperature of the ground at the depth of a cable, the mean of the warmest month [deg C]."""
         means = [self.weather.temperature_c[self.weather.sun.month == month].mean() for month in range(12)]
         return float(max(means))
 
-    @property
+    @cached_property
     def string_counts(self) -> tuple[int, int]:
         """Fewest and most strings that the design may have."""
         solar = self.scenario.sources.solar
@@ -250,5 +250,3 @@ def basis_of(
 def changed(basis: Basis, scenario: Scenario) -> Basis:
     """Work out the basis of the same site with something mended."""
     return basis_of(scenario, basis.place, basis.weather, basis.strings, basis.tank_m3)
-
-

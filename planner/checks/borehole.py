@@ -74,7 +74,9 @@ def _safe_yield(basis: Basis) -> Verdict:
     borehole, pump, duty = basis.scenario.borehole, basis.scenario.pump, basis.free_duty
     limit = borehole.safe_yield_m3h
     value = pump.rated_flow_m3h if duty is None or basis.too_short else duty.flow_m3h
-    what = "Rated flow of the pump" if duty is None or basis.too_short else "Flow that the pump gives here at full speed"
+    what = (
+        "Rated flow of the pump" if duty is None or basis.too_short else "Flow that the pump gives here at full speed"
+    )
     outcome: Outcome = "pass"
     mend = ""
     throttled = basis.duty is not None and basis.duty.limited_by == "safe yield" and basis.duty.other_head_m > 1e-6

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
+from planner.checks.safety import placed_cautions
+from planner.scenario.scenario import Scenario
 from planner.study.compare import Study
-
-_LOCAL = "Local codes and licensed practice come first."
 
 
 def cautions(study: Study) -> list[str]:
@@ -19,32 +19,15 @@ def cautions(study: Study) -> list[str]:
     -------
     list of str
     """
-    sources = {source for option in study.options for source in option.sources}
-    return [*_safety(sources), *_numbers(study)]
+    return [*(caution.text for caution in placed_cautions(_compared(study))), *_numbers(study)]
 
 
-def _safety(sources: set[str]) -> list[str]:
-    said = []
-    if "solar" in sources:
-        said.append(
-            "PV modules give dangerous DC voltage whenever there is light and cannot be switched off by day; "
-            f"isolators, string fuses, earthing and lightning protection need a licensed electrician. {_LOCAL}"
-        )
-    if "grid" in sources:
-        said.append(
-            "Mains at a well can kill: earthing, a residual-current device and lock-off before the pump is lifted are "
-            f"for a licensed electrician and the utility. {_LOCAL}"
-        )
-    if "generator" in sources:
-        said.append(
-            "A generator's exhaust kills in closed rooms, and one connected beside the grid needs a changeover switch "
-            f"that cannot feed back into it; store fuel away from the well. {_LOCAL}"
-        )
-    said.append(
-        "Lifting pumps and pipes, pressure tests and work over an open well are for trained crews; test the water "
-        "before anyone drinks it, and hold an abstraction permit where one is asked for."
-    )
-    return said
+def _compared(study: Study) -> Scenario:
+    """Leave out of the scenario the sources that no option uses."""
+    used = {source for option in study.options for source in option.sources}
+    unused = {name: None for name in study.scenario.sources.names if name not in used}
+    sources = study.scenario.sources.model_copy(update=unused)
+    return study.scenario.model_copy(update={"sources": sources})
 
 
 def _numbers(study: Study) -> list[str]:
@@ -79,7 +62,7 @@ def _numbers(study: Study) -> list[str]:
         if grid is not None and grid.co2_kg_per_kwh is None:
             said.append("No carbon dioxide figure was given for the grid, so its emissions are not counted.")
     said.append(
-        "Every life year is simulated by itself from a half-full tank, hour by hour; surge, water quality and the wear "
-        "of the borehole are not part of the simulation."
+        "Every life year is simulated by itself from a half-full tank, hour by hour; water quality and the wear of the "
+        "borehole are not part of the simulation."
     )
     return said

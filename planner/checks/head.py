@@ -20,6 +20,7 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
+from planner.water.duty import duty_point
 from planner.water.friction import velocity_m_s
 from planner.water.head import SystemHead
 from planner.water.pipes import Pipe, next_larger
@@ -37,8 +38,9 @@ SLOWEST_M_S, FASTEST_M_S, TOO_FAST_M_S = 0.5, 2.0, 3.0
 def verdicts(basis: Basis) -> list[Verdict]:
     """Judge the head."""
     found = [_lift(basis), _rated_head(basis), _pipe_length(basis), _velocity(basis)]
-    if basis.cannot is not None and basis.free_duty is not None:
-        found.append(_power_limit(basis))
+    limit_w = basis.scenario.controller.power_limit_w
+    if limit_w is not None and basis.free_duty is not None:
+        found.append(_power_limit(basis, limit_w))
     if basis.duty is not None:
         found += [_duty_flow(basis), _speed(basis), _efficiency(basis)]
     return [*found, _hours(basis)]
@@ -129,19 +131,20 @@ def _rated_head(basis: Basis) -> Verdict:
     )
 
 
-def _power_limit(basis: Basis) -> Verdict:
-    limit = basis.scenario.controller.power_limit_w or 0.0
-    needed = float(getattr(basis.cannot, "start_power_w", 0.0))
+def _power_limit(basis: Basis, limit_w: float) -> Verdict:
+    scenario = basis.scenario
+    full = duty_point(scenario.borehole, scenario.pipeline, scenario.pump, month=basis.month)
     return lowest(
         TOPIC,
         "power_limit",
-        "The controller's largest output against the power at which the pump starts to deliver",
-        limit,
-        needed,
+        f"The controller's largest output against what the pump takes at {full.flow_m3h:.2f} m3/h",
+        limit_w,
+        full.input_power_w,
         "W",
-        why="With less power the motor turns but no water arrives.",
-        mend=f"a controller of at least {basis.scenario.pump.rated_power_w:.0f} W",
-        source="the controller's datasheet",
+        why="With less power the pump stays below its flow, and with much less no water arrives at all.",
+        mend=f"a controller of at least {ceil(full.input_power_w)} W",
+        source="the controller's datasheet; so little that no water arrives fails",
+        beyond="caution" if basis.cannot is None else "fail",
     )
 
 
@@ -154,8 +157,8 @@ def _duty_flow(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "duty_flow",
-        f"Duty in {basis.month_name}: {duty.flow_m3h:.2f} m3/h at {duty.total_head_m:.1f} m, held by {duty.limited_by}; "
-        f"against 70 to 120 % of the rated {figure(rated)} m3/h",
+        f"Duty in {basis.month_name}, {duty.flow_m3h:.2f} m3/h at {duty.total_head_m:.1f} m (held by {duty.limited_by})"
+        f", against 70 to 120 % of the rated {figure(rated)} m3/h",
         "pass" if good else "caution",
         duty.flow_m3h,
         low if short or duty.flow_m3h < rated else high,
@@ -169,7 +172,8 @@ def _duty_flow(basis: Basis) -> Verdict:
 
 def _speed(basis: Basis) -> Verdict:
     duty, least = basis.duty, basis.scenario.pump.speed_min_percent
-    assert duty is not None and basis.model is not None
+    assert duty is not None
+    assert basis.model is not None
     needed = 100 * float(basis.model.speed_for(duty.flow_m3h, duty.total_head_m - max(duty.other_head_m, 0.0)))
     return lowest(
         TOPIC,
@@ -290,5 +294,3 @@ def _slower(pipe: Pipe, flow_m3h: float) -> str:
     if larger is None or larger is pipe:
         return f"a bore of at least {ceil(1000 * bore)} mm"
     return f"the next pipe size, {larger.name}"
-
-

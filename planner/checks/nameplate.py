@@ -1,13 +1,12 @@
-"""The nameplate in plain words, and each of its lines set against this site."""
+"""The lines of the nameplate, each set against this site."""
 
 from __future__ import annotations
-
-from dataclasses import dataclass
 
 from planner.checks.array import operating_voltages
 from planner.checks.basis import Basis
 from planner.checks.borehole import INCH_MM, frame_of
 from planner.checks.head import better_pump
+from planner.checks.plate import CLASS_LIMIT_C, protection_words
 from planner.checks.verdict import (
     PLATE,
     PRACTICE,
@@ -24,139 +23,30 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
-from planner.scenario.waterworks import Plate, Pump
 from planner.supply.cables import current_of_power_a
+from planner.water.duty import Duty
 from planner.water.pump import hydraulic_power_w
 
 TOPIC = "Nameplate"
 
-CLASS_LIMIT_C = {"Y": 90, "A": 105, "E": 120, "B": 130, "F": 155, "H": 180, "N": 200, "R": 220}
-"""Temperature that the winding's insulation stands, IEC 60085; N and R from memory."""
 COOLANT_C = 40.0
 """Coolant for which the rise of a winding is rated, IEC 60034-1."""
-SOLIDS = {
-    "0": "no protection against solids",
-    "1": "keeps out bodies over 50 mm, such as the back of a hand",
-    "2": "keeps out bodies of 12.5 mm and more, such as a finger",
-    "3": "keeps out bodies of 2.5 mm and more, such as a tool",
-    "4": "keeps out bodies of 1 mm and more, such as a wire",
-    "5": "dust-protected",
-    "6": "dust-tight",
-    "X": "solids not stated",
-}
-WATER = {
-    "0": "no protection against water",
-    "1": "against drops that fall straight down",
-    "2": "against drops, tilted up to 15 degrees",
-    "3": "against spray up to 60 degrees from the vertical",
-    "4": "against splashes from all sides",
-    "5": "against jets",
-    "6": "against powerful jets",
-    "7": "stands immersion for a time",
-    "8": "stands continuous immersion, on terms that the maker states",
-    "9": "against hot jets of high pressure, which says nothing of immersion",
-    "X": "water not stated",
-}
 EFFICIENT = (20.0, 75.0)
-SERVICE_FACTOR = 1.15
-
-
-@dataclass(frozen=True)
-class PlateLine:
-    """One line of the nameplate: what it is, what stands there ('not given' if nothing) and what it means."""
-
-    item: str
-    printed: str
-    meaning: str
+NEAR_RATED, SERVICE_FACTOR = 1.05, 1.15
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
     """Judge the nameplate."""
     scenario = basis.scenario
-    found = [_consistent(basis), _power(basis), _current(basis), _speed_range(basis), _frame(basis)]
+    found = [_consistent(basis), _current(basis), _speed_range(basis), _frame(basis)]
     found += [_insulation(basis), _protection(basis), _temperature(basis)]
+    if basis.duty is not None and not basis.too_short:
+        found.append(_power(basis, basis.duty))
     if scenario.sources.solar is not None:
         found.append(_dc_window(basis))
     if scenario.sources.grid is not None or scenario.sources.generator is not None:
         found.append(_ac_window(basis))
     return found
-
-
-def plate_lines(pump: Pump) -> list[PlateLine]:
-    """Read a nameplate in plain words, line by line; what was not given says what to look for."""
-    plate = pump.plate
-
-    def line(item: str, printed: str | None, meaning: str, look_for: str) -> PlateLine:
-        return PlateLine(item, printed, meaning) if printed else PlateLine(item, "not given", f"look for {look_for}")
-
-    def window(low: float | None, high: float | None) -> str | None:
-        return None if low is None or high is None else f"{low:g} to {high:g} V"
-
-    hydraulic = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
-    share = 100 * hydraulic / pump.rated_power_w
-    frame, kind, code = plate.frame_in, plate.insulation_class, plate.ingress_protection
-    return [
-        PlateLine("Rated flow and head", f"{pump.rated_flow_m3h:g} m3/h, {pump.rated_head_m:g} m", "the duty to plan on"),
-        PlateLine(
-            "Largest flow and head",
-            f"{pump.max_flow_m3h:g} m3/h, {pump.max_head_m:g} m",
-            "the ends of the curve, never both at once and never to plan on",
-        ),
-        PlateLine(
-            "Rated power",
-            f"{pump.rated_power_w:g} W",
-            f"what the motor takes; the water gets {hydraulic / 1000:.2f} kW of it at the rated duty, {share:.0f} %",
-        ),
-        line(
-            "DC supply",
-            window(plate.dc_voltage_min_v, plate.dc_voltage_max_v),
-            "panels may be joined straight to it while their voltage stays within these limits",
-            "'DC', 'PV' or 'Voc' with volts",
-        ),
-        line(
-            "AC supply",
-            window(plate.ac_voltage_min_v, plate.ac_voltage_max_v),
-            "grid or generator may feed it within these limits",
-            "'AC' or '~' with volts",
-        ),
-        line("Phases", plate.phases and f"{plate.phases}", "phases of the AC supply", "'1~' or '3~'"),
-        line(
-            "Frequency",
-            plate.frequency_hz and f"{plate.frequency_hz:g} Hz",
-            "a mains motor turns in step with it: fewer hertz, less speed, much less head",
-            "'Hz'",
-        ),
-        line("Current", plate.current_a and f"{plate.current_a:g} A", "the most that it may take", "'A' or 'Amp'"),
-        line(
-            "Speed",
-            plate.speed_max_rpm and f"{plate.speed_min_rpm or plate.speed_max_rpm:g} to {plate.speed_max_rpm:g} rpm",
-            "flow goes with the speed, head with its square",
-            "'rpm' or '1/min'",
-        ),
-        line(
-            "Frame",
-            frame and f"{frame:g} in",
-            f"size class of the motor; does not go into a casing under {INCH_MM * (frame or 0):.0f} mm",
-            "the size in inches, such as 4\"",
-        ),
-        line(
-            "Insulation class",
-            kind,
-            f"the winding stands {CLASS_LIMIT_C.get(kind or '', 0)} deg C (IEC 60085)",
-            "'Ins. Cl.' and a letter",
-        ),
-        line("Ingress protection", code, _protection_words(code or "IPXX"), "'IP' and two digits"),
-        line(
-            "Liquid temperature",
-            plate.liquid_temperature_max_c and f"{plate.liquid_temperature_max_c:g} deg C",
-            "warmer water is outside its duty",
-            "'max. liquid temp.'",
-        ),
-    ]
-
-
-def _protection_words(code: str) -> str:
-    return f"{SOLIDS[code[2]]}; {WATER[code[3]]} (IEC 60529)"
 
 
 def _consistent(basis: Basis) -> Verdict:
@@ -182,23 +72,21 @@ def _consistent(basis: Basis) -> Verdict:
     )
 
 
-def _power(basis: Basis) -> Verdict:
-    pump, duty = basis.scenario.pump, basis.duty
-    value = basis.motor_input_w if duty is None or basis.too_short else duty.input_power_w
+def _power(basis: Basis, duty: Duty) -> Verdict:
+    pump = basis.scenario.pump
     most = SERVICE_FACTOR * pump.rated_power_w
-    verdict = highest(
+    return highest(
         TOPIC,
         "motor_power",
-        f"Power that the motor takes at {basis.flow_words}, against its rated power",
-        value,
-        pump.rated_power_w,
+        f"Power that the motor takes at {basis.flow_words}, against its rated power and 5 %",
+        duty.input_power_w,
+        NEAR_RATED * pump.rated_power_w,
         "W",
         why="A motor that takes more than its rating overheats.",
         mend=better_pump(basis),
-        source=f"{PLATE}; up to {SERVICE_FACTOR:g} times is a caution (service factor, NEMA MG 1)",
-        beyond="caution" if at_most(value, most) else "fail",
+        source=f"{PLATE}; 5 % is {PRACTICE}, up to 15 % is a caution (service factor, NEMA MG 1)",
+        beyond="caution" if at_most(duty.input_power_w, most) else "fail",
     )
-    return verdict
 
 
 def _current(basis: Basis) -> Verdict:
@@ -280,7 +168,9 @@ def _frame(basis: Basis) -> Verdict:
     why = "A motor does not go into a casing smaller than its frame."
     frame = plate.frame_in or frame_of(plate)
     if frame is None or casing is None:
-        asked = "the frame in inches on the plate" if frame is None else "the casing's inside diameter in the driller's log"
+        asked = (
+            "the frame in inches on the plate" if frame is None else "the casing's inside diameter in the driller's log"
+        )
         return missing(TOPIC, "frame", compared, f"look for {asked}", why=why, source=PLATE, value=casing, unit="mm")
     return lowest(
         TOPIC,
@@ -312,7 +202,8 @@ def _insulation(basis: Basis) -> Verdict:
     return lowest(
         TOPIC,
         "insulation",
-        f"Class {kind} stands {limit_c} deg C: room above water of {water_c:g} deg C, against that at {COOLANT_C:g} deg C",
+        f"Class {kind} stands {limit_c} deg C: room above water of {water_c:g} deg C, against that above "
+        f"{COOLANT_C:g} deg C",
         limit_c - water_c,
         limit_c - COOLANT_C,
         "K",
@@ -341,7 +232,7 @@ def _protection(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "ingress_protection",
-        f"{code}: {_protection_words(code)}; against a motor that hangs in water",
+        f"{code}: {protection_words(code)}; against a motor that hangs in water",
         outcome,
         code,
         "IPX8",
@@ -415,7 +306,9 @@ def _dc_window(basis: Basis) -> Verdict:
             unit="V",
         )
     window = (plate.dc_voltage_min_v, plate.dc_voltage_max_v)
-    return _within(hot, cold, window, "dc_window", f"{compared}, against {window[0]:g} to {window[1]:g} V", _series(window))
+    return _within(
+        hot, cold, window, "dc_window", f"{compared}, against {window[0]:g} to {window[1]:g} V", _series(window)
+    )
 
 
 def _series(window: tuple[float, float]) -> str:
@@ -424,7 +317,9 @@ def _series(window: tuple[float, float]) -> str:
 
 def _ac_window(basis: Basis) -> Verdict:
     plate, sources = basis.scenario.pump.plate, basis.scenario.sources
-    volts = [source.voltage_v for source in (sources.grid, sources.generator) if source is not None and source.voltage_v]
+    volts = [
+        source.voltage_v for source in (sources.grid, sources.generator) if source is not None and source.voltage_v
+    ]
     compared = f"Nominal voltage of the supplies ({', '.join(f'{v:g} V' for v in volts) or 'not given'})"
     if plate.ac_voltage_min_v is None or plate.ac_voltage_max_v is None or not volts:
         asked = "'AC' or '~' with volts on the plate" if volts else "the voltage of grid and generator"
@@ -439,6 +334,3 @@ def _ac_window(basis: Basis) -> Verdict:
     window = (plate.ac_voltage_min_v, plate.ac_voltage_max_v)
     text = f"{compared}, against {window[0]:g} to {window[1]:g} V"
     return _within(min(volts), max(volts), window, "ac_window", text, "a transformer, or a pump for this voltage")
-
-
-__all__ = ["CLASS_LIMIT_C", "SOLIDS", "WATER", "Plate", "PlateLine", "plate_lines", "verdicts"]

@@ -14,17 +14,16 @@ from planner.checks.verdict import (
     SITE_DATA,
     Outcome,
     Verdict,
-    amount,
     at_most,
     figure,
     highest,
     missing,
+    reserve,
     room,
 )
 from planner.water.friction import velocity_m_s
 from planner.water.pipes import PIPES, Pipe
 from planner.water.route import (
-    PLASTIC,
     Route,
     allowed_bar,
     head_of_bar,
@@ -150,7 +149,11 @@ def _against_class(
 ) -> Verdict:
     names = basis.system.segment_names
     unknown = [names[number] for number in np.flatnonzero(np.isnan(allowed))]
-    over = [number for number in range(len(bar)) if not np.isnan(allowed[number]) and not at_most(bar[number], allowed[number])]
+    over = [
+        number
+        for number in range(len(bar))
+        if not np.isnan(allowed[number]) and not at_most(bar[number], allowed[number])
+    ]
     if unknown and not over:
         return missing(
             TOPIC,
@@ -218,7 +221,9 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
     compared = "Highest pressure when the flow stops at once, or a pipe's valve slams"
     if basis.scenario.pipeline.stop_time_s is not None:
         compared = f"Highest pressure when the flow stops in {basis.scenario.pipeline.stop_time_s:g} s"
-    why = "A power cut stops the water at once; the wave bursts pipes and tears joints, and sucks as hard as it presses."
+    why = (
+        "A power cut stops the water at once; the wave bursts pipes and tears joints, and sucks as hard as it presses."
+    )
     source = f"Joukowsky 1898 with the wave speed of the pipe (Korteweg), without friction; {CLASS_SOURCE}"
     unknown = [names[number] for number in np.flatnonzero(np.isnan(speeds) | np.isnan(found.allowed_bar))]
     ratio = found.surge_bar / np.maximum(found.allowed_bar, 1e-9)
@@ -264,14 +269,14 @@ def _slower_stop(basis: Basis, found: Pressures, speeds: Array) -> str:
     length = basis.system.length_m
     seconds = max(stop_time_for_s(least, _velocities(basis), length), float((2 * length / speeds).sum()) * 1.001)
     return (
-        f"let the flow stop in no less than {ceil(10 * seconds) / 10:.1f} s (soft stop, slow valve, air vessel; a power "
-        "cut needs the vessel), or wider pipe"
+        f"let the flow stop in no less than {ceil(10 * seconds) / 10:.1f} s (slow valve, soft stop, an air vessel "
+        "for power cuts), or wider pipe"
     )
 
 
 def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
     pipeline, route = basis.scenario.pipeline, found.route
-    why = "Air gathers at a high point and chokes the flow; where the pressure falls below that of the air, dirt is drawn in."
+    why = "Air gathers at a high point and chokes the flow; a pressure below that of the air draws in dirt."
     source = f"the route's profile; air valves at high points are {PRACTICE}"
     if not pipeline.profile:
         return [
@@ -285,27 +290,26 @@ def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
             )
         ]
     profile = pipeline.profile
-    places = {index: profile[index] for index in high_points(pipeline)}
-    head = {index: pipeline.rise_to_tank_inlet_m - point.level_m for index, point in enumerate(profile)}
-    below = [point for index, point in enumerate(profile) if head[index] < -1e-9 and point.air_valve == "no"]
-    bare = [point for point in places.values() if point.air_valve == "no"]
-    lowest_m = min(head.values())
-    outcome: Outcome = "fail" if below else "caution" if bare else "pass"
-    stand = sorted({point.chainage_m for point in [*bare, *(p for p in below if p in places.values())]})
-    stand = stand or sorted({max(below, key=lambda point: point.level_m).chainage_m}) if below else stand
-    mend = f"an air valve at chainage {', '.join(figure(place) for place in stand)} m"
+    tops = set(high_points(pipeline))
+    head = [pipeline.rise_to_tank_inlet_m - point.level_m for point in profile]
+    bare = {index for index, point in enumerate(profile) if point.air_valve == "no"}
+    below = {index for index in bare if head[index] < -1e-9}
+    lowest_m = min(head)
+    outcome: Outcome = "fail" if below else "caution" if tops & bare else "pass"
+    places = ", ".join(figure(profile[index].chainage_m) for index in sorted((tops & bare) | below))
+    mend = f"an air valve at chainage {places} m"
     if below:
         mend += "; or lay the pipe lower there, or raise the tank"
     return [
         Verdict(
             TOPIC,
             "high_points",
-            f"Lowest pressure head along the route with the pump at rest ({len(places)} high point(s) between the ends)",
+            f"Lowest pressure head along the route with the pump at rest; high points between the ends: {len(tops)}",
             outcome,
             lowest_m,
             0.0,
             "m",
-            amount(lowest_m, "m") + " of water above the highest ground",
+            reserve(lowest_m, 0.0, "m"),
             why,
             "" if outcome == "pass" else mend,
             source,

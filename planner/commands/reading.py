@@ -10,11 +10,32 @@ from typing import Any
 
 
 def read_with_seed(file: Path, seed: int | None) -> Any:
-    """Read a scenario, another seed put in place of its own."""
-    from planner.scenario.reader import read_scenario
+    """Read a scenario from TOML or from a filled-in form, another seed put in place of its own."""
+    if is_form(file):
+        from planner.scenario.form.reading import check_form
 
-    scenario = read_scenario(file)
+        scenario = check_form(file)
+    else:
+        from planner.scenario.reader import read_scenario
+
+        scenario = read_scenario(file)
     return scenario if seed is None else scenario.model_copy(update={"seed": seed})
+
+
+def is_form(file: Path) -> bool:
+    """Tell a workbook from a TOML file by its name."""
+    return file.suffix.lower() in (".xlsx", ".xlsm", ".xls", ".ods")
+
+
+def located(file: Path) -> Any:
+    """Name file and line, or sheet and cell, of problems that show only when the scenario is worked out."""
+    if is_form(file):
+        from planner.scenario.form.reading import located_in_form
+
+        return located_in_form(file)
+    from planner.scenario.reader import located as located_in_toml
+
+    return located_in_toml(file)
 
 
 @contextmanager

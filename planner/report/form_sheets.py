@@ -78,7 +78,8 @@ def write_form(path: Path, data: dict[str, Any] | None = None) -> None:
     Raises
     ------
     InputError
-        When `data` holds something that the form has no cell for.
+        When `data` holds something that the form has no cell for, or the name does not end in .xlsx. Of problems in
+        `data` the file is left open ('') and the key given, so that `reader.located` can add where they stand.
     """
     if path.suffix.lower() != ".xlsx":
         raise InputError(str(path), [Problem("", "a form is a workbook: its name must end in .xlsx")])
@@ -247,6 +248,8 @@ class _SheetWriter:
             self._row += 1
 
     def _twelve(self, values: Any, slot: Slot, column: int) -> None:
+        if values is not None and not (isinstance(values, list) and len(values) == 12):
+            raise InputError("", [Problem(slot.key, "must be twelve values, January to December")])
         for month in range(12):
             entry = Entry(number=slot.entry.number)
             value = None if values is None else shown(values[month], slot.key, entry)

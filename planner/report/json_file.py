@@ -5,12 +5,14 @@ from __future__ import annotations
 import json
 import math
 from collections.abc import Sequence
+from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
 from planner import __version__
+from planner.checks.verdict import Verdict
 from planner.report.files import write_text
 from planner.study.compare import OptionResult, Study
 
@@ -18,7 +20,9 @@ SCHEMA = 1
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
 
 
-def write_json(study: Study, sentences: Sequence[str], cautions: Sequence[str], path: Path) -> None:
+def write_json(
+    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path
+) -> None:
     """Write a study as JSON, whole or not at all.
 
     Parameters
@@ -27,14 +31,20 @@ def write_json(study: Study, sentences: Sequence[str], cautions: Sequence[str], 
         The finished comparison.
     sentences, cautions : sequence of str
         The answer in words, and what to beware of.
+    verdicts : sequence of Verdict
+        What the site checks found.
     path : pathlib.Path
         File to write.
     """
-    text = json.dumps(study_as_data(study, sentences, cautions), indent=2, ensure_ascii=False, allow_nan=False)
+    text = json.dumps(
+        study_as_data(study, sentences, cautions, verdicts), indent=2, ensure_ascii=False, allow_nan=False
+    )
     write_text(path, text + "\n")
 
 
-def study_as_data(study: Study, sentences: Sequence[str], cautions: Sequence[str]) -> dict[str, Any]:
+def study_as_data(
+    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict]
+) -> dict[str, Any]:
     """Return a study as plain data: dictionaries, lists, numbers, texts and None."""
     duty = study.duty
     return {
@@ -58,8 +68,17 @@ def study_as_data(study: Study, sentences: Sequence[str], cautions: Sequence[str
         "reference": study.reference,
         "sentences": list(sentences),
         "cautions": list(cautions),
+        "checks": [_check(verdict) for verdict in verdicts],
         "options": [_option(option) for option in study.options],
     }
+
+
+def _check(verdict: Verdict) -> dict[str, Any]:
+    data = asdict(verdict)
+    for name in ("value", "limit"):
+        if not isinstance(data[name], str):
+            data[name] = _number(data[name])
+    return data
 
 
 def _option(option: OptionResult) -> dict[str, Any]:

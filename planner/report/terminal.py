@@ -9,6 +9,8 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
+from planner.checks.verdict import SYMBOL, Verdict, worst_first
+from planner.report.checks_table import figure, summary
 from planner.study.compare import OptionResult, Study
 
 
@@ -47,8 +49,10 @@ def _row(option: OptionResult, years: int) -> list[str]:
     ]
 
 
-def study_report(study: Study, sentences: Sequence[str], cautions: Sequence[str], *, verbose: bool) -> Group:
-    """Put table, sentences and cautions together; `verbose` adds the duty point and where the weather comes from."""
+def study_report(
+    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
+) -> Group:
+    """Put table, sentences, failed checks and cautions together; `verbose` adds duty point and weather."""
     parts: list[RenderableType] = [options_table(study)]
     duty = study.duty
     if verbose:
@@ -62,6 +66,12 @@ def study_report(study: Study, sentences: Sequence[str], cautions: Sequence[str]
         )
     parts.append(Text(""))
     parts += [Text(sentence) for sentence in sentences]
+    parts.append(Text(f"\nSite checks: {summary(verdicts)}"))
+    for verdict in worst_first(verdicts):
+        if verdict.outcome == "fail":
+            compared = f"{figure(verdict.value, verdict.unit)} against {figure(verdict.limit, verdict.unit)}"
+            line = f"{SYMBOL['fail']} {verdict.topic}: {verdict.compared}: {compared}. {verdict.mend}"
+            parts.append(Padding(Text(line), (0, 0, 0, 2)))
     parts.append(Text("\nCautions"))
     parts += [Padding(Text(f"! {caution}"), (0, 0, 0, 2)) for caution in cautions]
     return Group(*parts)

@@ -1,4 +1,4 @@
-"""The workbook: ten sheets to put in front of others."""
+"""The workbook: eleven sheets to put in front of others."""
 
 from __future__ import annotations
 
@@ -6,10 +6,12 @@ from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
 
+from planner.checks.verdict import Verdict
 from planner.report.files import write_whole
 from planner.report.sheets.answer import write_answer
 from planner.report.sheets.bill import write_bill
 from planner.report.sheets.cash import write_cash
+from planner.report.sheets.checks import write_checks
 from planner.report.sheets.head import write_head
 from planner.report.sheets.inputs import write_inputs
 from planner.report.sheets.method import write_method
@@ -26,6 +28,7 @@ SHEETS = (
     "Water",
     "Energy",
     "Head",
+    "Checks",
     "Tank",
     "Bill of quantities",
     "Cash flow",
@@ -35,7 +38,9 @@ SHEETS = (
 _LONGEST_FOOTER = 100
 
 
-def write_workbook(study: Study, sentences: Sequence[str], cautions: Sequence[str], path: Path) -> None:
+def write_workbook(
+    study: Study, sentences: Sequence[str], cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict]
+) -> None:
     """Write a study as a workbook, whole or not at all; the same study gives the same bytes.
 
     Parameters
@@ -46,16 +51,20 @@ def write_workbook(study: Study, sentences: Sequence[str], cautions: Sequence[st
         The answer in words, and what to beware of.
     path : pathlib.Path
         File to write.
+    verdicts : sequence of Verdict
+        What the site checks found.
 
     Raises
     ------
     NotFinite
         When a figure has no value where it must have one; an earlier file is then left as it was.
     """
-    write_whole(path, lambda temporary: _fill(study, sentences, cautions, temporary))
+    write_whole(path, lambda temporary: _fill(study, sentences, cautions, verdicts, temporary))
 
 
-def _fill(study: Study, sentences: Sequence[str], cautions: Sequence[str], path: Path) -> None:
+def _fill(
+    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path
+) -> None:
     import xlsxwriter
 
     book = xlsxwriter.Workbook(
@@ -70,6 +79,7 @@ def _fill(study: Study, sentences: Sequence[str], cautions: Sequence[str], path:
     write_water(pages["Water"], book, study)
     write_energy(pages["Energy"], book, study)
     write_head(pages["Head"], book, study)
+    write_checks(pages["Checks"], book, study, verdicts)
     write_tank(pages["Tank"], book, study)
     write_bill(pages["Bill of quantities"], study)
     write_cash(pages["Cash flow"], study)

@@ -35,12 +35,15 @@ def read_scenario(path: Path) -> Scenario:
     InputError
         When the file cannot be read or anything in it is wrong; every problem found is named.
     """
-    text = _text_of(path)
+    return check_scenario(read_raw(path), str(path), _text_of(path))
+
+
+def read_raw(path: Path) -> dict[str, Any]:
+    """Read a TOML file as plain data, unchecked; an InputError says what keeps it from being read."""
     try:
-        raw = tomllib.loads(text)
+        return tomllib.loads(_text_of(path))
     except tomllib.TOMLDecodeError as error:
         raise InputError(str(path), [Problem("", f"is not valid TOML: {error}")]) from error
-    return check_scenario(raw, str(path), text)
 
 
 def check_scenario(raw: dict[str, Any], file: str, text: str = "") -> Scenario:

@@ -14,6 +14,7 @@ from planner.scenario.finance import Costs, Finance, Service
 from planner.scenario.place import Demand, Site, Weather
 from planner.scenario.size import Size
 from planner.scenario.sources import Sources
+from planner.scenario.sweep import Sweep
 from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump, Tank, TopUp
 
 SOURCE_ORDER = ("solar", "grid", "generator")
@@ -56,8 +57,11 @@ class Scenario(Model):
     service: Service = Field(default_factory=Service)
     costs: Costs = Field(default_factory=Costs)
     finance: Finance
-    cables: Cables | None = optional("The cables", absent="their loss is left out, but for sources.solar.wiring_percent")
+    cables: Cables | None = optional("The cables", absent="no loss but sources.solar.wiring_percent")
     size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
+    sweep: Sweep | None = optional(
+        "What 'planner sweep' varies", absent="a ready list of inputs is moved down and up by a fifth"
+    )
     overrides: dict[str, dict[str, Any]] = Field(
         default_factory=dict,
         description="Values that hold for one supply option only, by its name: [overrides.'solar + grid'.tank]",

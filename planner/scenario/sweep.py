@@ -12,6 +12,11 @@ from planner.scenario.fields import Model, assumed, needed, optional, several
 _KEY = "Key of the scenario by its dotted path, such as 'finance.discount_rate_percent' or 'demand.users[1].count'"
 
 
+def _rising(low: float | None, high: float | None) -> None:
+    if low is not None and high is not None and high <= low:
+        raise PydanticCustomError("sweep", "high {high} must be above low {low}", {"low": low, "high": high})
+
+
 class SteppedInput(Model):
     """An input moved to a low and a high value while all others stay."""
 
@@ -31,10 +36,7 @@ class SteppedInput(Model):
         ends = self.low is not None and self.high is not None
         if ends == (self.change_percent is not None) or (self.low is None) != (self.high is None):
             raise PydanticCustomError("sweep", "give either low and high, or change_percent")
-        if self.low is not None and self.high is not None and self.high <= self.low:
-            raise PydanticCustomError(
-                "sweep", "high {high} must be above low {low}", {"low": self.low, "high": self.high}
-            )
+        _rising(self.low, self.high)
         return self
 
 
@@ -54,11 +56,8 @@ class Uniform(Model):
     high: float = needed("Highest value", "as the key")
 
     @model_validator(mode="after")
-    def _rising(self) -> Self:
-        if self.high <= self.low:
-            raise PydanticCustomError(
-                "sweep", "high {high} must be above low {low}", {"low": self.low, "high": self.high}
-            )
+    def _ends(self) -> Self:
+        _rising(self.low, self.high)
         return self
 
 
@@ -87,10 +86,7 @@ class _Spread(Model):
 
     @model_validator(mode="after")
     def _ends(self) -> Self:
-        if self.low is not None and self.high is not None and self.high <= self.low:
-            raise PydanticCustomError(
-                "sweep", "high {high} must be above low {low}", {"low": self.low, "high": self.high}
-            )
+        _rising(self.low, self.high)
         return self
 
 
@@ -170,7 +166,7 @@ class Sweep(Model):
 
     redesign: bool = assumed(
         False,
-        "Choose tank, strings and levels anew in each variant where they are 'auto', instead of keeping the base case's",
+        "Choose what is 'auto' (tank, strings, levels) anew in each variant, instead of keeping the base case's",
         source="the works are built once, before the future is known",
     )
     one_at_a_time: list[SteppedInput] = several("Inputs to move one at a time, for the tornado chart")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 import numpy as np
@@ -15,10 +15,11 @@ from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import SOURCE_ORDER, Scenario
-from planner.scenario.sources import Generator, Grid
+from planner.scenario.sources import Generator, Grid, Solar
 from planner.study.site import place_of, weather_of
 from planner.supply.array import ArrayPower, ageing, array_power
 from planner.supply.availability import HOURS, generator_availability, grid_availability
+from planner.supply.cables import ac_loss_share, dc_loss_share, drop_loss_share
 from planner.supply.generator import derated_rating_kw
 from planner.supply.run import HOUR, MONTH, FuelUse, Option
 from planner.supply.series import Sun, TopUpSource
@@ -105,14 +106,15 @@ def designs_of(ground: Ground) -> list[Design]:
         sources = tuple(source for source in SOURCE_ORDER if source in name.split(" + "))
         _check_tank(own, ground.draw_m3)
         _check_bands(own, scenario)
-        hydraulics = own.model_dump_json(include={"borehole", "pipeline", "pump", "controller"})
+        hydraulics = own.model_dump_json(include={"borehole", "pipeline", "pump", "controller", "cables"})
         if hydraulics not in tables:
             tables[hydraulics] = _flow_table(own)
         array = None
         if "solar" in sources and own.sources.solar is not None:
             electrics = own.sources.solar.model_dump_json(exclude={"strings"}) + own.controller.model_dump_json()
             if electrics not in arrays:
-                arrays[electrics] = array_power(own.sources.solar, own.controller, ground.weather)
+                apart = own.cables is not None and own.cables.dc is not None
+                arrays[electrics] = array_power(own.sources.solar, own.controller, ground.weather, cable_apart=apart)
             array = arrays[electrics]
         designs.append(
             Design(
@@ -153,6 +155,7 @@ def option_of(
             strings=tuple(strings),
             efficiency=own.controller.efficiency_percent / 100,
             power_limit_w=own.controller.power_limit_w or UNLIMITED_W,
+            cable_loss_per_w=_dc_loss_per_w(own, solar),
         )
     fuel = None
     if design.generator is not None and generator is not None:
@@ -177,7 +180,8 @@ def option_of(
 
 def _flow_table(scenario: Scenario) -> FlowTable:
     try:
-        return flow_table(scenario.borehole, scenario.pipeline, scenario.pump, scenario.controller.power_limit_w)
+        table = flow_table(scenario.borehole, scenario.pipeline, scenario.pump, scenario.controller.power_limit_w)
+        return _through_drop_cable(table, scenario)
     except CannotLift as error:
         raise InputError("", [Problem("pump.max_head_m", str(error))]) from error
     except CannotStart as error:
@@ -186,6 +190,46 @@ def _flow_table(scenario: Scenario) -> FlowTable:
         raise InputError("", [Problem("pump", str(error))]) from error
     except ValueError as error:
         raise InputError("", [Problem("pipeline.segments", str(error))]) from error
+
+
+def _through_drop_cable(table: FlowTable, scenario: Scenario) -> FlowTable:
+    """Put what the drop cable loses on top of the motor's input; the loss grows with the square of the current."""
+    run = scenario.cables.drop if scenario.cables else None
+    if run is None:
+        return table
+    rated_w = scenario.pump.rated_power_w
+    share = drop_loss_share(run, rated_w)
+    if share >= 1:
+        text = f"the drop cable would lose more than the motor's {rated_w:g} W; take a larger section"
+        raise InputError("", [Problem("cables.drop.section_mm2", text)])
+    more = share / (1 - share) / rated_w
+    return replace(
+        table,
+        **{
+            name: getattr(table, name) * (1 + more * getattr(table, name))
+            for name in ("power_w", "start_power_w", "full_power_w")
+        },
+    )
+
+
+def _dc_loss_per_w(scenario: Scenario, solar: Solar) -> float:
+    run = scenario.cables.dc if scenario.cables else None
+    if run is None:
+        return 0.0
+    return dc_loss_share(run, solar, 1) / (solar.modules_in_series * solar.module.power_w)
+
+
+def _ac_efficiency(scenario: Scenario, source: Grid | Generator) -> float:
+    """Efficiency from the AC supply to the controller's output, the AC cable's loss at rated power taken off."""
+    efficiency = scenario.controller.ac_efficiency_percent / 100
+    run = scenario.cables.ac if scenario.cables else None
+    if run is None or source.voltage_v is None:
+        return efficiency
+    share = ac_loss_share(run, scenario.pump.rated_power_w / efficiency, source.voltage_v, source.phases or 1)
+    if share >= 1:
+        text = "the cable would lose all that grid or generator give; take a larger section"
+        raise InputError("", [Problem("cables.ac.section_mm2", text)])
+    return efficiency * (1 - share)
 
 
 def _check_tank(scenario: Scenario, draw_m3: Array) -> None:
@@ -218,7 +262,7 @@ def _grid_source(scenario: Scenario, grid: Grid) -> TopUpSource:
     return TopUpSource(
         available=grid_availability(grid, years, scenario.seed),
         power_w=np.full((1, years), grid.power_limit_w or UNLIMITED_W),
-        efficiency=scenario.controller.ac_efficiency_percent / 100,
+        efficiency=_ac_efficiency(scenario, grid),
         blending=scenario.controller.mode == "blending",
     )
 
@@ -229,6 +273,6 @@ def _generator_source(scenario: Scenario, generator: Generator, ground: Ground) 
     return TopUpSource(
         available=np.broadcast_to(generator_availability(generator)[:, None], (HOURS, years)),
         power_w=rating_w[:, ground.weather_of_year],
-        efficiency=scenario.controller.ac_efficiency_percent / 100,
+        efficiency=_ac_efficiency(scenario, generator),
         blending=scenario.controller.mode == "blending",
     )

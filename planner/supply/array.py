@@ -43,7 +43,9 @@ class ArrayPower:
     window_loss_kwh: Array
 
 
-def array_power(solar: Solar, controller: Controller, weather: WeatherYears) -> ArrayPower:
+def array_power(
+    solar: Solar, controller: Controller, weather: WeatherYears, *, cable_apart: bool = False
+) -> ArrayPower:
     """Work out the DC power that one string offers to the controller, hour by hour.
 
     Parameters
@@ -54,6 +56,8 @@ def array_power(solar: Solar, controller: Controller, weather: WeatherYears) -> 
         Its DC voltage window.
     weather : WeatherYears
         Irradiance and temperature, (hours, weather years).
+    cable_apart : bool
+        Leave out the flat loss in the DC wiring, because the cable's own is counted elsewhere.
 
     Returns
     -------
@@ -79,9 +83,8 @@ def array_power(solar: Solar, controller: Controller, weather: WeatherYears) -> 
         lost = best - held
         window_hours = np.maximum(window_hours, (lost > 1e-6 * solar.module.power_w).sum(axis=0))
         window_loss += share * lost.sum(axis=0) * solar.modules_in_series / 1000
-    kept = np.prod(
-        [1 - loss / 100 for loss in (solar.mismatch_percent, solar.wiring_percent, solar.light_induced_percent)]
-    )
+    wiring = 0.0 if cable_apart else solar.wiring_percent
+    kept = np.prod([1 - loss / 100 for loss in (solar.mismatch_percent, wiring, solar.light_induced_percent)])
     return ArrayPower(power * solar.modules_in_series * kept, irradiance, window_hours, window_loss * kept)
 
 

@@ -125,7 +125,9 @@ def ampacity_a(section_mm2: float, method: str, loaded_conductors: int, ambient_
     return base * ambient_factor(method, ambient_c)
 
 
-def drop_share(run: CableRun, supply: str, current_a: float, voltage_v: float, section_mm2: float | None = None) -> float:
+def drop_share(
+    run: CableRun, supply: str, current_a: float, voltage_v: float, section_mm2: float | None = None
+) -> float:
     """Share of the voltage that a run loses, with another section where one is given."""
     power_factor = run.power_factor if isinstance(run, AcCable) and supply != "dc" else 1.0
     reactance = 0.0 if supply == "dc" else REACTANCE_OHM_PER_KM * run.length_m / 1000
@@ -134,7 +136,14 @@ def drop_share(run: CableRun, supply: str, current_a: float, voltage_v: float, s
 
 
 def smallest_section_mm2(
-    run: CableRun, supply: str, *, current_a: float, voltage_v: float | None, bears_a: float, ambient_c: float, limit: float
+    run: CableRun,
+    supply: str,
+    *,
+    current_a: float,
+    voltage_v: float | None,
+    bears_a: float,
+    ambient_c: float,
+    limit: float,
 ) -> float | None:
     """Smallest standard section whose voltage drop and ampacity suffice, or None where none does.
 

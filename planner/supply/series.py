@@ -20,7 +20,8 @@ class Sun:
 
     `string_w` (hours, weather years) is the DC power of one new string, `weather_of_year` (years,) the weather column
     of each life year, `ageing` (years,) the share of power left, `strings` the numbers of strings to try, `efficiency`
-    that of the controller, `power_limit_w` its largest output.
+    that of the controller, `power_limit_w` its largest output, `cable_loss_per_w` the share of the array's power that
+    its cable loses, per watt: the loss grows with the square of the current.
     """
 
     string_w: Array
@@ -29,6 +30,7 @@ class Sun:
     strings: tuple[int, ...]
     efficiency: float
     power_limit_w: float
+    cable_loss_per_w: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -94,6 +96,8 @@ def sun_series(sun: Sun | None, pump: FlowTable, month: NDArray[np.int64], years
     scale = np.outer(sun.strings, sun.ageing).ravel()
     weather = np.tile(sun.weather_of_year, len(sun.strings))
     offered_w = sun.string_w[:, weather] * scale
+    if sun.cable_loss_per_w:
+        offered_w *= 1 - sun.cable_loss_per_w * offered_w
     motor_w = np.minimum(offered_w * sun.efficiency, sun.power_limit_w)
     pumped = pump.flow_at(motor_w, month)
     used_w = pump.power_used(motor_w, month) / sun.efficiency

@@ -115,7 +115,7 @@ def segment_loss_m(system: SystemHead, flow_m3h: float) -> Array:
 
 
 def high_points(pipeline: Pipeline) -> list[int]:
-    """Points of the profile that stand above the ground before and behind them, where air gathers; both ends left out."""
+    """Points of the profile, ends left out, above the ground before and behind them: air gathers there."""
     level = [point.level_m for point in pipeline.profile]
     found, last_change = [], 0.0
     for index in range(1, len(level) - 1):

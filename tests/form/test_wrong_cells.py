@@ -60,7 +60,7 @@ LEVEL = "(Depth of the water at rest): "
         ("site.time_zone", datetime.time(3, 0), "a date or time was given (03:00:00); format the cell as text"),
         ("sources.generator.rating_kw", None, "(or leave all of 'Generator' empty)"),
         ("service.reference", "wind", "service.reference names 'wind', but 'wind' is no source"),
-        ("sources.grid.tariff.price_per_kwh", None, "give either price_per_kwh or blocks (both or neither was given) (s"),
+        ("sources.grid.tariff.price_per_kwh", None, "give either price_per_kwh or blocks (both or neither was given)"),
     ],
 )  # fmt: skip
 def test_a_wrong_cell_is_named(key: str, given: Any, said: str, tmp_path: Path) -> None:

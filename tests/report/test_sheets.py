@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
 import numpy as np
+import openpyxl
 import pytest
 
+from planner.money.lifecycle import Comparison
 from planner.report.sheets.inputs import entries
 from planner.study.compare import Study
-from tests.report.conftest import Written
+from planner.water.duty import duty_point
+from tests.report.conftest import Written, write
 
 Rows = list[tuple[Any, ...]]
 
@@ -105,6 +110,19 @@ def test_options_say_why_a_rate_is_missing(written: Written) -> None:
             assert not reason
 
 
+def test_each_missing_figure_has_its_own_reason(plain: Written, tmp_path: Path) -> None:
+    nothing = np.array(np.nan)
+    comparison = Comparison(np.array(-5.0), nothing, "no rate", nothing, "no payback", nothing, "no discounted payback")
+    study, name = plain.study, next(option.name for option in plain.study.options if option.comparison)
+    options = tuple(replace(o, comparison=comparison) if o.name == name else o for o in study.options)
+    write(replace(study, options=options), tmp_path / "reasons.xlsx")
+    rows = rows_of(openpyxl.load_workbook(tmp_path / "reasons.xlsx", data_only=True)["Options"])
+    column = next(row for row in rows if row[0] == "Figure").index(name)
+    start = next(number for number, row in enumerate(rows) if row[0] == "Internal rate of return")
+    shown = [row[column] for row in rows[start : start + 6]]
+    assert shown == ["none", "no rate", "never", "no payback", "never", "no discounted payback"]
+
+
 def _figures(written: Written) -> list[dict[str, Any]]:
     rows = rows_of(written.values["Options"])
     header = next(row for row in rows if row[0] == "Figure")
@@ -186,9 +204,13 @@ def test_head_adds_up_to_the_duty_point(written: Written) -> None:
 def test_head_follows_the_water_level_through_the_months(rich: Written) -> None:
     months = table(rich.values["Head"], "Month")
     assert [month["Water at rest (m)"] for month in months] == rich.study.scenario.borehole.static_level_by_month_m
-    lift = [month["Static lift (m)"] for month in months]
-    flow = [month["Flow (m3/h)"] for month in months]
-    assert np.argmax(lift) == np.argmin(flow)
+    own = rich.study.ranked[0].scenario
+    for number, month in enumerate(months):
+        duty = duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w, month=number)
+        level = month["Water at rest (m)"]
+        assert month["Static lift (m)"] == pytest.approx(level + own.pipeline.rise_to_tank_inlet_m)
+        assert month["Flow (m3/h)"] == pytest.approx(duty.flow_m3h)
+        assert month["Total head (m)"] == pytest.approx(duty.total_head_m)
 
 
 def test_head_shows_options_with_another_pump(rich: Written) -> None:

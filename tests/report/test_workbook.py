@@ -8,6 +8,7 @@ from pathlib import Path
 
 import openpyxl
 import pytest
+import xlsxwriter
 from openpyxl.utils import get_column_letter, range_boundaries
 
 from planner.report.sheets.page import NotFinite
@@ -91,6 +92,24 @@ def test_a_first_failure_leaves_nothing_behind(plain: Written, tmp_path: Path) -
     with pytest.raises(NotFinite):
         write_workbook(with_present_cost(plain.study, float("inf")), [], [], tmp_path / "study.xlsx")
     assert list(tmp_path.iterdir()) == []
+
+
+def test_a_full_disk_leaves_the_earlier_workbook_alone(
+    plain: Written, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "study.xlsx"
+    write(plain.study, path)
+    before = path.read_bytes()
+
+    def half_written(book: xlsxwriter.Workbook) -> None:
+        Path(book.filename).write_bytes(before[:100])
+        raise OSError(28, "No space left on device")
+
+    monkeypatch.setattr(xlsxwriter.Workbook, "close", half_written)
+    with pytest.raises(OSError, match="No space left"):
+        write(plain.study, path)
+    assert path.read_bytes() == before
+    assert [file.name for file in tmp_path.iterdir()] == ["study.xlsx"]
 
 
 def test_very_long_texts_are_cut_not_lost(plain: Written, tmp_path: Path) -> None:

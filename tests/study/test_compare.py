@@ -277,3 +277,25 @@ def test_an_override_may_change_a_bands_price_but_not_its_hours() -> None:
     override = {"grid": {"sources": {"grid": {"tariff": {"bands": moved}}}}}
     with pytest.raises(InputError, match="not their number, hours or months"):
         studied(**FIXED, **grid, overrides=override)
+
+
+def test_cables_cost_energy_and_thicker_ones_less() -> None:
+    run = {"length_m": 60.0, "section_mm2": 4.0}
+    thin = {
+        "dc": run,
+        "ac": run,
+        "drop": {"length_m": 80.0, "section_mm2": 2.5, "supply": "3-phase", "voltage_v": 230.0},
+    }
+    thick = {name: cable | {"section_mm2": 16.0} for name, cable in thin.items()}
+    grid = {"sources__grid__voltage_v": 230.0, "sources__grid__phases": 1, "service__options": ["solar", "grid"]}
+    none, thinly, thickly = (studied(**FIXED, **grid, cables=cables) for cables in (None, thin, thick))
+    kwh = [float(study.option("grid").outcome.grid_kwh.sum()) for study in (none, thickly, thinly)]
+    water = [float(study.option("grid").outcome.grid_m3.sum()) for study in (none, thickly, thinly)]
+    per_m3 = [energy / volume for energy, volume in zip(kwh, water, strict=True)]
+    assert per_m3 == sorted(per_m3)
+    assert per_m3[0] * 1.02 < per_m3[2] < per_m3[0] * 1.25
+    offered = [
+        float((study.option("solar").outcome.solar_kwh + study.option("solar").outcome.idle_kwh).sum())
+        for study in (thickly, thinly)
+    ]
+    assert offered[0] > offered[1]

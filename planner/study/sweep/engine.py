@@ -84,12 +84,12 @@ class Engine:
         for place in sorted(set(range(len(task.case))) - set(known)):
             problems[place] = str(hours.problems[int(task.case[place])])
         rows = np.array([[hours.row_of[int(task.case[place])]] for place in known], dtype=float).reshape(-1, 1)
-        others = task.values[np.ix_(known, self._others)]
+        others = task.values[known][:, self._others]
         for shared, group in _groups(np.hstack([rows, others])):
             chosen = np.array(known)[group]
             row, at = hours.rows[int(shared[0])], hours.place[task.case[chosen]]
             try:
-                numbers[chosen] = self._priced(row, at, shared[1:], task.values[np.ix_(chosen, self._prices)])
+                numbers[chosen] = self._priced(row, at, shared[1:], task.values[chosen][:, self._prices])
             except Exception as error:
                 problems |= dict.fromkeys(chosen.tolist(), said(error))
         return Found(numbers, problems)

@@ -174,7 +174,7 @@ class HourStage:
             ground = self._ground(raw, held)
             return raw, ground, designs_of(ground)
 
-        return _keep(self._designs, _hashable(held), 2, build)
+        return _keep(self._designs, tuple(held), 2, build)
 
     def _ground(self, raw: dict[str, Any], held: Sequence[tuple[int, float]]) -> Ground:
         """Put a scenario on the ground that its weather keys make, which is kept."""
@@ -182,7 +182,7 @@ class HourStage:
         scenario = check_scenario(raw, "")
         folder = Path(self._core.folder)
         ground = _keep(
-            self._grounds, _hashable(weather), 4, lambda: ground_of(check_scenario(self.changed(weather), ""), folder)
+            self._grounds, tuple(weather), 4, lambda: ground_of(check_scenario(self.changed(weather), ""), folder)
         )
         grid = scenario.sources.grid
         return replace(
@@ -266,16 +266,15 @@ class _Prepared:
     @property
     def shared(self) -> tuple[Hashable, ...]:
         """What all options of one call of the hour loop must have in common."""
-        generator = self.ground.scenario.sources.generator
-        own = tuple((d.scenario.borehole.daily_limit_m3, d.scenario.sources.generator) for d in self.designs)
-        runs = tuple(g.minimum_run_h if g else 0.0 for _, g in own)
+        limits = tuple(design.scenario.borehole.daily_limit_m3 for design in self.designs)
+        generators = [design.scenario.sources.generator for design in self.designs]
+        runs = tuple(generator.minimum_run_h if generator else 0.0 for generator in generators)
         bands = None if self.ground.bands is None else self.ground.bands.tobytes()
         return (
             self.ground.draw_m3.shape,
-            tuple(limit for limit, _ in own),
+            limits,
             runs,
             bands,
-            generator is None,
             len(self.sizes[0].tank_m3),
         )
 
@@ -345,10 +344,6 @@ def _with_axis(outcome: Outcome) -> Outcome:
 
 def _or(swept: Array, otherwise: float) -> Array:
     return np.where(np.isnan(swept), otherwise, swept)
-
-
-def _hashable(held: Sequence[tuple[int, float]]) -> Hashable:
-    return tuple(held)
 
 
 def _keep(cache: OrderedDict[Hashable, Kept], key: Hashable, most: int, make: Callable[[], Kept]) -> Kept:

@@ -190,7 +190,7 @@ def _keys_of(node: BaseModel, path: Path) -> Iterator[Key]:
 
 def _keys_in(value: Any, field: FieldInfo, path: Path, holder: BaseModel) -> Iterator[Key]:
     if path == ("overrides",):
-        yield from _overridden(value, holder)
+        yield from _overridden(value, holder) if value else ()
     elif isinstance(value, BaseModel):
         yield from _keys_of(value, path)
     elif isinstance(value, list):

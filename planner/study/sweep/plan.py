@@ -244,7 +244,8 @@ def cut(plan: Plan, *, option_years: int, redesign: bool) -> Layout:
     pieces = _pieces(row_of[order], 1 if redesign else INNER)
     rows_together = 1 if redesign else max(1, COLUMNS // option_years)
     by_line = _by_line(plan, len(cases), redesign)
-    batches, batch_of = [], np.empty(len(cases), dtype=np.int64)
+    batches: list[Batch] = []
+    batch_of = np.empty(len(cases), dtype=np.int64)
     for begin in range(0, len(pieces), rows_together):
         together = pieces[begin : begin + rows_together]
         chosen = np.concatenate([order[piece] for piece in together])

@@ -1,0 +1,47 @@
+"""Do this borehole, pump, pipe, array, cable and supply work together here, and safely?"""
+
+from __future__ import annotations
+
+from planner.checks import alternating, array, borehole, cables, head, nameplate, pipeline, tank, water
+from planner.checks.basis import basis_of
+from planner.checks.verdict import Verdict
+from planner.resource.sun import Place
+from planner.resource.years import WeatherYears
+from planner.scenario.scenario import Scenario
+
+_TOPICS = (nameplate, head, borehole, pipeline, array, alternating, cables, tank, water)
+
+
+def site_verdicts(
+    scenario: Scenario,
+    place: Place,
+    weather: WeatherYears,
+    *,
+    strings: int | None = None,
+    tank_m3: float | None = None,
+) -> tuple[Verdict, ...]:
+    """Check every pair of things that must fit, in the month of the deepest water.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The site; the options' overrides are left aside.
+    place, weather : Place, WeatherYears
+        From `planner.study.site`.
+    strings, tank_m3 : int or None, float or None
+        The chosen design, where the scenario says 'auto'; without it the largest array and the smallest tank count,
+        and the verdict says what is left open.
+
+    Returns
+    -------
+    tuple of Verdict
+        In the order of the topics; `verdict.worst_first` puts the failed ones first. A pump that cannot lift the water
+        is a failed verdict, not an error; what depends on it then counts with the flow to plan on.
+
+    Raises
+    ------
+    InputError
+        If a segment names a pipe that the tables do not have.
+    """
+    basis = basis_of(scenario, place, weather, strings, tank_m3)
+    return tuple(verdict for topic in _TOPICS for verdict in topic.verdicts(basis))

@@ -1,0 +1,35 @@
+"""`planner check`."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+import typer
+
+from planner.commands.options import DONE, OneScenario, Quiet, Seed, Verbose
+from planner.commands.reading import located, read_with_seed
+
+FAILED = 1
+"""Exit code of --strict when a check fails."""
+
+
+def check(
+    scenario: OneScenario,
+    strict: Annotated[bool, typer.Option("--strict", help="End with exit code 1 when a check fails.")] = False,
+    seed: Seed = None,
+    quiet: Quiet = False,
+    verbose: Verbose = False,
+) -> int:
+    """Check whether borehole, pump, pipe, array, cables and supply fit together, and what would mend what does not."""
+    from planner.checks.site import site_verdicts
+    from planner.report.checks_table import verdicts_report
+    from planner.report.console import out_console
+    from planner.study.site import place_of, weather_of
+
+    checked = read_with_seed(scenario, seed)
+    with located(scenario):
+        place = place_of(checked)
+        verdicts = site_verdicts(checked, place, weather_of(checked, place, scenario.parent))
+    if not quiet:
+        out_console().print(verdicts_report(checked.name, verdicts, verbose=verbose))
+    return FAILED if strict and any(verdict.outcome == "fail" for verdict in verdicts) else DONE

@@ -1,0 +1,23 @@
+"""Arguments and options that several commands share."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Annotated
+
+import typer
+
+Scenarios = Annotated[
+    list[Path], typer.Argument(help="Scenario files (TOML, or a filled-in form).", show_default=False)
+]
+OneScenario = Annotated[Path, typer.Argument(help="Scenario file (TOML, or a filled-in form).", show_default=False)]
+Outputs = Annotated[Path, typer.Option("--outputs", help="Folder for the workbook and the JSON.")]
+Quiet = Annotated[bool, typer.Option("--quiet", "-q", help="Print nothing but errors.")]
+Verbose = Annotated[bool, typer.Option("--verbose", "-v", help="Say more; show the traceback of our own faults.")]
+Seed = Annotated[
+    int | None,
+    typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),
+]
+
+DONE, OUR_FAULT, WRONG_INPUT = 0, 1, 2
+"""Exit codes."""

@@ -1,0 +1,77 @@
+"""`planner weather`."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from pathlib import Path
+from typing import Annotated, Any
+
+import typer
+
+from planner.commands.options import DONE, WRONG_INPUT, OneScenario, Seed, Verbose
+from planner.commands.reading import located, read_with_seed
+
+
+class Service(StrEnum):
+    """Open-data services from which weather can be fetched."""
+
+    PVGIS = "pvgis"
+    NASA_POWER = "nasa-power"
+
+
+def weather(
+    scenario: OneScenario,
+    seed: Seed = None,
+    fetch: Annotated[
+        Service | None,
+        typer.Option("--fetch", help="Fetch weather for the site from an open-data service.", show_default=False),
+    ] = None,
+    save: Annotated[
+        Path | None,
+        typer.Option("--save", help="File for the fetched weather, to be named in the scenario.", show_default=False),
+    ] = None,
+    first_year: Annotated[
+        int,
+        typer.Option("--first-year", min=1984, max=2100, help="First year to fetch, where the service has real years."),
+    ] = 2015,
+    last_year: Annotated[int, typer.Option("--last-year", min=1984, max=2100, help="Last year to fetch.")] = 2019,
+    service_url: Annotated[
+        str | None,
+        typer.Option("--service-url", help="Address of the service, if not the usual one.", show_default=False),
+    ] = None,
+    verbose: Verbose = False,
+) -> int:
+    """Show the sun and temperature that will be used, month by month; or fetch them for the site."""
+    from planner.report.console import out_console
+    from planner.report.weather_table import weather_report
+    from planner.study.site import place_of, weather_of
+
+    checked = read_with_seed(scenario, seed)
+    with located(scenario):
+        place = place_of(checked)
+        if fetch is not None:
+            file = save or scenario.with_suffix(".weather.csv")
+            return _fetch(fetch, place, file, (first_year, last_year), service_url)
+        used = weather_of(checked, place, scenario.parent)
+    out_console().print(weather_report(used, checked.site.place))
+    return DONE
+
+
+def _fetch(service: Service, place: Any, file: Path, years: tuple[int, int], url: str | None) -> int:
+    from datetime import date
+
+    from planner.report.files import writing
+    from planner.resource.fetch import FetchError, fetch_nasa_power, fetch_pvgis_tmy, save_as_csv
+
+    try:
+        if service is Service.PVGIS:
+            frame = fetch_pvgis_tmy(place, url=url)
+        else:
+            frame = fetch_nasa_power(place, years, url=url)
+    except FetchError as error:
+        typer.echo(f"The weather could not be fetched: {error}", err=True)
+        return WRONG_INPUT
+    with writing(file):
+        save_as_csv(frame, file, fetched_on=date.today())
+    typer.echo(f'Wrote {file}. In the scenario: [weather] kind = "file", file = "{file.name}"')
+    return DONE

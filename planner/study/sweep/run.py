@@ -1,0 +1,275 @@
+"""Run a sweep: base case, chunks of about a second, results gathered in the order of the variants."""
+
+from __future__ import annotations
+
+import json
+import time
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Protocol
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.scenario.scenario import Scenario
+from planner.study.design import Ground, designs_of, ground_of
+from planner.study.pinned import Pinned, pinned_of
+from planner.study.search import choose_all
+from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
+from planner.study.sweep.hours import Core
+from planner.study.sweep.plan import Layout, Plan, cut, hour_keys, plans_of
+from planner.study.sweep.weather import WeatherSpread, weather_spread
+from planner.study.sweep.workers import Alone, Chunk, Done, Workers
+
+Array = NDArray[np.float64]
+Progress = Callable[[str, int, int, float], None]
+"""Called with the kind of sweep, variants done, variants in all and seconds left (NaN while unknown)."""
+
+CHUNK_SECONDS = 1.0
+CHUNKS_PER_WORKER = 4
+"""At least so many chunks for each worker, so that they end at about the same time."""
+
+
+class Store(Protocol):
+    """Where finished chunks are kept."""
+
+    def load(self, plan: Plan) -> list[Done]:
+        """Return the chunks of a plan that are already there."""
+
+    def save(self, plan: Plan, done: Done) -> None:
+        """Keep a chunk."""
+
+
+@dataclass(frozen=True)
+class Base:
+    """The scenario as it stands, on which every sweep is built.
+
+    Attributes
+    ----------
+    ground : Ground
+        What the options share.
+    pinned : tuple of Pinned
+        The designs, held in every variant unless they are to be chosen anew.
+    numbers : ndarray, (options, measures)
+        Results of the scenario as it stands.
+    """
+
+    scenario: Scenario
+    folder: Path
+    ground: Ground
+    pinned: tuple[Pinned, ...]
+    numbers: Array
+
+    @property
+    def options(self) -> tuple[str, ...]:
+        """Names of the supply options."""
+        return tuple(pinned.name for pinned in self.pinned)
+
+    def ranking(self) -> list[int]:
+        """Places of the options, best first: those that meet the target by cost, then by what they deliver."""
+        cost, serves, share = (self.numbers[:, MEASURES.index(name)] for name in _RANKED)
+        return sorted(range(len(cost)), key=lambda o: (serves[o] < 0.5, cost[o] if serves[o] else -share[o], cost[o]))
+
+
+_RANKED = ("present_cost", "meets_service", "delivered_share")
+
+
+@dataclass(frozen=True)
+class Results:
+    """What came of one plan.
+
+    Attributes
+    ----------
+    plan : Plan
+        The variants.
+    options : tuple of str
+        Supply options.
+    numbers : ndarray, (variants, options, measures)
+        Results; NaN where a variant could not be worked out.
+    problems : dict of int to str
+        Why, by variant.
+    """
+
+    plan: Plan
+    options: tuple[str, ...]
+    numbers: Array
+    problems: dict[int, str]
+
+    def measure(self, name: str) -> Array:
+        """One measure, (variants, options)."""
+        return np.asarray(self.numbers[:, :, MEASURES.index(name)])
+
+
+@dataclass(frozen=True)
+class SweepResult:
+    """Everything that a sweep found."""
+
+    base: Base
+    results: tuple[Results, ...]
+    weather: WeatherSpread | None
+
+
+def run_sweep(
+    scenario: Scenario,
+    folder: Path,
+    *,
+    workers: Workers | None = None,
+    store: Store | None = None,
+    progress: Progress | None = None,
+    chunk_seconds: float = CHUNK_SECONDS,
+) -> SweepResult:
+    """Run every kind of sweep that a scenario describes.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        With a [sweep] table, or none for the ready list of inputs.
+    folder : pathlib.Path
+        Folder to which paths in the scenario are relative.
+    workers : Workers, optional
+        Who does the work; this process by default. The results do not depend on it.
+    store : Store, optional
+        Keeps finished chunks, and gives those that an earlier run of the same sweep left.
+    progress : callable, optional
+        Told after each chunk.
+    chunk_seconds : float
+        Work in one chunk [s]; the results do not depend on it.
+
+    Returns
+    -------
+    SweepResult
+
+    Raises
+    ------
+    InputError
+        When the scenario as it stands is unworkable, or the [sweep] table is wrong. A variant that cannot be worked
+        out is told in the results and ends nothing.
+    """
+    plans = plans_of(scenario)
+    base = base_of(scenario, folder)
+    crew = workers or Alone()
+    results = tuple(run_plan(base, plan, crew, store, progress, chunk_seconds) for plan in plans)
+    asked = scenario.sweep.weather if scenario.sweep else None
+    weather = None if asked is None else weather_spread(scenario, folder, base.pinned, asked)
+    return SweepResult(base, results, weather)
+
+
+def base_of(scenario: Scenario, folder: Path) -> Base:
+    """Choose the designs of the scenario as it stands and work out their results."""
+    ground = ground_of(scenario, folder)
+    pinned = tuple(pinned_of(choice) for choice in choose_all(designs_of(ground), ground))
+    core = _core(scenario, folder, pinned, Plan("grid", (), np.zeros((1, 0))), by_line=False, redesign=False)
+    engine = engine_of(core)
+    engine.stand_on(ground)
+    zero = np.zeros(1, dtype=np.int64)
+    found = engine.work(Task(np.zeros((1, 0)), zero, zero, np.zeros((1, 0))))
+    if found.problems:
+        raise RuntimeError(f"the scenario as it stands could not be worked out: {found.problems[0]}")
+    return Base(scenario, folder, ground, pinned, found.numbers[0])
+
+
+def run_plan(
+    base: Base,
+    plan: Plan,
+    workers: Workers,
+    store: Store | None = None,
+    progress: Progress | None = None,
+    chunk_seconds: float = CHUNK_SECONDS,
+) -> Results:
+    """Work out the variants of one plan; see `run_sweep`."""
+    scenario = base.scenario
+    redesign = bool(scenario.sweep and scenario.sweep.redesign)
+    option_years = len(base.pinned) * scenario.finance.life_years
+    layout = cut(plan, option_years=option_years, redesign=redesign)
+    core = _core(scenario, base.folder, base.pinned, plan, by_line=layout.by_line, redesign=redesign)
+    if isinstance(workers, Alone):
+        engine_of(core).stand_on(base.ground)
+    numbers = np.full((plan.size, len(base.pinned), len(MEASURES)), np.nan)
+    problems: dict[int, str] = {}
+    left = np.ones(len(layout.units), dtype=bool)
+
+    def enter(done: Done) -> None:
+        for unit, found in zip(layout.units[done.first : done.first + len(done.found)], done.found, strict=True):
+            numbers[unit.variants] = found.numbers
+            problems.update({int(unit.variants[place]): text for place, text in found.problems.items()})
+        left[done.first : done.first + len(done.found)] = False
+
+    for done in store.load(plan) if store else []:
+        enter(done)
+    pace = _Pace(chunk_seconds)
+    before, begin = int(left.sum()), time.perf_counter()
+    for done in workers.work(core, _chunks(layout, plan, left.copy(), pace, workers.count)):
+        pace.learn(len(done.found), done.seconds)
+        enter(done)
+        if store:
+            store.save(plan, done)
+        if progress:
+            rest = int(left.sum())
+            seconds = (time.perf_counter() - begin) * rest / max(before - rest, 1)
+            still = sum(layout.units[unit].variants.size for unit in np.flatnonzero(left))
+            progress(plan.mode, plan.size - still, plan.size, seconds)
+    return Results(plan, base.options, numbers, dict(sorted(problems.items())))
+
+
+class _Pace:
+    """How long a unit takes, learnt from the chunks done."""
+
+    def __init__(self, chunk_seconds: float) -> None:
+        self._wanted = chunk_seconds
+        self._units, self._seconds = 0, 0.0
+
+    def learn(self, units: int, seconds: float) -> None:
+        self._units += units
+        self._seconds += seconds
+
+    def units(self) -> int:
+        """Units that fill a chunk; one until a chunk is done."""
+        if self._units == 0 or self._seconds <= 0:
+            return 1
+        return max(int(self._wanted * self._units / self._seconds), 1)
+
+
+def _chunks(layout: Layout, plan: Plan, left: NDArray[np.bool_], pace: _Pace, workers: int) -> Iterator[Chunk]:
+    """Cut what is left into chunks of about the wanted time, made only when they are asked for."""
+    unit, count = 0, len(layout.units)
+    while unit < count:
+        if not left[unit]:
+            unit += 1
+            continue
+        fair = int(np.ceil(left[unit:].sum() / (CHUNKS_PER_WORKER * workers)))
+        end = unit + 1
+        while end < count and left[end] and end - unit < min(pace.units(), fair):
+            end += 1
+        yield Chunk(unit, tuple(_task(layout, plan, number) for number in range(unit, end)))
+        unit = end
+
+
+def _task(layout: Layout, plan: Plan, number: int) -> Task:
+    unit = layout.units[number]
+    batch = layout.batches[unit.batch]
+    return Task(batch.cases, batch.rows, unit.case, plan.values[unit.variants])
+
+
+def _core(
+    scenario: Scenario, folder: Path, pinned: tuple[Pinned, ...], plan: Plan, *, by_line: bool, redesign: bool
+) -> Core:
+    raw = scenario.model_dump(exclude_unset=True, mode="json", exclude={"sweep", "size"})
+    ends = tuple(
+        (float(column.min()), float(column.max()))
+        for key, column in zip(plan.keys, plan.values.T, strict=True)
+        if key.is_price
+    )
+    return Core(
+        raw=json.dumps(raw),
+        folder=str(folder.resolve()),
+        keys=plan.keys,
+        hour_keys=tuple(hour_keys(plan, redesign)),
+        pinned=pinned,
+        redesign=redesign,
+        by_line=by_line,
+        price_ends=ends if by_line else (),
+    )
+
+
+__all__ = ["Base", "Found", "Progress", "Results", "Store", "SweepResult", "base_of", "run_plan", "run_sweep"]

@@ -1,0 +1,138 @@
+"""The spread between weather years: what each option delivers in each of them, and in the worst year in ten."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.resource.years import WeatherYears
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.reader import option_scenario
+from planner.scenario.scenario import Scenario
+from planner.scenario.sweep import WeatherSweep
+from planner.study.design import Design, designs_of, ground_of, option_of
+from planner.study.pinned import Pinned
+from planner.study.search import quantities_of
+from planner.study.sweep.statistics import worst_year_in_ten
+from planner.supply.array import ageing
+from planner.supply.run import run_options
+from planner.water.demand import hourly_demand_m3
+
+Array = NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class WeatherSpread:
+    """What each option does in many weather years, its design, demand and ageing held.
+
+    Attributes
+    ----------
+    options : tuple of str
+        Supply options.
+    life_year : int
+        Life year whose demand and ageing of the array hold.
+    measured : bool
+        Whether the years come from a weather file.
+    irradiation_kwh_m2 : ndarray, (years,)
+        Global horizontal irradiation of each year.
+    delivered_share, grid_kwh, fuel_l : ndarray, (options, years)
+        What each option delivers and uses in each year.
+    worst_in_ten : ndarray, (options,)
+        Delivered share that nine years in ten reach or exceed.
+    """
+
+    options: tuple[str, ...]
+    life_year: int
+    measured: bool
+    irradiation_kwh_m2: Array
+    delivered_share: Array
+    grid_kwh: Array
+    fuel_l: Array
+    worst_in_ten: Array
+
+    @property
+    def years(self) -> int:
+        """Number of weather years."""
+        return self.irradiation_kwh_m2.size
+
+
+def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], asked: WeatherSweep) -> WeatherSpread:
+    """Run the designs of the base case through many weather years, each beginning with the tank half full.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The scenario.
+    folder : pathlib.Path
+        Folder of the weather file.
+    pinned : sequence of Pinned
+        The designs, one for each option.
+    asked : WeatherSweep
+        How many years, and which life year's demand.
+
+    Returns
+    -------
+    WeatherSpread
+        Outages of the grid, too, are drawn anew for each year.
+
+    Raises
+    ------
+    InputError
+        When the life year lies beyond the life.
+    """
+    life = scenario.finance.life_years
+    if asked.life_year > life:
+        text = f"{asked.life_year} was given; the life counted has {life} years"
+        raise InputError("", [Problem("sweep.weather.life_year", text)])
+    measured = scenario.weather.kind == "file"
+    ground = ground_of(_lasting(scenario, asked.years), folder)
+    years = ground.weather.years
+    drawn_m3 = hourly_demand_m3(scenario.demand, life)[:, asked.life_year - 1]
+    ground = replace(ground, weather_of_year=np.arange(years), draw_m3=np.repeat(drawn_m3[:, None], years, axis=1))
+    found = []
+    for design in pinned:
+        own = _lasting(option_scenario(scenario, design.name), years)
+        service = own.service.model_copy(update={"options": [design.name], "reference": None})
+        alone = own.model_copy(update={"service": service, "overrides": {}})
+        aged = _aged(designs_of(replace(ground, scenario=alone))[0], asked.life_year, life)
+        option = option_of(aged, ground, [design.strings], [design.tank_m3], [design.levels[0]], [design.levels[1]])
+        outcome = run_options([option], bands=ground.bands, band_count=ground.band_count)[0].at(0, 0)
+        found.append((quantities_of(outcome, aged.scenario), outcome))
+    share = np.array([o.delivered_m3.sum(axis=-1) / o.demand_m3.sum(axis=-1) for _, o in found])
+    return WeatherSpread(
+        options=tuple(design.name for design in pinned),
+        life_year=asked.life_year,
+        measured=measured,
+        irradiation_kwh_m2=_yearly(ground.weather),
+        delivered_share=share,
+        grid_kwh=np.array([q.grid_kwh.sum(axis=(-1, -2)) for q, _ in found]),
+        fuel_l=np.array([q.fuel_l for q, _ in found]),
+        worst_in_ten=np.array([worst_year_in_ten(row) for row in share]),
+    )
+
+
+def _lasting(scenario: Scenario, years: int) -> Scenario:
+    return scenario.model_copy(update={"finance": scenario.finance.model_copy(update={"life_years": years})})
+
+
+def _aged(design: Design, life_year: int, life: int) -> Design:
+    """Give every year the array's power of one life year."""
+    solar = design.scenario.sources.solar
+    if design.array is None or solar is None:
+        return design
+    left = float(ageing(solar, life)[life_year - 1])
+    steady = solar.model_copy(update={"degradation_percent_per_year": 0.0})
+    sources = design.scenario.sources.model_copy(update={"solar": steady})
+    return replace(
+        design,
+        scenario=design.scenario.model_copy(update={"sources": sources}),
+        array=replace(design.array, string_w=design.array.string_w * left),
+    )
+
+
+def _yearly(weather: WeatherYears) -> Array:
+    return np.asarray(weather.ghi_w_m2.sum(axis=0) / 1000)

@@ -1,0 +1,238 @@
+"""Who does the work of a sweep: this process, other processes of this machine, or the workers of a Dask cluster.
+
+Each takes chunks from an iterator only as fast as it needs them and gives back what was done in any order. A worker
+that dies costs no more than the chunks it had in hand, which are done again.
+"""
+
+from __future__ import annotations
+
+import signal
+import time
+from collections.abc import Iterator
+from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
+from concurrent.futures.process import BrokenProcessPool
+from dataclasses import dataclass
+from functools import partial
+from itertools import islice
+from multiprocessing import get_context
+from typing import Any, Protocol
+
+import numpy as np
+
+from planner import __version__
+from planner.scenario.errors import InputError, Problem
+from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
+from planner.study.sweep.hours import Core
+
+AHEAD = 2
+"""Chunks in hand for each worker: one at work, one waiting."""
+MOST_LOSSES = 3
+"""Times that a chunk may be lost with its worker before it is given up."""
+
+
+@dataclass(frozen=True)
+class Chunk:
+    """Some units in a row, by the place of the first."""
+
+    first: int
+    tasks: tuple[Task, ...]
+
+
+@dataclass(frozen=True)
+class Done:
+    """What came of a chunk, and how long it took its worker [s]."""
+
+    first: int
+    found: tuple[Found, ...]
+    seconds: float
+
+
+class Workers(Protocol):
+    """Those who do the work."""
+
+    @property
+    def count(self) -> int:
+        """How many there are."""
+
+    def work(self, core: Core, chunks: Iterator[Chunk]) -> Iterator[Done]:
+        """Work out chunks, in any order."""
+
+    def close(self) -> None:
+        """End them, or take leave of them."""
+
+
+def work_chunk(core: Core, chunk: Chunk) -> Done:
+    """Work out a chunk in this process."""
+    begin = time.perf_counter()
+    engine = engine_of(core)
+    found = []
+    for task in chunk.tasks:
+        try:
+            found.append(engine.work(task))
+        except Exception as error:
+            found.append(_lost(core, task, f"failed with {type(error).__name__}: {error}"))
+    return Done(chunk.first, tuple(found), time.perf_counter() - begin)
+
+
+class Alone:
+    """This process does all the work."""
+
+    count = 1
+
+    def work(self, core: Core, chunks: Iterator[Chunk]) -> Iterator[Done]:
+        """Work out chunks one after another."""
+        for chunk in chunks:
+            yield work_chunk(core, chunk)
+
+    def close(self) -> None:
+        """Nothing to end."""
+
+
+class Processes:
+    """Other processes of this machine; a pool that breaks because one was killed is made anew.
+
+    Parameters
+    ----------
+    count : int
+        How many.
+    """
+
+    def __init__(self, count: int) -> None:
+        self.count = count
+        self._pool: ProcessPoolExecutor | None = None
+
+    def work(self, core: Core, chunks: Iterator[Chunk]) -> Iterator[Done]:
+        """Work out chunks, as each gets done."""
+        losses: dict[int, int] = {}
+        again: list[Chunk] = []
+        waiting: dict[Future[Done], Chunk] = {}
+        try:
+            while True:
+                try:
+                    # A chunk that was in hand at two losses goes alone, so that a third finds the guilty one.
+                    in_hand = [*again, *waiting.values()]
+                    suspect = any(losses.get(chunk.first, 0) + 1 >= MOST_LOSSES for chunk in in_hand)
+                    most = 1 if suspect else AHEAD * self.count
+                    _fill(again, chunks, waiting, most, partial(self._send, core))
+                    if not waiting:
+                        return
+                    ready, _ = wait(waiting, return_when=FIRST_COMPLETED)
+                    for future in ready:
+                        done = future.result()
+                        del waiting[future]
+                        yield done
+                except BrokenProcessPool:
+                    self.close()
+                    lost = list(waiting.values())
+                    waiting.clear()
+                    for chunk in lost:
+                        losses[chunk.first] = losses.get(chunk.first, 0) + 1
+                    guilty = [chunk for chunk in lost if losses[chunk.first] >= MOST_LOSSES]
+                    again = [*(chunk for chunk in lost if losses[chunk.first] < MOST_LOSSES), *again]
+                    for chunk in guilty:
+                        yield _given_up(core, chunk)
+        finally:
+            for future in waiting:
+                future.cancel()
+
+    def close(self) -> None:
+        """End the processes."""
+        if self._pool is not None:
+            self._pool.shutdown(wait=True, cancel_futures=True)
+            self._pool = None
+
+    def _send(self, core: Core, chunk: Chunk) -> Future[Done]:
+        return self._ready().submit(work_chunk, core, chunk)
+
+    def _ready(self) -> ProcessPoolExecutor:
+        if self._pool is None:
+            self._pool = ProcessPoolExecutor(self.count, mp_context=get_context("spawn"), initializer=_leave_interrupts)
+        return self._pool
+
+
+class Cluster:
+    """Workers of an existing Dask scheduler.
+
+    Parameters
+    ----------
+    address : str
+        Address of the scheduler, such as 'tcp://10.0.0.5:8786'.
+
+    Raises
+    ------
+    InputError
+        When the extra is not installed, nobody answers, or the workers have another version of the planner.
+    """
+
+    def __init__(self, address: str) -> None:
+        try:
+            from distributed import Client
+        except ImportError as error:
+            text = "needs the optional extra: pip install 'borehole-planner[cluster]'"
+            raise InputError("--cluster", [Problem("", text)]) from error
+        try:
+            self._client = Client(address, timeout=10, set_as_default=False)
+        except (OSError, TimeoutError, ValueError) as error:
+            raise InputError("--cluster", [Problem("", f"no scheduler answers at {address}: {error}")]) from error
+        self.count = max(len(self._client.scheduler_info(n_workers=-1)["workers"]), 1)
+        others = set(self._client.run(_version).values()) - {__version__}
+        if others:
+            self.close()
+            text = f"the workers have planner {', '.join(sorted(others))}, this is {__version__}; install the same"
+            raise InputError("--cluster", [Problem("", text)])
+
+    def work(self, core: Core, chunks: Iterator[Chunk]) -> Iterator[Done]:
+        """Work out chunks, as each gets done; the scheduler gives what a dead worker had to another."""
+        from distributed import wait as wait_for
+
+        waiting: dict[Any, Chunk] = {}
+        try:
+            while True:
+                _fill(
+                    [], chunks, waiting, AHEAD * self.count, partial(self._client.submit, work_chunk, core, pure=False)
+                )
+                if not waiting:
+                    return
+                for future in wait_for(list(waiting), return_when="FIRST_COMPLETED").done:
+                    chunk = waiting.pop(future)
+                    yield future.result() if future.status == "finished" else _given_up(core, chunk)
+        finally:
+            self._client.cancel(list(waiting))
+
+    def close(self) -> None:
+        """Take leave of the scheduler; it and its workers go on."""
+        self._client.close()
+
+    def _send(self, core: Core, chunk: Chunk) -> Any:
+        # pure=False: a chunk is done as often as it is sent, never taken for another.
+        return self._client.submit(work_chunk, core, chunk, pure=False)
+
+
+def _fill(again: list[Chunk], chunks: Iterator[Chunk], waiting: dict[Any, Chunk], most: int, submit: Any) -> None:
+    """Hand out chunks, those lost first, until enough are in hand."""
+    while len(waiting) < most:
+        if not again:
+            again.extend(islice(chunks, 1))
+        if not again:
+            return
+        waiting[submit(again[0])] = again[0]
+        again.pop(0)
+
+
+def _given_up(core: Core, chunk: Chunk) -> Done:
+    text = f"given up: its worker was lost {MOST_LOSSES} times (out of memory?)"
+    return Done(chunk.first, tuple(_lost(core, task, text) for task in chunk.tasks), 0.0)
+
+
+def _lost(core: Core, task: Task, text: str) -> Found:
+    shape = (len(task.case), len(core.pinned), len(MEASURES))
+    return Found(np.full(shape, np.nan), dict.fromkeys(range(len(task.case)), text))
+
+
+def _version() -> str:
+    return __version__
+
+
+def _leave_interrupts() -> None:
+    """Leave Ctrl-C to the process that hands out the work."""
+    signal.signal(signal.SIGINT, signal.SIG_IGN)

@@ -1,0 +1,201 @@
+"""Each check whose figures run on: it passes, it does not, and between the two it turns exactly at its limit."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+import pytest
+from scipy.optimize import brentq
+
+from planner.checks import alternating, array, borehole, cables, head, nameplate, pipeline, tank, water
+from planner.checks.verdict import Verdict
+from tests.checks.sites import basis, checked, site
+
+TOPICS = (nameplate, head, borehole, pipeline, array, alternating, cables, tank, water)
+NAKED_MAIN = {
+    "pipeline.segments.1.pipe": None,
+    "pipeline.segments.1.pressure_class_bar": 16,
+    "pipeline.segments.1.wave_speed_m_s": 340,
+    "pipeline.segments.1.inner_diameter_mm": 51,
+}
+SIX_INCH = {
+    "pump.plate.frame_in": 6,
+    "pump.plate.outer_diameter_mm": 140,
+    "pump.plate.liquid_temperature_max_c": 35,
+}
+TWO_STRINGS = {"sources.solar.strings": 2}
+
+
+@dataclass(frozen=True)
+class Edge:
+    """A key of the scenario that takes a check from `good` to `bad`, `then` being the outcome beyond the limit.
+
+    `factor` is the share of the verdict's limit at which the outcome turns, where that is not the limit itself.
+    """
+
+    key: str
+    path: str
+    good: float
+    bad: float
+    then: str = "fail"
+    before: str = "pass"
+    factor: float = 1.0
+    extra: dict[str, Any] = field(default_factory=dict)
+
+    def verdict(self, value: float) -> Verdict:
+        looked_at = basis(site(self.extra | {self.path: value}))
+        found = {verdict.key: verdict for topic in TOPICS for verdict in topic.verdicts(looked_at)}
+        return found[self.key]
+
+
+# fmt: off
+EDGES = [
+    Edge("rated_figures", "pump.rated_power_w", 2400, 6000, "caution"),
+    Edge("rated_figures", "pump.rated_power_w", 1600, 1420, "caution", extra={"pump.motor_efficiency_percent": 90}),
+    Edge("current", "pump.plate.current_a", 16, 5),
+    Edge("speed_range", "pump.plate.speed_min_rpm", 1200, 2990, "caution"),
+    Edge("frame", "borehole.casing_inner_diameter_mm", 150, 80),
+    Edge("insulation", "borehole.water_temperature_c", 20, 50, "caution"),
+    Edge("water_temperature", "borehole.water_temperature_c", 20, 50),
+    Edge("dc_window", "pump.plate.dc_voltage_max_v", 420, 200),
+    Edge("dc_window", "pump.plate.dc_voltage_min_v", 100, 260),
+    Edge("ac_window", "pump.plate.ac_voltage_max_v", 260, 200),
+    Edge("ac_window", "pump.plate.ac_voltage_min_v", 190, 250),
+    Edge("lift", "pipeline.rise_to_tank_inlet_m", 14, 90),
+    Edge("rated_head", "pipeline.rise_to_tank_inlet_m", 14, 26, "caution"),
+    Edge("rated_head", "pipeline.rise_to_tank_inlet_m", 24, 60, "fail", "caution", 0.9),
+    Edge("rated_head", "pipeline.rise_to_tank_inlet_m", 14, -20, "caution", factor=4 / 3),
+    Edge("pipe_length", "pipeline.segments.1.length_m", 420, 100),
+    Edge("velocity", "pipeline.segments.1.inner_diameter_mm", 51, 30, "caution", extra=NAKED_MAIN),
+    Edge("velocity", "pipeline.segments.1.inner_diameter_mm", 51, 70, "caution", extra=NAKED_MAIN),
+    Edge("velocity", "pipeline.segments.1.inner_diameter_mm", 29, 20, "fail", "caution", 1.5,
+         extra=NAKED_MAIN | {"pipeline.segments.1.length_m": 20, "pipeline.profile": []}),
+    Edge("power_limit", "controller.power_limit_w", 2500, 2000, "caution"),
+    Edge("duty_flow", "pipeline.rise_to_tank_inlet_m", 14, 55, "caution"),
+    Edge("duty_flow", "pipeline.rise_to_tank_inlet_m", 14, -15, "caution", extra={"borehole.safe_yield_m3h": 9}),
+    Edge("speed", "pump.speed_min_percent", 40, 98, "caution", extra={"borehole.safe_yield_m3h": 4}),
+    Edge("wire_to_water", "pipeline.rise_to_tank_inlet_m", 14, 60, "caution"),
+    Edge("hours_a_day", "demand.users.0.count", 900, 4500, "caution"),
+    Edge("safe_yield", "borehole.safe_yield_m3h", 7, 5.1, "caution"),
+    Edge("pumping_level", "borehole.pump_depth_m", 78, 50, extra={"pipeline.segments.1.length_m": 500}),
+    Edge("submergence", "pump.plate.minimum_submergence_m", 2, 40),
+    Edge("screen", "borehole.screen_top_m", 84, 50, "caution"),
+    Edge("casing_clearance", "borehole.casing_inner_diameter_mm", 150, 100, "caution"),
+    Edge("below_motor", "borehole.depth_m", 96, 79, "caution"),
+    Edge("motor_cooling", "borehole.casing_inner_diameter_mm", 155, 250, extra=SIX_INCH),
+    Edge("motor_cooling", "borehole.flow_sleeve_diameter_mm", 150, 240,
+         extra=SIX_INCH | {"borehole.screen_top_m": 60}),
+    Edge("motor_cooling", "borehole.casing_inner_diameter_mm", 105, 150,
+         extra={"borehole.water_temperature_c": 36}),
+    Edge("daily_limit", "borehole.daily_limit_m3", 60, 26.5, "caution"),
+    Edge("pressure_at_duty", "pipeline.segments.1.pressure_class_bar", 16, 1),
+    Edge("pressure_at_duty", "borehole.water_temperature_c", 20, 40,
+         extra={"pipeline.segments.1.pressure_class_bar": 1.9}),
+    Edge("pressure_at_shut_off", "pipeline.segments.1.pressure_class_bar", 16, 3, "caution"),
+    Edge("surge", "pipeline.segments.1.pressure_class_bar", 16, 4, "caution"),
+    Edge("surge", "pipeline.segments.1.pressure_class_bar", 4, 2, "fail", "caution", 1.5),
+    Edge("high_points", "pipeline.profile.1.level_m", 13, 20, "fail", "caution"),
+    Edge("profile_length", "pipeline.profile.2.chainage_m", 415, 350, "caution"),
+    Edge("string_open_circuit_voltage", "controller.dc_voltage_limit_v", 420, 300),
+    Edge("string_open_circuit_voltage", "site.temperature_lowest_c", 8, -50,
+         extra={"controller.dc_voltage_limit_v": 370}),
+    Edge("module_system_voltage", "sources.solar.module.system_voltage_v", 1000, 300),
+    Edge("string_voltage_hot", "controller.dc_voltage_min_v", 140, 300),
+    Edge("string_voltage_cold", "controller.dc_voltage_max_v", 420, 250, "caution"),
+    Edge("array_current", "controller.dc_current_max_a", 40, 10),
+    Edge("power_ratio", "pump.rated_power_w", 2400, 2700, "caution"),
+    Edge("power_ratio", "pump.rated_power_w", 3400, 2600, "caution", extra=TWO_STRINGS),
+    Edge("grid_voltage", "pump.plate.ac_voltage_min_v", 190, 230),
+    Edge("grid_voltage", "pump.plate.ac_voltage_max_v", 260, 235),
+    Edge("grid_voltage", "cables.ac.length_m", 25, 400, extra={"pump.plate.ac_voltage_min_v": 200}),
+    Edge("grid_frequency", "sources.grid.frequency_hz", 50, 51.4, "caution"),
+    Edge("grid_frequency", "sources.grid.frequency_hz", 50, 47.6, "caution"),
+    Edge("grid_power", "sources.grid.power_limit_w", 5000, 2000),
+    Edge("generator_voltage", "pump.plate.ac_voltage_min_v", 190, 230),
+    Edge("generator_voltage", "pump.plate.ac_voltage_max_v", 260, 235),
+    Edge("generator_frequency", "sources.generator.frequency_hz", 50, 51.4, "caution"),
+    Edge("generator_running", "sources.generator.rating_kw", 7.5, 2),
+    Edge("generator_running", "site.altitude_m", 300, 6000, extra={"sources.generator.rating_kw": 3}),
+    Edge("generator_running", "site.temperature_highest_c", 30, 60,
+         extra={"sources.generator.rating_kw": 2.6, "site.altitude_m": 0}),
+    Edge("generator_starting", "sources.generator.rating_kw", 7.5, 3.8, "caution"),
+    Edge("generator_starting", "sources.generator.rating_kw", 3.8, 3, "fail", "caution", 1.25 / 1.5),
+    Edge("generator_starting", "sources.generator.rating_kw", 16, 8, "caution",
+         extra={"controller.starting": "direct"}),
+    Edge("generator_loading", "sources.generator.rating_kw", 7.5, 15, "caution"),
+    Edge("generator_loading", "sources.generator.rating_kw", 7.5, 3, "caution"),
+    Edge("dc_cable_drop", "cables.dc.length_m", 30, 300),
+    Edge("dc_cable_ampacity", "cables.dc.ambient_temperature_c", 30, 65),
+    Edge("dc_cable_ampacity", "cables.dc.ampacity_a", 40, 5),
+    Edge("ac_cable_drop", "cables.ac.length_m", 25, 400),
+    Edge("ac_cable_ampacity", "cables.ac.ambient_temperature_c", 30, 69 - 4),
+    Edge("drop_cable_drop", "cables.drop.length_m", 85, 600),
+    Edge("drop_cable_ampacity", "cables.drop.ambient_temperature_c", 30, 65),
+    Edge("drop_cable_length", "cables.drop.length_m", 85, 60),
+    Edge("days_held", "tank.volume_m3", 50, 10, "caution"),
+    Edge("busiest_hour", "tank.volume_m3", 50, 1),
+    Edge("refill_time", "tank.volume_m3", 50, 400, "caution"),
+    Edge("inlet_height", "pipeline.rise_to_tank_inlet_m", 14, 8),
+    Edge("outlet_head", "tank.outlet_height_m", 8, 3, "caution"),
+    Edge("outlet_head", "tank.outlet_height_m", 5, -4, "fail", "caution", 2 / 7),
+    Edge("per_person", "demand.users.0.litres_per_person_day", 25, 16, "caution"),
+    Edge("yield_through_life", "demand.users.0.count", 900, 2150, "caution"),
+]
+# fmt: on
+
+
+def _number(value: float | str | None) -> float:
+    assert isinstance(value, float | int)
+    return float(value)
+
+
+@pytest.mark.parametrize("edge", EDGES, ids=lambda edge: f"{edge.key}-{edge.path}-{edge.then}")
+def test_the_check_turns_at_its_limit(edge: Edge) -> None:
+    good, bad = edge.verdict(edge.good), edge.verdict(edge.bad)
+    assert (good.outcome, bad.outcome) == (edge.before, edge.then)
+    if edge.before == "pass":
+        assert good.mend == ""
+    assert bad.mend
+
+    def gap(value: float) -> float:
+        verdict = edge.verdict(value)
+        return _number(verdict.value) - edge.factor * _target(verdict, edge)
+
+    turn = brentq(gap, edge.good, edge.bad, xtol=1e-12, rtol=1e-13)
+    step = 1e-4 * (edge.bad - edge.good)
+    assert edge.verdict(turn - step).outcome == edge.before
+    assert edge.verdict(turn + step).outcome == edge.then
+    at = edge.verdict(turn)
+    assert _number(at.value) == pytest.approx(edge.factor * _target(at, edge), rel=1e-7, abs=1e-7)
+
+
+RANGES = {"rated_figures": (20, 75), "velocity": (0.5, 2), "power_ratio": (1.2, 2), "generator_loading": (30, 70)}
+
+
+def _target(verdict: Verdict, edge: Edge) -> float:
+    """The limit that the edge aims at: of a range, the end on the bad side."""
+    if edge.factor == 1.0 and edge.key in RANGES:
+        bad = edge.verdict(edge.bad)
+        return float(min(RANGES[edge.key], key=lambda end: abs(end - _number(bad.limit))))
+    if edge.key in ("duty_flow", "grid_frequency", "generator_frequency", "dc_window", "ac_window", "grid_voltage"):
+        return _bound(verdict, edge)
+    return _number(verdict.limit)
+
+
+def _bound(verdict: Verdict, edge: Edge) -> float:
+    """The limit at this point, if the verdict tells of the end aimed at; else the one that the bad end tells of."""
+    bad = edge.verdict(edge.bad)
+    if edge.key in ("duty_flow", "grid_frequency", "generator_frequency"):
+        return _number(bad.limit)
+    return _number(verdict.limit)
+
+
+def test_every_number_is_told_with_unit_and_source() -> None:
+    for verdict in checked(site()).values():
+        assert verdict.outcome == "pass", verdict
+        assert verdict.mend == ""
+        assert verdict.why.endswith(".")
+        assert verdict.source
+        if isinstance(verdict.value, float):
+            assert verdict.unit, verdict
