@@ -254,3 +254,37 @@ def test_help_imports_none_of_the_heavy_libraries() -> None:
         "assert not heavy, heavy"
     )
     subprocess.run([sys.executable, "-c", code], check=True)
+
+
+def test_check_names_what_fails_and_strict_ends_with_one(tmp_path: Path) -> None:
+    text = HILL.read_text(encoding="utf-8")
+    file = tmp_path / "site.toml"
+    text = text.replace("modules_in_series = 5", "modules_in_series = 12")
+    text = text.replace("dc_voltage_max_v = 340", "dc_voltage_max_v = 340\ndc_voltage_limit_v = 400")
+    file.write_text(text, encoding="utf-8")
+    code, out, _ = planner("check", file)
+    assert code == 0
+    assert "✗ fail" in out
+    assert "Mend:" in out
+    assert planner("check", file, "--strict")[0] == 1
+    assert planner("check", HILL, "--strict")[0] == 0
+    assert planner("check", file, "--quiet")[1] == ""
+
+
+def test_a_form_runs_like_its_scenario(quick: Path, tmp_path: Path) -> None:
+    form = tmp_path / "by-form.xlsx"
+    assert planner("form", form, "--from", quick)[0] == 0
+    assert planner("run", form, "--outputs", tmp_path / "out", "--quiet")[0] == 0
+    assert planner("run", quick, "--outputs", tmp_path / "out", "--quiet")[0] == 0
+    by_form = json.loads((tmp_path / "out" / "by-form.json").read_text(encoding="utf-8"))
+    assert by_form == json.loads((tmp_path / "out" / "quick.json").read_text(encoding="utf-8"))
+
+
+def test_a_blank_form_says_what_is_missing_by_cell(tmp_path: Path) -> None:
+    form = tmp_path / "blank.xlsx"
+    assert planner("form", form)[0] == 0
+    code, _, err = planner("run", form, "--outputs", tmp_path / "out")
+    assert code == 2
+    assert err.count("\n") > 10
+    assert "latitude" in err.lower()
+    assert not (tmp_path / "out").exists()

@@ -257,7 +257,7 @@ class _SheetWriter:
 
     def _table(self, table: Table) -> None:
         looks, sheet = self._looks, self._sheet
-        first = 0 if table.headers[0][0] in ("name", "option") else VALUE_COLUMN
+        first = 0 if table.slots[0].entry.text else VALUE_COLUMN
         columns = list(enumerate(table.headers, start=first))
         self._last_column = max(self._last_column, columns[-1][0])
         self._row += 1

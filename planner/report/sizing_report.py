@@ -67,7 +67,7 @@ def _best_table(sizing: Sizing) -> Table:
         design = option.nearest
         table.add_row(
             option.name,
-            "✓ yes" if option.best else f"✗ by {option.misses_by_percent:.1f}",
+            "✓ yes" if option.best else "✗ no",
             *_design_cells(design),
             *_money_cells(design),
             f"{option.grid.count:,}",
@@ -169,7 +169,7 @@ def _answer(page: Page, sizing: Sizing, sentences: Sequence[str]) -> None:
 _COLUMNS: tuple[str, ...] = (
     "Supply option", "Strings", "Modules", "PV array (kW)", "Tank (m3)", "Switch starts (%)", "Switch stops (%)",
     "Starts at (m3 from the bottom)", "Stops at (m3 from the bottom)", "Hours of top-up", "Pump", "Pipes",
-    "Delivered (%)", "Worst year (%)", "Meets the target", "Grid (kWh/year)", "Fuel (L/year)",
+    "Delivered (%)", "Worst year (%)", "Longest run of short days", "Meets the target", "Grid (kWh/year)", "Fuel (L/year)",
 )  # fmt: skip
 _MONEY = ("Build cost", "Present cost", "Yearly cost", "Cost of water per m3")
 
@@ -198,6 +198,7 @@ def _row(design: SizedDesign) -> list[tuple[str | float | None, Kind]]:
         ("; ".join(design.pipes) or "as given", "wrap"),
         (100 * design.delivered_share, "two"),
         (100 * design.worst_year_share, "two"),
+        (design.longest_short_days, "whole"),
         ("yes" if design.meets_service else "no", "centre"),
         (design.grid_kwh_per_year, "whole"),
         (design.fuel_l_per_year, "whole"),
@@ -313,6 +314,7 @@ def _option_data(option: OptionSizing) -> dict[str, Any]:
         "left_out": list(option.grid.left_out),
         "meets_service": option.best is not None,
         "misses_by_percent": option.misses_by_percent,
+        "misses_by_days": option.misses_by_days,
         "design": _design_data(option.nearest),
         "runners_up": [_design_data(design) for design in option.runners_up[:RUNNERS_IN_BOOK]],
         "trade_off": [_design_data(design) for design in option.front],

@@ -109,11 +109,16 @@ def _write_answer(page: Page, swept: SweepResult, said: Sequence[str]) -> None:
             page.put(page.row, 0, key.text)
             page.put(page.row, 1, results.plan.mode)
             page.put(page.row, 2, np.nan if key.base is None else key.base, "general", word="chosen by the tool")
-            page.put(page.row, 3, float(np.nanmin(values_of_key)), "general")
-            page.put(page.row, 4, float(np.nanmax(values_of_key)), "general")
+            page.put(page.row, 3, _short(np.nanmin(values_of_key)), "general")
+            page.put(page.row, 4, _short(np.nanmax(values_of_key)), "general")
             page.put(page.row, 5, key.unit.replace("money", currency))
             page.put(page.row, 6, _STAGES[key.stage])
             page.row += 1
+
+
+def _short(value: float) -> float:
+    """Round to four figures, for people."""
+    return float(f"{value:.4g}")
 
 
 def _write_problems(page: Page, swept: SweepResult) -> None:

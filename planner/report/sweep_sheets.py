@@ -118,7 +118,7 @@ def write_grid(page: Page, book: Any, base: Base, results: Results) -> None:
                     "categories": page.range_of(first, 0, last, 0),
                     "values": page.range_of(first, 2 + place, last, 2 + place),
                     "line": LINES[number],
-                    "marker": {"type": MARKERS[number], "size": 6},
+                    "marker": _marker(number, 6),
                 }
             )
         chart.set_x_axis(axis(names[0], "General"))
@@ -213,7 +213,7 @@ def _write_percentiles(page: Page, book: Any, base: Base, results: Results) -> N
                     "categories": page.range_of(first + place, 1, first + place, len(PERCENTS)),
                     "values": page.range_of(page.row - 1, 1, page.row - 1, len(PERCENTS)),
                     "line": LINES[number],
-                    "marker": {"type": MARKERS[number], "size": 6},
+                    "marker": _marker(number, 6),
                 }
             )
         chart.set_x_axis(axis(label))
@@ -245,6 +245,7 @@ def write_weather(page: Page, book: Any, spread: WeatherSpread) -> None:
         f"{spread.years} years ({kind}), each with the demand of life year {spread.life_year} and the array as aged by "
         "then, beginning with the tank half full; outages of the grid are drawn anew for each year.",
     )
+    page.fix_width(0, 24)
     page.heading("Worst year in ten: delivered share that nine years in ten reach or exceed (%)", len(spread.options))
     page.header(["", *spread.options])
     for label, values in (
@@ -273,7 +274,7 @@ def write_weather(page: Page, book: Any, spread: WeatherSpread) -> None:
                 "name": spread.options[place],
                 "categories": page.range_of(first, 0, page.row - 1, 0),
                 "values": page.range_of(first, 1 + int(place), page.row - 1, 1 + int(place)),
-                "marker": {"type": MARKERS[number], "size": 7},
+                "marker": _marker(number, 7),
             }
         )
     years = spread.irradiation_kwh_m2
@@ -288,6 +289,11 @@ def write_weather(page: Page, book: Any, spread: WeatherSpread) -> None:
 def _leading(base: Base) -> list[int]:
     """Places of the options shown in a chart, best first."""
     return base.ranking()[:SHOWN_OPTIONS]
+
+
+def _marker(number: int, size: int) -> dict[str, Any]:
+    colour = LINES[number]["color"]
+    return {"type": MARKERS[number], "size": size, "fill": {"color": colour}, "border": {"color": colour}}
 
 
 def _unit(unit: str, currency: str) -> str:

@@ -87,6 +87,13 @@ class Service(Model):
     worst_year_share_percent: Percent | None = optional(
         "Least share that must be delivered in the worst year", "%", absent="no such condition"
     )
+    longest_short_days: int | None = optional(
+        "Longest run of short days allowed in any year; a day is short where more than a tenth of its water is missing",
+        "days",
+        absent="no such condition",
+        ge=0,
+        le=365,
+    )
     options: list[str] = several(
         "Supply options to compare, such as 'solar + grid'; none means all the described sources allow"
     )

@@ -96,6 +96,8 @@ def meets(outcome: Outcome, scenario: Scenario) -> NDArray[np.bool_]:
     enough = outcome.delivered_share >= service.delivered_share_percent / 100 - _ROUNDING
     if service.worst_year_share_percent is not None:
         enough &= outcome.worst_year_share >= service.worst_year_share_percent / 100 - _ROUNDING
+    if service.longest_short_days is not None:
+        enough &= outcome.longest_short_days.max(axis=-1) <= service.longest_short_days
     return np.asarray(enough)
 
 

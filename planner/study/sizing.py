@@ -53,6 +53,7 @@ class Candidates:
     level: Integers
     delivered_share: Array
     worst_year_share: Array
+    longest_short_days: Array
     meets_service: NDArray[np.bool_]
     meets_rest: NDArray[np.bool_]
     capital_cost: Array
@@ -79,6 +80,7 @@ class SizedDesign:
     hours: str
     delivered_share: float
     worst_year_share: float
+    longest_short_days: float
     meets_service: bool
     capital_cost: float
     present_cost: float
@@ -110,7 +112,9 @@ class OptionSizing:
     nearest : SizedDesign
         The best, or else the one that misses the target by least (the cheapest of these).
     misses_by_percent : float
-        By how many percentage points `nearest` misses what it misses most; 0 where it meets the target.
+        By how many percentage points `nearest` misses the share that it misses most; 0 where it misses none.
+    misses_by_days : float
+        By how many days in a row it goes beyond the longest run of short days allowed; 0 where it does not.
     runners_up : tuple of SizedDesign
         Others that meet the target at no more than 2 percent above the best, cheapest first.
     front : tuple of SizedDesign
@@ -137,6 +141,7 @@ class OptionSizing:
     best: SizedDesign | None
     nearest: SizedDesign
     misses_by_percent: float
+    misses_by_days: float
     runners_up: tuple[SizedDesign, ...]
     front: tuple[SizedDesign, ...]
     least_cost_at: tuple[tuple[float, SizedDesign | None], ...]
@@ -212,9 +217,11 @@ def size_scenario(
     return Sizing(scenario, tuple(options), tuple(option.name for option in order))
 
 
-def _rank(option: OptionSizing) -> tuple[bool, float, float]:
+def _rank(option: OptionSizing) -> tuple[bool, float, float, float]:
     cost = option.nearest.present_cost
-    return (False, cost, 0.0) if option.best is not None else (True, option.misses_by_percent, cost)
+    if option.best is not None:
+        return (False, 0.0, 0.0, cost)
+    return (True, option.misses_by_percent, option.misses_by_days, cost)
 
 
 class _Table:
@@ -258,6 +265,7 @@ class _Table:
         found = {
             "delivered_share": outcome.delivered_share,
             "worst_year_share": outcome.worst_year_share,
+            "longest_short_days": outcome.longest_short_days.max(axis=-1),
             "meets_service": meets(outcome, own),
             "meets_rest": meets(outcome, own.model_copy(update={"service": any_share})),
             "capital_cost": life.capital_cost,
@@ -289,7 +297,10 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
     cost, share = candidates.present_cost, candidates.delivered_share
     best = cheapest(cost, candidates.meets_service)
     misses = 100 * _shortfall(candidates, service.delivered_share_percent, service.worst_year_share_percent)
-    nearest = best if best is not None else cheapest(cost, misses <= misses.min() + 1e-7)
+    allowed = np.inf if service.longest_short_days is None else service.longest_short_days
+    over = np.maximum(candidates.longest_short_days - allowed, 0.0)
+    least = misses <= misses.min() + 1e-7
+    nearest = best if best is not None else cheapest(cost, least & (over <= over[least].min()))
     assert nearest is not None
     reaches = [(percent, cheapest(cost, share >= percent / 100 - _ROUNDING)) for percent in sorted({*TARGETS, target})]
     shown = _Shown(grid, candidates)
@@ -300,7 +311,8 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
         candidates=candidates,
         best=None if best is None else shown.design(best),
         nearest=shown.design(nearest),
-        misses_by_percent=0.0 if best is not None else float(misses[nearest]),
+        misses_by_percent=float(misses[nearest]) if best is None else 0.0,
+        misses_by_days=float(over[nearest]),
         runners_up=() if best is None else shown.designs(_within(candidates, best, np.ones(cost.size, dtype=bool))),
         front=shown.designs(pareto_front(cost, share)),
         least_cost_at=tuple((percent, None if at is None else shown.design(at)) for percent, at in reaches),
@@ -400,6 +412,7 @@ class _Shown:
                 for name in (
                     "delivered_share",
                     "worst_year_share",
+                    "longest_short_days",
                     "capital_cost",
                     "present_cost",
                     "equivalent_yearly_cost",

@@ -43,6 +43,11 @@ def misses_words(option: OptionSizing) -> str:
         return (
             f"{best} {100 * nearest.delivered_share:.1f} percent and misses the target of {target:g} percent by {short}"
         )
+    if option.misses_by_percent == 0:
+        return (
+            f"the best of {option.grid.count} candidates is short on {nearest.longest_short_days:.0f} days in a row, "
+            f"{option.misses_by_days:.0f} more than allowed"
+        )
     worst = 100 * nearest.worst_year_share
     return f"{best} {worst:.1f} percent in its worst year and misses what is asked of that year by {short}"
 

@@ -76,6 +76,9 @@ def _runner_up(study: Study) -> str | None:
 
 def _misses(option: OptionResult, study: Study) -> str:
     short = study.scenario.service.delivered_share_percent - 100 * option.delivered_share
+    longest, allowed = option.outcome.longest_short_days.max(), study.scenario.service.longest_short_days
+    if short < 0.05 and allowed is not None and longest > allowed:
+        return f"{option.name} falls short on {longest:.0f} days in a row, {allowed} being allowed"
     if short < 0.05:
         return f"{option.name} falls short in its worst year, with {100 * option.worst_year_share:.1f} percent"
     return f"{option.name} falls short by {short:.1f} percentage points"

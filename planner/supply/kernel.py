@@ -23,6 +23,8 @@ Array = NDArray[np.float64]
 
 _TINY = 1e-9
 _DAY = 24
+SHORT_DAY = 0.1
+"""A day is short where more than this share of its water is missing: assumed, common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -81,7 +83,8 @@ class Totals:
 
     `shortfall_m3` is demand not met, `idle_m3` and `idle_kwh` the sun's pumping that found no room, `sun_shift_kwh` the
     change of solar energy used through top-up. `grid` and `generator` hold what those sources did in the columns they
-    serve, or None. `start_m3` and `end_m3` (variants, columns) are the tank's first and last levels.
+    serve, or None. `start_m3` and `end_m3` (variants, columns) are the tank's first and last levels,
+    `longest_short_days` (variants, columns) the longest run of short days.
     """
 
     shortfall_m3: Array
@@ -92,6 +95,7 @@ class Totals:
     generator: TopUpTotals | None
     start_m3: Array
     end_m3: Array
+    longest_short_days: Array
 
 
 @dataclass(frozen=True)
@@ -175,6 +179,7 @@ def run_hours(
     if grid is not None and generator is not None:
         slots[1].after(slots[0])
     limit = _DailyLimit(daily_limit_m3, shape) if daily_limit_m3 is not None else None
+    short_days = _ShortDays(draw_m3, shape)
     record = Trace(*(np.zeros((hours, *shape)) for _ in range(5))) if trace else None
 
     for hour in range(hours):
@@ -200,7 +205,9 @@ def run_hours(
         if of_day == _DAY - 1:
             day = slice(hour + 1 - _DAY, hour + 1)
             month = months[hour]
-            sums["shortfall_m3"][month] += day_short.sum(axis=0)
+            missing = day_short.sum(axis=0)
+            sums["shortfall_m3"][month] += missing
+            short_days.count(hour // _DAY, missing)
             sums["idle_m3"][month] += day_idle.sum(axis=0)
             sums["idle_kwh"][month] += _weighted(day_idle, sun_kwh_per_m3[day])
             for slot in slots:
@@ -215,6 +222,7 @@ def run_hours(
         generator=served[-1] if generator is not None else None,
         start_m3=first,
         end_m3=level,
+        longest_short_days=short_days.longest,
     )
     return totals, record
 
@@ -223,6 +231,21 @@ def _weighted(day: Array, weights: Array) -> Array:
     """Sum (hours, variants, columns) over the hours, each weighted by (hours, columns)."""
     result: Array = np.einsum("hvk,hk->vk", day, weights)
     return result
+
+
+class _ShortDays:
+    """Runs of short days in each case."""
+
+    def __init__(self, draw_m3: Array, shape: tuple[int, ...]) -> None:
+        by_day = draw_m3.reshape(-1, _DAY, draw_m3.shape[1]).sum(axis=1)
+        self.bearable_m3 = SHORT_DAY * by_day + _TINY
+        self.run, self.longest = np.zeros(shape), np.zeros(shape)
+
+    def count(self, day: int, missing_m3: Array) -> None:
+        """Lengthen or end the runs with one day."""
+        self.run += 1
+        self.run *= missing_m3 > self.bearable_m3[day]
+        np.maximum(self.longest, self.run, out=self.longest)
 
 
 class _Slot:

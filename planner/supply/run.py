@@ -97,8 +97,8 @@ class Outcome:
     """What one option did: arrays (variants, strings, years, 12), the grid's energy with bands as last axis.
 
     `solar_m3` is water pumped by the sun, `grid_m3` and `generator_m3` water those added, `delivered_m3` = demand less
-    shortfall (leakage included in both), `solar_kwh` DC energy used, `idle_kwh` DC energy not used. `level_start_m3`
-    and `level_end_m3` are (variants, strings, years).
+    shortfall (leakage included in both), `solar_kwh` DC energy used, `idle_kwh` DC energy not used. `level_start_m3`,
+    `level_end_m3` and `longest_short_days` (the longest run of short days) are (variants, strings, years).
     """
 
     name: str
@@ -117,6 +117,7 @@ class Outcome:
     fuel_l: Array
     level_start_m3: Array
     level_end_m3: Array
+    longest_short_days: Array
     trace: Trace | None = None
 
     def at(self, variant: int, string: int) -> Outcome:
@@ -319,6 +320,7 @@ def _outcome(
         fuel_l=fuel,
         level_start_m3=totals.start_m3[:, block].reshape(shape),
         level_end_m3=totals.end_m3[:, block].reshape(shape),
+        longest_short_days=totals.longest_short_days[:, block].reshape(shape),
         trace=_trace_of(record, block),
     )
 

@@ -106,7 +106,8 @@ def _ground() -> tuple[Place, WeatherYears]:
 def place_and_weather(scenario: Scenario) -> tuple[Place, WeatherYears]:
     """Weather of the full site, at the altitude of a scenario; made once."""
     place, weather = _ground()
-    return replace(place, altitude_m=scenario.site.altitude_m or place.altitude_m), weather
+    altitude_m = scenario.site.altitude_m
+    return place if altitude_m is None else replace(place, altitude_m=altitude_m), weather
 
 
 def basis(scenario: Scenario) -> Basis:

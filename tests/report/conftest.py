@@ -10,6 +10,8 @@ import openpyxl
 import pytest
 
 from planner.checks.cautions import cautions
+from planner.checks.of_study import study_verdicts
+from planner.checks.of_study import study_verdicts
 from planner.report.workbook import write_workbook
 from planner.study.compare import Study
 from planner.study.words import sentences
@@ -70,7 +72,7 @@ class Written:
 
 def write(study: Study, path: Path) -> None:
     """Write a study's workbook with its own words."""
-    write_workbook(study, sentences(study), cautions(study), path)
+    write_workbook(study, sentences(study), cautions(study), path, study_verdicts(study))
 
 
 def _written(changes: dict[str, Any], folder: Path) -> Written:

@@ -147,6 +147,30 @@ def test_a_worst_year_condition_is_part_of_the_target() -> None:
     assert (option.candidates.worst_year_share[serving] >= asked / 100 - 1e-9).all()
     assert option.best is not None
     assert option.best.present_cost == option.candidates.present_cost[serving].min()
+    # Cheaper candidates that miss the target are neither best nor runners-up.
+    assert option.candidates.present_cost[~serving].min() < option.best.present_cost
+    assert all(design.meets_service for design in option.runners_up)
+
+
+def test_a_longest_run_of_short_days_is_part_of_the_target() -> None:
+    runs = small_sizing().option(MIXED).candidates.longest_short_days
+    assert runs.min() < runs.max()
+    allowed = int(runs.min())
+    option = sized(MIXED, SIZE, service__longest_short_days=allowed, service__delivered_share_percent=50.0).option(
+        MIXED
+    )
+    np.testing.assert_array_equal(option.candidates.meets_service, runs <= allowed)
+    assert option.best is not None
+    assert option.best.longest_short_days <= allowed
+    sunny = {"strings": [1], "tanks_m3": [10.0]}
+    none = sized(
+        "solar", sunny, service__longest_short_days=0, service__delivered_share_percent=1.0, tank__volume_m3=10.0,
+        sources__solar__strings=1,
+    )  # fmt: skip
+    missed = none.option("solar")
+    assert missed.best is None
+    assert (missed.misses_by_percent, missed.misses_by_days) == (0.0, missed.nearest.longest_short_days)
+    assert f"{missed.misses_by_days:.0f} more than allowed" in sizing_sentences(none)[0]
 
 
 def test_the_next_percent_is_the_step_of_the_least_cost() -> None:

@@ -255,7 +255,8 @@ def _default(field: FieldInfo, unit: str, extra: dict[str, Any]) -> str:
     if field.default is PydanticUndefined:
         return "none"
     value = field.default
-    shown = f"{figure(value) if isinstance(value, int | float) else cell_of(value, entry_of(field))} {unit}".strip()
+    number = isinstance(value, int | float) and not isinstance(value, bool)
+    shown = f"{figure(value) if number else cell_of(value, entry_of(field))} {unit}".strip()
     source = extra.get("default_source", "")
     return f"{shown} ({source})" if source else shown
 

@@ -1,0 +1,185 @@
+"""Keys by their path, and the stage that each touches."""
+
+from __future__ import annotations
+
+from dataclasses import is_dataclass, replace
+from types import SimpleNamespace
+from typing import Any
+
+import numpy as np
+import pytest
+
+from planner.scenario.errors import InputError
+from planner.scenario.reader import check_scenario
+from planner.study.design import designs_of, ground_of, option_of
+from planner.study.search import given_levels
+from planner.study.site import place_of, weather_of
+from planner.study.sweep.keys import SIZES, Key, key_of, numeric_keys, parts_of, stage_of, with_value
+from planner.supply.run import Option
+from tests.study.sweep.cases import EXAMPLES, school, school_raw
+
+
+def test_list_entries_count_from_one() -> None:
+    key = key_of(school(), "demand.users[2].count", "here")
+    assert key.path == ("demand", "users", 1, "count")
+    assert key.base == 95
+
+
+def test_a_key_that_is_not_in_the_file_has_its_default() -> None:
+    assert key_of(school(), "demand.users[1].litres_per_person_day", "here").base == 6
+    assert key_of(school(), "controller.efficiency_percent", "here").base == 96
+
+
+def test_a_value_within_an_override_is_a_key() -> None:
+    scenario = school(overrides={"solar + grid": {"tank": {"volume_m3": 30}}})
+    key = key_of(scenario, "overrides.'solar + grid'.tank.volume_m3", "here")
+    assert (key.base, key.stage) == (30, "design")
+    changed = check_scenario(with_value(school_raw(overrides={"solar + grid": {"tank": {"volume_m3": 30}}}), key, 40), "")
+    assert changed.overrides["solar + grid"]["tank"]["volume_m3"] == 40
+
+
+@pytest.mark.parametrize(
+    ("text", "nearest"),
+    [
+        ("finance.discount_rate", "finance.discount_rate_percent"),
+        ("demand.users[9].count", "demand.users[2].count"),
+        ("sources.generator.fuel_price", "sources.generator.fuel_price_per_l"),
+    ],
+)
+def test_an_unknown_path_names_the_nearest(text: str, nearest: str) -> None:
+    with pytest.raises(InputError, match="is no key of this scenario") as caught:
+        key_of(school(), text, "sweep.grid[1].key")
+    assert f"'{nearest}'" in str(caught.value)
+    assert caught.value.problems[0].key == "sweep.grid[1].key"
+
+
+@pytest.mark.parametrize("text", ["site.place", "demand.users[1]", "weather.kind", "controller.mode", "sources.grid"])
+def test_a_key_that_is_no_number_is_refused(text: str) -> None:
+    with pytest.raises(InputError, match="is not a number; the nearest that there is: '"):
+        key_of(school(), text, "here")
+
+
+@pytest.mark.parametrize("text", ["", "..", "a b", "[", "demand.users[0].count", "x[99999999999]", "'", "demand.users[1"])
+def test_any_text_at_all_is_answered(text: str) -> None:
+    with pytest.raises(InputError, match="the nearest that there is"):
+        key_of(school(), text, "here")
+
+
+def test_paths_are_read_as_they_are_written() -> None:
+    for text, key in numeric_keys(school(overrides={"solar + grid": {"tank": {"volume_m3": 30}}})).items():
+        assert parts_of(text) == key.path
+
+
+def test_setting_a_key_changes_that_key_alone() -> None:
+    raw = school_raw()
+    before = school_raw()
+    for key in numeric_keys(school()).values():
+        changed = with_value(raw, key, 7)
+        node = changed
+        for part in key.path:
+            node = node[part]  # type: ignore[index]
+        assert node == 7
+    assert raw == before
+
+
+@pytest.mark.parametrize(
+    ("text", "stage"),
+    [
+        ("site.latitude_deg", "weather"),
+        ("weather.ghi_kwh_m2_day[3]", "weather"),
+        ("seed", "weather"),
+        ("finance.life_years", "weather"),
+        ("demand.users[1].count", "design"),
+        ("tank.volume_m3", "design"),
+        ("sources.grid.outages.hours_per_day", "design"),
+        ("sources.solar.module.power_w", "design"),
+        ("sources.solar.module.price", "money"),
+        ("sources.grid.tariff.blocks[1].price_per_kwh", "money"),
+        ("sources.generator.life_hours", "money"),
+        ("finance.discount_rate_percent", "money"),
+        ("service.delivered_share_percent", "money"),
+        ("pump.life_years", "money"),
+        ("tank.sizes[2].price", "money"),
+    ],
+)
+def test_the_stage_follows_from_the_section(text: str, stage: str) -> None:
+    assert key_of(school(), text, "here").stage == stage
+
+
+def test_hours_of_a_band_touch_the_design() -> None:
+    assert stage_of(("sources", "grid", "tariff", "bands", 0, "hours", 0, 1)) == "design"
+    assert stage_of(("overrides", "grid", "pump", "price")) == "money"
+
+
+def test_prices_are_told_by_their_unit() -> None:
+    keys = numeric_keys(school())
+    assert keys["pump.price"].is_price
+    assert keys["sources.grid.tariff.fixed_charge_per_month"].is_price
+    assert not keys["finance.discount_rate_percent"].is_price
+    assert not keys["pump.life_years"].is_price
+    assert not keys["sources.grid.line_length_m"].is_price
+
+
+def _moved(key: Key) -> float:
+    """Another value that the models allow for nearly every key."""
+    if key.base is None:
+        return 50.0
+    if key.whole:
+        return key.base + 1
+    return key.base * 0.9 if key.base else 0.7
+
+
+def _same(one: Any, other: Any) -> bool:
+    """Whether two values hold the same numbers, however deep."""
+    if isinstance(one, np.ndarray):
+        return np.array_equal(one, other)
+    if isinstance(one, tuple | list):
+        return len(one) == len(other) and all(map(_same, one, other))
+    if is_dataclass(one):
+        return all(_same(value, getattr(other, name)) for name, value in vars(one).items())
+    return bool(one == other)
+
+
+def test_no_money_key_changes_anything_that_goes_into_the_hours() -> None:
+    raw = school_raw(finance={"life_years": 1}, service={"options": ["solar + grid + generator"]})
+    raw["sources"]["grid"]["tariff"] |= {"demand_charge_per_kw_month": 1.0}
+    ground = ground_of(check_scenario(raw, "test"), EXAMPLES)
+
+    def into_the_hours(changed: dict[str, Any]) -> Option:
+        here = replace(ground, scenario=check_scenario(changed, "test"))
+        design = designs_of(here)[0]
+        start, stop = given_levels(design)
+        return option_of(design, here, [1], [20.0], [start], [stop])
+
+    base = into_the_hours(raw)
+    tried = 0
+    for key in numeric_keys(ground.scenario).values():
+        if key.stage != "money":
+            continue
+        try:
+            option = into_the_hours(with_value(raw, key, _moved(key)))
+        except InputError:
+            continue
+        tried += 1
+        assert _same(option, base), key.text
+    assert tried > 50
+    fuel = numeric_keys(ground.scenario)["sources.generator.marginal_l_per_kwh"]
+    assert not _same(into_the_hours(with_value(raw, fuel, 0.3)), base)
+
+
+def test_the_weather_is_made_from_the_weather_keys_alone() -> None:
+    scenario = school()
+    bare = SimpleNamespace(
+        site=scenario.site,
+        weather=scenario.weather,
+        seed=scenario.seed,
+        finance=SimpleNamespace(life_years=scenario.finance.life_years),
+    )
+    weather = weather_of(bare, place_of(bare), EXAMPLES)  # type: ignore[arg-type]
+    assert np.array_equal(weather.ghi_w_m2, weather_of(scenario, place_of(scenario), EXAMPLES).ghi_w_m2)
+    read = {key.path[0] for key in numeric_keys(scenario).values() if key.stage == "weather"}
+    assert read == {"site", "weather", "seed", "finance"}
+
+
+def test_every_size_is_a_key() -> None:
+    assert set(SIZES) <= set(numeric_keys(school()))

@@ -1,0 +1,25 @@
+"""Runs of short days, against counting them in the hour-by-hour record."""
+
+from __future__ import annotations
+
+from itertools import groupby
+
+import numpy as np
+
+from planner.supply.kernel import SHORT_DAY, run_hours
+from tests.supply.cases import make_cases
+
+
+def test_the_longest_run_of_short_days_is_that_of_the_record() -> None:
+    arguments = make_cases(2, 3, 5, days=120).arguments
+    totals, record = run_hours(**arguments, trace=True)
+    assert record is not None
+    missing = record.shortfall_m3.reshape(120, 24, *record.shortfall_m3.shape[1:]).sum(axis=1)
+    drawn = arguments["draw_m3"].reshape(120, 24, -1).sum(axis=1)
+    longest = np.zeros(missing.shape[1:])
+    for variant, column in np.ndindex(longest.shape):
+        short = [missing[day, variant, column] > SHORT_DAY * drawn[day, column] for day in range(120)]
+        longest[variant, column] = max((len(list(run)) for is_short, run in groupby(short) if is_short), default=0)
+    np.testing.assert_array_equal(totals.longest_short_days, longest)
+    assert 0 < np.unique(longest).size
+    assert longest.max() > longest.min()
