@@ -54,7 +54,7 @@ def _held(basis: Basis) -> Verdict:
         "The tank carries the users over cloud, outage and repair.",
         ""
         if outcome == "pass"
-        else f"a tank of at least {figure(needed)} m3, or accept less where a second source stands by",
+        else f"a tank of {needed + 0.05:.1f} m3, or less where a second source stands by",
         "one day's demand: Recommended Standards for Water Works 7.0.1, from memory; the hourly run says what suffices",
     )
 

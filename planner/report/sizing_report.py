@@ -169,7 +169,8 @@ def _answer(page: Page, sizing: Sizing, sentences: Sequence[str]) -> None:
 _COLUMNS: tuple[str, ...] = (
     "Supply option", "Strings", "Modules", "PV array (kW)", "Tank (m3)", "Switch starts (%)", "Switch stops (%)",
     "Starts at (m3 from the bottom)", "Stops at (m3 from the bottom)", "Hours of top-up", "Pump", "Pipes",
-    "Delivered (%)", "Worst year (%)", "Longest run of short days", "Meets the target", "Grid (kWh/year)", "Fuel (L/year)",
+    "Delivered (%)", "Worst year (%)", "Longest run of short days", "Meets the target",
+    "Grid (kWh/year)", "Fuel (L/year)",
 )  # fmt: skip
 _MONEY = ("Build cost", "Present cost", "Yearly cost", "Cost of water per m3")
 

@@ -19,6 +19,7 @@ from planner.money.quantities import bill_of_quantities
 from planner.scenario.scenario import Scenario
 from planner.study.candidates import CandidateGrid, Levels, Setup, candidate_grid
 from planner.study.design import Ground, designs_of, ground_of, option_of
+from planner.study.front import cheapest, pareto_front
 from planner.study.search import Choice, choose_all, meets, quantities_of
 from planner.supply.run import run_options
 
@@ -324,23 +325,6 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
     )
 
 
-def cheapest(cost: Array, allowed: NDArray[np.bool_]) -> int | None:
-    """Place of the least cost among those allowed, the first of equals; None where none is allowed."""
-    if not allowed.any():
-        return None
-    least = cost[allowed].min()
-    return int(np.flatnonzero(allowed & (cost <= least + abs(least) * _ROUNDING))[0])
-
-
-def pareto_front(cost: Array, share: Array) -> Integers:
-    """Places of the candidates that no other beats in both cost and share, by falling share and cost."""
-    rounded = np.round(share, 9)
-    order = np.lexsort((np.arange(cost.size), cost, -rounded))
-    before = np.minimum.accumulate(cost[order])[:-1]
-    kept = np.concatenate([[True], cost[order][1:] < before - np.abs(before) * _ROUNDING])
-    return np.asarray(order[kept], dtype=np.int64)
-
-
 def _shortfall(candidates: Candidates, share_percent: float, worst_percent: float | None) -> Array:
     """By how much the part of the target that is missed most is missed, as a fraction."""
     missed = np.maximum(share_percent / 100 - candidates.delivered_share, 0.0)
@@ -427,4 +411,4 @@ class _Shown:
         return tuple(self.design(int(place)) for place in places)
 
 
-__all__ = ["Candidates", "OptionSizing", "SizedDesign", "Sizing", "cheapest", "pareto_front", "size_scenario"]
+__all__ = ["Candidates", "OptionSizing", "SizedDesign", "Sizing", "size_scenario"]

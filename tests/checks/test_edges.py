@@ -15,7 +15,7 @@ TOPICS = {
     module.TOPIC: module for module in (nameplate, head, borehole, pipeline, array, alternating, cables, tank, water)
 }
 TOPIC_OF = {key: TOPICS[verdict.topic] for key, verdict in checked(site({"controller.power_limit_w": 4000})).items()}
-HALVINGS = 18
+HALVINGS = 15
 NAKED_MAIN = {
     "pipeline.segments.1.pipe": None,
     "pipeline.segments.1.pressure_class_bar": 16,
@@ -170,7 +170,7 @@ def test_the_check_turns_at_its_limit(edge: Edge) -> None:
             far = middle
     beyond = edge.verdict(far)
     assert beyond.outcome == edge.then
-    assert _number(beyond.value) == pytest.approx(edge.factor * _number(beyond.limit), rel=1e-4, abs=1e-4)
+    assert _number(beyond.value) == pytest.approx(edge.factor * _number(beyond.limit), rel=1e-3, abs=1e-3)
 
     # where the key is itself the value or the limit, it can be put exactly at the limit, which passes
     if edge.factor == 1 and _number(beyond.limit) == far:

@@ -17,7 +17,8 @@ from hypothesis import strategies as st
 from planner.report.sizing_report import SHEETS, write_sizing_book, write_sizing_json
 from planner.scenario.errors import InputError
 from planner.study.candidates import common_hours
-from planner.study.sizing import Sizing, cheapest, pareto_front, size_scenario
+from planner.study.front import cheapest, pareto_front
+from planner.study.sizing import Sizing, size_scenario
 from planner.study.sizing_words import sizing_sentences
 from planner.supply.availability import share_of_hours
 from tests.study.scenarios import EXAMPLES, changed, studied

@@ -1,0 +1,279 @@
+"""Running a sweep: right numbers, each stage once, nothing depending on chunks, interruption survived."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+
+import planner.study.sweep.hours as hours
+from planner.report.sweep_store import ChunkFolder, run_key
+from planner.scenario.errors import InputError
+from planner.scenario.reader import check_scenario
+from planner.scenario.scenario import Scenario
+from planner.study.compare import study_scenario
+from planner.study.sweep.engine import MEASURES, engine_of
+from planner.study.sweep.keys import numeric_keys, with_value
+from planner.study.sweep.run import Results, run_sweep
+from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
+
+AUTO = {"volume_m3": "auto"}
+MIXED = {
+    "one_at_a_time": [{"key": SCHOOL, "low": 250, "high": 450}, {"key": FUEL, "change_percent": 30}],
+    "grid": [
+        {"key": "weather.ghi_kwh_m2_day[1]", "values": [3.5, 3.9]},
+        {"key": "sources.solar.strings", "values": [1, 2]},
+        {"key": "tank.volume_m3", "values": [10, 20, 30]},
+        {"key": FUEL, "values": [1.0, 1.5]},
+    ],
+}
+
+
+def at(results: Results, variant: int, option: str) -> dict[str, float]:
+    """Measures of one variant and option."""
+    found = results.numbers[variant, results.options.index(option)]
+    return dict(zip(MEASURES, found.tolist(), strict=True))
+
+
+@pytest.mark.parametrize(
+    ("key", "value"),
+    [
+        (SCHOOL, 500.0),
+        (FUEL, 2.0),
+        ("finance.discount_rate_percent", 9.0),
+        ("sources.grid.outages.hours_per_day", 12.0),
+        ("weather.ghi_kwh_m2_day[7]", 3.9),
+        ("finance.life_years", 3.0),
+        ("sources.solar.strings", 2.0),
+        ("tank.volume_m3", 30.0),
+        ("topup.start_level_percent", 30.0),
+        ("sources.generator.minimum_run_h", 2.0),
+        ("borehole.daily_limit_m3", 12.0),
+        ("service.delivered_share_percent", 99.99),
+    ],
+)
+def test_a_variant_is_what_the_changed_scenario_gives(key: str, value: float) -> None:
+    raw = school_raw(tank={"price": None})
+    raw["tank"].pop("price")
+    swept = run_sweep(check_scenario(raw | {"sweep": {"grid": [{"key": key, "values": [value]}]}}, "test"), EXAMPLES)
+    known = numeric_keys(check_scenario(raw, "test"))
+    study = study_scenario(check_scenario(with_value(raw, known[key], value), "test"), EXAMPLES)
+    for option in study.options:
+        found = at(swept.results[0], 0, option.name)
+        assert found["present_cost"] == pytest.approx(float(option.life.present_cost), rel=1e-12)
+        assert found["levelised_cost_per_m3"] == pytest.approx(float(option.life.levelised_cost_per_m3), rel=1e-12)
+        assert found["owner_present_cost"] == pytest.approx(float(option.life.owner_present_cost), rel=1e-12)
+        assert found["delivered_share"] == pytest.approx(option.delivered_share, rel=1e-12)
+        assert found["worst_year_share"] == pytest.approx(option.worst_year_share, rel=1e-12)
+        assert bool(found["meets_service"]) == option.meets_service
+        assert (found["tank_m3"], found["strings"]) == (option.tank_m3, option.strings)
+        assert found["fuel_l_per_year"] == pytest.approx(
+            float(option.quantities.fuel_l.sum()) / study.scenario.finance.life_years
+        )
+
+
+def test_the_design_stays_that_of_the_base_case_unless_it_is_to_be_chosen_anew() -> None:
+    grid = [{"key": SCHOOL, "values": [380, 1500]}]
+    held, anew = (
+        run_sweep(school(tank=AUTO, sweep={"grid": grid, "redesign": redesign}), EXAMPLES).results[0]
+        for redesign in (False, True)
+    )
+    raw = school_raw(tank=AUTO)
+    raw["demand"]["users"][0]["count"] = 1500
+    study = study_scenario(check_scenario(raw, "test"), EXAMPLES)
+    for option in held.options:
+        assert at(held, 1, option)["tank_m3"] == at(held, 0, option)["tank_m3"]
+        assert at(anew, 0, option)["tank_m3"] == at(held, 0, option)["tank_m3"]
+        assert at(anew, 1, option)["tank_m3"] == study.option(option).tank_m3
+        assert at(anew, 1, option)["present_cost"] == pytest.approx(float(study.option(option).life.present_cost))
+    assert at(anew, 1, "solar + grid")["tank_m3"] > at(anew, 0, "solar + grid")["tank_m3"]
+
+
+def test_an_option_keeps_the_tank_that_an_override_gives_it() -> None:
+    overrides = {"grid": {"tank": {"volume_m3": 15}}}
+    swept = run_sweep(school(overrides=overrides, sweep={"grid": [{"key": "tank.volume_m3", "values": [30]}]}), EXAMPLES)
+    assert at(swept.results[0], 0, "grid")["tank_m3"] == 15
+    assert at(swept.results[0], 0, "solar")["tank_m3"] == 30
+
+
+class Calls:
+    """Counts how often the stages are entered."""
+
+    def __init__(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        self.counts = {"ground_of": 0, "designs_of": 0, "run_options": 0}
+        for name in self.counts:
+            monkeypatch.setattr(hours, name, self._counting(name, getattr(hours, name)))
+
+    def _counting(self, name: str, function: Any) -> Any:
+        def counted(*args: Any, **kwargs: Any) -> Any:
+            self.counts[name] += 1
+            return function(*args, **kwargs)
+
+        return counted
+
+
+@pytest.mark.parametrize(
+    ("table", "ground", "designs", "runs"),
+    [
+        # base case and sweep each run the hours of the scenario as it stands once
+        (random_table(400, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 0, 2, 2),
+        (random_table(30, uniform("finance.discount_rate_percent", 2, 9)), 0, 2, 2),
+        ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 0, 4, 2),
+        ({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 0, 2, 2),
+        ({"grid": [{"key": "site.altitude_m", "values": [0, 1000]}, {"key": SCHOOL, "values": [300, 400, 500]}]}, 2, 7, 2),
+    ],
+    ids=["prices", "discount rate", "demand and price", "tank", "altitude and demand"],
+)
+def test_each_stage_is_done_once_for_all_that_leaves_it_as_it_is(
+    table: dict[str, Any], ground: int, designs: int, runs: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    scenario = school(sweep=table)
+    engine_of.cache_clear()
+    calls = Calls(monkeypatch)
+    swept = run_sweep(scenario, EXAMPLES)
+    assert not swept.results[0].problems
+    assert calls.counts == {"ground_of": ground, "designs_of": designs, "run_options": runs}
+
+
+def test_the_size_of_the_chunks_changes_no_bit() -> None:
+    scenario = school(sweep=MIXED | random_table(3000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)))
+    large, small = run_sweep(scenario, EXAMPLES, chunk_seconds=100), run_sweep(scenario, EXAMPLES, chunk_seconds=0)
+    assert [results.plan.mode for results in large.results] == ["one at a time", "grid", "random"]
+    for one, other in zip(large.results, small.results, strict=True):
+        assert one.numbers.tobytes() == other.numbers.tobytes()
+        assert np.isfinite(one.measure("present_cost")).all()
+
+
+def test_a_failing_variant_is_told_and_ends_nothing() -> None:
+    table = {"grid": [{"key": "pump.max_head_m", "values": [210, 100, 125, 220]}, {"key": "tank.volume_m3", "values": [20, 0.1]}]}
+    results = run_sweep(school(sweep=table), EXAMPLES).results[0]
+    assert set(results.problems) == {1, 2, 3, 7} | ({4} if 4 in results.problems else set()) | {5}
+    assert "must be larger than rated_head_m" in results.problems[2]
+    assert "of the busiest hour" in results.problems[1]
+    assert np.isfinite(results.measure("present_cost")[[0, 6]]).all()
+    assert np.isnan(results.numbers[2]).all()
+
+
+def test_even_a_fault_of_our_own_loses_only_its_variant(monkeypatch: pytest.MonkeyPatch) -> None:
+    scenario = school(sweep={"grid": [{"key": SCHOOL, "values": [300, 400, 500, 600]}]})
+    engine_of.cache_clear()
+    true = hours.run_options
+
+    def faulty(options: Any, **more: Any) -> Any:
+        if any(option.draw_m3.sum() > most for option in options):
+            raise ZeroDivisionError("a fault")
+        return true(options, **more)
+
+    def drawn(count: int) -> float:
+        raw = school_raw()
+        raw["demand"]["users"][0]["count"] = count
+        from planner.water.demand import hourly_demand_m3
+
+        return float(hourly_demand_m3(check_scenario(raw, "test").demand, 2).sum())
+
+    most = (drawn(500) + drawn(600)) / 2
+    monkeypatch.setattr(hours, "run_options", faulty)
+    results = run_sweep(scenario, EXAMPLES).results[0]
+    assert results.problems == {3: "failed with ZeroDivisionError: a fault"}
+    assert np.isfinite(results.measure("present_cost")[:3]).all()
+
+
+def test_a_scenario_that_cannot_work_as_it_stands_is_refused() -> None:
+    with pytest.raises(InputError, match="cannot lift"):
+        run_sweep(school(pipeline={"rise_to_tank_inlet_m": 400}), EXAMPLES)
+
+
+class Interrupted(Exception):
+    """Stands for Ctrl-C."""
+
+
+def stopped_after(chunks: int) -> Any:
+    """Progress that interrupts after some chunks."""
+    seen: list[int] = []
+
+    def progress(kind: str, done: int, count: int, seconds: float) -> None:
+        seen.append(done)
+        if len(seen) == chunks:
+            raise KeyboardInterrupt
+
+    return progress
+
+
+def chunk_files(store: ChunkFolder) -> list[Path]:
+    return sorted(store.folder.rglob("*.npz"))
+
+
+@pytest.mark.parametrize("later_seconds", [0.0, 100.0])
+def test_an_interrupted_sweep_goes_on_with_the_same_numbers(
+    later_seconds: float, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    scenario = school(sweep=MIXED | random_table(30_000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)))
+    whole = run_sweep(scenario, EXAMPLES)
+    store = ChunkFolder(tmp_path, scenario, EXAMPLES)
+    with pytest.raises(KeyboardInterrupt):
+        run_sweep(scenario, EXAMPLES, store=store, progress=stopped_after(6), chunk_seconds=0)
+    kept = chunk_files(store)
+    assert len(kept) == 6
+    engine_of.cache_clear()
+    told: list[int] = []
+    resumed = run_sweep(
+        scenario,
+        EXAMPLES,
+        store=ChunkFolder(tmp_path, scenario, EXAMPLES),
+        progress=lambda kind, done, count, seconds: told.append(done),
+        chunk_seconds=later_seconds,
+    )
+    assert set(kept) < set(chunk_files(store))
+    for one, other in zip(whole.results, resumed.results, strict=True):
+        assert one.numbers.tobytes() == other.numbers.tobytes()
+    engine_of.cache_clear()
+    calls = Calls(monkeypatch)
+    again = run_sweep(scenario, EXAMPLES, store=store)
+    assert calls.counts["run_options"] == 1, "only the base case is worked out again"
+    assert again.results[2].numbers.tobytes() == whole.results[2].numbers.tobytes()
+    store.clear()
+    assert not store.folder.exists()
+
+
+def test_a_damaged_chunk_is_done_again(tmp_path: Path) -> None:
+    scenario = school(sweep={"grid": [{"key": FUEL, "values": [1, 2]}, {"key": "pump.max_head_m", "values": [100, 210]}]})
+    store = ChunkFolder(tmp_path, scenario, EXAMPLES)
+    first = run_sweep(scenario, EXAMPLES, store=store)
+    for file in chunk_files(store):
+        file.write_bytes(file.read_bytes()[:100])
+    again = run_sweep(scenario, EXAMPLES, store=store)
+    assert again.results[0].numbers.tobytes() == first.results[0].numbers.tobytes()
+    assert again.results[0].problems == first.results[0].problems != {}
+
+
+def test_problems_survive_the_file(tmp_path: Path) -> None:
+    scenario = school(sweep={"grid": [{"key": FUEL, "values": [1, 2]}, {"key": "pump.max_head_m", "values": [100, 210]}]})
+    store = ChunkFolder(tmp_path, scenario, EXAMPLES)
+    first, again = (run_sweep(scenario, EXAMPLES, store=store).results[0] for _ in range(2))
+    assert set(again.problems) == {0, 2}
+    assert again.problems == first.problems
+
+
+def test_chunks_of_another_scenario_seed_or_weather_file_are_never_used(tmp_path: Path) -> None:
+    one = school(sweep=MIXED)
+    assert run_key(one, EXAMPLES) == run_key(school(sweep=MIXED), EXAMPLES)
+    others = [school(sweep=MIXED, seed=8), school(sweep=random_table(30, uniform(FUEL, 1, 2))), school(name="Other")]
+    keys = {run_key(scenario, EXAMPLES) for scenario in (one, *others)}
+    assert len(keys) == 4
+    filed = _with_weather_file(tmp_path, "a")
+    before = run_key(filed, tmp_path)
+    _with_weather_file(tmp_path, "b")
+    assert run_key(filed, tmp_path) != before
+
+
+def _with_weather_file(folder: Path, text: str) -> Scenario:
+    (folder / "w.csv").write_text(text)
+    return school(weather={"kind": "file", "file": "w.csv"} | dict.fromkeys(())) if False else _filed()
+
+
+def _filed() -> Scenario:
+    raw = school_raw()
+    raw["weather"] = {"kind": "file", "file": "w.csv"}
+    return check_scenario(raw, "test")
