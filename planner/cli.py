@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import functools
+import os
+import sys
 from collections.abc import Callable
 from typing import Annotated, ParamSpec
 
@@ -12,7 +14,7 @@ from planner import __version__
 from planner.commands.check import check
 from planner.commands.form import form
 from planner.commands.new import new
-from planner.commands.options import OUR_FAULT, WRONG_INPUT
+from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT
 from planner.commands.run import run
 from planner.commands.size import size
 from planner.commands.weather import weather
@@ -42,7 +44,7 @@ def _guarded(command: Callable[P, int | None]) -> Callable[P, None]:
             for line in error.lines():
                 typer.echo(line, err=True)
             raise typer.Exit(WRONG_INPUT) from error
-        except (typer.Exit, typer.Abort, KeyboardInterrupt):
+        except (typer.Exit, typer.Abort, KeyboardInterrupt, BrokenPipeError):
             raise
         except Exception as error:
             if kwargs.get("verbose"):
@@ -80,7 +82,12 @@ for _command in (new, form, weather, check, run, size, worth):
 
 def main() -> None:
     """Run the command line."""
-    app()
+    try:
+        app()
+    except BrokenPipeError:
+        # the reader of our output went away, as `head` does; nothing is wrong
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        sys.exit(DONE)
 
 
 if __name__ == "__main__":

@@ -288,3 +288,12 @@ def test_a_blank_form_says_what_is_missing_by_cell(tmp_path: Path) -> None:
     assert err.count("\n") > 10
     assert "latitude" in err.lower()
     assert not (tmp_path / "out").exists()
+
+
+def test_a_clock_far_from_the_sun_is_refused(tmp_path: Path) -> None:
+    text = HILL.read_text(encoding="utf-8").replace("longitude_deg = 85.6", "longitude_deg = -85.6")
+    file = tmp_path / "site.toml"
+    file.write_text(text, encoding="utf-8")
+    code, _, err = planner("run", file, "--outputs", tmp_path)
+    assert code == 2
+    assert "site.time_zone: '+05:45' stands 11.5 hours from the sun at longitude -85.6" in err

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from functools import cached_property
+from math import ceil
 
 import numpy as np
 from numpy.typing import NDArray
@@ -22,6 +23,8 @@ Array = NDArray[np.float64]
 
 TOO_SHORT = 0.9
 """Share of the head needed below which a pump counts as the wrong one: common practice, no source."""
+YIELD_USED = 0.95
+"""Share of the safe yield to plan on, so that the pump that is bought stays below it: common practice, no source."""
 COLD_ALLOWANCE_K = 5.0
 """How much colder than the weather's coldest hour it may become where no temperature was given: common practice."""
 _NO_LIMIT_M3H = 1e6
@@ -79,14 +82,20 @@ class Basis:
 
     @cached_property
     def design_flow_m3h(self) -> float:
-        """Flow to plan on: the rated one, but no more than the borehole's safe yield [m3/h]."""
-        return min(self.scenario.pump.rated_flow_m3h, self.scenario.borehole.safe_yield_m3h)
+        """Flow to plan on: the rated one, or a little less than the safe yield where the rated is more [m3/h]."""
+        rated, safe = self.scenario.pump.rated_flow_m3h, self.scenario.borehole.safe_yield_m3h
+        return rated if rated <= safe else YIELD_USED * safe
 
     @cached_property
     def needed_head_m(self) -> float:
         """Head that the site asks at the flow to plan on [m]."""
         static = self.static_level_m + self.system.rise_m
         return float(self.system.required_m(self.design_flow_m3h, static))
+
+    @cached_property
+    def better_head_m(self) -> int:
+        """Head to ask of another pump, whole metres [m]."""
+        return ceil(self.needed_head_m)
 
     @cached_property
     def given_head_m(self) -> float:
@@ -128,7 +137,7 @@ class Basis:
         given = pump.max_head_m if self.model is None else self.model.max_head_m
         if not self.too_short:
             return given
-        return max(given, self.needed_head_m * pump.max_head_m / pump.rated_head_m)
+        return max(given, self.better_head_m * pump.max_head_m / pump.rated_head_m)
 
     @cached_property
     def motor_input_w(self) -> float:
@@ -137,7 +146,7 @@ class Basis:
         if not self.too_short:
             return pump.rated_power_w
         rated = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
-        return float(hydraulic_power_w(self.design_flow_m3h, self.needed_head_m)) * pump.rated_power_w / rated
+        return float(hydraulic_power_w(self.design_flow_m3h, self.better_head_m)) * pump.rated_power_w / rated
 
     @cached_property
     def coldest_c(self) -> float:

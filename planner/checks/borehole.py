@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import floor, pi, sqrt
 
-from planner.checks.basis import Basis
+from planner.checks.basis import YIELD_USED, Basis
 from planner.checks.verdict import (
     PLATE,
     PRACTICE,
@@ -87,8 +87,8 @@ def _safe_yield(basis: Basis) -> Verdict:
         if throttled or not at_most(pump.rated_flow_m3h, limit):
             outcome, value = "fail", max(value, pump.rated_flow_m3h)
             mend = (
-                f"a pump rated at no more than {figure(limit)} m3/h, at about {basis.needed_head_m:.0f} m; until then "
-                "a drive or valve that holds it there"
+                f"a pump rated at no more than {figure(min(YIELD_USED * limit, basis.design_flow_m3h))} m3/h, at about "
+                f"{basis.better_head_m} m; until then a drive or valve that holds it to {figure(limit)} m3/h"
             )
     return Verdict(
         TOPIC,

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from datetime import datetime
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
 from planner.checks.safety import placed_cautions
 from planner.scenario.scenario import Scenario
 from planner.study.compare import Study
+from planner.study.search import LEVELS
 
 
 def cautions(study: Study) -> list[str]:
@@ -35,6 +39,9 @@ def _numbers(study: Study) -> list[str]:
     said = list(study.weather.notes)
     if not study.altitude_given:
         said.append(f"The altitude was not given; {study.place.altitude_m:.0f} m is taken from pvlib's world grid.")
+    said += _clock(scenario)
+    said += _unpriced(study)
+    said += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
     if hours > 20:
@@ -61,8 +68,55 @@ def _numbers(study: Study) -> list[str]:
         grid = scenario.sources.grid
         if grid is not None and grid.co2_kg_per_kwh is None:
             said.append("No carbon dioxide figure was given for the grid, so its emissions are not counted.")
+    lowest = min(start for start, _ in LEVELS)
+    for option in study.ranked:
+        if option.levels and option.levels[0] <= lowest and option.scenario.topup.start_level_percent == "auto":
+            said.append(
+                f"In {option.name} the float switch was set to the lowest level tried, {lowest:g} percent of the tank; "
+                "a higher one keeps more in reserve for a failure."
+            )
+            break
     said.append(
         "Every life year is simulated by itself from a half-full tank, hour by hour; water quality and the wear of the "
         "borehole are not part of the simulation."
     )
     return said
+
+
+def _clock(scenario: Scenario) -> list[str]:
+    """Say that hours are standard time where the zone's clocks move in summer."""
+    try:
+        zone = ZoneInfo(scenario.site.time_zone)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        return []
+    offsets = {datetime(2023, month, 1, 12, tzinfo=zone).utcoffset() for month in (1, 7)}
+    if len(offsets) == 1:
+        return []
+    return [
+        f"Hours are standard time all year; in summer the clocks of {scenario.site.time_zone} run an hour ahead, so "
+        "draw, tariff bands and allowed hours then stand an hour late."
+    ]
+
+
+def _unpriced(study: Study) -> list[str]:
+    """Name what was built for nothing because no price was entered."""
+    lines = {line.name for option in study.options for line in option.lines if float(line.cost) == 0 and line.quantity}
+    if not lines:
+        return []
+    return [f"No price was entered for: {', '.join(sorted(lines))}; what is not priced counts as free."]
+
+
+def _turned_away(scenario: Scenario) -> list[str]:
+    """Warn of a plane that faces the pole, as after copying from the other hemisphere."""
+    solar, latitude = scenario.sources.solar, scenario.site.latitude_deg
+    if solar is None or abs(latitude) < 15:
+        return []
+    pole_deg = 0.0 if latitude > 0 else 180.0
+    for plane in solar.planes:
+        away = abs((plane.azimuth_deg - pole_deg + 180) % 360 - 180)
+        if plane.tilt_deg > 10 and away < 60:
+            return [
+                f"A plane of the array faces the pole (azimuth {plane.azimuth_deg:g} at latitude {latitude:g}); in "
+                f"this hemisphere panels usually face {180 - pole_deg:g} degrees."
+            ]
+    return []

@@ -75,7 +75,7 @@ def head_parts(system: SystemHead, flow_m3h: float, month: int) -> list[tuple[st
 def better_pump(basis: Basis) -> str:
     """Say which pump would do; the same words for every fault that asks for another pump."""
     return (
-        f"a pump rated at about {ceil(basis.needed_head_m)} m at {figure(basis.design_flow_m3h)} m3/h "
+        f"a pump rated at about {basis.better_head_m} m at {figure(basis.design_flow_m3h)} m3/h "
         f"(about {basis.motor_input_w / 1000:.1f} kW at this pump's efficiency)"
     )
 
@@ -104,7 +104,7 @@ def _rated_head(basis: Basis) -> Verdict:
     needed, given, flow = basis.needed_head_m, basis.given_head_m, basis.design_flow_m3h
     parts = ", ".join(f"{name} {head:.1f}" for name, head in head_parts(basis.system, flow, basis.month))
     rated = flow >= basis.scenario.pump.rated_flow_m3h
-    which = "the rated flow" if rated else "the borehole's safe yield, as the rated flow is more,"
+    which = "the rated flow" if rated else "95 % of the borehole's safe yield, as the rated flow is more,"
     outcome: Outcome = "pass"
     mend = ""
     if not at_least(given, TOO_SHORT * needed):

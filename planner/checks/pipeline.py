@@ -182,13 +182,13 @@ def _against_class(
 
 
 def _stronger(basis: Basis, over: list[int], key: str) -> str:
-    """Name the next pressure class that bears it for each run, tried out with its own bore."""
-    said = [f"{basis.system.segment_names[number]}: {_next_class(basis, number, key)}" for number in over]
+    """Name, for each run, the next class that bears duty and shut-off, tried out with its own bore."""
+    said = [f"{basis.system.segment_names[number]}: {_next_class(basis, number)}" for number in over]
     valve = "a pressure switch or relief valve, and no valve that can close against the running pump"
     return "; ".join([*said, *([f"or {valve}"] if key == "pressure_at_shut_off" else [])])
 
 
-def _next_class(basis: Basis, number: int, key: str) -> str:
+def _next_class(basis: Basis, number: int) -> str:
     pipe, pipeline = basis.system.pipes[number], basis.scenario.pipeline
     stronger = sorted(
         (
@@ -200,20 +200,24 @@ def _next_class(basis: Basis, number: int, key: str) -> str:
         ),
         key=lambda other: other.pressure_class_bar or 0,
     )
+    asked = _asked_bar(pressures(basis), number)
     for other in stronger:
         segment = pipeline.segments[number].model_copy(update={"pipe": other.name, "pressure_class_bar": None})
         segments = [*pipeline.segments[:number], segment, *pipeline.segments[number + 1 :]]
         laid = basis.scenario.model_copy(update={"pipeline": pipeline.model_copy(update={"segments": segments})})
         found = pressures(changed(basis, laid))
-        bar = found.duty_bar if key == "pressure_at_duty" else found.shut_off_bar
-        if at_most(bar[number], found.allowed_bar[number]):
+        # a wider bore asks less head of another pump, but the pump is bought for the pipe as given
+        if at_most(max(asked, _asked_bar(found, number)), found.allowed_bar[number]):
             return f"{other.name} (PN {other.pressure_class_bar:g})"
-    now = pressures(basis)
-    bar = now.duty_bar if key == "pressure_at_duty" else now.shut_off_bar
     factor = pressure_factor(pipe.material, basis.scenario.borehole.water_temperature_c)
     if factor is None:
         return "steel pipe, as plastic has no class in water this hot"
-    return f"pipe, joints and fittings of at least PN {ceil(bar[number] / factor)}"
+    return f"pipe, joints and fittings of at least PN {ceil(asked / factor)}"
+
+
+def _asked_bar(found: Pressures, number: int) -> float:
+    """Pressure that a pipe must bear for good: at duty, and if a valve is closed."""
+    return float(max(found.duty_bar[number], found.shut_off_bar[number]))
 
 
 def _surge(basis: Basis, found: Pressures) -> Verdict:

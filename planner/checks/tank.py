@@ -52,9 +52,7 @@ def _held(basis: Basis) -> Verdict:
         "days",
         reserve(value, DAYS_HELD, "days"),
         "The tank carries the users over cloud, outage and repair.",
-        ""
-        if outcome == "pass"
-        else f"a tank of {needed + 0.05:.1f} m3, or less where a second source stands by",
+        "" if outcome == "pass" else f"a tank of {needed + 0.05:.1f} m3, or less where a second source stands by",
         "one day's demand: Recommended Standards for Water Works 7.0.1, from memory; the hourly run says what suffices",
     )
 

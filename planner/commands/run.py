@@ -39,7 +39,7 @@ def run(
 
 def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbose: bool) -> None:
     from planner.checks.cautions import cautions
-    from planner.checks.of_study import study_verdicts
+    from planner.checks.of_study import failures, study_verdicts
     from planner.report.console import out_console
     from planner.report.files import writing
     from planner.report.json_file import write_json
@@ -55,7 +55,7 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
     with located(file):
         study = study_scenario(read_with_seed(file, seed), file.parent)
         verdicts = study_verdicts(study)
-    said, beware = sentences(study), cautions(study)
+    said, beware = [*sentences(study), *failures(verdicts)], cautions(study)
     with writing(workbook):
         write_workbook(study, said, beware, workbook, verdicts)
         write_json(study, said, beware, verdicts, data)

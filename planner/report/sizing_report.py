@@ -143,7 +143,7 @@ def write_sizing_book(sizing: Sizing, sentences: Sequence[str], path: Path) -> N
         _trade_off(pages["Trade-off"], book, sizing)
         _cost_of_service(pages["Cost of service"], book, sizing)
 
-    write_study_book(sizing.scenario.name, SHEETS, fill, path)
+    write_study_book(sizing.scenario.name, SHEETS, fill, path, one_page=("Answer", "Best designs", "Cost of service"))
 
 
 def _answer(page: Page, sizing: Sizing, sentences: Sequence[str]) -> None:
@@ -168,7 +168,7 @@ def _answer(page: Page, sizing: Sizing, sentences: Sequence[str]) -> None:
 
 _COLUMNS: tuple[str, ...] = (
     "Supply option", "Strings", "Modules", "PV array (kW)", "Tank (m3)", "Switch starts (%)", "Switch stops (%)",
-    "Starts at (m3 from the bottom)", "Stops at (m3 from the bottom)", "Hours of top-up", "Pump", "Pipes",
+    "Starts at (m3 from the bottom)", "Stops at (m3 from the bottom)", "Hours of top-up", "Pump and pipes",
     "Delivered (%)", "Worst year (%)", "Longest run of short days", "Meets the target",
     "Grid (kWh/year)", "Fuel (L/year)",
 )  # fmt: skip
@@ -178,8 +178,8 @@ _MONEY = ("Build cost", "Present cost", "Yearly cost", "Cost of water per m3")
 def _header(page: Page, currency: str, *more: str) -> None:
     page.header([*_COLUMNS, *(f"{name} ({currency})" for name in _MONEY), *more])
     page.freeze()
-    page.fix_width(0, 26)
-    page.fix_width(11, 26)
+    page.fix_width(0, 24)
+    page.fix_width(_COLUMNS.index("Pump and pipes"), 24)
 
 
 def _row(design: SizedDesign) -> list[tuple[str | float | None, Kind]]:
@@ -195,8 +195,7 @@ def _row(design: SizedDesign) -> list[tuple[str | float | None, Kind]]:
         (switch[0], "two"),
         (switch[1], "two"),
         (design.hours if design.levels else None, "text"),
-        (design.pump, "text"),
-        ("; ".join(design.pipes) or "as given", "wrap"),
+        ("; ".join([design.pump, *design.pipes]), "wrap"),
         (100 * design.delivered_share, "two"),
         (100 * design.worst_year_share, "two"),
         (design.longest_short_days, "whole"),

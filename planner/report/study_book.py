@@ -18,7 +18,7 @@ _LONGEST_FOOTER = 100
 Fill = Callable[[Any, dict[str, Page]], None]
 
 
-def write_study_book(title: str, sheets: Sequence[str], fill: Fill, path: Path) -> None:
+def write_study_book(title: str, sheets: Sequence[str], fill: Fill, path: Path, one_page: Sequence[str] = ()) -> None:
     """Write a workbook; the same study gives the same bytes.
 
     Parameters
@@ -31,6 +31,8 @@ def write_study_book(title: str, sheets: Sequence[str], fill: Fill, path: Path) 
         Called with XlsxWriter's workbook and the pages by name.
     path : pathlib.Path
         File to write.
+    one_page : sequence of str
+        Sheets that print on one page.
     """
 
     def write(temporary: Path) -> None:
@@ -43,8 +45,8 @@ def write_study_book(title: str, sheets: Sequence[str], fill: Fill, path: Path) 
         pages = {name: Page(book.add_worksheet(name), styles, name) for name in sheets}
         fill(book, pages)
         footer = clean(title)[:_LONGEST_FOOTER].replace("&", "&&")
-        for page in pages.values():
-            page.finish(footer)
+        for name, page in pages.items():
+            page.finish(footer, one_page=name in one_page)
         pages[sheets[0]].sheet.activate()
         book.close()
 

@@ -92,7 +92,7 @@ def _write(path: Path, done: Done) -> None:
 def _read(path: Path, first: int) -> Done | None:
     """Read a chunk; None where the file is damaged, so that its work is done again."""
     try:
-        with np.load(path, allow_pickle=False) as data:
+        with path.open("rb") as stream, np.load(stream, allow_pickle=False) as data:
             numbers = np.split(data["numbers"], np.cumsum(data["sizes"])[:-1])
             problems = json.loads(str(data["problems"]))
     except (OSError, ValueError, KeyError, EOFError, zipfile.BadZipFile):

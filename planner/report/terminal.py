@@ -13,6 +13,9 @@ from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
 from planner.study.compare import OptionResult, Study
 
+LOCAL_FIRST = "Local codes and licensed practice come first."
+"""Said once in the terminal, where every caution would repeat it."""
+
 
 def options_table(study: Study) -> Table:
     """Lay the options out side by side, best first."""
@@ -73,5 +76,6 @@ def study_report(
             line = f"{SYMBOL['fail']} {verdict.topic}: {verdict.compared}: {compared}. {verdict.mend}"
             parts.append(Padding(Text(line), (0, 0, 0, 2)))
     parts.append(Text("\nCautions"))
-    parts += [Padding(Text(f"! {caution}"), (0, 0, 0, 2)) for caution in cautions]
+    parts += [Padding(Text(f"! {caution.removesuffix(LOCAL_FIRST).strip()}"), (0, 0, 0, 2)) for caution in cautions]
+    parts.append(Padding(Text(LOCAL_FIRST), (0, 0, 0, 2)))
     return Group(*parts)

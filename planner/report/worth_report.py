@@ -15,7 +15,8 @@ from planner import __version__
 from planner.report.sheets.page import Page
 from planner.report.study_book import put_row, write_study_book, write_study_json
 from planner.report.style import LINES, Kind, axis, dressed, solid, value_axis
-from planner.study.worth import AGREE, CheapestMap, Standing, Switching, Worth
+from planner.study.reruns import Standing
+from planner.study.worth import AGREE, CheapestMap, Switching, Worth
 from planner.study.worth_words import NAMES
 
 SCHEMA = 1
@@ -156,7 +157,7 @@ def write_worth_book(worth: Worth, sentences: Sequence[str], path: Path) -> None
         if worth.map is not None:
             _map(pages["Map"], book, worth.map, worth.scenario.currency)
 
-    write_study_book(worth.scenario.name, sheets, fill, path)
+    write_study_book(worth.scenario.name, sheets, fill, path, one_page=sheets)
 
 
 def _answer(page: Page, worth: Worth, sentences: Sequence[str]) -> None:

@@ -83,7 +83,7 @@ def read_weather_file(path: str | Path, place: Place, *, file_format: str = "aut
     except WeatherFileError as error:
         raise WeatherFileError(f"{path.name} (read as {chosen}): {error}") from None
     except READER_ERRORS as error:
-        raise WeatherFileError(f"{path.name}: cannot be read as {chosen} ({type(error).__name__}: {error})") from error
+        raise WeatherFileError(f"{path.name}: cannot be read as {chosen} ({' '.join(str(error).split())})") from error
     return weather_of(record, place, sun_of(place))
 
 

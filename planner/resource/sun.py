@@ -120,10 +120,9 @@ def standard_utc_offset_h(time_zone: str) -> float:
             f"or an offset such as '+05:45'{hint}"
         ) from None
     # January and July between them always hold a day of standard time, whichever hemisphere.
-    days = [datetime(REFERENCE_YEAR, month, 1, 12, tzinfo=zone) for month in (1, 7)]
-    plain = [day.utcoffset() or timedelta() for day in days if not day.dst()]
-    shifted = [(day.utcoffset() or timedelta()) - (day.dst() or timedelta()) for day in days]
-    return (plain or shifted)[0] / timedelta(hours=1)
+    offsets = [datetime(REFERENCE_YEAR, month, 1, 12, tzinfo=zone).utcoffset() or timedelta() for month in (1, 7)]
+    # Clocks go forward in summer, so the smaller offset is standard time; a zone may call it a negative winter shift.
+    return min(offsets) / timedelta(hours=1)
 
 
 def sun_position(place: Place, first_minute: float, step_minutes: int) -> pd.DataFrame:

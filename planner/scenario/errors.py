@@ -89,7 +89,7 @@ _WHOLE_FLOAT = re.compile(r"(\d)\.0\b(?!\.)")
 
 def _joined(texts: list[str], given: Any) -> str:
     allowed = ", or ".join(texts)
-    if given is _NOTHING:
+    if given is _NOTHING or (isinstance(given, list) and "found)" in allowed):
         return allowed
     shown = repr(given) if not isinstance(given, list) else f"a list of {len(given)}"
     return f"{shown} was given; {allowed}"

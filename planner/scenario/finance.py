@@ -40,7 +40,10 @@ class Costs(Model):
     items: list[CostItem] = several("Further lines of the bill of quantities")
     yearly: list[YearlyCost] = several("Yearly costs")
     installation_percent: Percent = assumed(
-        0.0, "Labour and transport as a share of the equipment bought", "%", source="none entered"
+        0.0,
+        "Labour and transport of the first building, as a share of the equipment bought; not added to replacements",
+        "%",
+        source="none entered",
     )
     contingency_percent: Percent = assumed(0.0, "Reserve on all construction", "%", source="none entered")
 

@@ -158,7 +158,7 @@ class Tariff(Model):
     fixed_charge_per_month: float = assumed(0.0, "Fixed charge", "money/month", source="no charge entered", ge=0)
     demand_charge_per_kw_month: float = assumed(
         0.0,
-        "Charge on the highest hourly demand of each month",
+        "Charge on the highest half-hourly demand of each month",
         "money/kW/month",
         source="no charge entered",
         ge=0,

@@ -23,7 +23,9 @@ from planner.scenario.fields import (
 class Equipment(Model):
     """What every bought thing has: a price, a life and upkeep."""
 
-    price: float = assumed(0.0, "Price of one, bought and fixed", "money", source="no cost entered", ge=0)
+    price: float = assumed(
+        0.0, "Price of one, without what costs.installation_percent adds", "money", source="no cost entered", ge=0
+    )
     life_years: float = assumed(15.0, "Service life", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100)
     upkeep_percent_per_year: float = assumed(
         1.0,
@@ -342,7 +344,8 @@ class Tank(Model):
     """The tank."""
 
     volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = needed(
-        "Volume, or 'auto' for the smallest of the sizes that meets the service target", "m3"
+        "Volume, or 'auto' for the smallest size that serves (of least present cost where strings is 'auto' too)",
+        "m3",
     )
     price: float | None = optional(
         "Price of the given volume, built", "money", absent="read off the sizes between their prices", ge=0

@@ -9,9 +9,9 @@ from planner.money.lifecycle import LifeCycle, Quantities, life_cycle
 from planner.money.quantities import bill_of_quantities
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
-from planner.study.design import Ground, designs_of, option_of
+from planner.study.design import Design, Ground, designs_of, option_of
 from planner.study.search import Choice, given_levels, meets, quantities_of
-from planner.supply.run import Outcome, run_options
+from planner.supply.run import Option, Outcome, run_options
 from planner.water.demand import hourly_demand_m3
 
 
@@ -54,13 +54,13 @@ def operated_of(pinned: Pinned, outcome: Outcome, own: Scenario) -> Operated:
     )
 
 
-def run_pinned(scenario: Scenario, ground: Ground, designs: Sequence[Pinned]) -> list[Operated]:
-    """Run the hours of pinned designs again in a scenario of the same site and weather.
+def run_pinned(scenarios: Sequence[Scenario], ground: Ground, designs: Sequence[Pinned]) -> list[list[Operated]]:
+    """Run the hours of pinned designs again in changed scenarios of the same site and weather, in one pass.
 
     Parameters
     ----------
-    scenario : Scenario
-        The changed scenario; its site, weather, seed and life years are those of `ground`.
+    scenarios : sequence of Scenario
+        The changed scenarios; their site, weather, seed, life years and hours of tariff bands are those of `ground`.
     ground : Ground
         Place and weather, not worked out again.
     designs : sequence of Pinned
@@ -68,27 +68,31 @@ def run_pinned(scenario: Scenario, ground: Ground, designs: Sequence[Pinned]) ->
 
     Returns
     -------
-    list of Operated
+    list of list of Operated
+        By scenario and design.
 
     Raises
     ------
     InputError
-        When hydraulics or tank show the changed scenario to be unworkable.
+        When hydraulics or tank show a changed scenario to be unworkable.
     """
-    service = scenario.service.model_copy(update={"options": [pinned.name for pinned in designs], "reference": None})
-    changed = scenario.model_copy(update={"service": service})
-    draw_m3 = hourly_demand_m3(scenario.demand, scenario.finance.life_years)
-    here = replace(ground, scenario=changed, draw_m3=draw_m3)
-    built = designs_of(here)
-    options = [
-        option_of(design, here, [pinned.strings], [pinned.tank_m3], [pinned.levels[0]], [pinned.levels[1]])
-        for design, pinned in zip(built, designs, strict=True)
-    ]
-    outcomes = run_options(options, bands=here.bands, band_count=here.band_count)
-    return [
+    names = {"options": [pinned.name for pinned in designs], "reference": None}
+    built: list[Design] = []
+    options: list[Option] = []
+    for scenario in scenarios:
+        changed = scenario.model_copy(update={"service": scenario.service.model_copy(update=names)})
+        draw_m3 = hourly_demand_m3(scenario.demand, scenario.finance.life_years)
+        here = replace(ground, scenario=changed, draw_m3=draw_m3)
+        for design, pinned in zip(designs_of(here), designs, strict=True):
+            start, stop = pinned.levels
+            built.append(design)
+            options.append(option_of(design, here, [pinned.strings], [pinned.tank_m3], [start], [stop]))
+    outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
+    operated = [
         operated_of(pinned, outcome.at(0, 0), design.scenario)
-        for pinned, outcome, design in zip(designs, outcomes, built, strict=True)
+        for pinned, outcome, design in zip([*designs] * len(scenarios), outcomes, built, strict=True)
     ]
+    return [operated[first : first + len(designs)] for first in range(0, len(operated), len(designs))]
 
 
 def price_pinned(scenario: Scenario, operated: Operated) -> LifeCycle:

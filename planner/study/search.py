@@ -24,8 +24,8 @@ from planner.supply.run import Outcome, run_options
 Array = NDArray[np.float64]
 
 DEFAULT_LEVELS = (20.0, 40.0)
-LEVELS = ((5.0, 15.0), (10.0, 20.0), (10.0, 30.0), (20.0, 30.0), (20.0, 40.0), (30.0, 50.0), (50.0, 70.0), (70.0, 90.0))
-"""Start and stop levels tried, per cent of the tank."""
+LEVELS = ((10.0, 20.0), (10.0, 30.0), (20.0, 30.0), (20.0, 40.0), (30.0, 50.0), (50.0, 70.0), (70.0, 90.0))
+"""Start and stop levels tried, per cent of the tank; lower ones would leave no reserve for an outage."""
 TANK_STEPS = (0.25, 0.5, 0.75, 1.5, 2.0, 3.0)
 """Multiples of a given tank shown on the tank curve where no sizes are listed."""
 _ROUNDING = 1e-9
@@ -116,22 +116,50 @@ def choose_all(designs: Sequence[Design], ground: Ground) -> list[Choice]:
     list of Choice
         In the order of `designs`.
     """
-    chosen = _choose_sizes(designs, ground)
+    choices = _choose_round(designs, ground, [given_levels(design) for design in designs])
+    # Sizes were chosen at the default levels; where the levels chosen since differ, look once more at the sizes.
+    again = [
+        index
+        for index, (design, choice) in enumerate(zip(designs, choices, strict=True))
+        if _leaves_levels_open(design) and _leaves_sizes_open(design) and choice.levels != given_levels(design)
+    ]
+    if again:
+        levels = [choices[index].levels or DEFAULT_LEVELS for index in again]
+        second = _choose_round([designs[index] for index in again], ground, levels)
+        for index, choice in zip(again, second, strict=True):
+            if _trial_rank(choice.trials[0]) < _trial_rank(choices[index].trials[0]):
+                choices[index] = choice
+    return choices
+
+
+Levels = tuple[float, float]
+
+
+def _choose_round(designs: Sequence[Design], ground: Ground, levels: Sequence[Levels]) -> list[Choice]:
+    """Choose sizes at some levels, then levels at those sizes."""
+    chosen = _choose_sizes(designs, ground, levels)
     curves = [_curve_tanks(design.scenario, tank) for design, (_, tank) in zip(designs, chosen, strict=True)]
     depth = max(len(curve) for curve in curves)
     options = []
-    for design, (strings, tank), curve in zip(designs, chosen, curves, strict=True):
-        start, stop = given_levels(design)
+    for design, (strings, tank), curve, pair in zip(designs, chosen, curves, levels, strict=True):
         padded = [*curve, *[tank] * (depth - len(curve))]
         tanks = [tank, *padded, *[tank] * len(LEVELS)]
-        levels = [(start, stop)] * (1 + depth) + (list(LEVELS) if _is_mixed(design) else [(start, stop)] * len(LEVELS))
-        starts, stops = zip(*levels, strict=True)
+        pairs = [pair] * (1 + depth) + (list(LEVELS) if _is_mixed(design) else [pair] * len(LEVELS))
+        starts, stops = zip(*pairs, strict=True)
         options.append(option_of(design, ground, [strings], tanks, starts, stops))
     outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
     return [
-        _choice(design, strings, tank, curve, depth, outcome)
-        for design, (strings, tank), curve, outcome in zip(designs, chosen, curves, outcomes, strict=True)
+        _choice(design, strings, tank, pair, curve, depth, outcome)
+        for design, (strings, tank), pair, curve, outcome in zip(designs, chosen, levels, curves, outcomes, strict=True)
     ]
+
+
+def _leaves_levels_open(design: Design) -> bool:
+    return _is_mixed(design) and design.scenario.topup.start_level_percent == "auto"
+
+
+def _leaves_sizes_open(design: Design) -> bool:
+    return len(design.strings_to_try()) * len(design.tanks_to_try()) > 1
 
 
 def _is_mixed(design: Design) -> bool:
@@ -148,12 +176,12 @@ def given_levels(design: Design) -> tuple[float, float]:
     return top_up.start_level_percent, top_up.stop_level_percent
 
 
-def _choose_sizes(designs: Sequence[Design], ground: Ground) -> list[tuple[int, float]]:
+def _choose_sizes(designs: Sequence[Design], ground: Ground, levels: Sequence[Levels]) -> list[tuple[int, float]]:
     """Choose (strings, tank) of every option; only options with something to choose are simulated."""
     tries = {
         index: (design.strings_to_try(), design.tanks_to_try())
         for index, design in enumerate(designs)
-        if len(design.strings_to_try()) * len(design.tanks_to_try()) > 1
+        if _leaves_sizes_open(design)
     }
     chosen = [(design.strings_to_try()[0], design.tanks_to_try()[0]) for design in designs]
     if not tries:
@@ -161,7 +189,7 @@ def _choose_sizes(designs: Sequence[Design], ground: Ground) -> list[tuple[int, 
     depth = max(len(tanks) for _, tanks in tries.values())
     options = []
     for index, (strings, tanks) in tries.items():
-        start, stop = given_levels(designs[index])
+        start, stop = levels[index]
         padded = [*tanks, *[tanks[-1]] * (depth - len(tanks))]
         options.append(option_of(designs[index], ground, strings, padded, [start] * depth, [stop] * depth))
     outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
@@ -209,12 +237,16 @@ def _life(design: Design, strings: int, tank_m3: float, outcome: Outcome) -> Lif
 
 
 def _choice(
-    design: Design, strings: int, tank_m3: float, curve: Sequence[float], depth: int, outcome: Outcome
+    design: Design,
+    strings: int,
+    tank_m3: float,
+    first_levels: Levels,
+    curve: Sequence[float],
+    depth: int,
+    outcome: Outcome,
 ) -> Choice:
     best = 0
-    levels: tuple[float, float] | None = (
-        given_levels(design) if len(design.sources) > 1 or "solar" not in design.sources else None
-    )
+    levels = first_levels if len(design.sources) > 1 or "solar" not in design.sources else None
     trials: list[LevelTrial] = []
     if _is_mixed(design):
         assert levels is not None

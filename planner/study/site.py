@@ -11,6 +11,9 @@ from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 
+FURTHEST_CLOCK_H = 4.0
+"""The furthest that a clock may stand from the sun; no country's standard time is further off."""
+
 
 def place_of(scenario: Scenario) -> Place:
     """Locate the site: its fixed offset from UTC and its altitude."""
@@ -19,6 +22,13 @@ def place_of(scenario: Scenario) -> Place:
         offset_h = standard_utc_offset_h(site.time_zone)
     except ValueError as error:
         raise InputError("", [Problem("site.time_zone", str(error))]) from error
+    apart_h = abs((offset_h - site.longitude_deg / 15 + 12) % 24 - 12)
+    if apart_h > FURTHEST_CLOCK_H:
+        text = (
+            f"{site.time_zone!r} stands {apart_h:.1f} hours from the sun at longitude {site.longitude_deg:g}; at most "
+            f"{FURTHEST_CLOCK_H:g} hours are allowed: look at the zone, and at the longitude's sign"
+        )
+        raise InputError("", [Problem("site.time_zone", text)])
     altitude_m = site.altitude_m
     if altitude_m is None:
         altitude_m = altitude_from_grid(site.latitude_deg, site.longitude_deg)

@@ -43,6 +43,7 @@ def _verdict(study: Study) -> str:
     currency = study.scenario.currency
     target = study.scenario.service.delivered_share_percent
     first = study.ranked[0]
+    in_year_0 = " in money of year 0" if study.scenario.finance.prices == "nominal" else ""
     if study.best is None:
         return (
             f"No option delivers the wanted {target:g} percent of the water; {first.name} comes nearest with "
@@ -53,7 +54,7 @@ def _verdict(study: Study) -> str:
         f"Of the options that deliver at least {target:g} percent of the water, {first.name} costs least: "
         f"{money(float(first.life.capital_cost), currency)} to build, a present cost of "
         f"{money(float(first.life.present_cost), currency)} over {study.scenario.finance.life_years} years, "
-        f"{currency} {float(first.life.levelised_cost_per_m3):.2f} per m3."
+        f"{currency} {float(first.life.levelised_cost_per_m3):.2f} per m3{in_year_0}."
     )
 
 

@@ -15,9 +15,10 @@ from numpy.typing import NDArray
 
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import SOURCE_ORDER, Scenario, option_name
-from planner.study.design import Ground, designs_of, ground_of
+from planner.study.design import designs_of, ground_of
 from planner.study.inputs import VariedInput, inputs_of
-from planner.study.pinned import Operated, Pinned, operated_of, pinned_of, price_pinned, run_pinned
+from planner.study.pinned import operated_of, pinned_of, run_pinned
+from planner.study.reruns import Reruns, Standing, rank_key, standing_of
 from planner.study.search import choose_all
 from planner.study.switching import Crossing, crossing, limit_between, linear_crossing
 
@@ -36,26 +37,6 @@ _MAPS = {
     "generator": (("outage hours", "fuel price"), ("demand", "fuel price"), ("demand", "discount rate")),
     "solar": (("fuel price", "panel price"), ("tariff", "panel price"), ("demand", "discount rate")),
 }
-
-
-@dataclass(frozen=True)
-class Standing:
-    """One option in the base case, its design and its money."""
-
-    pinned: Pinned
-    modules: int
-    delivered_share: float
-    worst_year_share: float
-    meets_service: bool
-    capital_cost: float
-    present_cost: float
-    equivalent_yearly_cost: float
-    levelised_cost_per_m3: float
-
-    @property
-    def name(self) -> str:
-        """Name of the option."""
-        return self.pinned.name
 
 
 @dataclass(frozen=True)
@@ -188,21 +169,21 @@ def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[
     ground = ground_of(scenario, folder)
     choices = choose_all(designs_of(ground), ground)
     base = [operated_of(pinned_of(choice), choice.outcome, choice.design.scenario) for choice in choices]
-    standings = sorted((_standing(scenario, operated) for operated in base), key=_rank)
+    standings = sorted((standing_of(scenario, operated) for operated in base), key=rank_key)
     with_best = next(option for option in standings if source in option.pinned.sources)
     without_best = next(option for option in standings if source not in option.pinned.sources)
-    runs = _Runs(scenario, ground, base)
+    runs = Reruns(scenario, ground, base)
     everything = [name for name in SOURCE_ORDER if any(name in option.pinned.sources for option in standings)]
     used = [name for name in SOURCE_ORDER if name in with_best.pinned.sources + without_best.pinned.sources]
     largest_percent = 100 * min(operated.pinned.tank_m3 for operated in base) / float(ground.draw_m3[:, 0].max())
     inputs = inputs_of(scenario, used, largest_percent)
     tell("map")
     # The map first: it runs every option at the values that the switching values are then sought between.
-    cheapest = _map(source, inputs_of(scenario, everything, largest_percent), runs)
+    cheapest = _map(source, inputs, runs) or _map(source, inputs_of(scenario, everything, largest_percent), runs)
     switching = []
     for varied in inputs:
         tell(varied.name)
-        switching.append(_switching(varied, runs, source, with_best, without_best))
+        switching.append(_switching(varied, runs, source, (with_best, without_best)))
     return Worth(
         scenario=scenario,
         source=source,
@@ -231,29 +212,6 @@ def _check(scenario: Scenario, source: str) -> None:
         raise InputError("", [Problem(key, text)])
 
 
-def _rank(option: Standing) -> tuple[bool, float, float]:
-    """Order options as the comparison does: those that meet the target by cost, the others by what they deliver."""
-    if option.meets_service:
-        return (False, option.present_cost, 0.0)
-    return (True, -option.delivered_share, option.present_cost)
-
-
-def _standing(scenario: Scenario, operated: Operated) -> Standing:
-    pinned, life = operated.pinned, price_pinned(scenario, operated)
-    solar = scenario.sources.solar
-    return Standing(
-        pinned=pinned,
-        modules=pinned.strings * solar.modules_in_series if solar and "solar" in pinned.sources else 0,
-        delivered_share=operated.delivered_share,
-        worst_year_share=operated.worst_year_share,
-        meets_service=operated.meets_service,
-        capital_cost=float(life.capital_cost),
-        present_cost=float(life.present_cost),
-        equivalent_yearly_cost=float(life.equivalent_yearly_cost),
-        levelised_cost_per_m3=float(life.levelised_cost_per_m3),
-    )
-
-
 def _pairs(source: str, standings: Sequence[Standing]) -> tuple[Pair, ...]:
     by_name = {option.name: option for option in standings}
     pairs = []
@@ -265,57 +223,26 @@ def _pairs(source: str, standings: Sequence[Standing]) -> tuple[Pair, ...]:
     return tuple(pairs)
 
 
-class _Runs:
-    """Pinned designs in changed scenarios; hours are run anew only where an input changes them, and once a value."""
-
-    def __init__(self, scenario: Scenario, ground: Ground, base: Sequence[Operated]) -> None:
-        self.scenario, self.ground, self.base = scenario, ground, base
-        self.pinned = [operated.pinned for operated in base]
-        self._known: dict[tuple[str, float, str], Operated] = {}
-
-    def at(self, varied: VariedInput, value: float, names: Sequence[str] | None = None) -> list[Operated]:
-        """Run some options (all, where none are named) at a value of an input, in the order of the names.
-
-        The base case is taken where the hours are the same.
-        """
-        by_name = {operated.pinned.name: operated for operated in self.base}
-        wanted = list(by_name) if names is None else list(names)
-        if varied.kind != "hours" or value == varied.base:
-            return [by_name[name] for name in wanted]
-        keys = [(varied.name, value, name) for name in wanted]
-        missing = [pinned for pinned in self.pinned if pinned.name in wanted]
-        if any(key not in self._known for key in keys):
-            for operated in run_pinned(varied.change(self.scenario, value), self.ground, missing):
-                self._known[varied.name, value, operated.pinned.name] = operated
-        return [self._known[key] for key in keys]
-
-    def costs(self, scenario: Scenario, operated: Sequence[Operated]) -> list[float]:
-        """Price options in a scenario."""
-        return [float(price_pinned(scenario, each).present_cost) for each in operated]
-
-    def ranked(self, scenario: Scenario, operated: Sequence[Operated]) -> list[Standing]:
-        """Rank options in a scenario."""
-        return sorted((_standing(scenario, each) for each in operated), key=_rank)
-
-
-def _switching(varied: VariedInput, runs: _Runs, source: str, with_best: Standing, without_best: Standing) -> Switching:
+def _switching(varied: VariedInput, runs: Reruns, source: str, pair: tuple[Standing, Standing]) -> Switching:
     if varied.without_effect:
         return Switching(varied, None, changes=False)
-    names = (with_best.name, without_best.name)
-    scale = max(abs(with_best.present_cost), abs(without_best.present_cost))
+    names = [option.name for option in pair]
+    scale = max(abs(option.present_cost) for option in pair)
 
     def gap(value: float) -> float:
         changed = varied.change(runs.scenario, value)
         having, lacking = runs.costs(changed, runs.at(varied, value, names))
         return having - lacking
 
+    # The turns first: they run every option at the values between which a crossing is then sought.
+    turns = _turns(varied, runs, source)
     if varied.kind == "linear":
         found = linear_crossing(gap, varied.base, varied.low, varied.high, scale)
     else:
         values = _values(varied)
         enough = AGREE / 10 * scale if varied.kind == "hours" else 0.0
         found = crossing(gap, varied.base, values, [gap(value) for value in values], scale, enough)
-    return _verified(varied, found, _turns(varied, runs, source), runs, (with_best, without_best))
+    return _verified(varied, found, turns, runs, pair)
 
 
 def _values(varied: VariedInput) -> tuple[float, ...]:
@@ -340,18 +267,20 @@ def _verified(
     varied: VariedInput,
     found: Crossing,
     turns: tuple[Turn, ...],
-    runs: _Runs,
+    runs: Reruns,
     pair: tuple[Standing, Standing],
 ) -> Switching:
     """Run the changed scenario at the switching value, hours included, and compare the two present costs."""
     if found.value is None:
         return Switching(varied, None, beyond=found.beyond, changes=found.changes, turns=turns)
     changed = varied.change(runs.scenario, found.value)
-    again = run_pinned(changed, runs.ground, runs.pinned)
+    # Where only prices change the hours of all options are known; the pair's are run again all the same.
+    verified = runs.pinned if varied.kind == "hours" else [option.pinned for option in pair]
+    again = run_pinned([changed], runs.ground, verified)[0]
     costs = dict(zip((each.pinned.name for each in again), runs.costs(changed, again), strict=True))
     having, lacking = (costs[option.name] for option in pair)
     serve = {each.pinned.name: each.meets_service for each in again}
-    ranked = runs.ranked(changed, again)
+    ranked = runs.ranked(changed, again if varied.kind == "hours" else runs.base)
     return Switching(
         varied=varied,
         value=found.value,
@@ -366,7 +295,7 @@ def _verified(
     )
 
 
-def _turns(varied: VariedInput, runs: _Runs, source: str) -> tuple[Turn, ...]:
+def _turns(varied: VariedInput, runs: Reruns, source: str) -> tuple[Turn, ...]:
     """Find where the answer turns, going up and going down, over all options."""
 
     def ranked(value: float) -> list[Standing]:
@@ -380,6 +309,7 @@ def _turns(varied: VariedInput, runs: _Runs, source: str) -> tuple[Turn, ...]:
 
     fine = varied.kind != "hours"
     values = _scan(varied) if fine else _values(varied)
+    runs.ahead(varied, values)
     width = (_FINE_WIDTH if fine else _LIMIT_WIDTH) * (varied.high - varied.low)
     up = [value for value in values if value >= varied.base]
     down = [value for value in reversed(values) if value <= varied.base]
@@ -401,7 +331,7 @@ def _scan(varied: VariedInput) -> tuple[float, ...]:
     return tuple(sorted({*np.linspace(varied.low, varied.high, _SCAN_STEPS).tolist(), varied.base}))
 
 
-def _map(source: str, inputs: Sequence[VariedInput], runs: _Runs) -> CheapestMap | None:
+def _map(source: str, inputs: Sequence[VariedInput], runs: Reruns) -> CheapestMap | None:
     known = {varied.name: varied for varied in inputs if not varied.without_effect}
     chosen = next((pair for pair in _MAPS[source] if pair[0] in known and pair[1] in known), None)
     if chosen is None:
@@ -411,6 +341,7 @@ def _map(source: str, inputs: Sequence[VariedInput], runs: _Runs) -> CheapestMap
     best: list[tuple[str, ...]] = []
     meeting: list[tuple[bool, ...]] = []
     cost = np.empty((len(down_values), len(across_values)))
+    runs.ahead(down, down_values)
     for row, first in enumerate(down_values):
         operated = runs.at(down, first)
         here = down.change(runs.scenario, first)

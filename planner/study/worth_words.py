@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from planner.study.reruns import Standing
 from planner.study.words import money
-from planner.study.worth import Standing, Switching, Turn, Worth
+from planner.study.worth import Switching, Turn, Worth
 
 NAMES = {"solar": "the sun", "grid": "the grid", "generator": "the generator"}
 CLOSE_PERCENT = 2.0

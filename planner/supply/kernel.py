@@ -66,7 +66,7 @@ class FloatSwitch:
 class TopUpTotals:
     """What one top-up source did in the columns it serves, by month.
 
-    `added_m3`, `run_hours` and `peak_kw` (highest hourly mean demand) are (months, variants, columns served), `kwh` is
+    `added_m3`, `run_hours` and `peak_kw` (highest half-hourly demand) are (months, variants, columns served), `kwh` is
     (months, bands, variants, columns served).
     """
 
@@ -372,11 +372,18 @@ class _Slot:
             sums.kwh[month, 0] += _weighted(self.day_added, series.kwh_per_m3[day])
             return
         kwh = np.multiply(self.day_added, series.kwh_per_m3[day][:, None, :], out=self.day_kwh)
-        np.maximum(sums.peak_kw[month], kwh.max(axis=0), out=sums.peak_kw[month])
         bands = self.bands[day]
         edges = np.flatnonzero(np.diff(bands, prepend=-1))
         for band, run_kwh in zip(bands[edges], np.add.reduceat(kwh, edges, axis=0), strict=True):
             sums.kwh[month, band] += run_kwh
+        # The hour's energy falls in one run: its busiest half hour holds all of it, or half an hour at running power.
+        hours_per_m3 = series.hours_per_m3[day]
+        running_kw = np.divide(
+            series.kwh_per_m3[day], hours_per_m3, out=np.zeros_like(hours_per_m3), where=hours_per_m3 > 0
+        )
+        np.multiply(kwh, 2.0, out=kwh)
+        np.minimum(kwh, running_kw[:, None, :], out=kwh)
+        np.maximum(sums.peak_kw[month], kwh.max(axis=0), out=sums.peak_kw[month])
 
     def totals(self) -> TopUpTotals:
         """Return the sums."""

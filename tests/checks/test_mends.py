@@ -54,7 +54,7 @@ def outcome(key: str, changes: dict[str, Any]) -> str:
         ("busiest_hour", {"tank.volume_m3": 1}, r"at least ([\d.]+) m3", "tank.volume_m3", -0.02),
         ("days_held", {"tank.volume_m3": 5}, r"tank of ([\d.]+) m3", "tank.volume_m3", -0.2),
         (
-            "pressure_at_duty",
+            "pressure_at_shut_off",
             {"pipeline.segments.0.pressure_class_bar": 6},
             r"PN (\d+)",
             "pipeline.segments.0.pressure_class_bar",

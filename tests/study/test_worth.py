@@ -13,8 +13,10 @@ import pytest
 from planner.report.worth_report import SHEETS, switching_words, write_worth_book, write_worth_json
 from planner.scenario.errors import InputError
 from planner.study.compare import Study, study_scenario
+from planner.study.pinned import Pinned
+from planner.study.reruns import Standing
 from planner.study.switching import crossing, limit_between, linear_crossing
-from planner.study.worth import Pinned, Standing, Worth, worth_of
+from planner.study.worth import Worth, worth_of
 from planner.study.worth_words import verdict, worth_sentences
 from tests.study.scenarios import EXAMPLES, changed
 

@@ -190,3 +190,29 @@ def test_a_full_tank_makes_the_set_idle_out_its_shortest_run() -> None:
     )
     assert totals.generator.run_hours.sum() >= 3.0 - 1e-9
     assert totals.generator.added_m3.sum() * 0.25 < totals.generator.run_hours.sum() - 1.0
+
+
+def test_the_demand_billed_is_that_of_the_busiest_half_hour() -> None:
+    # 2 kW pump, 4 m3/h. Kept full to a narrow band: some hours pump a quarter of an hour, so 0.5 kWh in half an hour.
+    hours = 24
+    per_m3 = np.full((hours, 1), 0.25)
+    series = TopUpSeries(slice(0, 1), np.full((hours, 1), 4.0), per_m3, per_m3 * 2.0, np.zeros((hours, 1)))
+
+    def peak(draw_m3: float) -> float:
+        totals, trace = run_hours(
+            np.zeros((hours, 1)),
+            np.full((hours, 1), draw_m3),
+            np.zeros((hours, 1)),
+            np.array([[20.0]]),
+            np.array([[10.0]]),
+            np.zeros(hours, dtype=int),
+            grid=(series, FloatSwitch(np.array([[10.0]]), np.array([[10.0 + 1e-6]]))),
+            bands=np.zeros(hours, dtype=int),
+            trace=True,
+        )
+        assert trace is not None
+        assert trace.grid_m3[1:, 0, 0] == pytest.approx(draw_m3)
+        return float(totals.grid.peak_kw.max())
+
+    assert peak(1.0) == pytest.approx(1.0, rel=1e-5)  # a quarter of an hour at 2 kW within half an hour
+    assert peak(3.0) == pytest.approx(2.0, rel=1e-5)

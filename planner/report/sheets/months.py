@@ -152,7 +152,7 @@ def _energy_columns(option: OptionResult, bands: Sequence[str]) -> list[Column]:
     peak = _with(np.max, outcome.grid_peak_kw[0]), _with(np.max, outcome.grid_peak_kw.max(axis=1))
     columns += [
         Column("Running on the grid (h)", "one", *_sums(outcome.grid_hours)),
-        Column("Highest demand on the grid (kW)", "two", *peak, "MAX"),
+        Column("Highest half-hour demand on the grid (kW)", "two", *peak, "MAX"),
         Column(GENERATOR, "whole", *generator),
         Column("Running of the generator (h)", "one", *_sums(outcome.generator_hours)),
         Column("Fuel (L)", "one", *fuel),

@@ -185,7 +185,9 @@ def _energy(years: int) -> list[Row]:
         Row("Idle sun (DC)", "kWh/year", "whole", mean("idle_kwh")),
         Row("Grid", "kWh/year", "whole", mean("grid_kwh")),
         Row("Running on the grid", "h/year", "whole", mean("grid_hours")),
-        Row("Highest demand on the grid", "kW", "two", lambda option: float(option.outcome.grid_peak_kw.max())),
+        Row(
+            "Highest half-hour demand on the grid", "kW", "two", lambda option: float(option.outcome.grid_peak_kw.max())
+        ),
         Row("Generator", "kWh/year", "whole", mean("generator_kwh")),
         Row("Running of the generator", "h/year", "whole", mean("generator_hours")),
         Row("Fuel", "L/year", "whole", mean("fuel_l")),

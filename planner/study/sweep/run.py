@@ -159,7 +159,7 @@ def base_of(scenario: Scenario, folder: Path) -> Base:
     """Choose the designs of the scenario as it stands and work out their results."""
     ground = ground_of(scenario, folder)
     pinned = tuple(pinned_of(choice) for choice in choose_all(designs_of(ground), ground))
-    core = _core(scenario, folder, pinned, Plan("grid", (), np.zeros((1, 0))), by_line=False, redesign=False)
+    core = core_of(scenario, folder, pinned, Plan("grid", (), np.zeros((1, 0))), by_line=False, redesign=False)
     engine = engine_of(core)
     engine.stand_on(ground)
     zero = np.zeros(1, dtype=np.int64)
@@ -182,7 +182,7 @@ def run_plan(
     redesign = bool(scenario.sweep and scenario.sweep.redesign)
     option_years = len(base.pinned) * scenario.finance.life_years
     layout = cut(plan, option_years=option_years, redesign=redesign)
-    core = _core(scenario, base.folder, base.pinned, plan, by_line=layout.by_line, redesign=redesign)
+    core = core_of(scenario, base.folder, base.pinned, plan, by_line=layout.by_line, redesign=redesign)
     if isinstance(workers, Alone):
         engine_of(core).stand_on(base.ground)
     numbers = np.full((plan.size, len(base.pinned), len(MEASURES)), np.nan)
@@ -251,9 +251,10 @@ def _task(layout: Layout, plan: Plan, number: int) -> Task:
     return Task(batch.cases, batch.rows, unit.case, plan.values[unit.variants])
 
 
-def _core(
+def core_of(
     scenario: Scenario, folder: Path, pinned: tuple[Pinned, ...], plan: Plan, *, by_line: bool, redesign: bool
 ) -> Core:
+    """Gather what every unit of a plan shares."""
     raw = scenario.model_dump(exclude_unset=True, mode="json", exclude={"sweep", "size"})
     ends = tuple(
         (float(column.min()), float(column.max()))

@@ -130,7 +130,7 @@ class Processes:
                     guilty = [chunk for chunk in lost if losses[chunk.first] >= MOST_LOSSES]
                     again = [*(chunk for chunk in lost if losses[chunk.first] < MOST_LOSSES), *again]
                     for chunk in guilty:
-                        yield _given_up(core, chunk)
+                        yield _given_up(core, chunk, f"its worker was lost {MOST_LOSSES} times (out of memory?)")
         finally:
             for future in waiting:
                 future.cancel()
@@ -193,9 +193,11 @@ class Cluster:
                 )
                 if not waiting:
                     return
-                for future in wait_for(list(waiting), return_when="FIRST_COMPLETED").done:
+                with self._client.as_current():
+                    ready = wait_for(list(waiting), return_when="FIRST_COMPLETED").done
+                for future in ready:
                     chunk = waiting.pop(future)
-                    yield future.result() if future.status == "finished" else _given_up(core, chunk)
+                    yield future.result() if future.status == "finished" else _given_up(core, chunk, _why(future))
         finally:
             self._client.cancel(list(waiting))
 
@@ -219,9 +221,14 @@ def _fill(again: list[Chunk], chunks: Iterator[Chunk], waiting: dict[Any, Chunk]
         again.pop(0)
 
 
-def _given_up(core: Core, chunk: Chunk) -> Done:
-    text = f"given up: its worker was lost {MOST_LOSSES} times (out of memory?)"
-    return Done(chunk.first, tuple(_lost(core, task, text) for task in chunk.tasks), 0.0)
+def _given_up(core: Core, chunk: Chunk, why: str) -> Done:
+    return Done(chunk.first, tuple(_lost(core, task, f"given up: {why}") for task in chunk.tasks), 0.0)
+
+
+def _why(future: Any) -> str:
+    """Say why the cluster did not do a chunk."""
+    kind = f" ({type(future.exception(timeout=10)).__name__})" if future.status == "error" else ""
+    return f"{future.status} on the cluster{kind}"
 
 
 def _lost(core: Core, task: Task, text: str) -> Found:

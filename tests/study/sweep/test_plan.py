@@ -46,7 +46,10 @@ def test_without_a_table_a_ready_list_is_moved_by_a_fifth() -> None:
         ({"one_at_a_time": [{"key": "costs.contingency_percent", "low": 1}]}, "either low and high, or change_percent"),
         ({"one_at_a_time": [{"key": FUEL, "low": 3, "high": 2}]}, "must be above"),
         ({"one_at_a_time": [{"key": "borehole.daily_limit_m3", "change_percent": 10}]}, "no value of its own"),
-        ({"grid": [{"key": FUEL, "values": [1] * 5000}, {"key": TANK, "values": [1] * 5000}]}, "25,000,000 combinations"),
+        (
+            {"grid": [{"key": FUEL, "values": [1] * 5000}, {"key": TANK, "values": [1] * 5000}]},
+            "25,000,000 combinations",
+        ),
         ({"random": {"inputs": [{"kind": "discrete", "key": FUEL, "values": [1, 2], "weights": [1]}]}}, "one weight"),
     ],
 )

@@ -18,7 +18,9 @@ def test_every_price_of_a_scenario_together_makes_a_straight_line() -> None:
     finance = {"prices": "nominal", "inflation_percent": 4.0, "grant_percent": 20, "loan_percent": 40, "loan_years": 2}
     scenario = school(finance=finance | {"loan_rate_percent": 9.0, "water_price_per_m3": 0.4})
     keys = tuple(
-        key for key in numeric_keys(scenario).values() if key.is_price and key.base is not None and key.text != "tank.price"
+        key
+        for key in numeric_keys(scenario).values()
+        if key.is_price and key.base is not None and key.text != "tank.price"
     )
     assert len(keys) > 20
     random = np.random.default_rng(4)
