@@ -17,6 +17,7 @@ from planner.commands.new import new
 from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT
 from planner.commands.run import run
 from planner.commands.size import size
+from planner.commands.sweep import sweep
 from planner.commands.weather import weather
 from planner.commands.worth import worth
 
@@ -76,7 +77,7 @@ def _options(
     pass
 
 
-for _command in (new, form, weather, check, run, size, worth):
+for _command in (new, form, weather, check, run, size, sweep, worth):
     app.command()(_guarded(_command))
 
 

@@ -33,8 +33,8 @@ COOLING_M_S = {4: 0.0762, 6: 0.1524, 8: 0.1524}
 HOT_COOLING_M_S = 0.9144
 """The same for a standard motor in hotter water: 3 ft/s, motor handbooks."""
 HOT_WATER_C = 30.0
-FRAME_OUTER_MM = {4: 95.25, 6: 139.7, 8: 193.7}
-"""Outside diameter of the motor by frame: NEMA MG 1 part 18 (4 inch from memory, 8 inch assumed)."""
+FRAME_OUTER_MM = {4: 95.25, 6: 138.2, 8: 193.7}
+"""Outside diameter of the motor by frame: 3.75 and 5.44 in, NEMA MG 1 part 18, from memory; 8 inch assumed."""
 TIGHT_MM = 12.0
 BELOW_MOTOR_M = 1.0
 

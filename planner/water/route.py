@@ -97,10 +97,10 @@ def route_of(borehole: Borehole, pipeline: Pipeline) -> Route:
     points += [(depth + point.chainage_m, point.level_m) for point in pipeline.profile if point.chainage_m > 0]
     points.append((max(float(end[-1]), points[-1][0]), pipeline.rise_to_tank_inlet_m))
     along, level = np.array(points).T
-    joints = end[:-1]
-    along, order = np.concatenate([along, joints]), np.concatenate([level, np.interp(joints, along, level)])
-    by_place = np.argsort(along, kind="stable")
-    return Route(along[by_place], order[by_place], end - length, end, depth)
+    joints = np.array([joint for joint in end[:-1] if not np.isclose(along, joint).any()])
+    places, levels = np.concatenate([along, joints]), np.concatenate([level, np.interp(joints, along, level)])
+    in_order = np.argsort(places, kind="stable")
+    return Route(places[in_order], levels[in_order], end - length, end, depth)
 
 
 def level_above_pump_m(duty: Duty, rise_m: float) -> float:

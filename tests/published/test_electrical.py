@@ -292,8 +292,8 @@ def test_cooling_flow_of_four_inch_motors(casing_in: float, printed: float) -> N
 
 @pytest.mark.parametrize(("casing_in", "printed"), SIX_INCH)
 def test_cooling_flow_of_six_inch_motors(casing_in: float, printed: float) -> None:
-    # the handbooks' motor is 5.44 inches, ours the larger 5.5 inches: within 9 %, but 18 % in its own casing
-    assert _cooling_gpm(6, casing_in) == pytest.approx(printed, rel=0.21 if casing_in == 6 else 0.09)
+    # printed in round figures: within 7 %, but 13 % where the gap is narrowest
+    assert _cooling_gpm(6, casing_in) == pytest.approx(printed, rel=0.135 if casing_in == 6 else 0.07)
 
 
 def test_cooling_velocities() -> None:

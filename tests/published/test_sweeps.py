@@ -86,7 +86,7 @@ def net_present_value(capital: float = 10_000, net: float = 1500, life: int = 15
 
 
 def test_tornado_of_a_small_project() -> None:
-    # Capital 10 000, net income 1 500 a year, 15 years, 8 %; each input moved alone. Closed form. The order by swing and
+    # Capital 10 000, net income 1 500 a year, 15 years, 8 %; each input moved alone. Closed form. Order by swing and
     # one variable at a time: ADB Guidelines for the Economic Analysis of Projects (1997), chapter XII.
     low = [
         net_present_value(capital=9000), net_present_value(net=1350), net_present_value(life=12),

@@ -30,8 +30,9 @@ def test_as_many_cases_exceed_a_percentile_as_it_says(values: list[float], perce
     value = percentiles(values, (percent,))[0].value
     above = sum(one > value + 1e-9 for one in values)
     below = sum(one < value - 1e-9 for one in values)
-    assert above <= (100 - percent) / 100 * (len(values) - 1) + 1e-6
-    assert below <= percent / 100 * (len(values) - 1) + 1e-6
+    place = percent / 100 * (len(values) - 1)
+    assert above <= len(values) - 1 - np.floor(place + 1e-9)
+    assert below <= np.ceil(place - 1e-9)
 
 
 def test_only_options_that_serve_can_be_cheapest() -> None:
