@@ -53,8 +53,6 @@ class Pressures:
         At duty, against a closed valve, and when the flow stops.
     allowed_bar : (segments,) array
         What the pipe bears; NaN where its class is not known, 0 where the water is too hot for any.
-    rest_m : (points,) array
-        Pressure head along the route with the pump at rest and the pipe full [m].
     route : Route
         The route.
     """
@@ -63,7 +61,6 @@ class Pressures:
     shut_off_bar: Array
     surge_bar: Array
     allowed_bar: Array
-    rest_m: Array
     route: Route
 
 
@@ -102,7 +99,6 @@ def pressures(basis: Basis) -> Pressures:
     lost = segment_loss_m(system, basis.flow_m3h)
     duty = route.line_m(basis.pump_level_m, lost) - route.level_m
     shut_off = basis.shut_off_head_m - float(system.static_level_m.min()) - route.level_m
-    rest = system.rise_m - route.level_m
     rises = _surge_heads_m(basis)
 
     def most(head: Array) -> Array:
@@ -112,9 +108,8 @@ def pressures(basis: Basis) -> Pressures:
     return Pressures(
         duty_bar=most(duty),
         shut_off_bar=most(shut_off),
-        surge_bar=most(np.maximum(duty, rest)) + rises / per_bar,
+        surge_bar=most(duty) + rises / per_bar,  # at rest the pressure is nowhere higher than at duty
         allowed_bar=allowed,
-        rest_m=rest,
         route=route,
     )
 

@@ -16,6 +16,7 @@ from planner.scenario.reader import check_scenario, option_scenario
 from planner.scenario.scenario import Scenario
 from planner.study.compare import study_scenario
 from planner.study.design import designs_of, option_of
+from planner.study.sweep.engine import engine_of
 from planner.study.sweep.keys import numeric_keys, with_value
 from planner.study.sweep.plan import plans_of
 from planner.study.sweep.prices import price_line
@@ -40,7 +41,7 @@ def example(**tables: Any) -> dict[str, Any]:
     return raw
 
 
-def test_a_million_price_variants_cost_less_than_three_matrix_products() -> None:
+def test_a_million_price_variants_cost_less_than_three_bare_products() -> None:
     raw = example()
     study = study_scenario(check_scenario(raw, "test"), EXAMPLES)
     keys = [numeric_keys(study.scenario)[text] for text in PRICES]
@@ -63,9 +64,12 @@ def test_a_million_price_variants_cost_less_than_three_matrix_products() -> None
     found = line.at(prices)
     for place in range(0, 1_000_000, 125_000):
         assert found[place] == pytest.approx(priced(prices[place]), rel=1e-9)
-    ours, theirs = best_of(5, lambda: line.at(prices)), best_of(5, lambda: prices @ line.slope)
+    ours = best_of(5, lambda: line.at(prices))
+    product, elementwise = best_of(5, lambda: prices @ line.slope), best_of(5, lambda: prices * base)
+    theirs = min(product, elementwise)
     print(f"\n1,000,000 price variants x {len(study.options)} options x {len(keys)} prices: {ours:.3f} s")
-    print(f"bare matrix product: {theirs:.3f} s, ratio {ours / theirs:.2f}")
+    print(f"bare matrix product {product:.3f} s, bare product price by price {elementwise:.3f} s")
+    print(f"ratio to the faster of the two {ours / theirs:.2f}")
     assert len(study.options) == 7
     assert ours < 3 * theirs
 
@@ -93,6 +97,7 @@ def test_ten_thousand_designs_keep_near_the_bare_recurrence() -> None:
             level = np.clip(level + inflow[hour] - outflow[hour], 0.0, tanks[:, None])
 
     def sweep() -> None:
+        engine_of.cache_clear()
         results = run_plan(base, plan, Alone())
         assert results.numbers.shape[0] == 10_000
         assert np.isfinite(results.measure("present_cost")).all()
@@ -114,22 +119,46 @@ def timed(scenario: Scenario, crew: Workers) -> tuple[float, bytes]:
     return time.perf_counter() - begin, results.numbers.tobytes()
 
 
+def bare_hours() -> None:
+    """Bare NumPy recurrence for about a second, over arrays as large as a sweep's."""
+    inflow, level = np.random.default_rng(1).uniform(-1, 1, (8760, 280)), np.full(280, 2.0)
+    for _ in range(8):
+        for hour in range(8760):
+            level = np.clip(level + inflow[hour], 0.0, 5.0)
+
+
+def timed_bare(crew: Processes) -> float:
+    """Time of four bare recurrences [s]."""
+    begin = time.perf_counter()
+    for future in [crew._ready().submit(bare_hours) for _ in range(4)]:
+        future.result()
+    return time.perf_counter() - begin
+
+
 def test_two_processes_do_more_than_one() -> None:
     def scenario(low: int, count: int) -> Scenario:
-        values = [low + 2 * step for step in range(count)]
-        return check_scenario(example() | {"sweep": {"grid": [{"key": "demand.users[1].count", "values": values}]}}, "")
+        grid = [{"key": "demand.users[1].count", "values": [low + 2 * step for step in range(count)]}]
+        return check_scenario(example(finance={"life_years": 10}, sweep={"grid": grid}), "test")
 
     one, two = Processes(1), Processes(2)
+    sweeps: dict[int, list[float]] = {1: [], 2: []}
+    bare: dict[int, list[float]] = {1: [], 2: []}
+    found = set()
     try:
         for crew in (one, two):
             # The processes are started before the clock is: that takes the same few seconds however long the sweep.
             run_sweep(scenario(100, 8), EXAMPLES, workers=crew)
-        alone, both = timed(scenario(300, 60), one), timed(scenario(300, 60), two)
+        for crew in (one, two, one, two):
+            bare[crew.count].append(timed_bare(crew))
+            taken, numbers = timed(scenario(300, 48), crew)
+            sweeps[crew.count].append(taken)
+            found.add(numbers)
     finally:
         one.close()
         two.close()
-    print(f"\n60 designs x 7 options x 20 years: one process {alone[0]:.1f} s, two {both[0]:.1f} s")
-    print(f"ratio {alone[0] / both[0]:.2f}")
-    assert alone[1] == both[1]
-    # 1.7 on two idle cores; the bound leaves room for other work on the machine.
-    assert alone[0] > 1.3 * both[0]
+    gain, possible = (min(taken[1]) / min(taken[2]) for taken in (sweeps, bare))
+    print(f"\n48 designs x 7 options x 10 years: one process {min(sweeps[1]):.1f} s, two {min(sweeps[2]):.1f} s")
+    print(f"gain {gain:.2f}; two processes of bare NumPy loops gain {possible:.2f} on this machine at this moment")
+    assert len(found) == 1
+    # 1.7 on two idle cores; where other work takes a part of them, the same share of what they can give.
+    assert gain > min(1.7, 0.75 * possible)

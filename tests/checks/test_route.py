@@ -51,6 +51,16 @@ def test_the_chart_of_the_route() -> None:
     assert np.all(shown.duty_line_m < shown.shut_off_line_m)
 
 
+def test_the_chart_takes_the_high_water_at_shut_off_and_the_low_at_duty() -> None:
+    levels = [48.0] * 11 + [40.0]
+    shown = route_profile(site({"borehole.static_level_by_month_m": levels}))
+    flat = route_profile(site())
+    assert shown is not None
+    assert flat is not None
+    assert np.all(shown.shut_off_line_m == 118 - 40)
+    assert shown.duty_line_m == pytest.approx(flat.duty_line_m)
+
+
 def test_the_chart_without_profile_or_without_a_duty() -> None:
     assert route_profile(site({"pipeline.profile": []})) is None
     weak = route_profile(site({"pump.rated_head_m": 40, "pump.max_head_m": 55}))

@@ -105,7 +105,7 @@ def test_tornado_of_a_small_project() -> None:
     assert [(swing.low, swing.high) for swing in found] == [pytest.approx(pair, abs=0.006) for pair in ends]
 
 
-# ADB Handbook for the Economic Analysis of Water Supply Projects (1999), box 7.1 (figures from memory, self-consistent):
+# ADB Handbook for the Economic Analysis of Water Supply Projects (1999), box 7.1 (figures from memory, consistent):
 # price 300 gives a net present value of 20 912, price 270 gives 6 895, indicator 6.70; internal rate of return 15.87 %
 # falls to 13.31 % against a cut-off of 12 %, indicator 6.61.
 @pytest.mark.parametrize(

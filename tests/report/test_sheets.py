@@ -181,7 +181,7 @@ def test_energy_splits_the_grid_by_bands(rich: Written) -> None:
     assert rows[-1][outside] == pytest.approx(by_band[0])
     assert rows[-1][evening] == pytest.approx(by_band[1])
     assert rows[-1][grid] == pytest.approx(by_band.sum())
-    peak = column_of(sheet, "Highest demand on the grid (kW)")
+    peak = column_of(sheet, "Highest half-hour demand on the grid (kW)")
     assert rows[-1][peak] == pytest.approx(option.outcome.grid_peak_kw.max())
 
 

@@ -14,20 +14,15 @@ import numpy as np
 import openpyxl
 import pandas as pd
 import pytest
-import typer
 from typer.testing import CliRunner
 
-from planner.cli import _guarded
-from planner.commands.sweep import sweep
+from planner.cli import app
 from planner.report.sweep_report import write_sweep_workbook
 from planner.report.sweep_rows import has_parquet, write_rows
 from planner.scenario.writer import toml_text
 from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
-
-app = typer.Typer()
-app.command()(_guarded(sweep))
 
 ALL = {
     "one_at_a_time": [
@@ -137,7 +132,7 @@ def write_scenario(folder: Path, table: dict[str, Any]) -> Path:
 
 def test_the_command_writes_workbook_and_rows_and_clears_its_chunks(tmp_path: Path) -> None:
     scenario = write_scenario(tmp_path, ALL)
-    ran = CliRunner().invoke(app, [str(scenario), "--outputs", str(tmp_path / "out")])
+    ran = CliRunner().invoke(app, ["sweep", str(scenario), "--outputs", str(tmp_path / "out")])
     assert ran.exit_code == 0, ran.output
     assert "matters most" in " ".join(ran.stdout.split())
     assert sorted(file.name for file in (tmp_path / "out").iterdir()) == ["school-sweep.csv", "school-sweep.xlsx"]
@@ -145,7 +140,9 @@ def test_the_command_writes_workbook_and_rows_and_clears_its_chunks(tmp_path: Pa
 
 def test_parquet_is_written_or_said_to_be_missing(tmp_path: Path) -> None:
     scenario = write_scenario(tmp_path, {"grid": [{"key": FUEL, "values": [1, 2]}]})
-    ran = CliRunner().invoke(app, [str(scenario), "--outputs", str(tmp_path / "out"), "--rows", "parquet", "--quiet"])
+    ran = CliRunner().invoke(
+        app, ["sweep", str(scenario), "--outputs", str(tmp_path / "out"), "--rows", "parquet", "--quiet"]
+    )
     assert ran.exit_code == 0, ran.output
     if has_parquet():
         assert len(pd.read_parquet(tmp_path / "out" / "school-sweep.parquet")) == 8
@@ -156,22 +153,11 @@ def test_parquet_is_written_or_said_to_be_missing(tmp_path: Path) -> None:
 
 def test_a_wrong_key_is_told_with_its_line(tmp_path: Path) -> None:
     scenario = write_scenario(tmp_path, {"grid": [{"key": "pump.prise", "values": [1]}]})
-    ran = CliRunner().invoke(app, [str(scenario), "--outputs", str(tmp_path / "out")])
+    ran = CliRunner().invoke(app, ["sweep", str(scenario), "--outputs", str(tmp_path / "out")])
     assert ran.exit_code == 2
     line = scenario.read_text(encoding="utf-8").splitlines().index('key = "pump.prise"') + 1
     assert f"school.toml:{line}: sweep.grid[1].key: 'pump.prise' was given" in ran.stderr
     assert "'pump.price'" in ran.stderr
-
-
-SCRIPT = """
-import typer
-from planner.cli import _guarded
-from planner.commands.sweep import sweep
-if __name__ == "__main__":
-    app = typer.Typer()
-    app.command()(_guarded(sweep))
-    app()
-"""
 
 
 def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path) -> None:
@@ -180,11 +166,19 @@ def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path)
         tmp_path,
         {"grid": [{"key": SCHOOL, "values": values}, {"key": "sources.solar.albedo", "values": [0.1, 0.2, 0.3]}]},
     )
-    script = tmp_path / "sweep.py"
-    script.write_text(SCRIPT, encoding="utf-8")
 
     def command(outputs: str, *more: str) -> list[str]:
-        return [sys.executable, str(script), str(scenario), "--outputs", str(tmp_path / outputs), "--quiet", *more]
+        return [
+            sys.executable,
+            "-m",
+            "planner",
+            "sweep",
+            str(scenario),
+            "--outputs",
+            str(tmp_path / outputs),
+            "--quiet",
+            *more,
+        ]
 
     environment = os.environ | {"PYTHONPATH": str(Path.cwd())}
     process = subprocess.Popen(command("out"), env=environment, stderr=subprocess.PIPE, text=True)
