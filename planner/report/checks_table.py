@@ -54,6 +54,6 @@ def _lines(verdict: Verdict) -> list[str]:
         lines.append(f"{against}{'; ' + verdict.margin if verdict.margin else ''}")
     lines.append(verdict.why)
     if verdict.mend:
-        lines.append(f"{'Look for' if verdict.outcome == 'not given' else 'Mend'}: {verdict.mend}")
+        lines.append(verdict.mend.capitalize() if verdict.outcome == "not given" else f"Mend: {verdict.mend}")
     lines.append(f"Limit from: {verdict.source}")
     return lines

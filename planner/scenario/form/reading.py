@@ -129,7 +129,7 @@ def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str
     """Find the cell of a problem; one that concerns a whole section points at the keys its text names."""
     key, text = problem.key, problem.text
     cell = _nearest(key, cells)
-    if key in cells and text.startswith("a list of 0 was given"):
+    if key in cells and text.endswith("(0 found)"):
         text = "has no row filled; fill at least one"
     elif cell is None or not cell.allowed:
         cell, text = _by_named_keys(key, text, cell, cells)

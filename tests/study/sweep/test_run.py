@@ -121,10 +121,11 @@ class Calls:
     ("table", "ground", "designs", "runs"),
     [
         # base case and sweep each run the hours of the scenario as it stands once
-        (random_table(400, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 0, 2, 2),
-        (random_table(30, uniform("finance.discount_rate_percent", 2, 9)), 0, 2, 2),
+        (random_table(20_000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 0, 2, 2),
+        (random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 0, 2, 2),
         ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 0, 4, 2),
         ({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 0, 2, 2),
+        ({"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 0, 2, 2),
         (
             {"grid": [{"key": "site.altitude_m", "values": [0, 1000]}, {"key": SCHOOL, "values": [300, 400, 500]}]},
             2,
@@ -132,7 +133,7 @@ class Calls:
             2,
         ),
     ],
-    ids=["prices", "discount rate", "demand and price", "tank", "altitude and demand"],
+    ids=["prices", "discount rate", "demand and price", "tank", "strings", "altitude and demand"],
 )
 def test_each_stage_is_done_once_for_all_that_leaves_it_as_it_is(
     table: dict[str, Any], ground: int, designs: int, runs: int, monkeypatch: pytest.MonkeyPatch
