@@ -5,10 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from planner.money.rates import present_value
+from planner.report.sheets.cash import CUMULATED, YEAR, CashCells
 from planner.report.sheets.inputs import InputCells, entries, plain_kind
-from planner.report.sheets.options import COST_LABELS, MEETS, RANK, OptionRows, verdict
+from planner.report.sheets.options import (
+    COMPONENTS,
+    COST_LABELS,
+    COST_OF_CAPITAL,
+    MEETS,
+    OWN_FUNDS,
+    RANK,
+    SUPPORT,
+    OptionRows,
+    verdict,
+)
 from planner.report.sheets.page import Page
-from planner.report.style import COST_FILLS, Kind, Look, axis, dressed, value_axis
+from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
 from planner.study.compare import OptionResult, Study
 
 LAST = 13
@@ -19,7 +31,8 @@ CHANGED = (
     "! Prices or rates were changed after the run: the figures below, the ranking and the recommendation follow them, "
     "the sentences above and the chosen sizes do not. Run the study again before it is used."
 )
-CHART_FIRST, CHART_ROWS = 4, 24
+CHART_FIRST, CHART_ROWS = 4, 17
+SHOWN_LINES = 4
 
 # What the answer hangs on, by key; those that the scenario does not use are passed over.
 ASSUMPTIONS: tuple[tuple[str, str], ...] = (
@@ -38,7 +51,13 @@ ASSUMPTIONS: tuple[tuple[str, str], ...] = (
 
 
 def write_answer(
-    page: Page, book: Any, study: Study, sentences: Sequence[str], rows: OptionRows, inputs: InputCells
+    page: Page,
+    book: Any,
+    study: Study,
+    sentences: Sequence[str],
+    rows: OptionRows,
+    inputs: InputCells,
+    cash: dict[str, CashCells],
 ) -> None:
     """Fill the sheet 'Answer'.
 
@@ -56,6 +75,8 @@ def write_answer(
         Where the sheet 'Options' holds the figures.
     inputs : InputCells
         Where the inputs stand.
+    cash : dict of str to CashCells
+        Where the flows by year stand.
     """
     scenario = study.scenario
     currency = scenario.currency
@@ -86,8 +107,12 @@ def write_answer(
     page.row += 1
     top = page.row
     _assumptions(page, study, inputs)
-    page.chart(_cost_chart(book, study, rows), top, CHART_FIRST, LAST, max(CHART_ROWS, page.row - top))
-    page.row = max(page.row, top + CHART_ROWS)
+    _who_pays(page, study, rows)
+    _components(page, study, rows)
+    tall = max(CHART_ROWS, (page.row - top + 1) // 2)
+    page.chart(_cost_chart(book, study, rows), top, CHART_FIRST, LAST, tall)
+    page.chart(_time_chart(book, study, cash), top + tall, CHART_FIRST, LAST, tall)
+    page.row = max(page.row, top + 2 * tall)
     page.paragraph(
         "Read the cautions on the sheet 'Method and cautions' before anything is bought or built; local codes and "
         "licensed practice come first."
@@ -178,6 +203,86 @@ def _assumption(page: Page, label: str, value: float, kind: Kind, basis: str, fo
     page.put(page.row, 1, value, kind, formula=formula)
     page.put(page.row, 2, basis, "centre")
     page.row += 1
+
+
+def _first(rows: OptionRows, label: str) -> str:
+    """A figure of the option ranked first."""
+    return f"INDEX({rows.range(label)},MATCH(1,{rows.range(RANK)},0))"
+
+
+def _who_pays(page: Page, study: Study, rows: OptionRows) -> None:
+    """Write who pays for building the option ranked first."""
+    life = study.ranked[0].life
+    build, grant, loan = float(life.capital_cost), float(life.grant), float(life.loan)
+    page.row += 1
+    page.header(["Who pays for building the first", f"Year 0 ({study.scenario.currency})", "Share (%)"])
+    total = _first(rows, "Build cost")
+    for label, value, source in (
+        ("Grant", grant, "Grant"),
+        ("Loan", loan, "Loan"),
+        ("Own funds (community or owner)", build - grant - loan, OWN_FUNDS),
+        ("Build cost", build, "Build cost"),
+    ):
+        found = _first(rows, source)
+        look: Look = "total" if source == "Build cost" else "plain"
+        page.put(page.row, 0, label, "text", look)
+        page.put(page.row, 1, value, "money", look, formula=f"={found}")
+        share = 100 * value / build if build > 0 else 0.0
+        page.put(page.row, 2, share, "one", look, formula=f"=IF({total}>0,100*{found}/{total},0)")
+        page.row += 1
+
+
+def _components(page: Page, study: Study, rows: OptionRows) -> None:
+    """Write the life-cycle cost of the option ranked first by the components that funders use."""
+    option = study.ranked[0]
+    life = option.life
+    page.row += 1
+    page.header(["Life-cycle cost of the first", f"Present value ({study.scenario.currency})", "Share (%)"])
+    present, total = float(life.present_cost), _first(rows, "Present cost")
+    lines = [
+        (label, sum(float(life.present_by_category[name]) for name in names)) for label, names in COMPONENTS.items()
+    ]
+    for label, value in [*lines, ("Present cost", present)]:
+        found = _first(rows, label)
+        look: Look = "total" if label == "Present cost" else "plain"
+        page.put(page.row, 0, label, "text", look)
+        page.put(page.row, 1, value, "money", look, formula=f"={found}")
+        share = 100 * value / present if present > 0 else 0.0
+        page.put(page.row, 2, share, "one", look, formula=f"=IF({total}>0,100*{found}/{total},0)")
+        page.row += 1
+    page.put(page.row, 0, "Cost of capital, on top", "text")
+    capital = float(present_value(life.loan_payment, life.discount_factor)) - float(life.loan)
+    page.put(page.row, 1, capital, "money", formula=f"={_first(rows, COST_OF_CAPITAL)}")
+    page.put(page.row, 2, "loan", "centre")
+    page.row += 1
+    page.put(page.row, 0, SUPPORT)
+    page.put(page.row, 1, "not entered", "word")
+    page.put(page.row, 2, "–", "centre")
+    page.row += 1
+
+
+def _time_chart(book: Any, study: Study, cash: dict[str, CashCells]) -> Any:
+    """Present cost cumulated by year of the options ranked first."""
+    chart = book.add_chart({"type": "scatter", "subtype": "straight_with_markers"})
+    for place, option in enumerate(study.ranked[:SHOWN_LINES]):
+        cells = cash[option.name]
+        chart.add_series(
+            {
+                "name": option.name,
+                "categories": cells.page.range_of(cells.first, YEAR, cells.last, YEAR),
+                "values": cells.page.range_of(cells.first, CUMULATED, cells.last, CUMULATED),
+                "line": LINES[place],
+                "marker": {
+                    "type": MARKERS[place],
+                    "size": 5,
+                    "fill": {"color": LINES[place]["color"]},
+                    "border": {"color": INK},
+                },
+            }
+        )
+    chart.set_x_axis(axis("Year", "0", min=0, max=study.scenario.finance.life_years))
+    chart.set_y_axis(value_axis(f"Cumulated present cost ({study.scenario.currency})"))
+    return dressed(chart, "Present cost cumulated by year", legend="right")
 
 
 def _cost_chart(book: Any, study: Study, rows: OptionRows) -> Any:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from planner.money.returns import AT_ONCE, LOSES_ALL, NEVER_SAVES, NO_OUTLAY, NOT_RECOVERED
@@ -41,6 +42,18 @@ class MoneyFormulas:
     def category(self, option: OptionResult, name: str) -> str:
         """Present value of one kind of cost."""
         return f"={self._present_of(option, COLUMN_OF[name])}"
+
+    def group(self, option: OptionResult, names: Sequence[str]) -> str:
+        """Present value of several kinds of cost."""
+        return "=" + "+".join(self._present_of(option, COLUMN_OF[name]) for name in names)
+
+    def own_funds(self, option: OptionResult) -> str:
+        """What is left of the construction after grant and loan."""
+        return f"{self.build(option)}-{self._sum(option, columns.GRANT)}-{self._sum(option, columns.LOAN)}"
+
+    def capital(self, option: OptionResult) -> str:
+        """Cost of capital: present value of the loan's payments less the loan."""
+        return f"={self._present_of(option, columns.PAYMENT)}-{self._sum(option, columns.LOAN)}"
 
     def yearly(self, option: OptionResult) -> str:
         """Equivalent yearly cost; a rate too small to divide by counts as none."""

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
+from planner.money.rates import present_value
 from planner.report.sheets.page import Page, reference
 from planner.report.style import Kind, Look
 from planner.study.compare import OptionResult, Study
@@ -25,6 +26,15 @@ COST_LABELS = {
     "yearly_costs": "Yearly costs",
     "residual": "Residual value",
 }
+COMPONENTS: dict[str, tuple[str, ...]] = {
+    "Capital expenditure": ("construction",),
+    "Operation and minor maintenance": ("upkeep", "grid", "fuel", "generator_service", "yearly_costs"),
+    "Capital maintenance (replacement)": ("replacement",),
+    "Residual value, taken off": ("residual",),
+}
+COST_OF_CAPITAL = "Cost of capital (loan payments less loan)"
+SUPPORT = "Direct and indirect support"
+OWN_FUNDS = "Own funds in year 0 (community or owner)"
 FIRST_OPTION = 2
 SEVERAL = "several rates balance outlay and savings, so none is the answer"
 RANK, MEETS = "Rank", "Meets the target (1: yes)"
@@ -133,6 +143,7 @@ def _sections(study: Study, money: MoneyFormulas, places: dict[str, int], page: 
         ("Service", _service(study)),
         ("Energy, mean of the life years", _energy(years)),
         ("Money", [_rank(study, places, page), *_money(study, currency, money)]),
+        ("Life-cycle cost components, present value", _components(currency, money)),
         ("Carbon dioxide of fuel and grid (what was built is not counted)", _carbon(years)),
         (f"Compared with {study.reference}, before grant and loan", _comparison(currency, money)),
         ("Delivered share by life year", [_share_of_year(year) for year in range(years)]),
@@ -282,7 +293,34 @@ def _money(study: Study, currency: str, money: MoneyFormulas) -> list[Row]:
         row("Net present value", currency, "money", "npv", money.net),
         row("Grant", currency, "money", "grant", money.grant),
         row("Loan", currency, "money", "loan", money.loan),
+        Row(OWN_FUNDS, currency, "money", _own_funds, formula=money.own_funds),
         row("Present cost to the owner", currency, "money", "owner_present_cost", money.owner),
+    ]
+
+
+def _own_funds(option: OptionResult) -> Value:
+    return float(option.life.capital_cost) - float(option.life.grant) - float(option.life.loan)
+
+
+def _components(currency: str, money: MoneyFormulas) -> list[Row]:
+    """Components of life-cycle cost as funders of rural water count them; the generator's overhauls go with its services."""
+
+    def row(label: str, names: Sequence[str]) -> Row:
+        return Row(
+            label,
+            currency,
+            "money",
+            lambda option: sum(float(option.life.present_by_category[name]) for name in names),
+            formula=lambda option: money.group(option, names),
+        )
+
+    def capital(option: OptionResult) -> Value:
+        return float(present_value(option.life.loan_payment, option.life.discount_factor)) - float(option.life.loan)
+
+    return [
+        *(row(label, names) for label, names in COMPONENTS.items()),
+        Row(COST_OF_CAPITAL, currency, "money", capital, formula=money.capital),
+        Row(SUPPORT, "", "word", lambda option: "not entered"),
     ]
 
 
