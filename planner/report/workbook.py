@@ -74,13 +74,15 @@ def _fill(
 ) -> None:
     import xlsxwriter
 
+    from planner.report.worksheet import PlainWorksheet
+
     book = xlsxwriter.Workbook(
         str(path),
         {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False},
     )
     book.set_properties({"title": clean(study.scenario.name), "created": datetime(1980, 1, 1)})
     styles = Styles(book)
-    pages = {name: Page(book.add_worksheet(name), styles, name) for name in SHEETS}
+    pages = {name: Page(book.add_worksheet(name, PlainWorksheet), styles, name) for name in SHEETS}
     inputs = write_inputs(pages["Inputs"], study)
     simulated = write_simulated(pages["Simulated"], study, inputs)
     bill = write_bill(pages["Bill of quantities"], study, inputs)

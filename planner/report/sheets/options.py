@@ -303,7 +303,7 @@ def _own_funds(option: OptionResult) -> Value:
 
 
 def _components(currency: str, money: MoneyFormulas) -> list[Row]:
-    """Components of life-cycle cost as funders of rural water count them; the generator's overhauls go with its services."""
+    """Components of life-cycle cost as funders count them; the generator's overhauls go with its services."""
 
     def row(label: str, names: Sequence[str]) -> Row:
         return Row(
