@@ -78,7 +78,10 @@ def write_returns(page: Page, study: Study, cash: dict[str, CashCells]) -> Retur
     for step, label in enumerate(LABELS):
         page.put(first + step, 0, label)
     page.row = first + len(LABELS)
-    page.heading("Net present value of the savings by rate (fraction per year)", max(len(names), 1))
+    page.heading(
+        "Worth of the savings by rate (fraction per year): in year 0, at negative rates in the last year",
+        max(len(names), 1),
+    )
     grid = page.row
     for place, rate in enumerate(RATES):
         page.put(grid + place, 0, float(rate), "general")
@@ -94,7 +97,9 @@ def _column(
     saving = study.option(study.reference).life.flows.total_cost() - option.life.flows.total_cost()
     present = saving * option.life.discount_factor
     when = np.arange(len(saving))
-    npv = (saving * (1 + RATES[:, None]) ** -when).sum(axis=1)
+    last_year = len(when) - 1
+    # At negative rates present values grow beyond all bounds; the sign of the worth in the last year is the same.
+    npv = (saving * (1 + RATES[:, None]) ** (np.where(RATES < 0, last_year, 0)[:, None] - when)).sum(axis=1)
     signs = np.sign(npv)
     changed = np.flatnonzero(signs[1:] != signs[:-1])
     slack, slack_present = 1e-9 * np.abs(saving).sum(), 1e-9 * np.abs(present).sum()
@@ -135,5 +140,6 @@ def _column(
         page.put(first + step, column, value, kind, formula=formula)
     for place, value in enumerate(npv):
         rate = reference(grid + place, 0, fixed_column=True)
-        formula = f"=SUMPRODUCT({cash.range(SAVING)}*(1+{rate})^(-{years}))"
+        base = last_year if RATES[place] < 0 else 0
+        formula = f"=SUMPRODUCT({cash.range(SAVING)}*(1+{rate})^({base}-{years}))"
         page.put(grid + place, column, float(value), "money", formula=formula)
