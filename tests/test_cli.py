@@ -297,3 +297,35 @@ def test_a_clock_far_from_the_sun_is_refused(tmp_path: Path) -> None:
     code, _, err = planner("run", file, "--outputs", tmp_path)
     assert code == 2
     assert "site.time_zone: '+05:45' stands 11.5 hours from the sun at longitude -85.6" in err
+
+
+def test_run_compares_scenarios_side_by_side(quick: Path, tmp_path: Path) -> None:
+    other = tmp_path / "other.toml"
+    other.write_text(quick.read_text(encoding="utf-8"), encoding="utf-8")
+    compare = tmp_path / "out" / "compare.xlsx"
+    code, out, err = planner("run", quick, other, "--outputs", tmp_path / "out", "--compare", compare)
+    assert code == 0, err
+    assert f"Wrote {compare}" in out.replace("\n", "")
+    assert openpyxl.load_workbook(compare).sheetnames == ["Side by side", "All options"]
+    raw = tomllib.loads(quick.read_text(encoding="utf-8")) | {"currency": "KES"}
+    other.write_text(toml_text(raw), encoding="utf-8")
+    compare.unlink()
+    code, _, err = planner("run", quick, other, "--outputs", tmp_path / "out", "--compare", compare, "--quiet")
+    assert code == 2
+    assert "different currencies" in err
+    assert not compare.exists()
+
+
+@pytest.mark.parametrize(
+    ("name", "words"), [("quick.toml", "xlsx"), ("out/quick.xlsx", "would replace")], ids=["not a workbook", "results"]
+)
+def test_a_comparison_that_cannot_be_is_refused_first(quick: Path, tmp_path: Path, name: str, words: str) -> None:
+    other = tmp_path / "other.toml"
+    other.write_text(quick.read_text(encoding="utf-8"), encoding="utf-8")
+    code, _, err = planner("run", quick, other, "--outputs", tmp_path / "out", "--compare", tmp_path / name)
+    assert code == 2
+    assert words in err.replace("\n", " ")
+    code, _, err = planner("run", quick, "--outputs", tmp_path / "out", "--compare", tmp_path / "two.xlsx")
+    assert code == 2
+    assert "at least two" in err
+    assert not (tmp_path / "out").exists()

@@ -3,11 +3,20 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from planner.commands.options import DONE, WRONG_INPUT, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
+
+if TYPE_CHECKING:
+    from planner.study.compare import Study
+
+Compare = Annotated[
+    Path | None,
+    typer.Option("--compare", help="Workbook that puts all scenarios side by side.", show_default=False),
+]
 
 
 def run(
@@ -16,6 +25,7 @@ def run(
     seed: Seed = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
+    compare: Compare = None,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
     from planner.scenario.errors import InputError, Problem
@@ -24,20 +34,53 @@ def run(
     if doubled:
         name = sorted(doubled)[0]
         raise InputError(name, [Problem("", "two scenarios of this name would write the same files; rename one")])
+    if compare is not None:
+        _check_comparison(compare, scenarios, outputs)
     wrong = False
+    studies: list[Study] = []
     with shown_progress(quiet or len(scenarios) < 2) as progress:
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
-                _run_one(file, outputs, seed, quiet=quiet, verbose=verbose)
+                study = _run_one(file, outputs, seed, quiet=quiet, verbose=verbose)
+                if compare is not None:
+                    studies.append(study)
             except InputError as error:
                 wrong = True
                 for line in error.lines():
                     typer.echo(line, err=True)
+    if compare is not None:
+        _compare(studies, compare, quiet=quiet)
     return WRONG_INPUT if wrong else DONE
 
 
-def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbose: bool) -> None:
+def _check_comparison(compare: Path, scenarios: list[Path], outputs: Path) -> None:
+    """Refuse a comparison that cannot be or that would overwrite something, before anything is run."""
+    from planner.scenario.errors import InputError, Problem
+
+    taken = {path.resolve() for file in scenarios for path in (file, outputs / f"{file.stem}.xlsx")}
+    problem = None
+    if len(scenarios) < 2:
+        problem = "a comparison needs at least two scenarios"
+    elif compare.suffix.lower() != ".xlsx":
+        problem = "a comparison is a workbook: its name must end in .xlsx"
+    elif compare.resolve() in taken:
+        problem = "the comparison would replace a scenario or the results of one; give it another name"
+    if problem is not None:
+        raise InputError(str(compare), [Problem("", problem)])
+
+
+def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
+    from planner.report.comparison import write_comparison
+    from planner.report.files import writing
+
+    with writing(compare):
+        write_comparison(studies, compare)
+    if not quiet:
+        typer.echo(f"Wrote {compare}")
+
+
+def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbose: bool) -> Study:
     from planner.checks.cautions import cautions
     from planner.checks.of_study import failures, study_verdicts
     from planner.report.console import out_console
@@ -62,3 +105,4 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
     if not quiet:
         out_console().print(study_report(study, said, beware, verdicts, verbose=verbose))
         typer.echo(f"\nWrote {workbook} and {data}\n")
+    return study

@@ -1,4 +1,4 @@
-"""The workbook: eleven sheets to put in front of others."""
+"""The workbook to put in front of others, its sums of money alive."""
 
 from __future__ import annotations
 
@@ -10,14 +10,18 @@ from planner.checks.verdict import Verdict
 from planner.report.files import write_whole
 from planner.report.sheets.answer import write_answer
 from planner.report.sheets.bill import write_bill
-from planner.report.sheets.cash import write_cash
+from planner.report.sheets.cash import Sources, write_cash
 from planner.report.sheets.checks import write_checks
 from planner.report.sheets.head import write_head
 from planner.report.sheets.inputs import write_inputs
 from planner.report.sheets.method import write_method
+from planner.report.sheets.money_formulas import MoneyFormulas
 from planner.report.sheets.months import write_energy, write_water
 from planner.report.sheets.options import write_options
 from planner.report.sheets.page import Page, clean
+from planner.report.sheets.renewals import write_renewals
+from planner.report.sheets.returns import write_returns
+from planner.report.sheets.simulated import write_simulated
 from planner.report.sheets.tank import write_tank
 from planner.report.style import Styles
 from planner.study.compare import Study
@@ -32,6 +36,9 @@ SHEETS = (
     "Tank",
     "Bill of quantities",
     "Cash flow",
+    "Simulated",
+    "Renewals",
+    "Returns",
     "Inputs",
     "Method and cautions",
 )
@@ -67,23 +74,28 @@ def _fill(
 ) -> None:
     import xlsxwriter
 
+    from planner.report.worksheet import PlainWorksheet
+
     book = xlsxwriter.Workbook(
         str(path),
         {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False},
     )
     book.set_properties({"title": clean(study.scenario.name), "created": datetime(1980, 1, 1)})
     styles = Styles(book)
-    pages = {name: Page(book.add_worksheet(name), styles, name) for name in SHEETS}
-    costs = write_options(pages["Options"], study)
-    write_answer(pages["Answer"], book, study, sentences, costs, pages["Options"])
+    pages = {name: Page(book.add_worksheet(name, PlainWorksheet), styles, name) for name in SHEETS}
+    inputs = write_inputs(pages["Inputs"], study)
+    simulated = write_simulated(pages["Simulated"], study, inputs)
+    bill = write_bill(pages["Bill of quantities"], study, inputs)
+    renewals = write_renewals(pages["Renewals"], study, bill, simulated)
+    cash = write_cash(pages["Cash flow"], study, Sources(inputs, simulated, bill, renewals))
+    returns = write_returns(pages["Returns"], study, cash)
+    rows = write_options(pages["Options"], study, MoneyFormulas(study, simulated, cash, returns))
+    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash)
     write_water(pages["Water"], book, study)
     write_energy(pages["Energy"], book, study)
     write_head(pages["Head"], book, study)
     write_checks(pages["Checks"], book, study, verdicts)
     write_tank(pages["Tank"], book, study)
-    write_bill(pages["Bill of quantities"], study)
-    write_cash(pages["Cash flow"], study)
-    write_inputs(pages["Inputs"], study)
     write_method(pages["Method and cautions"], study, cautions)
     footer = clean(study.scenario.name)[:_LONGEST_FOOTER].replace("&", "&&")
     for name, page in pages.items():

@@ -1,55 +1,26 @@
-"""A small evaluator of the workbook's formulas, so that each stored value can be checked against its formula."""
+"""Recalculating a workbook with an independent spreadsheet program, and finding its formulas."""
 
 from __future__ import annotations
 
+import html
 import re
-from collections.abc import Callable, Iterator
+import shutil
+import subprocess
+import zipfile
+from collections.abc import Iterator, Sequence
+from contextlib import closing
+from pathlib import Path
 from typing import Any
 
-from openpyxl.utils import range_boundaries
+import openpyxl
 
-_RANGE = re.compile(r"\$?([A-Z]+)\$?(\d+):\$?([A-Z]+)\$?(\d+)")
-_CELL = re.compile(r"\$?([A-Z]+)\$?(\d+)(?![\d(])")
-
-
-def numbers(cells: list[Any]) -> list[float]:
-    """Take the numbers among some values, as SUM and MAX do."""
-    return [value for value in cells if isinstance(value, int | float)]
-
-
-def product(first: list[Any], second: list[Any]) -> float:
-    """SUMPRODUCT: texts and empty cells count as nothing."""
-    pairs = zip(first, second, strict=True)
-    return sum(a * b for a, b in pairs if isinstance(a, int | float) and isinstance(b, int | float))
-
-
-FUNCTIONS: dict[str, Callable[..., float]] = {
-    "SUM": lambda cells: sum(numbers(cells)),
-    "MAX": lambda cells: max(numbers(cells)),
-    "SUMPRODUCT": product,
-}
-
-
-def evaluate(formula: str, sheet: Any) -> float:
-    """Work a formula out from the stored values of its sheet."""
-    names: dict[str, Any] = dict(FUNCTIONS)
-
-    def keep(value: Any) -> str:
-        name = f"v{len(names)}"
-        names[name] = value
-        return name
-
-    def cells(match: re.Match[str]) -> str:
-        left, top, right, bottom = range_boundaries(match.group(0).replace("$", ""))
-        rows = sheet.iter_rows(min_row=top, max_row=bottom, min_col=left, max_col=right, values_only=True)
-        return keep([value for row in rows for value in row])
-
-    def cell(match: re.Match[str]) -> str:
-        return keep(sheet[f"{match.group(1)}{match.group(2)}"].value)
-
-    text = _RANGE.sub(cells, formula.removeprefix("="))
-    text = _CELL.sub(cell, text).replace("^", "**")
-    return float(eval(text, {"__builtins__": {}}, names))
+OFFICE = shutil.which("soffice")
+LONGEST_S = 120.0
+_CELL = re.compile(r"<c ([^>]*[^/])>(.*?)</c>", re.DOTALL)
+_FORMULA = re.compile(r"<f[^>]*>([^<]*)</f>")
+_VALUE = re.compile(r"<v>([^<]*)</v>")
+_ADDRESS = re.compile(r'\br="([A-Z]+[0-9]+)"')
+_KIND = re.compile(r'\bt="(\w+)"')
 
 
 def formula_cells(book: Any) -> Iterator[tuple[str, Any]]:
@@ -59,3 +30,60 @@ def formula_cells(book: Any) -> Iterator[tuple[str, Any]]:
             for cell in row:
                 if cell.data_type == "f":
                     yield sheet.title, cell
+
+
+def cells_with_formulas(path: Path) -> dict[tuple[str, str], tuple[str, float | str | None]]:
+    """Formula and stored value of every cell that has a formula, by sheet and address; read from the bare file."""
+    found: dict[tuple[str, str], tuple[str, float | str | None]] = {}
+    with zipfile.ZipFile(path) as book:
+        for name, part in _sheets(book).items():
+            for attributes, inner in _CELL.findall(book.read(part).decode()):
+                formula = _FORMULA.search(inner)
+                if formula is None:
+                    continue
+                address, kind = _ADDRESS.search(attributes), _KIND.search(attributes)
+                assert address is not None
+                value = _VALUE.search(inner)
+                text = None if value is None else html.unescape(value.group(1))
+                number = text is not None and (kind is None or kind.group(1) == "n")
+                found[name, address.group(1)] = (html.unescape(formula.group(1)), float(text) if number else text)
+    return found
+
+
+def _sheets(book: zipfile.ZipFile) -> dict[str, str]:
+    """Files of a workbook's sheets by their names, which stand in the same order."""
+    names = re.findall(r'<sheet name="([^"]*)"', book.read("xl/workbook.xml").decode())
+    return {html.unescape(name): f"xl/worksheets/sheet{number}.xml" for number, name in enumerate(names, start=1)}
+
+
+def without_values(path: Path, folder: Path, changes: dict[str, float] | None = None) -> Path:
+    """Save a copy of a workbook without stored values, so that all must be worked out; change inputs by their key."""
+    folder.mkdir(parents=True, exist_ok=True)
+    copy = folder / path.name
+    rows: dict[str, int] = {}
+    if changes:
+        with closing(openpyxl.load_workbook(path, read_only=True)) as shown:
+            keys = shown["Inputs"].iter_rows(max_col=1, values_only=True)
+            rows = {str(row[0]): number for number, row in enumerate(keys, start=1)}
+    with zipfile.ZipFile(path) as book, zipfile.ZipFile(copy, "w", zipfile.ZIP_DEFLATED) as bare:
+        inputs = _sheets(book)["Inputs"]
+        for part in book.namelist():
+            data = book.read(part)
+            if part.startswith("xl/worksheets/sheet"):
+                text = re.sub(r"(</f>)<v>[^<]*</v>", r"\1", data.decode())
+                for key, value in (changes or {}).items() if part == inputs else ():
+                    text, count = re.subn(rf'(<c r="B{rows[key]}"[^>]*><v>)[^<]*', rf"\g<1>{value!r}", text)
+                    assert count == 1, key
+                data = text.encode()
+            bare.writestr(part, data)
+    return copy
+
+
+def recalculated(files: Sequence[Path], folder: Path) -> dict[str, Path]:
+    """Work out workbooks with LibreOffice; give the new files by name."""
+    assert OFFICE is not None
+    profile = f"-env:UserInstallation={(folder / 'profile').resolve().as_uri()}"
+    out = folder / "recalculated"
+    command = [OFFICE, profile, "--headless", "--convert-to", "xlsx", "--outdir", str(out), *map(str, files)]
+    subprocess.run(command, check=True, capture_output=True, timeout=LONGEST_S)
+    return {file.name: out / file.name for file in files}

@@ -15,11 +15,12 @@ from planner.report.sheets.page import NotFinite
 from planner.report.workbook import SHEETS, write_workbook
 from planner.study.compare import Study
 from tests.report.conftest import Written, write
-from tests.report.formulas import evaluate, formula_cells
+from tests.report.formulas import formula_cells
 
 MANY_TABLES = {"Answer", "Head", "Tank", "Method and cautions"}
 """Sheets of several tables, which have no single header to keep in sight."""
 DIGIT_PIXELS = 7
+FIRST_HEADERS = {"Figure", "Month or life year", "Verdict", "Line", "Year", "Key", "Step"}
 
 
 def with_present_cost(study: Study, value: float) -> Study:
@@ -33,13 +34,12 @@ def test_sheets_stand_in_order_and_the_answer_opens_first(written: Written) -> N
     assert written.formulas.active.title == "Answer"
 
 
-def test_every_formula_has_the_value_it_gives(written: Written) -> None:
+def test_every_formula_has_a_stored_value(written: Written) -> None:
+    """Whether it is the value that the formula gives is for test_alive, with an independent spreadsheet program."""
     count = 0
     for name, cell in formula_cells(written.formulas):
         stored = written.values[name][cell.coordinate].value
-        assert isinstance(stored, int | float), f"{name} {cell.coordinate} has no stored value"
-        worked_out = evaluate(cell.value, written.values[name])
-        assert stored == pytest.approx(worked_out, rel=1e-9, abs=1e-6), f"{name} {cell.coordinate} {cell.value}"
+        assert stored not in (None, ""), f"{name} {cell.coordinate} {cell.value} has no stored value"
         count += 1
     assert count > 100
 
@@ -160,7 +160,7 @@ def test_pages_are_set_up_for_printing(written: Written) -> None:
             assert sheet.freeze_panes is not None
             frozen_from = sheet[sheet.freeze_panes].row
             assert frozen_from == top_row + 1
-            assert sheet.cell(top_row, 1).value in ("Figure", "Month or life year", "Verdict", "Line", "Year", "Key")
+            assert sheet.cell(top_row, 1).value in FIRST_HEADERS
 
 
 def test_everything_lies_within_the_print_area(written: Written) -> None:

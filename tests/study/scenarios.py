@@ -21,8 +21,8 @@ def _starter() -> dict[str, Any]:
     return tomllib.loads(starter_text())
 
 
-def changed(**changes: Any) -> Scenario:
-    """Starter scenario with some keys changed: dots of the path are written as double underscores."""
+def changed_raw(**changes: Any) -> dict[str, Any]:
+    """Data of the starter scenario with some keys changed: dots of the path are written as double underscores."""
     raw = copy.deepcopy(_starter())
     for path, value in changes.items():
         table = raw
@@ -33,7 +33,12 @@ def changed(**changes: Any) -> Scenario:
             table.pop(key, None)
         else:
             table[key] = value
-    return check_scenario(raw, "test")
+    return raw
+
+
+def changed(**changes: Any) -> Scenario:
+    """Starter scenario with some keys changed, as in `changed_raw`."""
+    return check_scenario(changed_raw(**changes), "test")
 
 
 def studied(**changes: Any) -> Study:

@@ -5,14 +5,34 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
-from planner.report.sheets.inputs import entries, plain_kind
-from planner.report.sheets.options import COST_LABELS, CostCells, verdict
+from planner.money.rates import present_value
+from planner.report.sheets.cash import CUMULATED, YEAR, CashCells
+from planner.report.sheets.inputs import InputCells, entries, plain_kind
+from planner.report.sheets.options import (
+    COMPONENTS,
+    COST_LABELS,
+    COST_OF_CAPITAL,
+    MEETS,
+    OWN_FUNDS,
+    RANK,
+    SUPPORT,
+    OptionRows,
+    verdict,
+)
 from planner.report.sheets.page import Page
-from planner.report.style import COST_FILLS, Kind, Look, axis, dressed, value_axis
+from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
 from planner.study.compare import OptionResult, Study
 
 LAST = 13
-CHART_FIRST, CHART_ROWS = 4, 24
+DASHED = range(5, 9)
+"""Columns of the table in which nothing is shown by a dash."""
+UNCHANGED = "The sentences above agree with the figures below."
+CHANGED = (
+    "! Prices or rates were changed after the run: the figures below, the ranking and the recommendation follow them, "
+    "the sentences above and the chosen sizes do not. Run the study again before it is used."
+)
+CHART_FIRST, CHART_ROWS = 4, 17
+SHOWN_LINES = 4
 
 # What the answer hangs on, by key; those that the scenario does not use are passed over.
 ASSUMPTIONS: tuple[tuple[str, str], ...] = (
@@ -31,7 +51,13 @@ ASSUMPTIONS: tuple[tuple[str, str], ...] = (
 
 
 def write_answer(
-    page: Page, book: Any, study: Study, sentences: Sequence[str], costs: CostCells, options: Page
+    page: Page,
+    book: Any,
+    study: Study,
+    sentences: Sequence[str],
+    rows: OptionRows,
+    inputs: InputCells,
+    cash: dict[str, CashCells],
 ) -> None:
     """Fill the sheet 'Answer'.
 
@@ -45,10 +71,12 @@ def write_answer(
         The finished comparison.
     sentences : sequence of str
         The answer in words.
-    costs : CostCells
-        Where the sheet 'Options' holds the present cost by category.
-    options : Page
-        That sheet.
+    rows : OptionRows
+        Where the sheet 'Options' holds the figures.
+    inputs : InputCells
+        Where the inputs stand.
+    cash : dict of str to CashCells
+        Where the flows by year stand.
     """
     scenario = study.scenario
     currency = scenario.currency
@@ -63,25 +91,35 @@ def write_answer(
     )
     first = study.ranked[0]
     target = f"{scenario.service.delivered_share_percent:g} %"
-    if study.best is None:
-        page.paragraph(f"✗ No option meets the service target of {target}; {first.name} comes nearest.", "verdict")
-    else:
-        page.paragraph(f"✓ Recommended: {first.name}", "verdict")
+    best = f"INDEX({rows.range('Figure')},MATCH(1,{rows.range(RANK)},0))"
+    missed = f"✗ No option meets the service target of {target}; "
+    page.paragraph(
+        f"✓ Recommended: {first.name}" if study.best is not None else f"{missed}{first.name} comes nearest.",
+        "verdict",
+        formula=f'=IF(SUM({rows.range(MEETS)})>0,"✓ Recommended: "&{best},"{missed}"&{best}&" comes nearest.")',
+    )
     for sentence in sentences:
         page.paragraph(sentence)
-    _table(page, study)
+    total = sum(float(option.life.present_cost) for option in study.ranked)
+    differ = f"ABS(SUM({rows.range('Present cost')})-({total!r}))"
+    page.paragraph(UNCHANGED, formula=f'=IF({differ}<={1e-9 * abs(total)!r},"{UNCHANGED}","{CHANGED}")')
+    _table(page, study, rows)
     page.row += 1
     top = page.row
-    _assumptions(page, study)
-    page.chart(_cost_chart(book, study, costs, options), top, CHART_FIRST, LAST, max(CHART_ROWS, page.row - top))
-    page.row = max(page.row, top + CHART_ROWS)
+    _assumptions(page, study, inputs)
+    _who_pays(page, study, rows)
+    _components(page, study, rows)
+    tall = max(CHART_ROWS, (page.row - top + 1) // 2)
+    page.chart(_cost_chart(book, study, rows), top, CHART_FIRST, LAST, tall)
+    page.chart(_time_chart(book, study, cash), top + tall, CHART_FIRST, LAST, tall)
+    page.row = max(page.row, top + 2 * tall)
     page.paragraph(
         "Read the cautions on the sheet 'Method and cautions' before anything is bought or built; local codes and "
         "licensed practice come first."
     )
 
 
-def _table(page: Page, study: Study) -> None:
+def _table(page: Page, study: Study, rows: OptionRows) -> None:
     currency = study.scenario.currency
     years = study.scenario.finance.life_years
     page.row += 1
@@ -105,33 +143,42 @@ def _table(page: Page, study: Study) -> None:
     )
     page.fix_width(0, 34)
     page.fix_width(1, 17)
-    for option in study.ranked:
+    for place, option in enumerate(study.ranked, start=1):
         look: Look = "best" if option.name == study.best else "plain"
-        for column, (value, kind, word) in enumerate(_figures(option, years)):
-            page.put(page.row, column, value, kind, look, word=word)
+        match = f"MATCH({place},{rows.range(RANK)},0)"
+        for column, (value, kind, word, label) in enumerate(_figures(option, years, rows)):
+            found = f"INDEX({rows.range(label)},{match})"
+            formula = f"={found}"
+            if column in DASHED:
+                formula = f'=IF(N({found})=0,"–",{found})'
+            page.put(page.row, column, value, kind, look, word=word, formula=formula)
         page.row += 1
 
 
-def _figures(option: OptionResult, years: int) -> Iterator[tuple[float | str, Kind, str | None]]:
+def _figures(option: OptionResult, years: int, rows: OptionRows) -> Iterator[tuple[float | str, Kind, str | None, str]]:
+    """Value, format, word for no value and label on the sheet 'Options' of each column."""
     life, quantities = option.life, option.quantities
-    yield option.name, "text", None
-    yield verdict(option), "text", None
-    yield 100 * option.delivered_share, "one", None
-    yield 100 * option.worst_year_share, "one", None
-    yield option.tank_m3, "one", None
-    yield (option.modules, "whole", None) if option.modules else ("–", "word", None)
-    yield (option.array_kw, "two", None) if option.modules else ("–", "word", None)
-    yield (float(quantities.grid_kwh.sum()) / years, "whole", None) if "grid" in option.sources else ("–", "word", None)
-    fuel_l = float(quantities.fuel_l.sum()) / years
-    yield (fuel_l, "whole", None) if "generator" in option.sources else ("–", "word", None)
-    yield float(life.capital_cost), "money", None
-    yield float(life.present_cost), "money", None
-    yield float(life.equivalent_yearly_cost), "money", None
-    yield float(life.levelised_cost_per_m3), "price", "no water"
-    yield float(life.cost_per_person_year), "price", "no people"
+
+    def dashed(value: float) -> float | str:
+        return value or "–"
+
+    yield option.name, "text", None, "Figure"
+    yield verdict(option), "text", None, rows.verdict
+    yield 100 * option.delivered_share, "one", None, "Delivered over the life"
+    yield 100 * option.worst_year_share, "one", None, "Delivered in the worst year"
+    yield option.tank_m3, "one", None, "Tank"
+    yield dashed(option.modules), "whole", None, "PV modules"
+    yield dashed(option.array_kw if option.modules else 0.0), "two", None, "PV array, rated"
+    yield dashed(float(quantities.grid_kwh.sum()) / years), "whole", None, "Grid"
+    yield dashed(float(quantities.fuel_l.sum()) / years), "whole", None, "Fuel"
+    yield float(life.capital_cost), "money", None, "Build cost"
+    yield float(life.present_cost), "money", None, "Present cost"
+    yield float(life.equivalent_yearly_cost), "money", None, "Equivalent yearly cost"
+    yield float(life.levelised_cost_per_m3), "price", "nothing delivered", "Levelised cost of water"
+    yield float(life.cost_per_person_year), "price", "no people", "Yearly cost per person of the first year"
 
 
-def _assumptions(page: Page, study: Study) -> None:
+def _assumptions(page: Page, study: Study, inputs: InputCells) -> None:
     """Write what the answer depends on, in the columns left of the chart."""
     page.header(["What it depends on", "Value", "Basis"])
     duty, quantities = study.ranked[0].duty, study.ranked[0].quantities
@@ -147,32 +194,111 @@ def _assumptions(page: Page, study: Study) -> None:
     for key, label in ASSUMPTIONS:
         entry = known.get(key)
         if entry is not None and isinstance(entry.value, int | float):
-            _assumption(
-                page, label.format(currency=study.scenario.currency), entry.value, plain_kind(entry.value), entry.status
-            )
+            words = label.format(currency=study.scenario.currency)
+            _assumption(page, words, entry.value, plain_kind(entry.value), entry.status, f"={inputs.of_key[key]}")
 
 
-def _assumption(page: Page, label: str, value: float, kind: Kind, basis: str) -> None:
+def _assumption(page: Page, label: str, value: float, kind: Kind, basis: str, formula: str | None = None) -> None:
     page.put(page.row, 0, label)
-    page.put(page.row, 1, value, kind)
+    page.put(page.row, 1, value, kind, formula=formula)
     page.put(page.row, 2, basis, "centre")
     page.row += 1
 
 
-def _cost_chart(book: Any, study: Study, costs: CostCells, options: Page) -> Any:
-    """Present cost of every option, stacked by category, the best at the top."""
-    chart = book.add_chart({"type": "bar", "subtype": "stacked"})
-    names = options.range_of(costs.header_row, costs.first_column, costs.header_row, costs.last_column)
-    for category, row in costs.rows.items():
+def _first(rows: OptionRows, label: str) -> str:
+    """A figure of the option ranked first."""
+    return f"INDEX({rows.range(label)},MATCH(1,{rows.range(RANK)},0))"
+
+
+def _who_pays(page: Page, study: Study, rows: OptionRows) -> None:
+    """Write who pays for building the option ranked first."""
+    life = study.ranked[0].life
+    build, grant, loan = float(life.capital_cost), float(life.grant), float(life.loan)
+    page.row += 1
+    page.header(["Who pays for building the first", f"Year 0 ({study.scenario.currency})", "Share (%)"])
+    total = _first(rows, "Build cost")
+    for label, value, source in (
+        ("Grant", grant, "Grant"),
+        ("Loan", loan, "Loan"),
+        ("Own funds (community or owner)", build - grant - loan, OWN_FUNDS),
+        ("Build cost", build, "Build cost"),
+    ):
+        found = _first(rows, source)
+        look: Look = "total" if source == "Build cost" else "plain"
+        page.put(page.row, 0, label, "text", look)
+        page.put(page.row, 1, value, "money", look, formula=f"={found}")
+        share = 100 * value / build if build > 0 else 0.0
+        page.put(page.row, 2, share, "one", look, formula=f"=IF({total}>0,100*{found}/{total},0)")
+        page.row += 1
+
+
+def _components(page: Page, study: Study, rows: OptionRows) -> None:
+    """Write the life-cycle cost of the option ranked first by the components that funders use."""
+    option = study.ranked[0]
+    life = option.life
+    page.row += 1
+    page.header(["Life-cycle cost of the first", f"Present value ({study.scenario.currency})", "Share (%)"])
+    present, total = float(life.present_cost), _first(rows, "Present cost")
+    lines = [
+        (label, sum(float(life.present_by_category[name]) for name in names)) for label, names in COMPONENTS.items()
+    ]
+    for label, value in [*lines, ("Present cost", present)]:
+        found = _first(rows, label)
+        look: Look = "total" if label == "Present cost" else "plain"
+        page.put(page.row, 0, label, "text", look)
+        page.put(page.row, 1, value, "money", look, formula=f"={found}")
+        share = 100 * value / present if present > 0 else 0.0
+        page.put(page.row, 2, share, "one", look, formula=f"=IF({total}>0,100*{found}/{total},0)")
+        page.row += 1
+    page.put(page.row, 0, "Cost of capital, on top", "text")
+    capital = float(present_value(life.loan_payment, life.discount_factor)) - float(life.loan)
+    page.put(page.row, 1, capital, "money", formula=f"={_first(rows, COST_OF_CAPITAL)}")
+    page.put(page.row, 2, "loan", "centre")
+    page.row += 1
+    page.put(page.row, 0, SUPPORT)
+    page.put(page.row, 1, "not entered", "word")
+    page.put(page.row, 2, "–", "centre")
+    page.row += 1
+
+
+def _time_chart(book: Any, study: Study, cash: dict[str, CashCells]) -> Any:
+    """Present cost cumulated by year of the options ranked first."""
+    chart = book.add_chart({"type": "scatter", "subtype": "straight_with_markers"})
+    for place, option in enumerate(study.ranked[:SHOWN_LINES]):
+        cells = cash[option.name]
         chart.add_series(
             {
-                "name": COST_LABELS[category],
-                "categories": names,
-                "values": options.range_of(row, costs.first_column, row, costs.last_column),
-                "gap": 45,
-                **COST_FILLS[category],
+                "name": option.name,
+                "categories": cells.page.range_of(cells.first, YEAR, cells.last, YEAR),
+                "values": cells.page.range_of(cells.first, CUMULATED, cells.last, CUMULATED),
+                "line": LINES[place],
+                "marker": {
+                    "type": MARKERS[place],
+                    "size": 5,
+                    "fill": {"color": LINES[place]["color"]},
+                    "border": {"color": INK},
+                },
             }
         )
+    chart.set_x_axis(axis("Year", "0", min=0, max=study.scenario.finance.life_years))
+    chart.set_y_axis(value_axis(f"Cumulated present cost ({study.scenario.currency})"))
+    return dressed(chart, "Present cost cumulated by year", legend="right")
+
+
+def _cost_chart(book: Any, study: Study, rows: OptionRows) -> Any:
+    """Present cost of every option, stacked by category, the best at the top."""
+    chart = book.add_chart({"type": "bar", "subtype": "stacked"})
+    for category, label in COST_LABELS.items():
+        if any(float(option.life.present_by_category[category]) != 0 for option in study.options):
+            chart.add_series(
+                {
+                    "name": label,
+                    "categories": rows.values("Figure"),
+                    "values": rows.values(f"  {label}"),
+                    "gap": 45,
+                    **COST_FILLS[category],
+                }
+            )
     chart.set_y_axis(axis("", reverse=True, label_position="low", crossing="max"))
     chart.set_x_axis(value_axis(f"Present cost ({study.scenario.currency})"))
     return dressed(chart, "Present cost by category", legend="right")

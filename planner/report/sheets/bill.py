@@ -6,8 +6,11 @@ from dataclasses import dataclass
 from typing import get_args
 
 from planner.money.quantities import EQUIPMENT_GROUPS, Group, Line
+from planner.report.sheets.inputs import InputCells
+from planner.report.sheets.line_cells import LineCells, line_cells
 from planner.report.sheets.page import Page, reference
-from planner.study.compare import Study
+from planner.report.style import Kind
+from planner.study.compare import OptionResult, Study
 
 GROUPS: tuple[Group, ...] = get_args(Group)
 PERCENTAGES: tuple[Group, ...] = ("Installation", "Contingency")
@@ -19,13 +22,42 @@ class _Entry:
     """One row: a line as it stands in some options, by name of option; the same but for the price of a percentage."""
 
     line: Line
+    cells: LineCells
     by_option: dict[str, Line]
 
 
-def write_bill(page: Page, study: Study) -> None:
+@dataclass(frozen=True)
+class BillCells:
+    """Where the bill stands: rows of its lines, column of each option, rows of the totals."""
+
+    page: Page
+    lines: dict[int, Line]
+    columns: dict[str, int]
+    build_row: int
+    upkeep_row: int
+
+    def build(self, option: str) -> str:
+        """Address of an option's build cost."""
+        return self.page.at(self.build_row, self.columns[option])
+
+    def upkeep(self, option: str) -> str:
+        """Address of an option's yearly upkeep in prices of year 0."""
+        return self.page.at(self.upkeep_row, self.columns[option])
+
+    def costs(self, option: str) -> str:
+        """Range of an option's costs by line, in the rows of the lines."""
+        return self.page.at(min(self.lines), self.columns[option], max(self.lines))
+
+    def worn_by_hours(self, option: OptionResult) -> list[str]:
+        """Costs of the lines that running hours, too, wear out."""
+        own = [row for row, line in self.lines.items() if line.by_hours and line in option.lines]
+        return [self.page.at(row, self.columns[option.name]) for row in own]
+
+
+def write_bill(page: Page, study: Study, inputs: InputCells) -> BillCells:
     """Fill the sheet 'Bill of quantities'.
 
-    Costs, subtotals, percentages and totals are formulas with their values.
+    Prices, lives, upkeep, costs, subtotals, percentages and totals are formulas with their values.
 
     Parameters
     ----------
@@ -33,6 +65,12 @@ def write_bill(page: Page, study: Study) -> None:
         The sheet.
     study : Study
         The finished comparison.
+    inputs : InputCells
+        Where prices, lives and upkeep stand.
+
+    Returns
+    -------
+    BillCells
     """
     currency = study.scenario.currency
     page.title(
@@ -59,7 +97,7 @@ def write_bill(page: Page, study: Study) -> None:
     page.fix_width(NAME, 34)
     for column in range(FIRST_OPTION, FIRST_OPTION + len(options)):
         page.fix_width(column, 14)
-    entries = _entries(study)
+    entries = _entries(study, inputs)
     lines_rows: list[tuple[int, _Entry]] = []
     subtotals: dict[Group, int] = {}
     for group in GROUPS:
@@ -73,14 +111,17 @@ def write_bill(page: Page, study: Study) -> None:
             _line(page, entry, options, subtotals)
         subtotals[group] = page.row
         _subtotal(page, group, first, chosen, options)
-    _totals(page, lines_rows, subtotals, options, currency)
+    build, upkeep = _totals(page, lines_rows, subtotals, options, currency)
+    columns = {name: FIRST_OPTION + place for place, name in enumerate(options)}
+    return BillCells(page, {row: entry.line for row, entry in lines_rows}, columns, build, upkeep)
 
 
-def _entries(study: Study) -> list[_Entry]:
+def _entries(study: Study, inputs: InputCells) -> list[_Entry]:
     """Gather the lines of all options, equal ones in one row, in order of first appearance."""
     found: dict[tuple[object, ...], dict[str, Line]] = {}
+    cells_of: dict[tuple[object, ...], LineCells] = {}
     for option in study.ranked:
-        for line in option.lines:
+        for line, cells in zip(option.lines, line_cells(option, inputs), strict=True):
             price = None if line.group in PERCENTAGES else float(line.unit_price)
             key: tuple[object, ...] = (
                 line.name,
@@ -92,30 +133,34 @@ def _entries(study: Study) -> list[_Entry]:
                 line.life_years,
                 line.upkeep_percent_per_year,
                 line.by_hours,
+                cells,
             )
             while option.name in found.get(key, {}):  # two equal lines of one option stay two rows
                 key = (*key, "again")
             found.setdefault(key, {})[option.name] = line
-    return [_Entry(next(iter(lines.values())), lines) for lines in found.values()]
+            cells_of[key] = cells
+    return [_Entry(next(iter(lines.values())), cells_of[key], lines) for key, lines in found.items()]
 
 
 def _line(page: Page, entry: _Entry, options: list[str], subtotals: dict[Group, int]) -> None:
-    line, row = entry.line, page.row
+    line, cells, row = entry.line, entry.cells, page.row
     percentage = line.group in PERCENTAGES
     page.put(row, NAME, line.name, "wrap")
     page.put(row, SOURCE, line.source)
-    page.put(row, QUANTITY, float(line.quantity), "whole" if float(line.quantity).is_integer() else "two")
+    kind: Kind = "whole" if float(line.quantity).is_integer() else "two"
+    page.put(row, QUANTITY, float(line.quantity), kind, formula=_equal(cells.quantity))
     page.put(row, UNIT, line.unit)
     cost = f"={reference(row, QUANTITY)}*{reference(row, PRICE)}"
     if percentage:
         page.put(row, PRICE, "by option", "word")
         page.put(row, COST, "by option", "word")
     else:
-        page.put(row, PRICE, float(line.unit_price), "price")
+        page.put(row, PRICE, float(line.unit_price), "price", formula=_equal(cells.price))
         page.put(row, COST, float(line.cost), "money", formula=cost)
-    page.put(row, LIFE, line.life_years, "whole" if float(line.life_years).is_integer() else "one")
+    life: Kind = "whole" if float(line.life_years).is_integer() else "one"
+    page.put(row, LIFE, line.life_years, life, formula=_equal(cells.life))
     page.put(row, WORN, "years or hours" if line.by_hours else "years")
-    page.put(row, UPKEEP, line.upkeep_percent_per_year, "two")
+    page.put(row, UPKEEP, line.upkeep_percent_per_year, "two", formula=_equal(cells.upkeep))
     bases = [
         subtotals[group]
         for group in (EQUIPMENT_GROUPS if line.group == "Installation" else GROUPS)
@@ -132,6 +177,10 @@ def _line(page: Page, entry: _Entry, options: list[str], subtotals: dict[Group, 
             formula = f"={reference(row, QUANTITY, fixed_column=True)}/100*({added})"
         page.put(row, column, float(own.cost), "money", formula=formula)
     page.row += 1
+
+
+def _equal(cell: str | None) -> str | None:
+    return None if cell is None else f"={cell}"
 
 
 def _subtotal(page: Page, group: Group, first: int, chosen: list[_Entry], options: list[str]) -> None:
@@ -151,7 +200,7 @@ def _totals(
     subtotals: dict[Group, int],
     options: list[str],
     currency: str,
-) -> None:
+) -> tuple[int, int]:
     page.row += 1
     first, last = rows[0][0], rows[-1][0]
     build, upkeep = page.row, page.row + 1
@@ -168,3 +217,4 @@ def _totals(
         # SUMPRODUCT of ranges takes texts and the empty cells of subtotals' upkeep as nothing.
         page.put(upkeep, column, yearly, "money", "total", formula=f"=SUMPRODUCT({rates},{costs})/100")
     page.row = upkeep + 1
+    return build, upkeep

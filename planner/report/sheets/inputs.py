@@ -13,11 +13,19 @@ from planner.report.sheets.months import MONTHS
 from planner.report.sheets.page import Page
 from planner.report.style import Kind
 from planner.scenario.errors import dotted
-from planner.scenario.scenario import Scenario
+from planner.scenario.scenario import Scenario, option_name_of
 from planner.scenario.writer import toml_value
-from planner.study.compare import Study
+from planner.study.compare import OptionResult, Study
 
 Path = tuple[str | int, ...]
+NOTE = (
+    "Prices, lives and upkeep of things bought, percentages, the discount rate, inflation, growth of prices, grant, "
+    "loan, water price and tariff prices may be changed in the column 'Value': every sum of money in this workbook "
+    "follows. All else needs a new run: whatever changes water, energy, fuel or hours, the years counted, the kind of "
+    "prices, the limits of tariff blocks, the generator's life and its service intervals, a percentage that was 0, and "
+    "whatever was chosen by cost (tank, strings, levels), which stays as it was chosen. The sheet 'Tank' and the "
+    "sentences of the sheet 'Answer' stay as of the run."
+)
 KEY, VALUE, UNIT, FIRST_MONTH = range(4)
 STATUS = FIRST_MONTH + len(MONTHS)
 MEANING, SOURCE = STATUS + 1, STATUS + 2
@@ -89,6 +97,9 @@ def _of_override(tables: dict[str, Any], path: Path) -> Iterator[Entry]:
         here = (*path, name)
         if isinstance(value, dict):
             yield from _of_override(value, here)
+        elif isinstance(value, list) and value and isinstance(value[0], dict):
+            for index, member in enumerate(value):
+                yield from _of_override(member, (*here, index))
         else:
             yield Entry(dotted(here), value, "", "Holds for this option only, in place of the key above", "given", "")
 
@@ -98,7 +109,19 @@ def plain_kind(value: float) -> Kind:
     return "whole" if abs(value) >= 1000 and float(value).is_integer() else "general"
 
 
-def write_inputs(page: Page, study: Study) -> None:
+@dataclass(frozen=True)
+class InputCells:
+    """Where each number of the scenario stands; `own` holds what an option's overrides put in the place of a key."""
+
+    of_key: dict[str, str]
+    own: dict[str, dict[str, str]]
+
+    def of(self, option: str, key: str) -> str:
+        """Absolute address of the input that holds for an option."""
+        return self.own.get(option, {}).get(key) or self.of_key[key]
+
+
+def write_inputs(page: Page, study: Study) -> InputCells:
     """Fill the sheet 'Inputs'.
 
     Parameters
@@ -107,12 +130,18 @@ def write_inputs(page: Page, study: Study) -> None:
         The sheet.
     study : Study
         The finished comparison.
+
+    Returns
+    -------
+    InputCells
+        Where each number stands, for the formulas of other sheets.
     """
     page.title(
         "Inputs",
         "Every key of the scenario. 'given' stands in the scenario; 'default' is assumed, with its source; 'not given' "
         f"has no value. 'money' is {study.scenario.currency}.",
     )
+    page.paragraph(NOTE)
     page.header(
         ["Key", "Value", "Unit", *MONTHS, "Given or default", "Meaning", "Source of the default, or what absence means"]
     )
@@ -121,9 +150,48 @@ def write_inputs(page: Page, study: Study) -> None:
         page.fix_width(column, width)
     for column in range(FIRST_MONTH, STATUS):
         page.fix_width(column, 6)
+    of_key: dict[str, str] = {}
     for entry in entries(study.scenario):
+        if _is_number(entry.value):
+            of_key[entry.key] = page.at(page.row, VALUE)
         _entry(page, entry)
+    own = {option.name: _own_cells(page, study.scenario, option, of_key) for option in study.options}
     _weather(page, study)
+    return InputCells(of_key, own)
+
+
+def _is_number(value: Any) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool)
+
+
+def _own_cells(page: Page, base: Scenario, option: OptionResult, of_key: dict[str, str]) -> dict[str, str]:
+    """Addresses of the keys in which an option differs; what its overrides leave to a default gets a row of its own."""
+    spelt = next((name for name in base.overrides if option_name_of(name) == option.name), None)
+    if spelt is None:
+        return {}
+    prefix = dotted(("overrides", spelt))
+    replaced = tuple(_lists(base.overrides[spelt], ()))
+    known = {entry.key: entry.value for entry in entries(base)}
+    cells: dict[str, str] = {}
+    for entry in entries(option.scenario):
+        key = f"{prefix}.{entry.key}"
+        if not _is_number(entry.value):
+            continue
+        if key in of_key:
+            cells[entry.key] = of_key[key]
+        elif known.get(entry.key) != entry.value or entry.key.startswith(replaced):
+            cells[entry.key] = page.at(page.row, VALUE)
+            _entry(page, Entry(key, entry.value, entry.unit, entry.meaning, entry.status, entry.source))
+    return cells
+
+
+def _lists(tables: dict[str, Any], path: Path) -> Iterator[str]:
+    """Keys of lists of tables, which an override replaces as a whole."""
+    for name, value in tables.items():
+        if isinstance(value, dict):
+            yield from _lists(value, (*path, name))
+        elif isinstance(value, list) and value and isinstance(value[0], dict):
+            yield f"{dotted((*path, name))}["
 
 
 def _entry(page: Page, entry: Entry) -> None:

@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from planner.report.sheets.page import Page
-from planner.report.style import Kind
+from planner.money.rates import present_value
+from planner.report.sheets.page import Page, reference
+from planner.report.style import Kind, Look
 from planner.study.compare import OptionResult, Study
+
+if TYPE_CHECKING:
+    from planner.report.sheets.money_formulas import MoneyFormulas
 
 COST_LABELS = {
     "construction": "Construction",
@@ -21,8 +26,20 @@ COST_LABELS = {
     "yearly_costs": "Yearly costs",
     "residual": "Residual value",
 }
+COMPONENTS: dict[str, tuple[str, ...]] = {
+    "Capital expenditure": ("construction",),
+    "Operation and minor maintenance": ("upkeep", "grid", "fuel", "generator_service", "yearly_costs"),
+    "Capital maintenance (replacement)": ("replacement",),
+    "Residual value, taken off": ("residual",),
+}
+COST_OF_CAPITAL = "Cost of capital (loan payments less loan)"
+SUPPORT = "Direct and indirect support"
+OWN_FUNDS = "Own funds in year 0 (community or owner)"
 FIRST_OPTION = 2
+SEVERAL = "several rates balance outlay and savings, so none is the answer"
+RANK, MEETS = "Rank", "Meets the target (1: yes)"
 Value = float | str | None
+Formula = Callable[[OptionResult], str]
 
 
 @dataclass(frozen=True)
@@ -34,16 +51,29 @@ class Row:
     kind: Kind
     of: Callable[[OptionResult], Value]
     word: str | None = None
+    formula: Formula | None = None
 
 
 @dataclass(frozen=True)
-class CostCells:
-    """Where charts find the present cost: header row, row of each category, columns of the options (best first)."""
+class OptionRows:
+    """Where the figures stand: header row, row of each label, columns of the options in the order of the run."""
 
+    page: Page
     header_row: int
     rows: dict[str, int]
     first_column: int
     last_column: int
+    verdict: str
+
+    def range(self, label: str) -> str:
+        """Range of a figure of all options."""
+        row = self.header_row if label == "Figure" else self.rows[label]
+        return self.page.at(row, self.first_column, row, self.last_column)
+
+    def values(self, label: str) -> list[Any]:
+        """The same as a chart wants it."""
+        row = self.header_row if label == "Figure" else self.rows[label]
+        return self.page.range_of(row, self.first_column, row, self.last_column)
 
 
 def verdict(option: OptionResult) -> str:
@@ -51,7 +81,7 @@ def verdict(option: OptionResult) -> str:
     return "✓ meets target" if option.meets_service else "✗ misses target"
 
 
-def write_options(page: Page, study: Study) -> CostCells:
+def write_options(page: Page, study: Study, money: MoneyFormulas) -> OptionRows:
     """Fill the sheet 'Options'.
 
     Parameters
@@ -60,18 +90,20 @@ def write_options(page: Page, study: Study) -> CostCells:
         The sheet.
     study : Study
         The finished comparison.
+    money : MoneyFormulas
+        Formulas of the sums of money.
 
     Returns
     -------
-    CostCells
-        Where the present cost by category stands.
+    OptionRows
+        Where the figures stand.
     """
     finance = study.scenario.finance
     prices = "constant prices of year 0" if finance.prices == "constant" else "nominal prices"
     page.title(
         "Supply options side by side",
-        f"Best first. Money in {study.scenario.currency}, {prices}, over {finance.life_years} years at "
-        f"{finance.discount_rate_percent:g} % a year; energy and hours are means of the life years.",
+        f"In the order of the run. Money in {study.scenario.currency}, {prices}, over {finance.life_years} years at "
+        "the discount rate of the sheet 'Inputs'; energy and hours are means of the life years.",
     )
     options = study.ranked
     last = FIRST_OPTION + len(options) - 1
@@ -81,15 +113,13 @@ def write_options(page: Page, study: Study) -> CostCells:
     page.fix_width(0, 38)
     for column in range(FIRST_OPTION, last + 1):
         page.fix_width(column, 19)
-    cost_rows: dict[str, int] = {}
-    for heading, rows in _sections(study):
+    places: dict[str, int] = {}
+    for heading, rows in _sections(study, money, places, page):
         page.heading(heading, last)
         for row in rows:
-            category = next((name for name, label in COST_LABELS.items() if row.label == f"  {label}"), None)
-            if category:
-                cost_rows[category] = page.row
+            places.setdefault(row.label, page.row)
             _write(page, row, options, study.best)
-    return CostCells(header_row, cost_rows, FIRST_OPTION, last)
+    return OptionRows(page, header_row, places, FIRST_OPTION, last, _service(study)[0].label)
 
 
 def _write(page: Page, row: Row, options: Sequence[OptionResult], best: str | None) -> None:
@@ -100,19 +130,22 @@ def _write(page: Page, row: Row, options: Sequence[OptionResult], best: str | No
         kind: Kind = row.kind
         if isinstance(value, str) and kind not in ("wrap", "word"):
             kind = "word"
-        page.put(page.row, column, value, kind, "best" if option.name == best else "plain", word=row.word)
+        formula = None if row.formula is None else row.formula(option)
+        look: Look = "best" if option.name == best else "plain"
+        page.put(page.row, column, value, kind, look, word=row.word, formula=formula)
     page.row += 1
 
 
-def _sections(study: Study) -> list[tuple[str, list[Row]]]:
+def _sections(study: Study, money: MoneyFormulas, places: dict[str, int], page: Page) -> list[tuple[str, list[Row]]]:
     currency, years = study.scenario.currency, study.scenario.finance.life_years
     return [
         ("Design", _design()),
         ("Service", _service(study)),
         ("Energy, mean of the life years", _energy(years)),
-        ("Money", _money(study, currency)),
+        ("Money", [_rank(study, places, page), *_money(study, currency, money)]),
+        ("Life-cycle cost components, present value", _components(currency, money)),
         ("Carbon dioxide of fuel and grid (what was built is not counted)", _carbon(years)),
-        (f"Compared with {study.reference}, before grant and loan", _comparison(currency)),
+        (f"Compared with {study.reference}, before grant and loan", _comparison(currency, money)),
         ("Delivered share by life year", [_share_of_year(year) for year in range(years)]),
     ]
 
@@ -142,6 +175,7 @@ def _service(study: Study) -> list[Row]:
     service = study.scenario.service
     rows = [
         Row(f"Delivers at least {service.delivered_share_percent:g} % of the demand", "", "word", verdict),
+        Row(MEETS, "", "whole", lambda option: float(option.meets_service)),
         Row("Delivered over the life", "% of demand", "two", lambda option: 100 * option.delivered_share),
         Row("Delivered in the worst year", "% of demand", "two", lambda option: 100 * option.worst_year_share),
         Row("Demand in the first year", "m3", "whole", lambda option: option.quantities.demand_m3[0]),
@@ -194,39 +228,101 @@ def _energy(years: int) -> list[Row]:
     ]
 
 
-def _money(study: Study, currency: str) -> list[Row]:
-    categories = [
-        name
-        for name in COST_LABELS
-        if any(float(option.life.present_by_category[name]) != 0 for option in study.options)
-    ]
+def _rank(study: Study, places: dict[str, int], page: Page) -> Row:
+    """Rank as `study.compare.rank`: those that meet the target by cost, then the others by what they deliver."""
+    names = [option.name for option in study.ranked]
+    last = FIRST_OPTION + len(names) - 1
+
+    def line(label: str) -> str:
+        row = places[label] if label in places else places[RANK] + 2
+        return page.at(row, FIRST_OPTION, row, last)
+
+    def formula(option: OptionResult) -> str:
+        column = FIRST_OPTION + names.index(option.name)
+
+        def own(label: str) -> str:
+            row = places[label] if label in places else places[RANK] + 2
+            return reference(row, column)
+
+        meets, share, cost = line(MEETS), line("Delivered over the life"), line("Present cost")
+        mine, my_share, my_cost = own(MEETS), own("Delivered over the life"), own("Present cost")
+        cheaper = f"({cost}<{my_cost})+({cost}={my_cost})*(COLUMN({cost})<{column + 1})"
+        return (
+            f"=IF({mine}=1,1+SUMPRODUCT(({meets}=1)*({cheaper})),"
+            f"1+SUM({meets})+SUMPRODUCT(({meets}=0)*(({share}>{my_share})+({share}={my_share})*({cheaper}))))"
+        )
+
+    return Row(RANK, "", "whole", lambda option: float(names.index(option.name) + 1), formula=formula)
+
+
+def _money(study: Study, currency: str, money: MoneyFormulas) -> list[Row]:
+    def row(label: str, unit: str, kind: Kind, name: str, formula: Formula, word: str | None = None) -> Row:
+        return Row(label, unit, kind, lambda option: float(getattr(option.life, name)), word, formula)
+
+    def category(name: str) -> Row:
+        return Row(
+            f"  {COST_LABELS[name]}",
+            currency,
+            "money",
+            lambda option: float(option.life.present_by_category[name]),
+            formula=lambda option: money.category(option, name),
+        )
+
+    yearly = f"{currency}/year"
+    per_person = f"{currency}/person/year"
     return [
-        Row("Build cost", currency, "money", lambda option: float(option.life.capital_cost)),
-        Row("Present cost", currency, "money", lambda option: float(option.life.present_cost)),
-        *(
-            Row(f"  {COST_LABELS[name]}", currency, "money", lambda o, n=name: float(o.life.present_by_category[n]))  # type: ignore[misc]
-            for name in categories
-        ),
-        Row("Equivalent yearly cost", f"{currency}/year", "money", lambda o: float(o.life.equivalent_yearly_cost)),
-        Row(
+        row("Build cost", currency, "money", "capital_cost", money.build),
+        row("Present cost", currency, "money", "present_cost", money.present),
+        *(category(name) for name in COST_LABELS),
+        row("Equivalent yearly cost", yearly, "money", "equivalent_yearly_cost", money.yearly),
+        row(
             "Levelised cost of water",
             f"{currency}/m3",
             "price",
-            lambda option: float(option.life.levelised_cost_per_m3),
+            "levelised_cost_per_m3",
+            money.levelised,
             "nothing delivered",
         ),
-        Row(
+        row(
             "Yearly cost per person of the first year",
-            f"{currency}/person/year",
+            per_person,
             "price",
-            lambda option: float(option.life.cost_per_person_year),
+            "cost_per_person_year",
+            money.per_person,
             "no people",
         ),
-        Row("Present value of what users pay", currency, "money", lambda option: float(option.life.revenue_present)),
-        Row("Net present value", currency, "money", lambda option: float(option.life.npv)),
-        Row("Grant", currency, "money", lambda option: float(option.life.grant)),
-        Row("Loan", currency, "money", lambda option: float(option.life.loan)),
-        Row("Present cost to the owner", currency, "money", lambda option: float(option.life.owner_present_cost)),
+        row("Present value of what users pay", currency, "money", "revenue_present", money.revenue),
+        row("Net present value", currency, "money", "npv", money.net),
+        row("Grant", currency, "money", "grant", money.grant),
+        row("Loan", currency, "money", "loan", money.loan),
+        Row(OWN_FUNDS, currency, "money", _own_funds, formula=money.own_funds),
+        row("Present cost to the owner", currency, "money", "owner_present_cost", money.owner),
+    ]
+
+
+def _own_funds(option: OptionResult) -> Value:
+    return float(option.life.capital_cost) - float(option.life.grant) - float(option.life.loan)
+
+
+def _components(currency: str, money: MoneyFormulas) -> list[Row]:
+    """Components of life-cycle cost as funders count them; the generator's overhauls go with its services."""
+
+    def row(label: str, names: Sequence[str]) -> Row:
+        return Row(
+            label,
+            currency,
+            "money",
+            lambda option: sum(float(option.life.present_by_category[name]) for name in names),
+            formula=lambda option: money.group(option, names),
+        )
+
+    def capital(option: OptionResult) -> Value:
+        return float(present_value(option.life.loan_payment, option.life.discount_factor)) - float(option.life.loan)
+
+    return [
+        *(row(label, names) for label, names in COMPONENTS.items()),
+        Row(COST_OF_CAPITAL, currency, "money", capital, formula=money.capital),
+        Row(SUPPORT, "", "word", lambda option: "not entered"),
     ]
 
 
@@ -260,26 +356,32 @@ def _covers(option: OptionResult) -> str:
     return "; ".join(parts) or "none burnt or bought"
 
 
-def _comparison(currency: str) -> list[Row]:
-    def figure(name: str, factor: float = 1.0) -> Callable[[OptionResult], Value]:
+def _comparison(currency: str, money: MoneyFormulas) -> list[Row]:
+    def row(label: str, unit: str, kind: Kind, name: str, word: str | None = None, factor: float = 1.0) -> Row:
         def of(option: OptionResult) -> Value:
             if option.comparison is None:
                 return "reference"
             return factor * float(getattr(option.comparison, name))
 
-        return of
+        return Row(label, unit, kind, of, word, lambda option: money.comparison(option, name))
 
-    def reason(name: str) -> Callable[[OptionResult], Value]:
-        return lambda option: str(getattr(option.comparison, name)) if option.comparison else ""
+    def remark(label: str, name: str) -> Row:
+        def of(option: OptionResult) -> Value:
+            if option.comparison is None:
+                return "–"
+            words = str(getattr(option.comparison, name))
+            return SEVERAL if words.startswith("several") else words or "–"
+
+        return Row(label, "", "wrap", of, formula=lambda option: money.comparison(option, name))
 
     return [
-        Row("Saving in present cost (negative: costs more)", currency, "money", figure("saving_present")),
-        Row("Internal rate of return", "%/year", "one", figure("internal_rate_of_return", 100), "none"),
-        Row("  why there is none", "", "wrap", reason("irr_reason")),
-        Row("Payback, simple", "years", "one", figure("simple_payback_years"), "never"),
-        Row("  remark", "", "wrap", reason("payback_reason")),
-        Row("Payback, discounted", "years", "one", figure("discounted_payback_years"), "never"),
-        Row("  remark", "", "wrap", reason("discounted_payback_reason")),
+        row("Saving in present cost (negative: costs more)", currency, "money", "saving_present"),
+        row("Internal rate of return", "%/year", "one", "internal_rate_of_return", "none", 100),
+        remark("  why there is none", "irr_reason"),
+        row("Payback, simple", "years", "one", "simple_payback_years", "never"),
+        remark("  remark", "payback_reason"),
+        row("Payback, discounted", "years", "one", "discounted_payback_years", "never"),
+        remark("  remark", "discounted_payback_reason"),
     ]
 
 

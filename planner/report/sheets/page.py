@@ -64,11 +64,19 @@ class Page:
         self._widths: dict[int, float] = {}
         self._fixed: dict[int, float] = {}
         self._wrapped: list[tuple[int, int, int, str, float]] = []
-        self._paragraphs: list[tuple[int, str, str, int | None]] = []
+        self._paragraphs: list[tuple[int, str, str, int | None, str | None]] = []
         self._charts: list[tuple[Any, int, int, int | None, int]] = []
         self._below_header = -1
         self._last_row = 0
         self._last_column = 0
+
+    def at(self, row: int, column: int, last_row: int | None = None, last_column: int | None = None) -> str:
+        """Absolute address of a cell, or of a range, for formulas of any sheet."""
+        first = reference(row, column, fixed_row=True, fixed_column=True)
+        if last_row is None:
+            return f"'{self.name}'!{first}"
+        end = reference(last_row, column if last_column is None else last_column, fixed_row=True, fixed_column=True)
+        return f"'{self.name}'!{first}:{end}"
 
     def range_of(self, first_row: int, first_column: int, last_row: int, last_column: int) -> list[Any]:
         """Cells of this sheet as a chart wants them."""
@@ -99,9 +107,11 @@ class Page:
         self._extend(self.row, last_column or 0)
         self.row += 1
 
-    def paragraph(self, text: str, style: str = "paragraph", last_column: int | None = None) -> None:
-        """Write running text over the width of the sheet (or up to a column), as high as it needs."""
-        self._paragraphs.append((self.row, clean(text), style, last_column))
+    def paragraph(
+        self, text: str, style: str = "paragraph", last_column: int | None = None, *, formula: str | None = None
+    ) -> None:
+        """Write running text, or a formula that gives it, over the sheet's width (or up to a column)."""
+        self._paragraphs.append((self.row, clean(text), style, last_column, formula))
         self._extend(self.row, 0)
         self.row += 1
 
@@ -145,7 +155,7 @@ class Page:
         word : str, optional
             What stands there when the number has no value.
         formula : str, optional
-            Formula that gives the value, which is stored beside it.
+            Formula that gives the value, number or text, which is stored beside it.
 
         Raises
         ------
@@ -171,7 +181,11 @@ class Page:
             value, kind = word, "word"
         text = clean(value)
         indented = column > 0 and kind in ("text", "wrap")
-        self.sheet.write_string(row, column, text, self.styles.cell(kind, look, indented=indented))
+        style = self.styles.cell(kind, look, indented=indented)
+        if formula is None:
+            self.sheet.write_string(row, column, text, style)
+        else:
+            self.sheet.write_formula(row, column, formula, style, text)
         if kind == "wrap":
             self._wrapped.append((row, column, column, text, 1.1 if look in ("best", "total", "strong") else 1.0))
             self._need(column, min(longest_word(text) + 2, 30))
@@ -198,12 +212,15 @@ class Page:
         heights: dict[int, int] = {}
         for row, first, last, text, size in self._wrapped:
             heights[row] = max(heights.get(row, 1), line_count(text, total_width(widths[first : last + 1]), size))
-        for row, text, style, last_column in self._paragraphs:
+        for row, text, style, last_column, formula in self._paragraphs:
             last = self._last_column if last_column is None else last_column
             form = self.styles.named(style)
             if last > 0:
                 self.sheet.merge_range(row, 0, row, last, "", form)
-            self.sheet.write_string(row, 0, text, form)
+            if formula is None:
+                self.sheet.write_string(row, 0, text, form)
+            else:
+                self.sheet.write_formula(row, 0, formula, form, text)
             size = 1.35 if style == "verdict" else 1.0
             heights[row] = max(heights.get(row, 1), line_count(text, total_width(widths[: last + 1]), size))
             if style == "verdict":
