@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
+from typing import Any
 
 from planner.checks.verdict import Verdict
 from planner.report.files import write_whole
@@ -41,6 +42,7 @@ SHEETS = (
     "Returns",
     "Inputs",
     "Method and cautions",
+    "Form",
 )
 _LONGEST_FOOTER = 100
 
@@ -74,6 +76,7 @@ def _fill(
 ) -> None:
     import xlsxwriter
 
+    from planner.report.form_sheets import add_form_sheets
     from planner.report.worksheet import PlainWorksheet
 
     book = xlsxwriter.Workbook(
@@ -82,8 +85,9 @@ def _fill(
     )
     book.set_properties({"title": clean(study.scenario.name), "created": datetime(1980, 1, 1)})
     styles = Styles(book)
-    pages = {name: Page(book.add_worksheet(name, PlainWorksheet), styles, name) for name in SHEETS}
-    inputs = write_inputs(pages["Inputs"], study)
+    pages = {name: Page(book.add_worksheet(name, PlainWorksheet), styles, name) for name in SHEETS[:-1]}
+    form = add_form_sheets(book, _plain(study.scenario.model_dump(mode="json", exclude_unset=True)), sheet=SHEETS[-1])
+    inputs = write_inputs(pages["Inputs"], study, form)
     simulated = write_simulated(pages["Simulated"], study, inputs)
     bill = write_bill(pages["Bill of quantities"], study, inputs)
     renewals = write_renewals(pages["Renewals"], study, bill, simulated)
@@ -102,3 +106,12 @@ def _fill(
         page.finish(footer, one_page=name == "Answer")
     pages["Answer"].sheet.activate()
     book.close()
+
+
+def _plain(value: Any) -> Any:
+    """Make every text of some data fit for a cell."""
+    if isinstance(value, dict):
+        return {key: _plain(inner) for key, inner in value.items()}
+    if isinstance(value, list):
+        return [_plain(inner) for inner in value]
+    return clean(value) if isinstance(value, str) else value

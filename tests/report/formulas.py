@@ -9,6 +9,7 @@ import subprocess
 import zipfile
 from collections.abc import Iterator, Sequence
 from contextlib import closing
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -20,6 +21,7 @@ _CELL = re.compile(r"<c ([^>]*[^/])>(.*?)</c>", re.DOTALL)
 _FORMULA = re.compile(r"<f[^>]*>([^<]*)</f>")
 _VALUE = re.compile(r"<v>([^<]*)</v>")
 _ADDRESS = re.compile(r'\br="([A-Z]+[0-9]+)"')
+_FORM_CELL = re.compile(r"'Form'!\$([A-Z]+)\$(\d+)")
 _KIND = re.compile(r'\bt="(\w+)"')
 
 
@@ -57,26 +59,39 @@ def _sheets(book: zipfile.ZipFile) -> dict[str, str]:
 
 
 def without_values(path: Path, folder: Path, changes: dict[str, float] | None = None) -> Path:
-    """Save a copy of a workbook without stored values, so that all must be worked out; change inputs by their key."""
+    """Save a copy of a workbook without stored values, so that all must be worked out; type other inputs by key."""
     folder.mkdir(parents=True, exist_ok=True)
     copy = folder / path.name
-    rows: dict[str, int] = {}
-    if changes:
-        with closing(openpyxl.load_workbook(path, read_only=True)) as shown:
-            keys = shown["Inputs"].iter_rows(max_col=1, values_only=True)
-            rows = {str(row[0]): number for number, row in enumerate(keys, start=1)}
+    typed = {_form_cell(path, key): value for key, value in (changes or {}).items()} if changes else {}
     with zipfile.ZipFile(path) as book, zipfile.ZipFile(copy, "w", zipfile.ZIP_DEFLATED) as bare:
-        inputs = _sheets(book)["Inputs"]
+        form = _sheets(book)["Form"]
         for part in book.namelist():
             data = book.read(part)
             if part.startswith("xl/worksheets/sheet"):
                 text = re.sub(r"(</f>)<v>[^<]*</v>", r"\1", data.decode())
-                for key, value in (changes or {}).items() if part == inputs else ():
-                    text, count = re.subn(rf'(<c r="B{rows[key]}"[^>]*><v>)[^<]*', rf"\g<1>{value!r}", text)
-                    assert count == 1, key
+                for cell, value in typed.items() if part == form else ():
+                    text, count = re.subn(
+                        rf'<c r="{cell}"( s="\d+")?(/>|><v>[^<]*</v></c>)',
+                        rf'<c r="{cell}"\1><v>{value!r}</v></c>',
+                        text,
+                    )
+                    assert count == 1, cell
                 data = text.encode()
             bare.writestr(part, data)
     return copy
+
+
+def _form_cell(path: Path, key: str) -> str:
+    """Address on the sheet 'Form' that the sheet 'Inputs' takes a key from."""
+    return _form_cells(path)[key]
+
+
+@cache
+def _form_cells(path: Path) -> dict[str, str]:
+    with closing(openpyxl.load_workbook(path, read_only=True)) as book:
+        rows = list(book["Inputs"].iter_rows(max_col=2, values_only=True))
+    found = ((str(key), _FORM_CELL.search(str(formula))) for key, formula in rows)
+    return {key: match.group(1) + match.group(2) for key, match in found if match}
 
 
 def recalculated(files: Sequence[Path], folder: Path) -> dict[str, Path]:

@@ -19,12 +19,13 @@ from planner.study.compare import OptionResult, Study
 
 Path = tuple[str | int, ...]
 NOTE = (
+    "To change an input, go to the sheet 'Form': the values here follow it, and every sum of money follows these. "
     "Prices, lives and upkeep of things bought, percentages, the discount rate, inflation, growth of prices, grant, "
-    "loan, water price and tariff prices may be changed in the column 'Value': every sum of money in this workbook "
-    "follows. All else needs a new run: whatever changes water, energy, fuel or hours, the years counted, the kind of "
-    "prices, the limits of tariff blocks, the generator's life and its service intervals, a percentage that was 0, and "
-    "whatever was chosen by cost (tank, strings, levels), which stays as it was chosen. The sheet 'Tank' and the "
-    "sentences of the sheet 'Answer' stay as of the run."
+    "loan, water price and tariff prices may be changed so. All else needs a new run of this workbook (planner run "
+    "FILE): whatever changes water, energy, fuel or hours, the years counted, the kind of prices, the limits of tariff "
+    "blocks, the generator's life and its service intervals, a percentage that was 0, and whatever was chosen by cost "
+    "(tank, strings, levels), which stays as it was chosen. The sheet 'Tank' and the sentences of the sheet 'Answer' "
+    "stay as of the run."
 )
 KEY, VALUE, UNIT, FIRST_MONTH = range(4)
 STATUS = FIRST_MONTH + len(MONTHS)
@@ -121,7 +122,7 @@ class InputCells:
         return self.own.get(option, {}).get(key) or self.of_key[key]
 
 
-def write_inputs(page: Page, study: Study) -> InputCells:
+def write_inputs(page: Page, study: Study, form: dict[str, str]) -> InputCells:
     """Fill the sheet 'Inputs'.
 
     Parameters
@@ -130,6 +131,8 @@ def write_inputs(page: Page, study: Study) -> InputCells:
         The sheet.
     study : Study
         The finished comparison.
+    form : dict of str to str
+        Address on the sheet 'Form' of each key; the values here are taken from there.
 
     Returns
     -------
@@ -154,7 +157,7 @@ def write_inputs(page: Page, study: Study) -> InputCells:
     for entry in entries(study.scenario):
         if _is_number(entry.value):
             of_key[entry.key] = page.at(page.row, VALUE)
-        _entry(page, entry)
+        _entry(page, entry, form)
     own = {option.name: _own_cells(page, study.scenario, option, of_key) for option in study.options}
     _weather(page, study)
     return InputCells(of_key, own)
@@ -181,7 +184,7 @@ def _own_cells(page: Page, base: Scenario, option: OptionResult, of_key: dict[st
             cells[entry.key] = of_key[key]
         elif known.get(entry.key) != entry.value or entry.key.startswith(replaced):
             cells[entry.key] = page.at(page.row, VALUE)
-            _entry(page, Entry(key, entry.value, entry.unit, entry.meaning, entry.status, entry.source))
+            _entry(page, Entry(key, entry.value, entry.unit, entry.meaning, entry.status, entry.source), {})
     return cells
 
 
@@ -194,13 +197,21 @@ def _lists(tables: dict[str, Any], path: Path) -> Iterator[str]:
             yield f"{dotted((*path, name))}["
 
 
-def _entry(page: Page, entry: Entry) -> None:
+def _from_form(entry: Entry, form: dict[str, str]) -> str | None:
+    """Formula that takes a value from the form, the default where its cell there is empty."""
+    cell = form.get(entry.key)
+    if cell is None or ":" in cell:
+        return None
+    return f"={cell}" if entry.status == "given" else f"=IF(ISBLANK({cell}),{entry.value!r},{cell})"
+
+
+def _entry(page: Page, entry: Entry, form: dict[str, str]) -> None:
     row = page.row
     page.put(row, KEY, entry.key, "wrap")
     if entry.is_monthly:
         page.put(row, VALUE, "by month", "text")
     elif isinstance(entry.value, int | float) and not isinstance(entry.value, bool):
-        page.put(row, VALUE, entry.value, plain_kind(entry.value))
+        page.put(row, VALUE, entry.value, plain_kind(entry.value), formula=_from_form(entry, form))
     elif entry.value is None or entry.value == []:
         page.put(row, VALUE, "–")
     else:
