@@ -36,15 +36,18 @@ def seconds(*command: str) -> tuple[float, str]:
 
 
 @pytest.mark.parametrize(
-    ("auto", "most"), [(False, 4.0), (True, 6.0)], ids=["as given", "tank, strings and levels searched"]
+    ("auto", "most"),
+    [((), 4.0), (("sizes",), 6.0), (("sizes", "levels"), 10.0)],
+    ids=["as given", "tank and strings searched", "levels searched too, in two rounds"],
 )
-def test_a_run_costs_little_more_than_its_imports(auto: bool, most: float, tmp_path: Path) -> None:
+def test_a_run_costs_little_more_than_its_imports(auto: tuple[str, ...], most: float, tmp_path: Path) -> None:
     raw = tomllib.loads(SEVEN_OPTIONS.read_text(encoding="utf-8"))
     assert raw["finance"]["life_years"] == 20
     assert raw["weather"]["kind"] == "monthly"
-    if auto:
+    if "sizes" in auto:
         raw["tank"]["volume_m3"] = "auto"
         raw["sources"]["solar"] |= {"strings": "auto", "strings_max": 6}
+    if "levels" in auto:
         raw["topup"] = {"start_level_percent": "auto", "stop_level_percent": "auto"}
     scenario = tmp_path / "seven.toml"
     scenario.write_text(toml_text(raw), encoding="utf-8")
