@@ -270,6 +270,7 @@ class _Slot:
         self.per_fall = np.empty(self.day_net.shape)
         self.on = (level[:, self.columns] <= self.start).astype(float)
         self.share, self.gap = np.empty(shape), np.empty(shape)
+        self.ones, self.zeros = np.ones(shape), np.zeros(shape)  # whole arrays are faster here than numbers
         self.day_added, self.day_forced_h = np.zeros((_DAY, *shape)), np.zeros((_DAY, *shape))
         self.day_kwh = np.empty((_DAY, *shape))
         self.run_left_h = np.zeros(shape)
@@ -307,7 +308,7 @@ class _Slot:
         np.subtract(self.start, self.ahead, out=share)
         np.add(share, self.width, out=gap)
         share *= self.per_fall[of_day]
-        np.minimum(share, 1.0, out=share)
+        np.minimum(share, self.ones, out=share)
         starts = (share > 0) & (self.on <= 0) & (extra > 0) if self.switch.minimum_run_h else None
         np.maximum(share, self.on, out=share)
         np.multiply(share, extra, out=added)
@@ -316,7 +317,7 @@ class _Slot:
         if limit is not None:
             np.minimum(added, limit.left[:, self.columns], out=added)
         np.minimum(added, gap, out=added)
-        np.maximum(added, 0.0, out=added)
+        np.maximum(added, self.zeros, out=added)
         # stays on (1) where it was wanted and has not reached its stop level, else off (0 or below)
         np.subtract(gap, added, out=gap)
         np.minimum(share, gap, out=self.on)

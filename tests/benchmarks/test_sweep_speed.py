@@ -160,5 +160,5 @@ def test_two_processes_do_more_than_one() -> None:
     print(f"\n48 designs x 7 options x 10 years: one process {min(sweeps[1]):.1f} s, two {min(sweeps[2]):.1f} s")
     print(f"gain {gain:.2f}; two processes of bare NumPy loops gain {possible:.2f} on this machine at this moment")
     assert len(found) == 1
-    # 1.7 is the aim on two idle cores; the bound leaves room for what else runs on them meanwhile.
-    assert gain > min(1.3, 0.6 * possible)
+    # 1.7 on two idle cores; where other work takes a part of them, the same share of what they can give.
+    assert gain > min(1.7, 0.75 * possible)
