@@ -54,6 +54,7 @@ def study_as_data(
         "currency": study.scenario.currency,
         "life_years": study.scenario.finance.life_years,
         "people": study.scenario.people,
+        "weather": {"source": study.weather.source, "notes": list(study.weather.notes)},
         "duty": {
             "flow_m3h": _number(duty.flow_m3h),
             "total_head_m": _number(duty.total_head_m),

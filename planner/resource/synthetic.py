@@ -3,21 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import get_args
 
 import numpy as np
-from scipy.special import ndtri
 
 from planner.resource.clearness import (
     DAY_CORRELATION,
     HOUR_CORRELATION,
     LOWEST_CLEARNESS,
     DailyLaw,
+    Maximum,
     autoregressive,
     bend,
     daily_quantiles,
     highest_clearness,
     hourly_clearness,
+    law_exponent,
+    law_in_words,
+    law_warning,
 )
+from planner.resource.spread import chance_spread, month_anomalies, year_factors
 from planner.resource.sun import (
     DAYS_PER_MONTH,
     FIRST_DAY_OF_MONTH,
@@ -50,7 +56,9 @@ def synthetic_years(
     years: int,
     seed: int,
     annual_spread_percent: float = 0.0,
-    daily_law: DailyLaw = "saunier",
+    monthly_spread_percent: float | None = 0.0,
+    daily_law: DailyLaw = "by_latitude",
+    clearness_maximum: Maximum = "clear_sky",
 ) -> WeatherYears:
     """Make hourly years whose months keep twelve given means.
 
@@ -74,8 +82,14 @@ def synthetic_years(
     annual_spread_percent : float
         Standard deviation of the yearly irradiation. The factors are stratified normal quantiles in random order,
         so that a life of any length has its fair share of poor years; their mean is 1.
-    daily_law : {'saunier', 'bendt'}
-        Law of daily clearness; see `planner.resource.clearness.daily_quantiles`.
+    monthly_spread_percent : float or None
+        Standard deviation of a month's irradiation beside that of its year, the same in all months; None takes what
+        chance makes of the month's days, `planner.resource.spread.chance_spread`. The anomalies of a month add up
+        to nothing over the years, those of a year over its months.
+    daily_law : {'by_latitude', 'saunier', 'bendt'}
+        Law of daily clearness; see `planner.resource.clearness.law_exponent`.
+    clearness_maximum : {'clear_sky', 'general'}
+        Brightest day of a month; see `planner.resource.clearness.highest_clearness`.
 
     Returns
     -------
@@ -85,8 +99,8 @@ def synthetic_years(
     Raises
     ------
     ValueError
-        If a list is not of twelve finite numbers, a month is not possible at this latitude, or `years`, the spread
-        or the law are out of range.
+        If a list is not of twelve finite numbers, a month is not possible at this latitude, or `years`, a spread,
+        the law or the maximum are out of range.
 
     Notes
     -----
@@ -97,10 +111,18 @@ def synthetic_years(
     means, temperatures = _twelve("ghi_kwh_m2_day", ghi_kwh_m2_day), _twelve("temperature_c", temperature_c)
     if years < 1:
         raise ValueError(f"years must be 1 or more, not {years}")
-    if not 0 <= annual_spread_percent <= 30:
-        raise ValueError(f"annual_spread_percent must be between 0 and 30, not {annual_spread_percent:g}")
-    if daily_law not in ("saunier", "bendt"):
-        raise ValueError(f"daily_law {daily_law!r} is not one of 'saunier', 'bendt'")
+    for name, spread in (
+        ("annual_spread_percent", annual_spread_percent),
+        ("monthly_spread_percent", monthly_spread_percent),
+    ):
+        if spread is not None and not 0 <= spread <= 30:
+            raise ValueError(f"{name} must be between 0 and 30, not {spread:g}")
+    for name, given, allowed in (
+        ("daily_law", daily_law, get_args(DailyLaw)),
+        ("clearness_maximum", clearness_maximum, get_args(Maximum)),
+    ):
+        if given not in allowed:
+            raise ValueError(f"{name} {given!r} is not one of {', '.join(map(repr, allowed))}")
     above = solar_days(sun.extraterrestrial_horizontal_wh_m2, sun)
     clear = solar_days(sun.clear_sky_ghi_w_m2, sun)
     month_above = _month_sums(above.sum(axis=1)) / DAYS_PER_MONTH  # Wh/m2/day
@@ -109,12 +131,22 @@ def synthetic_years(
     means, notes = _checked_means(means, month_above, month_clear, twilight)
     clearness = 1000 * means / np.maximum(month_above, 1e-9)
 
+    law = _LawOfDays(
+        law_exponent(daily_law, place.latitude_deg), clearness_maximum, month_clear / np.maximum(month_above, 1e-9)
+    )
     base = means * DAYS_PER_MONTH
-    year_means = _year_means(means, month_above, twilight, years, seed, annual_spread_percent / 100)
+    monthly = np.full(12, 0.0 if monthly_spread_percent is None else monthly_spread_percent / 100)
+    if monthly_spread_percent is None:
+        for month in map(int, np.flatnonzero(~twilight)):
+            monthly[month] = chance_spread(law.days(month, clearness[[month]])[0])[0]
+    factors = year_factors(years, seed, annual_spread_percent / 100) + month_anomalies(years, seed, monthly, base)
+    # A little inside the bounds, so that each month still has a law of daily clearness.
+    lowest = np.where(twilight, 0.0, np.minimum(0.06 * month_above / 1000, means))
+    year_means = np.clip(factors * means, lowest, np.maximum(0.87 * month_above / 1000, means))
     factor = year_means @ DAYS_PER_MONTH / base.sum() if base.sum() > 0 else np.ones(years)
 
     day_noise, hour_noise = _noise(years, seed)
-    daily = _daily_clearness(year_means, above.sum(axis=1), month_clear, twilight, day_noise, daily_law)
+    daily = _daily_clearness(year_means, above.sum(axis=1), twilight, day_noise, law)
     ghi = _hourly_ghi(daily, above, clear, sun, hour_noise)
     # Exact already unless the clock's midnight falls in the sun's day; then this shares out the days it cut in two.
     got, wanted = hours_to_months(ghi), 1000 * (year_means * DAYS_PER_MONTH).T
@@ -137,7 +169,8 @@ def synthetic_years(
             f"at {abs(place.latitude_deg):.0f} degrees of latitude, steep planes in winter may get 10 to 30 % more "
             "than years made from monthly means show: prefer a typical-year file"
         )
-    law = "Saunier, Reddy and Kumar 1987" if daily_law == "saunier" else "Bendt, Collares-Pereira and Rabl 1981"
+    if warning := law_warning(daily_law, place.latitude_deg):
+        notes.append(warning)
     shape = (HOURS_PER_YEAR, years)
     return WeatherYears(
         ghi_w_m2=ghi,
@@ -148,9 +181,11 @@ def synthetic_years(
         sun=sun,
         annual_factor=factor,
         source=(
-            f"hourly years made from twelve monthly means (days: {law}; hours: Graham and Hollands 1990; diffuse "
-            "share: Erbs, Klein and Duffie 1982; temperature: Erbs, Klein and Beckman 1983); "
-            f"wind assumed {ASSUMED_WIND_M_S:g} m/s"
+            "hourly years made from twelve monthly means (days: "
+            f"{law_in_words(daily_law, clearness_maximum, place.latitude_deg)}; hours: Graham and Hollands 1990; "
+            "diffuse share: Erbs, Klein and Duffie 1982; temperature: Erbs, Klein and Beckman 1983); "
+            f"spread of the years {annual_spread_percent:g} %, of the months beside it {100 * monthly.min():.0f} to "
+            f"{100 * monthly.max():.0f} %; wind assumed {ASSUMED_WIND_M_S:g} m/s"
         ),
         notes=tuple(notes),
     )
@@ -193,19 +228,6 @@ def _checked_means(means: Array, month_above: Array, month_clear: Array, twiligh
     return np.where(twilight, np.minimum(means, highest), means), notes
 
 
-def _year_means(means: Array, month_above: Array, twilight: Array, years: int, seed: int, spread: float) -> Array:
-    """Twelve means of each year, shape (years, 12), in kWh/m2/day."""
-    if spread == 0 or years == 1:
-        return np.tile(means, (years, 1))
-    normal = ndtri((np.arange(years) + 0.5) / years)
-    order = np.random.default_rng(np.random.SeedSequence(seed, spawn_key=(0,)))
-    factors = 1 + spread * order.permutation(normal)
-    # A little inside the bounds, so that each month still has a law of daily clearness.
-    lowest = np.where(twilight, 0.0, np.minimum(0.06 * month_above / 1000, means))
-    highest = np.maximum(0.87 * month_above / 1000, means)
-    return np.asarray(np.clip(factors[:, None] * means, lowest, highest))
-
-
 def _noise(years: int, seed: int) -> tuple[Array, Array]:
     """Independent normal values for days (years, 365) and hours (years, 365, 24), each year from its own stream."""
     streams = [np.random.default_rng(np.random.SeedSequence(seed, spawn_key=(1 + year,))) for year in range(years)]
@@ -213,9 +235,21 @@ def _noise(years: int, seed: int) -> tuple[Array, Array]:
     return draws[:, :, 0], draws[:, :, 1:]
 
 
-def _daily_clearness(
-    year_means: Array, day_above: Array, month_clear: Array, twilight: Array, noise: Array, law: DailyLaw
-) -> Array:
+@dataclass(frozen=True, eq=False)
+class _LawOfDays:
+    """Law of daily clearness at a place: exponent, kind of maximum, and clear-sky index of the months (12,)."""
+
+    exponent: float
+    maximum: Maximum
+    clear_sky: Array
+
+    def days(self, month: int, mean: Array) -> tuple[Array, Array]:
+        """Return the rising days (n, days) and the highest index (n,) of a month with means (n,)."""
+        highest = highest_clearness(mean, self.clear_sky[month], self.maximum)
+        return daily_quantiles(mean, highest, int(DAYS_PER_MONTH[month]), self.exponent), highest
+
+
+def _daily_clearness(year_means: Array, day_above: Array, twilight: Array, noise: Array, law: _LawOfDays) -> Array:
     """Daily clearness index, shape (years, 365), whose months keep their means."""
     order = autoregressive(noise, DAY_CORRELATION)
     daily = np.empty_like(order)
@@ -227,10 +261,9 @@ def _daily_clearness(
         if twilight[month]:  # no law of days for so little sun
             daily[:, days] = mean[:, None]
             continue
-        clear_index = month_clear[month] * len(days) / above.sum()
-        highest = highest_clearness(mean, clear_index)
+        rising, highest = law.days(month, mean)
         rank = np.argsort(np.argsort(order[:, days], axis=1), axis=1)
-        values = np.take_along_axis(daily_quantiles(mean, highest, len(days), law), rank, axis=1)
+        values = np.take_along_axis(rising, rank, axis=1)
         room = (highest - LOWEST_CLEARNESS)[:, None]
         bent = bend((values - LOWEST_CLEARNESS) / room, room * above, energy - LOWEST_CLEARNESS * above.sum())
         daily[:, days] = LOWEST_CLEARNESS + bent / above

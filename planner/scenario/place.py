@@ -63,10 +63,25 @@ class MonthlyWeather(Model):
         ge=0,
         le=20,
     )
-    daily_law: Literal["saunier", "bendt"] = assumed(
-        "saunier",
-        "Law of daily clearness; 'bendt' has more very dull days and is the careful choice outside the tropics",
-        source="Saunier, Reddy and Kumar 1987, Solar Energy 38:169-177",
+    monthly_spread_percent: float | None = optional(
+        "Standard deviation of a month's irradiation beside that of its year, the same in all months; 0 for none",
+        "%",
+        absent="what chance makes of the month's days by the law of daily clearness, about 2 to 14 %",
+        ge=0,
+        le=20,
+    )
+    daily_law: Literal["by_latitude", "saunier", "bendt"] = assumed(
+        "by_latitude",
+        "Law of daily clearness: 'saunier' has few very dull days, 'bendt' many; 'by_latitude' passes from the one "
+        "to the other between 28 and 35 degrees",
+        source="Saunier, Reddy and Kumar 1987, Solar Energy 38:169-177, for the tropics; Bendt, Collares-Pereira and "
+        "Rabl 1981, Solar Energy 27:1-5, beyond; the latitudes assumed, judged at three typical years",
+    )
+    clearness_maximum: Literal["clear_sky", "general"] = assumed(
+        "clear_sky",
+        "Brightest day of a month: 'general' depends on the mean alone; 'clear_sky' is that, but at most 1.15 times "
+        "the month's clear sky",
+        source="Hollands and Huget 1983, Solar Energy 30:195-209; the 1.15 assumed, judged at three typical years",
     )
 
 

@@ -69,7 +69,9 @@ def weather_of(scenario: Scenario, place: Place, folder: Path) -> WeatherYears:
             years=scenario.finance.life_years,
             seed=scenario.seed,
             annual_spread_percent=weather.annual_spread_percent,
+            monthly_spread_percent=weather.monthly_spread_percent,
             daily_law=weather.daily_law,
+            clearness_maximum=weather.clearness_maximum,
         )
     except ValueError as error:
         raise InputError("", [Problem("weather.ghi_kwh_m2_day", str(error))]) from error

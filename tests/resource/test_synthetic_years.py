@@ -5,8 +5,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq
+from scipy.special import ndtr
 
-from planner.resource.clearness import bend, daily_quantiles, highest_clearness
+from planner.resource.clearness import bend, daily_quantiles, highest_clearness, law_exponent
 from planner.resource.closure import daily_clearness
 from planner.resource.sun import DAYS_PER_MONTH, MONTH_OF_DAY, Place, Sun, hours_to_months, sun_of
 from planner.resource.synthetic import synthetic_years
@@ -115,6 +116,84 @@ def test_spread_of_years(sahel: Place, sahel_sun: Sun) -> None:
     assert make(sahel, sahel_sun, years=1, annual_spread_percent=10).annual_factor.tolist() == [1.0]
 
 
+def test_spread_of_months_beside_that_of_years(sahel: Place, sahel_sun: Sun) -> None:
+    given = {"years": 40, "annual_spread_percent": 4.0}
+    plain, uneven = make(sahel, sahel_sun, **given), make(sahel, sahel_sun, **given, monthly_spread_percent=9.0)
+    # Neither the years nor the long-term months change: anomalies add up to nothing both ways.
+    np.testing.assert_allclose(uneven.annual_factor, plain.annual_factor, rtol=1e-12)
+    months = uneven.monthly_ghi_kwh_m2_day()
+    np.testing.assert_allclose(months.mean(axis=1), MEANS, rtol=1e-12)
+    anomaly = months / plain.monthly_ghi_kwh_m2_day() - 1
+    np.testing.assert_allclose(anomaly.std(axis=1), 0.09, rtol=0.12)
+    assert anomaly.std() == pytest.approx(0.09, rel=0.04)
+    # Months of a year are strangers, but for their common sum: -1/11 between any two.
+    links = np.corrcoef(anomaly)[np.triu_indices(12, 1)]
+    assert links.mean() == pytest.approx(-1 / 11, abs=0.02)
+    check_laws(uneven)
+    again = make(sahel, sahel_sun, **given, monthly_spread_percent=9.0)
+    np.testing.assert_array_equal(again.ghi_w_m2, uneven.ghi_w_m2)
+    assert make(sahel, sahel_sun, years=1, monthly_spread_percent=9.0).annual_factor.tolist() == [1.0]
+
+
+def test_spread_of_months_left_to_chance(sahel: Place, sahel_sun: Sun) -> None:
+    """As the means of days drawn freely from the same months, with the same order of days, spread."""
+    weather = make(sahel, sahel_sun, years=40, monthly_spread_percent=None)
+    made = weather.monthly_ghi_kwh_m2_day()
+    spread = made.std(axis=1) / made.mean(axis=1)
+    daily = daily_clearness(make(sahel, sahel_sun, years=40).ghi_w_m2, sahel_sun)
+    drawn = np.random.default_rng(3).standard_normal((400, 31))
+    for day in range(1, 31):
+        drawn[:, day] = 0.28 * drawn[:, day - 1] + np.sqrt(1 - 0.28**2) * drawn[:, day]
+    for month in (0, 6):
+        pool = np.sort(daily[month == MONTH_OF_DAY].ravel())
+        free = np.quantile(pool, ndtr(drawn)).mean(axis=1)
+        assert spread[month] == pytest.approx(free.std() / free.mean(), rel=0.2)
+    # The clear dry season varies less than the rains.
+    assert spread[[0, 1, 2]].mean() < spread[[6, 7]].mean()
+
+
+def test_spread_of_months_at_the_polar_night() -> None:
+    place = Place(70.0, 25.0, 50, 1)
+    means = [0.01, 0.5, 1.8, 3.8, 4.8, 5.0, 4.7, 3.2, 1.8, 0.6, 0.05, 0.0]
+    for spread in (None, 15.0):
+        weather = make(place, sun_of(place), means, years=10, monthly_spread_percent=spread)
+        check_laws(weather)
+        assert weather.annual_factor == pytest.approx(1, abs=0.01)
+
+
+def test_law_by_latitude() -> None:
+    """Saunier's law in the tropics, Bendt's in the temperate zone, both hemispheres, and no step between them."""
+    assert [law_exponent("by_latitude", at) for at in (0, -27.9, 28, 31.5, -35, 60)] == [1, 1, 1, 0.5, 0, 0]
+    assert [law_exponent(law, 31.5) for law in ("saunier", "bendt")] == [1, 0]
+    for latitude, law in ((12.4, "saunier"), (-40.0, "bendt")):
+        place = Place(latitude, -1.5, 306.0, 0.0)
+        sun = sun_of(place)
+        means = list(0.5 * hours_to_months(sun.extraterrestrial_horizontal_wh_m2) / 1000 / DAYS_PER_MONTH)
+        default, named = make(place, sun, means), make(place, sun, means, daily_law=law)
+        np.testing.assert_array_equal(default.ghi_w_m2, named.ghi_w_m2)
+        assert {"saunier": "Saunier", "bendt": "Bendt"}[law] in default.source
+        assert "chosen by latitude" in default.source
+        assert not any("daily_law" in note for note in default.notes)
+        other = "bendt" if law == "saunier" else "saunier"
+        told = [note for note in make(place, sun, means, daily_law=other).notes if "daily_law" in note]
+        assert len(told) == 1
+        assert ("too few" if other == "saunier" else "too many") in told[0]
+
+
+def test_maximum_by_choice(sahel: Place) -> None:
+    """The general maximum is that of every place; the other is bound to the clear sky, and both are named."""
+    place = Place(55.3, -160.5, 7.0, -9.0)
+    sun = sun_of(place)
+    means = [0.583, 1.047, 1.853, 3.058, 3.278, 3.806, 5.005, 2.704, 3.041, 1.614, 0.743, 0.462]
+    bound, free = (make(place, sun, means, clearness_maximum=kind) for kind in ("clear_sky", "general"))
+    december = MONTH_OF_DAY == 11
+    highest = [daily_clearness(year.ghi_w_m2, sun)[december].max() for year in (bound, free)]
+    clear = daily_clearness(sun.clear_sky_ghi_w_m2[:, None], sun)[december].mean()
+    assert highest[0] < 1.15 * clear + 0.01 < highest[1]
+    assert "1.15 times the clear sky" in bound.source
+    assert "Hollands and Huget 1983;" in free.source
+
+
 @pytest.mark.parametrize("law", ["saunier", "bendt"])
 def test_brightest_months_stay_below_the_sun_above_the_air(sahel: Place, sahel_sun: Sun, law: str) -> None:
     """The clear sky of this hazy grid is far below such months, so caps must rise, but not past what there is."""
@@ -158,7 +237,9 @@ def test_unlikely_month_is_noted(sahel: Place, sahel_sun: Sun) -> None:
     [
         ({"years": 0}, "years"),
         ({"annual_spread_percent": -1}, "annual_spread_percent"),
+        ({"monthly_spread_percent": 31}, "monthly_spread_percent"),
         ({"daily_law": "beta"}, "daily_law 'beta'"),
+        ({"clearness_maximum": "mine"}, "clearness_maximum 'mine' is not one of 'clear_sky', 'general'"),
         ({"means": [5.0] * 11}, "twelve finite numbers"),
         ({"means": [float("nan")] * 12}, "twelve finite numbers"),
     ],
@@ -227,15 +308,15 @@ def test_south_mirrors_north() -> None:
 
 
 @settings(max_examples=30, deadline=None)
-@given(mean=st.floats(0.2, 0.75), days=st.sampled_from([28, 30, 31]), law=st.sampled_from(["saunier", "bendt"]))
-def test_quantiles_rise_and_have_the_mean(mean: float, days: int, law: str) -> None:
+@given(mean=st.floats(0.2, 0.75), days=st.sampled_from([28, 30, 31]), exponent=st.floats(0, 1))
+def test_quantiles_rise_and_have_the_mean(mean: float, days: int, exponent: float) -> None:
     highest = highest_clearness(np.array([mean]), np.array([0.75]))
-    values = daily_quantiles(np.array([mean]), highest, days, law)[0]  # type: ignore[arg-type]
+    values = daily_quantiles(np.array([mean]), highest, days, exponent)[0]
     assert (np.diff(values) > 0).all()
     assert values.min() >= 0.05
     assert values.max() <= highest[0]
     # A month's worth of points of a skew law; Bendt's ends abruptly at its top and errs twice as much.
-    assert values.mean() == pytest.approx(mean, abs=0.001 if law == "saunier" else 0.002)
+    assert values.mean() == pytest.approx(mean, abs=0.001 if exponent == 1 else 0.002)
 
 
 @settings(max_examples=100, deadline=None)

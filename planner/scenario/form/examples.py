@@ -13,7 +13,7 @@ _FURTHER = """
 altitude_m = 1200
 
 [weather]
-daily_law = "saunier"
+daily_law = "by_latitude"
 file = "my-weather.csv"
 file_format = "auto"
 
