@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import functools
 from dataclasses import dataclass
 from typing import Literal
 
@@ -12,6 +13,10 @@ from planner.resource.closure import daily_clearness_spread
 from planner.resource.sun import DAYS_PER_MONTH, HOURS_PER_YEAR, Array, Sun, hours_to_months
 
 SkyModel = Literal["haydavies", "perez-driesse"]
+Reflection = Literal["glass", "coated_glass", "none"]
+
+_COATINGS: dict[Reflection, float | None] = {"glass": None, "coated_glass": 1.29}
+"""Refractive index of the coating, as in `pvlib.iam.physical`."""
 
 LOWEST_BEAM_ZENITH_DEG = 87.0
 """With the sun lower than this all radiation counts as diffuse (pvlib's limit for the Erbs split)."""
@@ -118,7 +123,20 @@ def plane_irradiance(
     albedo: float = 0.2,
     model: SkyModel = "haydavies",
 ) -> Array:
-    """Irradiance on a tilted plane.
+    """Irradiance on a tilted plane, shape (8760, n) in W/m2; see `irradiance_behind_glass`."""
+    return irradiance_behind_glass(weather, tilt_deg, azimuth_deg, albedo, model, "none")[0]
+
+
+@functools.lru_cache(maxsize=3)  # designs tried one after another share weather and planes
+def irradiance_behind_glass(
+    weather: WeatherYears,
+    tilt_deg: float,
+    azimuth_deg: float,
+    albedo: float,
+    model: SkyModel,
+    reflection: Reflection,
+) -> tuple[Array, Array]:
+    """Irradiance on a tilted plane, and what of it passes the glass.
 
     Parameters
     ----------
@@ -133,36 +151,69 @@ def plane_irradiance(
     model : {'haydavies', 'perez-driesse'}
         Sky: Hay and Davies 1980, or the continuous Perez model of Driesse, Jensen and Perez 2024 (Solar Energy
         267:112093), both as in pvlib.
+    reflection : {'glass', 'coated_glass', 'none'}
+        What is lost to slanting incidence, relative to a sun that faces the module.
 
     Returns
     -------
-    ndarray, shape (8760, n)
-        W/m2, finite and >= 0.
+    on_plane, passed : ndarray, shape (8760, n)
+        W/m2, finite and >= 0; read-only, because the last results are kept.
 
     Raises
     ------
     ValueError
-        If the model is not one of the two.
+        If the sky model or the reflection is not one of those.
+
+    Notes
+    -----
+    Reflection: air-glass surface and absorption in the glass after De Soto, Klein and Beckman 2006 (Solar Energy
+    80:78-88), for the sun and the sky about it by the angle of incidence, for sky, horizon and ground integrated over
+    what the plane sees of them (Marion 2017, Solar Energy 147:344-348); both as in pvlib.
     """
     if model not in ("haydavies", "perez-driesse"):
         raise ValueError(f"sky model {model!r} is not one of 'haydavies', 'perez-driesse'")
+    if reflection not in ("glass", "coated_glass", "none"):
+        raise ValueError(f"reflection {reflection!r} is not one of 'glass', 'coated_glass', 'none'")
     sun = weather.sun
-    plane = np.zeros((HOURS_PER_YEAR, weather.years))
+    on_plane = np.zeros((HOURS_PER_YEAR, weather.years))
     lit = (weather.ghi_w_m2 > 0).any(axis=1) | (weather.dni_w_m2 > 0).any(axis=1)
     if not lit.any():
-        return plane
+        return on_plane, on_plane
     ghi, dni, dhi = weather.ghi_w_m2[lit], weather.dni_w_m2[lit], weather.dhi_w_m2[lit]
     zenith, azimuth = sun.zenith_deg[lit, None], sun.azimuth_deg[lit, None]
     extra = sun.extraterrestrial_normal_w_m2[lit, None]
     facing = np.maximum(pvlib.irradiance.aoi_projection(tilt_deg, azimuth_deg, zenith, azimuth), 0.0)
-    ratio = facing / np.maximum(np.cos(np.radians(zenith)), 0.01745)  # pvlib's bound, a sun at 89 degrees
     if model == "haydavies":
-        sky = pvlib.irradiance.haydavies(tilt_deg, azimuth_deg, dhi, dni, extra, projection_ratio=ratio)
+        ratio = facing / np.maximum(np.cos(np.radians(zenith)), 0.01745)  # pvlib's bound, a sun at 89 degrees
+        sky = pvlib.irradiance.haydavies(
+            tilt_deg, azimuth_deg, dhi, dni, extra, projection_ratio=ratio, return_components=True
+        )
+        even, about_sun, horizon = sky["poa_isotropic"], sky["poa_circumsolar"], np.zeros_like(dhi)
     else:
         air_mass = pvlib.atmosphere.get_relative_airmass(zenith)
-        sky = pvlib.irradiance.perez_driesse(tilt_deg, azimuth_deg, dhi, dni, extra, zenith, azimuth, air_mass)
+        sky = pvlib.irradiance.perez_driesse(
+            tilt_deg, azimuth_deg, dhi, dni, extra, zenith, azimuth, air_mass, return_components=True
+        )
         # Perez knows no air mass with the sun at or below the horizon: the sky is then taken as even.
-        sky = np.where(np.isfinite(air_mass), sky, pvlib.irradiance.isotropic(tilt_deg, dhi))
+        known = np.isfinite(air_mass)
+        even = np.where(known, sky["poa_isotropic"], pvlib.irradiance.isotropic(tilt_deg, dhi))
+        about_sun, horizon = (np.where(known, sky[f"poa_{part}"], 0.0) for part in ("circumsolar", "horizon"))
+    beam = dni * facing + about_sun
     ground = pvlib.irradiance.get_ground_diffuse(tilt_deg, ghi, albedo)
-    plane[lit] = np.maximum(dni * facing + sky + ground, 0.0)
-    return plane
+    on_plane[lit] = np.maximum(beam + even + horizon + ground, 0.0)
+    on_plane.flags.writeable = False
+    if reflection == "none":
+        return on_plane, on_plane
+    passed = np.zeros(on_plane.shape)
+    of_beam = pvlib.iam.physical(np.degrees(np.arccos(np.minimum(facing, 1.0))), n_ar=_COATINGS[reflection])
+    of = _passed_of_diffuse(tilt_deg, _COATINGS[reflection])
+    passed[lit] = np.maximum(beam * of_beam + even * of["sky"] + horizon * of["horizon"] + ground * of["ground"], 0.0)
+    passed.flags.writeable = False
+    return on_plane, passed
+
+
+@functools.lru_cache(maxsize=64)
+def _passed_of_diffuse(tilt_deg: float, coating: float | None) -> dict[str, float]:
+    """Share of diffuse irradiance that passes, by where it comes from: 'sky', 'horizon', 'ground'."""
+    parts = pvlib.iam.marion_diffuse("physical", tilt_deg, n_ar=coating)
+    return {name: float(share) for name, share in parts.items()}

@@ -18,6 +18,7 @@ Month12 = Annotated[list[float], Field(min_length=12, max_length=12)]
 """Twelve values, January to December."""
 NonNegative12 = Annotated[list[Annotated[float, Field(ge=0)]], Field(min_length=12, max_length=12)]
 Percent = Annotated[float, Field(ge=0, le=100)]
+Percent12 = Annotated[list[Percent], Field(min_length=12, max_length=12)]
 HourRange = Annotated[list[Annotated[float, Field(ge=0, le=24)]], Field(min_length=2, max_length=2)]
 """A part of the day, [from, to] in hours of local standard time; to < from runs over midnight."""
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 from pydantic_core import PydanticCustomError
@@ -14,6 +14,7 @@ from planner.scenario.fields import (
     HourRange,
     Model,
     Percent,
+    Percent12,
     assumed,
     needed,
     optional,
@@ -77,6 +78,19 @@ class Plane(Model):
     share_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
         100.0, "Share of the strings on this plane", "%", source="one plane"
     )
+    shading_percent: Percent = assumed(
+        0.0,
+        "Energy lost to the shade of trees, buildings and the horizon (one shaded cell can take a third of a module)",
+        "%",
+        source="no shade assumed; look at the site",
+    )
+    shading_by_month_percent: Percent12 | None = optional(
+        "The same by month, January to December, where the low sun is shaded more", "%", absent="shading_percent"
+    )
+
+    def shading_of_months_percent(self) -> tuple[float, ...]:
+        """Loss to shade of each month."""
+        return tuple(self.shading_by_month_percent or [self.shading_percent] * 12)
 
 
 class Solar(Model):
@@ -96,6 +110,31 @@ class Solar(Model):
     )
     planes: list[Plane] = several("Planes of the array", min_length=1)
     soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
+    soiling_by_month_percent: Percent12 | None = optional(
+        "The same by month, January to December, where dry and rainy seasons differ", "%", absent="soiling_percent"
+    )
+    soiling_percent_per_day: float | None = optional(
+        "Growth of the loss to dust with each day without rain or cleaning, about 0.05 in the humid tropics, 0.2 in a "
+        "dry season, 0.4 under harmattan or desert dust; with cleaning_interval_days, in place of soiling_percent",
+        "%/day",
+        absent="soiling_percent",
+        ge=0,
+        le=2,
+    )
+    cleaning_interval_days: float | None = optional(
+        "Days between cleanings, by hand or by rain, where soiling_percent_per_day is given", "days", gt=0, le=365
+    )
+    reflection: Literal["glass", "coated_glass", "none"] = assumed(
+        "glass",
+        "What light that falls in aslant loses at the module's glass: plain, with an anti-reflection coating, or none",
+        source="De Soto, Klein and Beckman 2006, Solar Energy 80:78-88; plain glass loses most",
+    )
+    sky_model: Literal["perez-driesse", "haydavies"] = assumed(
+        "perez-driesse",
+        "Model of the sky's light on a tilted plane; Hay and Davies give 1 to 2 % less",
+        source="Perez et al. 1990, Solar Energy 44:271-289, made continuous by Driesse, Jensen and Perez 2024, "
+        "Solar Energy 267:112093",
+    )
     mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source="PVWatts V5 default (Dobos 2014)")
     wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source="PVWatts V5 default (Dobos 2014)")
     light_induced_percent: Percent = assumed(
@@ -126,7 +165,31 @@ class Solar(Model):
                 "share_percent of the planes adds up to {total}, must be 100",
                 {"total": round(total, 3)},
             )
+        rate, days = self.soiling_percent_per_day, self.cleaning_interval_days
+        if (rate is None) != (days is None):
+            raise PydanticCustomError(
+                "soiling", "give soiling_percent_per_day and cleaning_interval_days together, or neither"
+            )
+        if rate is not None and days is not None:
+            if self.soiling_by_month_percent is not None or "soiling_percent" in self.model_fields_set:
+                raise PydanticCustomError(
+                    "soiling",
+                    "give the loss to dust once: soiling_percent (and soiling_by_month_percent), or "
+                    "soiling_percent_per_day with cleaning_interval_days",
+                )
+            if rate * days > 100:
+                raise PydanticCustomError(
+                    "soiling",
+                    "soiling_percent_per_day x cleaning_interval_days is {product} %, must be at most 100 %",
+                    {"product": round(rate * days, 1)},
+                )
         return self
+
+    def soiling_of_months_percent(self) -> tuple[float, ...]:
+        """Loss to dust of each month; of a linear growth between cleanings, half of what it comes to."""
+        if self.soiling_percent_per_day is not None and self.cleaning_interval_days is not None:
+            return (self.soiling_percent_per_day * self.cleaning_interval_days / 2,) * 12
+        return tuple(self.soiling_by_month_percent or [self.soiling_percent] * 12)
 
 
 class Band(Model):

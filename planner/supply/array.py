@@ -11,7 +11,7 @@ from pvlib.pvarray import batzelis
 from pvlib.pvsystem import calcparams_desoto, i_from_v
 from pvlib.temperature import faiman
 
-from planner.resource.years import WeatherYears, plane_irradiance
+from planner.resource.years import WeatherYears, irradiance_behind_glass
 from planner.scenario.sources import Module, Solar
 from planner.scenario.waterworks import Controller
 
@@ -30,7 +30,7 @@ class ArrayPower:
     string_w : ndarray, (hours, weather years)
         DC power of one new string at the controller, losses taken off [W].
     irradiance_w_m2 : ndarray, (hours, weather years)
-        Irradiance in the planes, averaged by their shares [W/m²].
+        Irradiance on the planes before shade, dust and reflection, averaged by their shares [W/m²].
     window_hours : ndarray, (weather years,)
         Hours in which the controller's voltage window keeps the array off its maximum power point.
     window_loss_kwh : ndarray, (weather years,)
@@ -65,19 +65,29 @@ def array_power(
 
     Notes
     -----
-    Transposition after Hay and Davies; cell temperature after Faiman 2008; module at any
-    irradiance and temperature after Batzelis (2017), off the maximum power point by the De Soto single-diode equation
-    with Batzelis' parameters, all through pvlib.
+    Transposition and reflection as in `planner.resource.years.irradiance_behind_glass`; cell temperature after Faiman
+    2008; module at any irradiance and temperature after Batzelis (2017), off the maximum power point by the De Soto
+    single-diode equation with Batzelis' parameters, all through pvlib. Shade and dust lessen the light on the cells in
+    the month's proportion, and are taken not to cool them.
     """
     shape = weather.ghi_w_m2.shape
     power, irradiance = np.zeros(shape), np.zeros(shape)
     window_hours, window_loss = np.zeros(shape[1]), np.zeros(shape[1])
     for plane in solar.planes:
         share = plane.share_percent / 100
-        in_plane = plane_irradiance(weather, plane.tilt_deg, plane.azimuth_deg, albedo=solar.albedo)
-        soiled = in_plane * (1 - solar.soiling_percent / 100)
+        in_plane, passed = irradiance_behind_glass(
+            weather, plane.tilt_deg, plane.azimuth_deg, solar.albedo, solar.sky_model, solar.reflection
+        )
+        kept_by_month = np.prod(
+            [
+                1 - np.array(loss) / 100
+                for loss in (solar.soiling_of_months_percent(), plane.shading_of_months_percent())
+            ],
+            axis=0,
+        )
+        effective = passed * kept_by_month[weather.sun.month, None]
         cell_c = faiman(in_plane, weather.temperature_c, weather.wind_m_s)
-        best, held = module_power(solar.module, soiled, cell_c, _window_per_module(solar, controller))
+        best, held = module_power(solar.module, effective, cell_c, _window_per_module(solar, controller))
         power += share * held
         irradiance += share * in_plane
         lost = best - held

@@ -138,7 +138,11 @@ def module(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
 def solar(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
     shares = {1: [100], 2: [37.5, 62.5], 3: [50, 20, 30]}[len(data["planes"])]
     planes = [plane | {"share_percent": share} for plane, share in zip(data["planes"], shares, strict=True)]
-    return data | {"planes": planes}
+    data = data | {"planes": planes}
+    if "soiling_percent_per_day" in data or "cleaning_interval_days" in data:
+        data |= {"soiling_percent_per_day": 0.2, "cleaning_interval_days": draw(st.integers(1, 90))}
+        data = {key: inner for key, inner in data.items() if key not in ("soiling_percent", "soiling_by_month_percent")}
+    return data
 
 
 def tariff(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:

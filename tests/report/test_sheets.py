@@ -348,6 +348,19 @@ def test_inputs_show_months_in_columns(rich: Written) -> None:
     assert list(rows["Air temperature, hottest hour"][3:15]) == pytest.approx(list(used))
 
 
+def test_method_names_the_law_of_days_and_the_models_of_the_array(written: Written) -> None:
+    told = {row[0]: str(row[1]) for row in rows_of(written.values["Method and cautions"]) if row[0]}
+    weather, solar = written.study.scenario.weather, written.study.scenario.sources.solar
+    if weather.kind == "monthly":
+        assert "Saunier" in told["Weather"] or "Bendt" in told["Weather"]
+        assert "Hollands and Huget 1983" in told["Weather"]
+    if solar is not None:
+        assert {"perez-driesse": "Driesse", "haydavies": "Hay and"}[solar.sky_model] in told["PV array"]
+        assert {"glass": "plain glass", "coated_glass": "coated", "none": "left out"}[solar.reflection] in told[
+            "PV array"
+        ]
+
+
 def test_cautions_are_printed(written: Written) -> None:
     texts = {row[1] for row in rows_of(written.values["Method and cautions"])}
     study: Study = written.study

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from planner import __version__
 from planner.report.sheets.page import Page
+from planner.resource.clearness import law_in_words
 from planner.study.compare import Study
 
 GLOSSARY = (
@@ -37,6 +38,13 @@ LIMITS = (
     "The carbon dioxide of making and moving the equipment is not counted.",
     "The program computes; it does not inspect: a pumping test, a survey of the route and quotations come first.",
 )
+
+
+_SKY = {
+    "perez-driesse": "Perez et al. (1990) as made continuous by Driesse, Jensen and Perez (2024)",
+    "haydavies": "Hay and Davies (1980)",
+}
+_GLASS = {"glass": "plain glass", "coated_glass": "coated glass", "none": "no glass (left out)"}
 
 
 def write_method(page: Page, study: Study, cautions: Sequence[str]) -> None:
@@ -77,13 +85,14 @@ def _pair(page: Page, left: str, right: str) -> None:
 def _method(study: Study) -> Iterator[tuple[str, str]]:
     scenario = study.scenario
     yield "Weather", _weather(study)
-    if scenario.sources.solar is not None:
+    if (solar := scenario.sources.solar) is not None:
         yield (
             "PV array",
-            "Irradiance on the modules after Hay and Davies (1980), cell temperature after Faiman (2008), power of a "
+            f"Irradiance on the modules after {_SKY[solar.sky_model]}; reflection at {_GLASS[solar.reflection]} after "
+            "De Soto, Klein and Beckman (2006) and Marion (2017); cell temperature after Faiman (2008), power of a "
             "module at any irradiance and temperature after Batzelis (2017) from its datasheet, and the De Soto "
             "single-diode equation where the controller's voltage window holds it off its best point; all as in pvlib. "
-            "Soiling, mismatch, wiring, first-light loss and yearly degradation are taken off as given.",
+            "Shade, soiling, mismatch, wiring, first-light loss and yearly degradation are taken off as given.",
         )
     friction = (
         "Darcy-Weisbach with Colebrook-White (Colebrook 1939)"
@@ -136,13 +145,9 @@ def _weather(study: Study) -> str:
             f"Hourly file: {study.weather.source}. Where it has no beam and diffuse irradiance of its own, global is "
             "split after Erbs, Klein and Duffie (1982)."
         )
-    law = (
-        "Saunier, Reddy and Kumar (1987)"
-        if weather.daily_law == "saunier"
-        else "Bendt, Collares-Pereira and Rabl (1981)"
-    )
+    law = law_in_words(weather.daily_law, weather.clearness_maximum, study.place.latitude_deg)
     return (
-        f"Hours made from twelve monthly means, anew for each life year: daily clearness after {law}, hours after "
+        f"Hours made from twelve monthly means, anew for each life year: daily clearness after {law}; hours after "
         "Graham and Hollands (1990) and Knight, Klein and Duffie (1991), beam and diffuse after Erbs, Klein and Duffie "
         "(1982), temperature after Erbs, Klein and Beckman (1983). The sums of the months are kept."
     )
