@@ -6,7 +6,7 @@ and the people licensed under them come first.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Set
 from dataclasses import dataclass
 
 from planner.scenario.scenario import Scenario
@@ -27,15 +27,16 @@ class Caution:
     text: str
 
 
-def placed_cautions(scenario: Scenario) -> tuple[Caution, ...]:
-    """List the cautions that apply to a scenario, the ones that can kill first."""
-    found = [*_electricity(scenario), *_heights_and_depths(scenario), *_water(scenario)]
+def placed_cautions(*scenarios: Scenario) -> tuple[Caution, ...]:
+    """List the cautions that apply to one scenario or to several together, the ones that can kill first."""
+    sources = {name for scenario in scenarios for name in scenario.sources.names}
+    drinks = any(user.kind == "people" for scenario in scenarios for user in scenario.demand.users)
+    found = [*_electricity(sources), *_heights_and_depths(sources), *_water(drinks)]
     return tuple(Caution(topic, f"{text} {LOCAL}") for topic, text in found)
 
 
-def _electricity(scenario: Scenario) -> Iterator[tuple[str, str]]:
-    sources = scenario.sources
-    solar, alternating = sources.solar is not None, sources.grid is not None or sources.generator is not None
+def _electricity(sources: Set[str]) -> Iterator[tuple[str, str]]:
+    solar, grid, generator = (name in sources for name in ("solar", "grid", "generator"))
     controller = "Array and controller" if solar else "AC side"
     if solar:
         yield (
@@ -49,11 +50,7 @@ def _electricity(scenario: Scenario) -> Iterator[tuple[str, str]]:
             "itself, burns and sets fire. Stop the pump, open the DC load-break isolator and measure that no current "
             "flows before a connector is opened; an earth fault can keep current flowing, so treat it as live.",
         )
-    named = [
-        name
-        for name, there in (("array", solar), ("grid", sources.grid), ("generator", sources.generator))
-        if there
-    ]  # fmt: skip
+    named = [name for name, there in (("array", solar), ("grid", grid), ("generator", generator)) if there]
     every = named[0] if len(named) == 1 else f"{', '.join(named[:-1])} and {named[-1]}"
     live = "; by day the array's side of its isolator stays live" if solar else ""
     yield (
@@ -63,20 +60,20 @@ def _electricity(scenario: Scenario) -> Iterator[tuple[str, str]]:
         f"conductors and to earth, with a tester tried on a known source before and after{live}.",
     )
     yield (controller, "Never work switches, plugs or the controller with wet hands or standing in water.")
-    if sources.grid is not None:
+    if grid:
         yield (
             "AC side",
             "Grid electricity at a borehole can kill: earthing, a residual-current device and lock-off before the pump "
             "is lifted are for a licensed electrician and the utility.",
         )
-    if alternating:
+    if grid or generator:
         yield (
             "AC side",
             "The type of the residual-current device must suit an electronic drive, whose smooth DC leakage blinds "
             "types AC and A: type B (IEC 62423) where the drive's maker or the local code asks for it, with no device "
             "of another type upstream in the same circuit.",
         )
-    if sources.generator is not None:
+    if generator:
         yield (
             "AC side",
             "A generator's exhaust kills in closed and half-closed rooms: run it in the open, away from doors, windows "
@@ -97,8 +94,8 @@ def _electricity(scenario: Scenario) -> Iterator[tuple[str, str]]:
     )
 
 
-def _heights_and_depths(scenario: Scenario) -> Iterator[tuple[str, str]]:
-    fenced = "tank and controller" if scenario.sources.solar is None else "tank, array and controller"
+def _heights_and_depths(sources: Set[str]) -> Iterator[tuple[str, str]]:
+    fenced = "tank, array and controller" if "solar" in sources else "tank and controller"
     yield (
         "Borehole",
         "A pump with its full pipe can weigh more than a crew can hold: lift with tripod or crane, clamps and a safety "
@@ -138,9 +135,9 @@ def _heights_and_depths(scenario: Scenario) -> Iterator[tuple[str, str]]:
     )
 
 
-def _water(scenario: Scenario) -> Iterator[tuple[str, str]]:
+def _water(drinks: bool) -> Iterator[tuple[str, str]]:
     clean = "Clean, disinfect and flush borehole, pipes and tank first, then take samples:"
-    if any(user.kind == "people" for user in scenario.demand.users):
+    if drinks:
         yield (
             "Water",
             f"{clean} have germs, arsenic, fluoride, nitrate and salinity tested before anyone drinks the water. "

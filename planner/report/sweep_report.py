@@ -11,6 +11,7 @@ from rich.console import Group, RenderableType
 from rich.table import Table
 from rich.text import Text
 
+from planner.checks.safety import WHERE_LISTED
 from planner.report.files import write_whole
 from planner.report.sheets.page import Page, clean
 from planner.report.style import Styles
@@ -77,7 +78,7 @@ def _write_answer(page: Page, swept: SweepResult, said: Sequence[str]) -> None:
     currency = base.scenario.currency
     page.title(f"{base.scenario.name}: what is uncertain", base.scenario.question or "")
     page.fix_width(0, 46)
-    for sentence in said:
+    for sentence in [*said, WHERE_LISTED]:
         page.paragraph(sentence)
     page.heading("The scenario as it stands", 6)
     page.header(
@@ -162,7 +163,7 @@ def sweep_report(swept: SweepResult, said: Sequence[str]) -> Group:
         parts.append(table)
     if not parts:
         parts.append(_base_table(swept))
-    return Group(*parts, Text(""), *(Text(sentence) for sentence in said))
+    return Group(*parts, Text(""), *(Text(sentence) for sentence in said), Text(f"\n{WHERE_LISTED}"))
 
 
 def _base_table(swept: SweepResult) -> Table:
