@@ -3,30 +3,24 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Annotated
 
 import typer
 
-from planner.commands.reading import read_with_seed, shown_progress
+from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
+from planner.commands.reading import located, read_with_seed, shown_progress
 
 
 def size(
-    scenario: Annotated[Path, typer.Argument(help="Scenario file (TOML).", show_default=False)],
-    outputs: Annotated[Path, typer.Option("--outputs", help="Folder for the workbook and the JSON.")] = Path("outputs"),
-    seed: Annotated[
-        int | None,
-        typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),
-    ] = None,
-    quiet: Annotated[bool, typer.Option("--quiet", "-q", help="Print nothing but errors.")] = False,
-    verbose: Annotated[
-        bool, typer.Option("--verbose", "-v", help="Say more; show the traceback of our own faults.")
-    ] = False,
+    scenario: OneScenario,
+    outputs: Outputs = Path("outputs"),
+    seed: Seed = None,
+    quiet: Quiet = False,
+    verbose: Verbose = False,
 ) -> int:
     """Search panels, tank, float-switch levels, hours, pumps and pipes for the least present cost that serves."""
     from planner.report.console import out_console
     from planner.report.files import writing
     from planner.report.sizing_report import sizing_terminal, write_sizing_book, write_sizing_json
-    from planner.scenario.reader import located
     from planner.study.sizing import size_scenario
     from planner.study.sizing_words import sizing_sentences
 
@@ -40,4 +34,4 @@ def size(
     if not quiet:
         out_console().print(sizing_terminal(sizing, said, verbose=verbose))
         typer.echo(f"\nWrote {workbook} and {data}\n")
-    return 0
+    return DONE
