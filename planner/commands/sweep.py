@@ -11,7 +11,7 @@ from typing import Annotated, Any
 
 import typer
 
-from planner.commands.options import DONE, OneScenario, Quiet, Seed, Verbose
+from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, OneScenario, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed
 
 
@@ -63,6 +63,9 @@ def sweep(
             raise
         finally:
             crew.close()
+    if not swept.worked:
+        store.clear()
+        return _failed(scenario, swept.results[0].first_reason)
     said = sentences(swept)
     book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
     with writing(book):
@@ -73,6 +76,14 @@ def sweep(
         out_console().print(sweep_report(swept, said))
         typer.echo(f"\nWrote {book} and {table}\n")
     return DONE
+
+
+def _failed(scenario: Path, reason: str) -> int:
+    """Say why nothing could be worked out; the exit code tells whose fault it is."""
+    from planner.study.sweep.hours import OUR_FAULT as FAULT
+
+    typer.echo(f"{scenario}: no variant of the sweep could be worked out; the first reason: {reason}", err=True)
+    return OUR_FAULT if reason.startswith(FAULT) else WRONG_INPUT
 
 
 def _crew(workers: int, cluster: str | None) -> Any:
