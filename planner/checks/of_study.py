@@ -1,4 +1,4 @@
-"""The site checks of a finished comparison, and the answer that they allow."""
+"""The site checks of a finished comparison or sizing, and the answer that they allow."""
 
 from __future__ import annotations
 
@@ -6,10 +6,15 @@ from collections.abc import Sequence
 
 from planner.checks.site import site_verdicts
 from planner.checks.verdict import Verdict, failed
+from planner.resource.sun import Place
+from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
 from planner.study.compare import Study
+from planner.study.sizing import Sizing
+from planner.study.sizing_words import sizing_sentences
 from planner.study.words import sentences
 
+MEND_FIRST = "Least cost once these are mended"
 _SHOWN = 4
 
 
@@ -55,7 +60,7 @@ def headline(study: Study, verdicts: Sequence[Verdict]) -> str:
     if study.best is None:
         target = study.scenario.service.delivered_share_percent
         return f"No option meets the service target of {target:g} %; {first.name} comes nearest"
-    lead = "Recommended" if holds(study, verdicts) else "Least cost once these are mended"
+    lead = "Recommended" if holds(study, verdicts) else MEND_FIRST
     return f"{lead}: {first.name}{'; its total is incomplete' if first.unpriced else ''}"
 
 
@@ -65,27 +70,62 @@ def holds(study: Study, verdicts: Sequence[Verdict]) -> bool:
 
 
 def failed_of_first(study: Study, verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
-    """Pick the failed checks that concern the option ranked first: not those of a source that it does without."""
-    sources = set(study.ranked[0].sources)
+    """Pick the failed checks that concern the option ranked first."""
+    return failed_with(study.ranked[0].sources, verdicts)
+
+
+def failed_with(sources: Sequence[str], verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
+    """Pick the failed checks that concern an option of some sources: not those of a source that it does without."""
     without = set()
     if "solar" not in sources:
         without.add("Array and controller")
-    if sources == {"solar"}:
+    if set(sources) == {"solar"}:
         without.add("AC side")
     return tuple(verdict for verdict in failed(verdicts) if verdict.topic not in without)
 
 
 def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
     """Say which checks of the option ranked first fail, so that it cannot be built as it is; '' where none does."""
-    found = failed_of_first(study, verdicts)
+    return not_to_build(failed_of_first(study, verdicts))
+
+
+def not_to_build(found: Sequence[Verdict]) -> str:
+    """Say that what fails some checks cannot be built as it is; '' where there are none."""
     if not found:
         return ""
-    named = "; ".join(
-        f"{_inside(verdict.topic)}: {verdict.compared.split(', against')[0]}" for verdict in found[:_SHOWN]
-    )
+    shown = [f"{_inside(verdict.topic)}: {verdict.compared.split(', against')[0]}" for verdict in found[:_SHOWN]]
     more = f" and {len(found) - _SHOWN} more" if len(found) > _SHOWN else ""
     count = "one site check fails" if len(found) == 1 else f"{len(found)} site checks fail"
-    return f"Not to be built as it is: {count} ({named}{more}); see the checks for what would mend it."
+    return f"Not to be built as it is: {count} ({'; '.join(shown)}{more}); see the checks for what would mend it."
+
+
+def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[str]:
+    """Put what sizing found into plain sentences, what must be mended before it holds first.
+
+    Parameters
+    ----------
+    sizing : Sizing
+        The finished sizing.
+    place : Place
+        Where the site is.
+    weather : WeatherYears
+        Its weather.
+
+    Returns
+    -------
+    list of str
+    """
+    first = sizing.ranked[0]
+    design = first.nearest
+    setup = first.grid.setups[int(first.candidates.setup[design.place])].design
+    verdicts = site_verdicts(
+        setup.scenario, place, weather, strings=design.strings if design.modules else None, tank_m3=design.tank_m3
+    )
+    faults = not_to_build(failed_with(setup.sources, verdicts))
+    said = sizing_sentences(sizing)
+    if not faults:
+        return said
+    return [f"{MEND_FIRST}: {first.name}. {faults}" if first.best is not None else faults, *said]
 
 
 def _inside(topic: str) -> str:

@@ -18,15 +18,18 @@ def size(
     verbose: Verbose = False,
 ) -> int:
     """Search panels, tank, float-switch levels, hours, pumps and pipes for the least present cost that serves."""
+    from planner.checks.of_study import sizing_answer
     from planner.report.console import out_console
     from planner.report.files import writing
     from planner.report.sizing_report import sizing_terminal, write_sizing_book, write_sizing_json
+    from planner.study.site import place_of, weather_of
     from planner.study.sizing import size_scenario
-    from planner.study.sizing_words import sizing_sentences
 
     with located(scenario), shown_progress(quiet) as progress:
-        sizing = size_scenario(read_with_seed(scenario, seed), scenario.parent, progress)
-    said = sizing_sentences(sizing)
+        checked = read_with_seed(scenario, seed)
+        sizing = size_scenario(checked, scenario.parent, progress)
+        place = place_of(checked)
+        said = sizing_answer(sizing, place, weather_of(checked, place, scenario.parent))
     workbook, data = outputs / f"{scenario.stem}-size.xlsx", outputs / f"{scenario.stem}-size.json"
     with writing(workbook):
         write_sizing_book(sizing, said, workbook)

@@ -28,6 +28,7 @@ LAST = 13
 DASHED = range(5, 9)
 """Columns of the table in which nothing is shown by a dash."""
 UNCHANGED = "The sentences above agree with the figures below."
+OVERPAID = "! Grant and loan together exceed 100 percent of the build cost: put them right before this is used."
 CHANGED = (
     "! Prices or rates were changed after the run: the figures below, the ranking and the recommendation follow them, "
     "the sentences above and the chosen sizes do not. Run the study again before it is used."
@@ -101,7 +102,9 @@ def write_answer(
         page.paragraph(sentence.removeprefix(f"{headline(study, verdicts)}. "))
     total = sum(float(option.life.present_cost) for option in study.ranked)
     differ = f"ABS(SUM({rows.range('Present cost')})-({total!r}))"
-    page.paragraph(UNCHANGED, formula=f'=IF({differ}<={1e-9 * abs(total)!r},"{UNCHANGED}","{CHANGED}")')
+    shares = "+".join(inputs.of_key[f"finance.{name}_percent"] for name in ("grant", "loan"))
+    agree = f'IF({differ}<={1e-9 * abs(total)!r},"{UNCHANGED}","{CHANGED}")'
+    page.paragraph(UNCHANGED, formula=f'=IF({shares}>100,"{OVERPAID}",{agree})')
     _table(page, study, rows)
     page.row += 1
     top = page.row
