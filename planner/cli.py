@@ -26,6 +26,8 @@ app = typer.Typer(
     no_args_is_help=True,
     add_completion=False,
     pretty_exceptions_enable=False,
+    # help is plain text: rich would take the [tables] it names for markup and leave them out
+    rich_markup_mode=None,
     help="Size, simulate and cost the supply of a borehole pump: sun, grid, generator and their mixes.",
 )
 
@@ -78,7 +80,7 @@ def _options(
 
 
 for _command in (new, form, weather, check, run, size, sweep, worth):
-    app.command()(_guarded(_command))
+    app.command(short_help=_command.__doc__)(_guarded(_command))
 
 
 def main() -> None:

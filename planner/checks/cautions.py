@@ -23,24 +23,31 @@ def cautions(study: Study) -> list[str]:
     -------
     list of str
     """
-    return [*(caution.text for caution in placed_cautions(_compared(study))), *_numbers(study)]
+    return [*safety_cautions(compared(study)), *number_cautions(study)]
 
 
-def _compared(study: Study) -> Scenario:
-    """Leave out of the scenario the sources that no option uses."""
+def safety_cautions(*scenarios: Scenario) -> list[str]:
+    """List the cautions of the work itself that apply to one scenario or to several together."""
+    return [caution.text for caution in placed_cautions(*scenarios)]
+
+
+def compared(study: Study) -> Scenario:
+    """Return a study's scenario without the sources that no option uses."""
     used = {source for option in study.options for source in option.sources}
     unused = {name: None for name in study.scenario.sources.names if name not in used}
     sources = study.scenario.sources.model_copy(update=unused)
     return study.scenario.model_copy(update={"sources": sources})
 
 
-def _numbers(study: Study) -> list[str]:
+def number_cautions(study: Study) -> list[str]:
+    """List the limits of a study's numbers."""
     scenario = study.scenario
     said = list(study.weather.notes)
     if not study.altitude_given:
         said.append(f"The altitude was not given; {study.place.altitude_m:.0f} m is taken from pvlib's world grid.")
     said += _clock(scenario)
     said += _unpriced(study)
+    said += _loan(scenario)
     said += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
@@ -99,11 +106,36 @@ def _clock(scenario: Scenario) -> list[str]:
 
 
 def _unpriced(study: Study) -> list[str]:
-    """Name what was built for nothing because no price was entered."""
-    lines = {line.name for option in study.options for line in option.lines if float(line.cost) == 0 and line.quantity}
-    if not lines:
+    """Name what no price was entered for, and what was entered as free."""
+    missing = dict.fromkeys(name for option in study.options for name in option.unpriced)
+    free = dict.fromkeys(
+        line.name
+        for option in study.options
+        for line in option.lines
+        if line.group not in ("Installation", "Contingency") and line.quantity and float(line.unit_price) == 0
+    )
+    entered = [name for name in free if name not in missing]
+    said = []
+    if missing:
+        said.append(
+            f"No price was entered for: {', '.join(missing)}; the cost of an option that needs it is incomplete."
+        )
+    if entered:
+        said.append(f"Counted as there and paid for, a price of 0 being entered: {', '.join(entered)}.")
+    return said
+
+
+def _loan(scenario: Scenario) -> list[str]:
+    """Warn of a nominal interest set against constant prices without an inflation to bring them together."""
+    finance = scenario.finance
+    nominal = finance.loan_percent > 0 and finance.loan_rate_percent > 0
+    if not nominal or finance.prices != "constant" or "inflation_percent" in finance.model_fields_set:
         return []
-    return [f"No price was entered for: {', '.join(sorted(lines))}; what is not priced counts as free."]
+    return [
+        f"The loan's interest of {finance.loan_rate_percent:g} percent is nominal, prices are constant and no "
+        "inflation was entered, so the interest counts as if it were above inflation and the owner's cost comes out "
+        "too high: enter finance.inflation_percent (0 only where no inflation is expected)."
+    ]
 
 
 def _turned_away(scenario: Scenario) -> list[str]:

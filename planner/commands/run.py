@@ -11,6 +11,7 @@ from planner.commands.options import DONE, WRONG_INPUT, Outputs, Quiet, Scenario
 from planner.commands.reading import located, read_with_seed, shown_progress
 
 if TYPE_CHECKING:
+    from planner.scenario.scenario import Scenario
     from planner.study.compare import Study
 
 Compare = Annotated[
@@ -28,6 +29,9 @@ def run(
     compare: Compare = None,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
+    from planner.checks.cautions import compared, safety_cautions
+    from planner.report.console import out_console
+    from planner.report.terminal import cautions_report
     from planner.scenario.errors import InputError, Problem
 
     doubled = {file.stem for file in scenarios if sum(other.stem == file.stem for other in scenarios) > 1}
@@ -38,17 +42,22 @@ def run(
         _check_comparison(compare, scenarios, outputs)
     wrong = False
     studies: list[Study] = []
+    built: list[Scenario] = []
     with shown_progress(quiet or len(scenarios) < 2) as progress:
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
                 study = _run_one(file, outputs, seed, quiet=quiet, verbose=verbose)
+                built.append(compared(study))
                 if compare is not None:
                     studies.append(study)
             except InputError as error:
                 wrong = True
                 for line in error.lines():
                     typer.echo(line, err=True)
+    if built and not quiet:
+        # once for all sites: a list that is repeated is not read
+        out_console().print(cautions_report(safety_cautions(*built)))
     if compare is not None:
         _compare(studies, compare, quiet=quiet)
     return WRONG_INPUT if wrong else DONE
@@ -81,8 +90,8 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
 
 
 def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbose: bool) -> Study:
-    from planner.checks.cautions import cautions
-    from planner.checks.of_study import failures, study_verdicts
+    from planner.checks.cautions import cautions, number_cautions
+    from planner.checks.of_study import answer, study_verdicts
     from planner.report.console import out_console
     from planner.report.files import writing
     from planner.report.json_file import write_json
@@ -90,7 +99,6 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
     from planner.report.workbook import write_workbook
     from planner.scenario.errors import InputError, Problem
     from planner.study.compare import study_scenario
-    from planner.study.words import sentences
 
     workbook, data = outputs / f"{file.stem}.xlsx", outputs / f"{file.stem}.json"
     if workbook.resolve() == file.resolve():
@@ -98,11 +106,11 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
     with located(file):
         study = study_scenario(read_with_seed(file, seed), file.parent)
         verdicts = study_verdicts(study)
-    said, beware = [*sentences(study), *failures(verdicts)], cautions(study)
+    said, beware = answer(study, verdicts), cautions(study)
     with writing(workbook):
         write_workbook(study, said, beware, workbook, verdicts)
         write_json(study, said, beware, verdicts, data)
     if not quiet:
-        out_console().print(study_report(study, said, beware, verdicts, verbose=verbose))
+        out_console().print(study_report(study, said, number_cautions(study), verdicts, verbose=verbose))
         typer.echo(f"\nWrote {workbook} and {data}\n")
     return study

@@ -3,36 +3,33 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Annotated
 
 import typer
 
-from planner.commands.reading import read_with_seed, shown_progress
+from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
+from planner.commands.reading import located, read_with_seed, shown_progress
 
 
 def size(
-    scenario: Annotated[Path, typer.Argument(help="Scenario file (TOML).", show_default=False)],
-    outputs: Annotated[Path, typer.Option("--outputs", help="Folder for the workbook and the JSON.")] = Path("outputs"),
-    seed: Annotated[
-        int | None,
-        typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),
-    ] = None,
-    quiet: Annotated[bool, typer.Option("--quiet", "-q", help="Print nothing but errors.")] = False,
-    verbose: Annotated[
-        bool, typer.Option("--verbose", "-v", help="Say more; show the traceback of our own faults.")
-    ] = False,
+    scenario: OneScenario,
+    outputs: Outputs = Path("outputs"),
+    seed: Seed = None,
+    quiet: Quiet = False,
+    verbose: Verbose = False,
 ) -> int:
     """Search panels, tank, float-switch levels, hours, pumps and pipes for the least present cost that serves."""
+    from planner.checks.of_study import sizing_answer
     from planner.report.console import out_console
     from planner.report.files import writing
     from planner.report.sizing_report import sizing_terminal, write_sizing_book, write_sizing_json
-    from planner.scenario.reader import located
+    from planner.study.site import place_of, weather_of
     from planner.study.sizing import size_scenario
-    from planner.study.sizing_words import sizing_sentences
 
     with located(scenario), shown_progress(quiet) as progress:
-        sizing = size_scenario(read_with_seed(scenario, seed), scenario.parent, progress)
-    said = sizing_sentences(sizing)
+        checked = read_with_seed(scenario, seed)
+        sizing = size_scenario(checked, scenario.parent, progress)
+        place = place_of(checked)
+        said = sizing_answer(sizing, place, weather_of(checked, place, scenario.parent))
     workbook, data = outputs / f"{scenario.stem}-size.xlsx", outputs / f"{scenario.stem}-size.json"
     with writing(workbook):
         write_sizing_book(sizing, said, workbook)
@@ -40,4 +37,4 @@ def size(
     if not quiet:
         out_console().print(sizing_terminal(sizing, said, verbose=verbose))
         typer.echo(f"\nWrote {workbook} and {data}\n")
-    return 0
+    return DONE

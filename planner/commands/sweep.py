@@ -11,6 +11,9 @@ from typing import Annotated, Any
 
 import typer
 
+from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, OneScenario, Quiet, Seed, Verbose
+from planner.commands.reading import located, read_with_seed
+
 
 class Rows(StrEnum):
     """Kinds of file for the rows."""
@@ -20,7 +23,7 @@ class Rows(StrEnum):
 
 
 def sweep(
-    scenario: Annotated[Path, typer.Argument(help="Scenario file (TOML).", show_default=False)],
+    scenario: OneScenario,
     outputs: Annotated[Path, typer.Option("--outputs", help="Folder for the workbook and the rows.")] = Path("outputs"),
     rows: Annotated[Rows, typer.Option("--rows", help="Kind of the file of rows.")] = Rows.CSV,
     workers: Annotated[int, typer.Option("--workers", min=1, max=256, help="Processes of this machine to use.")] = 1,
@@ -29,14 +32,9 @@ def sweep(
         typer.Option("--cluster", help="Address of a Dask scheduler to use instead.", show_default=False),
     ] = None,
     resume: Annotated[bool, typer.Option("--resume", help="Go on with the same sweep where it was stopped.")] = False,
-    seed: Annotated[
-        int | None,
-        typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),
-    ] = None,
-    quiet: Annotated[bool, typer.Option("--quiet", "-q", help="Print nothing but errors.")] = False,
-    verbose: Annotated[
-        bool, typer.Option("--verbose", "-v", help="Say more; show the traceback of our own faults.")
-    ] = False,
+    seed: Seed = None,
+    quiet: Quiet = False,
+    verbose: Verbose = False,
 ) -> int:
     """Vary uncertain inputs one at a time, in a grid, at random and over weather years, as the [sweep] table says."""
     from planner.report.console import out_console
@@ -44,13 +42,10 @@ def sweep(
     from planner.report.sweep_report import sweep_report, write_sweep_workbook
     from planner.report.sweep_rows import has_parquet, write_rows
     from planner.report.sweep_store import ChunkFolder
-    from planner.scenario.reader import located, read_scenario
     from planner.study.sweep.run import run_sweep
     from planner.study.sweep.summary import sentences
 
-    checked = read_scenario(scenario)
-    if seed is not None:
-        checked = checked.model_copy(update={"seed": seed})
+    checked = read_with_seed(scenario, seed)
     kind = rows.value
     if rows is Rows.PARQUET and not has_parquet():
         typer.echo("Parquet needs pyarrow, which is not installed; the rows are written as CSV.", err=True)
@@ -68,6 +63,9 @@ def sweep(
             raise
         finally:
             crew.close()
+    if not swept.worked:
+        store.clear()
+        return _failed(scenario, swept.results[0].first_reason)
     said = sentences(swept)
     book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
     with writing(book):
@@ -77,7 +75,15 @@ def sweep(
     if not quiet:
         out_console().print(sweep_report(swept, said))
         typer.echo(f"\nWrote {book} and {table}\n")
-    return 0
+    return DONE
+
+
+def _failed(scenario: Path, reason: str) -> int:
+    """Say why nothing could be worked out; the exit code tells whose fault it is."""
+    from planner.study.sweep.hours import OUR_FAULT as FAULT
+
+    typer.echo(f"{scenario}: no variant of the sweep could be worked out; the first reason: {reason}", err=True)
+    return OUR_FAULT if reason.startswith(FAULT) else WRONG_INPUT
 
 
 def _crew(workers: int, cluster: str | None) -> Any:

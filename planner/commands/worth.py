@@ -8,7 +8,8 @@ from typing import Annotated
 
 import typer
 
-from planner.commands.reading import read_with_seed, shown_progress
+from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
+from planner.commands.reading import located, read_with_seed, shown_progress
 
 STEPS = 9
 """Steps of a study, at most, for the progress bar."""
@@ -23,21 +24,17 @@ class Source(StrEnum):
 
 
 def worth(
-    scenario: Annotated[Path, typer.Argument(help="Scenario file (TOML).", show_default=False)],
+    scenario: OneScenario,
     source: Annotated[Source, typer.Argument(help="The source in question.", show_default=False)],
-    outputs: Annotated[Path, typer.Option("--outputs", help="Folder for the workbook and the JSON.")] = Path("outputs"),
-    seed: Annotated[
-        int | None,
-        typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),
-    ] = None,
-    quiet: Annotated[bool, typer.Option("--quiet", "-q", help="Print nothing but errors.")] = False,
-    verbose: Annotated[bool, typer.Option("--verbose", "-v", help="Show the traceback of our own faults.")] = False,
+    outputs: Outputs = Path("outputs"),
+    seed: Seed = None,
+    quiet: Quiet = False,
+    verbose: Verbose = False,
 ) -> int:
     """Say whether a source is worth having, and what would turn the answer."""
     from planner.report.console import out_console
     from planner.report.files import writing
     from planner.report.worth_report import worth_terminal, write_worth_book, write_worth_json
-    from planner.scenario.reader import located
     from planner.study.worth import worth_of
     from planner.study.worth_words import worth_sentences
 
@@ -58,4 +55,4 @@ def worth(
     if not quiet:
         out_console().print(worth_terminal(found, said))
         typer.echo(f"\nWrote {workbook} and {data}\n")
-    return 0
+    return DONE

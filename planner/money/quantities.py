@@ -8,6 +8,7 @@ from typing import Literal
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
+from pydantic import BaseModel
 
 from planner.scenario.finance import CostItem
 from planner.scenario.scenario import Scenario
@@ -29,6 +30,7 @@ Group = Literal[
 ]
 Owner = Literal["all", "solar", "grid", "generator"]
 
+STRUCTURE = "Stand, wiring and fixing"
 EQUIPMENT_GROUPS: tuple[Group, ...] = ("Pump and controller", "Pipeline", "Solar array", "Generator")
 """What is bought and then brought and fixed in place, to which the installation percentage applies. The borehole, a
 tank 'built', a connection's 'whole cost' and the user's own lines are prices of finished work."""
@@ -149,6 +151,43 @@ def bill_of_quantities(
     return with_percentages(lines, costs.installation_percent, costs.contingency_percent, whole_life)
 
 
+def unpriced(scenario: Scenario, sources: Sequence[str], generator_hours: float = 0.0) -> tuple[str, ...]:
+    """Name what a supply option is built of or kept up with and has no price, so that its total leaves it out.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The scenario as it holds for the option.
+    sources : sequence of str
+        The option's sources.
+    generator_hours : float
+        Running hours over the life; an overhaul is named only where one falls due.
+
+    Returns
+    -------
+    tuple of str
+        Empty where the total is complete. A price entered as 0 is a price: the thing is there and paid for.
+    """
+    things: list[tuple[str, BaseModel, str]] = [
+        ("Borehole", scenario.borehole, "price"),
+        (scenario.pump.name, scenario.pump, "price"),
+        ("Controller", scenario.controller, "price"),
+        *((segment.name, segment, "price") for segment in scenario.pipeline.segments),
+    ]
+    solar, grid, generator = scenario.sources.solar, scenario.sources.grid, scenario.sources.generator
+    if solar is not None and "solar" in sources:
+        things += [("PV modules", solar.module, "price"), (STRUCTURE, solar, "structure_price_per_module")]
+    if grid is not None and "grid" in sources:
+        things.append(("Connection", grid, "price"))
+        if grid.line_length_m > 0:
+            things.append(("Line to the pump", grid, "line_price_per_m"))
+    if generator is not None and "generator" in sources:
+        things += [("Generator", generator, "price"), ("Services of the generator", generator, "service_price")]
+        if generator_hours >= generator.overhaul_interval_h:
+            things.append(("Overhauls of the generator", generator, "overhaul_price"))
+    return tuple(dict.fromkeys(name for name, thing, key in things if key not in thing.model_fields_set))
+
+
 def belongs(item_sources: Iterable[str], option_sources: Iterable[str]) -> bool:
     """Tell whether a cost of some sources (none: of every option) falls to an option."""
     wanted = set(item_sources)
@@ -232,7 +271,7 @@ def _solar(solar: Solar, strings: ArrayLike) -> list[Line]:
     return [
         _bought("PV modules", "Solar array", "solar", solar.module, quantity=modules, unit="module"),
         # The scenario gives no upkeep of the stand; the modules' own covers cleaning and tightening.
-        Line("Stand, wiring and fixing", "Solar array", "solar", modules, "module", stand_price, stand_life, 0.0),
+        Line(STRUCTURE, "Solar array", "solar", modules, "module", stand_price, stand_life, 0.0),
     ]
 
 

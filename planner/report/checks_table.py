@@ -9,6 +9,7 @@ from rich.console import Group, RenderableType
 from rich.padding import Padding
 from rich.text import Text
 
+from planner.checks.safety import WHERE_LISTED
 from planner.checks.verdict import ORDER, SYMBOL, Verdict, worst_first
 
 _WORDS = {"fail": "failed", "caution": "with caution", "not given": "not given", "pass": "passed"}
@@ -40,10 +41,8 @@ def verdicts_report(name: str, verdicts: Sequence[Verdict], *, verbose: bool) ->
         head = f"{SYMBOL[verdict.outcome]} {verdict.outcome}: {verdict.topic} - {verdict.compared}"
         parts.append(Text(head, style="bold" if verdict.outcome == "fail" else ""))
         parts += [Padding(Text(line), (0, 0, 0, 4)) for line in _lines(verdict)]
-    if not verbose:
-        parts.append(
-            Text("\n--verbose shows the checks that passed as well. Local codes and licensed practice come first.")
-        )
+    more = "" if verbose else "--verbose shows the checks that passed as well. "
+    parts.append(Text(f"\n{more}{WHERE_LISTED}"))
     return Group(*parts)
 
 

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Any
 
+from planner.checks.of_study import failed_of_first, study_verdicts
 from planner.report.sheets.options import verdict
 from planner.report.sheets.page import Page
 from planner.report.study_book import write_study_book
@@ -73,8 +74,9 @@ def _side_by_side(page: Page, book: Any, studies: Sequence[Study], names: list[s
     currency = studies[0].scenario.currency
     page.title(
         "Scenarios side by side",
-        f"The recommended option of each scenario, or, where none meets its target, the one that delivers most. Money "
-        f"in {currency}.",
+        f"The option ranked first of each scenario, or, where none meets its target, the one that delivers most; it is "
+        f"not recommended while site checks fail, and its cost is incomplete where prices are missing. Money in "
+        f"{currency}.",
     )
     differing = _differences(studies)
     if differing:
@@ -120,6 +122,9 @@ def _lines(currency: str) -> list[_Line]:
     def people(study: Study, option: OptionResult) -> Value:
         return "none" if study.scenario.people is None else float(study.scenario.people)
 
+    def failing(study: Study, option: OptionResult) -> Value:
+        return float(len(failed_of_first(study, study_verdicts(study))))
+
     def own_funds(study: Study, option: OptionResult) -> Value:
         return float(option.life.capital_cost) - float(option.life.grant) - float(option.life.loan)
 
@@ -132,8 +137,10 @@ def _lines(currency: str) -> list[_Line]:
     a_year = f"{currency}/year"
     return [
         ("Place", "", "wrap", lambda s, o: s.scenario.site.place or "–", ""),
-        ("Recommended, or nearest", "", "wrap", lambda s, o: o.name, ""),
+        ("Least cost, or nearest", "", "wrap", lambda s, o: o.name, ""),
         ("Service", "", "wrap", lambda s, o: verdict(o), ""),
+        ("Site checks that fail", "", "whole", failing, ""),
+        ("No price was entered for", "", "wrap", lambda s, o: ", ".join(o.unpriced) or "–", ""),
         ("Delivered over the life", "% of demand", "one", lambda s, o: 100 * o.delivered_share, ""),
         ("People, first year", "", "whole", people, ""),
         ("Demand in the first year", "m3/day", "one", lambda s, o: float(o.quantities.demand_m3[0]) / 365, ""),
@@ -184,7 +191,7 @@ def _all_options(page: Page, studies: Sequence[Study], names: list[str]) -> None
             life = option.life
             cells: tuple[tuple[Value, Kind], ...] = (
                 (name, "wrap"),
-                (option.name, "text"),
+                (f"{option.name}{', cost incomplete' if option.unpriced else ''}", "text"),
                 (verdict(option), "text"),
                 (100 * option.delivered_share, "one"),
                 (option.tank_m3, "one"),

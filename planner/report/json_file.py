@@ -12,6 +12,7 @@ from typing import Any
 import numpy as np
 
 from planner import __version__
+from planner.checks.of_study import headline, holds
 from planner.checks.verdict import Verdict
 from planner.report.files import write_text
 from planner.study.compare import OptionResult, Study
@@ -65,6 +66,8 @@ def study_as_data(
             "input_power_w": _number(duty.input_power_w),
         },
         "best": study.best,
+        "headline": headline(study, verdicts),
+        "recommended": holds(study, verdicts),
         "ranking": list(study.ranking),
         "reference": study.reference,
         "sentences": list(sentences),
@@ -96,6 +99,7 @@ def _option(option: OptionResult) -> dict[str, Any]:
         "array_kw": _number(option.array_kw),
         "start_level_percent": option.levels[0] if option.levels else None,
         "stop_level_percent": option.levels[1] if option.levels else None,
+        "unpriced": list(option.unpriced),
         "capital_cost": _number(life.capital_cost),
         "present_cost": _number(life.present_cost),
         "present_cost_by_category": {name: _number(value) for name, value in life.present_by_category.items()},

@@ -12,6 +12,7 @@ from rich.table import Table
 from rich.text import Text
 
 from planner import __version__
+from planner.checks.safety import WHERE_LISTED
 from planner.report.sheets.page import Page
 from planner.report.study_book import put_row, write_study_book, write_study_json
 from planner.report.style import LINES, MARKERS, Kind, dressed, value_axis
@@ -24,7 +25,7 @@ RUNNERS_IN_TERMINAL, RUNNERS_IN_BOOK = 5, 1000
 NOTE = (
     "Every candidate was run hour by hour through every life year and costed: nothing was skipped. Present cost is the "
     "present value of all costs less what the works are worth at the end. Check any choice against the yield of the "
-    "borehole and local codes before it is built; electrical and lifting work belongs to licensed people."
+    f"borehole before it is built. {WHERE_LISTED}"
 )
 _SHARES_IN_TERMINAL = (80.0, 90.0, 95.0, 97.0, 98.0, 99.0, 99.5, 100.0)
 
@@ -44,7 +45,7 @@ def sizing_terminal(sizing: Sizing, sentences: Sequence[str], *, verbose: bool =
         parts += [
             Text(f"Left out, {option.name}: {text}") for option in sizing.options for text in option.grid.left_out
         ]
-    return Group(*parts)
+    return Group(*parts, Text(f"\n{WHERE_LISTED}"))
 
 
 def _best_table(sizing: Sizing) -> Table:
@@ -302,6 +303,7 @@ def sizing_as_data(sizing: Sizing, sentences: Sequence[str]) -> dict[str, Any]:
         "best": sizing.ranking[0] if sizing.ranked[0].best else None,
         "ranking": list(sizing.ranking),
         "sentences": list(sentences),
+        "cautions": [WHERE_LISTED],
         "options": [_option_data(option) for option in sizing.options],
     }
 

@@ -11,13 +11,14 @@ from rich.console import Group, RenderableType
 from rich.table import Table
 from rich.text import Text
 
+from planner.checks.safety import WHERE_LISTED
 from planner.report.files import write_whole
 from planner.report.sheets.page import Page, clean
 from planner.report.style import Styles
 from planner.report.sweep_sheets import MOST_ROWS, write_grid, write_random, write_tornado, write_weather
 from planner.study.sweep.engine import MEASURES
 from planner.study.sweep.run import SweepResult
-from planner.study.sweep.summary import of_base, tornadoes
+from planner.study.sweep.summary import changes_of, first_words, firsts_of, of_base, tornadoes
 
 _SHEETS = {"one at a time": "One at a time", "grid": "Grid", "random": "Random"}
 _WRITERS = {"one at a time": write_tornado, "grid": write_grid, "random": write_random}
@@ -77,7 +78,7 @@ def _write_answer(page: Page, swept: SweepResult, said: Sequence[str]) -> None:
     currency = base.scenario.currency
     page.title(f"{base.scenario.name}: what is uncertain", base.scenario.question or "")
     page.fix_width(0, 46)
-    for sentence in said:
+    for sentence in [*said, WHERE_LISTED]:
         page.paragraph(sentence)
     page.heading("The scenario as it stands", 6)
     page.header(
@@ -155,14 +156,20 @@ def sweep_report(swept: SweepResult, said: Sequence[str]) -> Group:
         table.add_column("Input, one at a time")
         for heading in ("Input\nlow", "Input\nhigh", "Cost\nat low", "Cost\nat high", "Swing"):
             table.add_column(heading, justify="right")
-        for swing in cost.swings[:_SHOWN]:
+        for heading in ("Best at low", "Best at high"):
+            table.add_column(heading)
+        firsts, changing = firsts_of(results), {place for place, _ in changes_of(results)}
+        for number, swing in enumerate(cost.swings):
+            if number >= _SHOWN and swing.place not in changing:
+                continue
             low, high = results.plan.values[1 + 2 * swing.place : 3 + 2 * swing.place, swing.place]
             figures = [f"{value:,.0f}" if np.isfinite(value) else "–" for value in (swing.low, swing.high, swing.swing)]
-            table.add_row(results.plan.keys[swing.place].text, f"{low:g}", f"{high:g}", *figures)
+            best = [first_words(firsts[place], results.options) for place in (1 + 2 * swing.place, 2 + 2 * swing.place)]
+            table.add_row(results.plan.keys[swing.place].text, f"{low:g}", f"{high:g}", *figures, *best)
         parts.append(table)
     if not parts:
         parts.append(_base_table(swept))
-    return Group(*parts, Text(""), *(Text(sentence) for sentence in said))
+    return Group(*parts, Text(""), *(Text(sentence) for sentence in said), Text(f"\n{WHERE_LISTED}"))
 
 
 def _base_table(swept: SweepResult) -> Table:

@@ -11,7 +11,7 @@ from planner.report.sheets.page import Page
 from planner.report.style import LINES, MARKERS, Kind, axis, dressed, hatched, solid, value_axis
 from planner.study.sweep.run import Base, Results
 from planner.study.sweep.statistics import PERCENTS, percentiles, rank_correlations, sensitivity_indicator
-from planner.study.sweep.summary import Tornado, chances_of, cheapest_of, ends_of, tornadoes
+from planner.study.sweep.summary import Tornado, chances_of, cheapest_of, ends_of, first_words, firsts_of, tornadoes
 from planner.study.sweep.weather import WeatherSpread
 
 Array = NDArray[np.float64]
@@ -29,12 +29,16 @@ def write_tornado(page: Page, book: Any, base: Base, results: Results) -> None:
     currency = base.scenario.currency
     page.title(
         "One input at a time",
-        "Each input goes to its low and its high value while all others stay; inputs are in order of swing. The "
+        "Each input goes to its low and its high value while all others stay; inputs are in order of swing. The best "
+        "option there is the cheapest that meets the target, or, where none does, the one that delivers most. The "
         "indicator is the percentage change of the result for each per cent of change of the input, larger end (ADB).",
     )
     page.fix_width(0, 44)
     for column in range(1, 10):
         page.fix_width(column, 13)
+    firsts = firsts_of(results)
+    for column in (10, 11):
+        page.fix_width(column, 26)
     for number, tornado in enumerate(tornadoes(base, results)):
         unit = f"{currency}/m3" if number == 1 else currency
         kind: Kind = "three" if number == 1 else "money"
@@ -43,7 +47,7 @@ def write_tornado(page: Page, book: Any, base: Base, results: Results) -> None:
         )
         page.header(
             ["Input", "Low value", "As it stands", "High value", "At low", "At high", "Swing", "Low less base",
-             "High less base", "Indicator"]
+             "High less base", "Indicator", "Best at low", "Best at high"]
         )  # fmt: skip
         first = page.row
         for swing in tornado.swings:
@@ -58,6 +62,8 @@ def write_tornado(page: Page, book: Any, base: Base, results: Results) -> None:
             for column, value in ((7, swing.low - tornado.base), (8, swing.high - tornado.base)):
                 page.put(page.row, column, value, kind, word=NO_VALUE)
             page.put(page.row, 9, _indicator(tornado, key.base, (low, swing.low), (high, swing.high)), "two", word="–")
+            for column, first_there in zip((10, 11), firsts[1 + 2 * swing.place : 3 + 2 * swing.place], strict=True):
+                page.put(page.row, column, first_words(first_there, results.options), "wrap")
             page.row += 1
         shown = min(len(tornado.swings), SHOWN_INPUTS)
         chart = book.add_chart({"type": "bar", "subtype": "stacked"})

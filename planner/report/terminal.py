@@ -9,12 +9,13 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
+from planner.checks.safety import LOCAL
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
 from planner.study.compare import OptionResult, Study
 
-LOCAL_FIRST = "Local codes and licensed practice come first."
-"""Said once in the terminal, where every caution would repeat it."""
+INCOMPLETE = "*"
+"""Marks a cost that leaves out what has no price."""
 
 
 def options_table(study: Study) -> Table:
@@ -37,6 +38,7 @@ def _row(option: OptionResult, years: int) -> list[str]:
     life, quantities = option.life, option.quantities
     grid_kwh = float(quantities.grid_kwh.sum()) / years
     fuel_l = float(quantities.fuel_l.sum()) / years
+    mark = f" {INCOMPLETE}" if option.unpriced else ""
     return [
         option.name,
         "✓ yes" if option.meets_service else "✗ no",
@@ -45,17 +47,17 @@ def _row(option: OptionResult, years: int) -> list[str]:
         f"{option.array_kw:.1f}" if option.modules else "-",
         f"{grid_kwh:,.0f}" if "grid" in option.sources else "-",
         f"{fuel_l:,.0f}" if "generator" in option.sources else "-",
-        f"{float(life.capital_cost):,.0f}",
-        f"{float(life.present_cost):,.0f}",
-        f"{float(life.equivalent_yearly_cost):,.0f}",
-        f"{float(life.levelised_cost_per_m3):.2f}",
+        f"{float(life.capital_cost):,.0f}{mark}",
+        f"{float(life.present_cost):,.0f}{mark}",
+        f"{float(life.equivalent_yearly_cost):,.0f}{mark}",
+        f"{float(life.levelised_cost_per_m3):.2f}{mark}",
     ]
 
 
 def study_report(
-    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
+    study: Study, sentences: Sequence[str], notes: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
 ) -> Group:
-    """Put table, sentences, failed checks and cautions together; `verbose` adds duty point and weather."""
+    """Put table, sentences, failed checks and limits together; `verbose` adds duty point and weather."""
     parts: list[RenderableType] = [options_table(study)]
     duty = study.duty
     if verbose:
@@ -67,6 +69,9 @@ def study_report(
                 f"motor input {duty.input_power_w:.0f} W, held by {duty.limited_by}.\nWeather: {study.weather.source}"
             )
         )
+    missing = dict.fromkeys(name for option in study.ranked for name in option.unpriced)
+    if missing:
+        parts.append(Text(f"{INCOMPLETE} incomplete: no price was entered for {', '.join(missing)}"))
     parts.append(Text(""))
     parts += [Text(sentence) for sentence in sentences]
     parts.append(Text(f"\nSite checks: {summary(verdicts)}"))
@@ -75,7 +80,12 @@ def study_report(
             compared = f"{figure(verdict.value, verdict.unit)} against {figure(verdict.limit, verdict.unit)}"
             line = f"{SYMBOL['fail']} {verdict.topic}: {verdict.compared}: {compared}. {verdict.mend}"
             parts.append(Padding(Text(line), (0, 0, 0, 2)))
-    parts.append(Text("\nCautions"))
-    parts += [Padding(Text(f"! {caution.removesuffix(LOCAL_FIRST).strip()}"), (0, 0, 0, 2)) for caution in cautions]
-    parts.append(Padding(Text(LOCAL_FIRST), (0, 0, 0, 2)))
+    parts.append(Text("\nLimits of these figures"))
+    parts += [Padding(Text(f"! {note}"), (0, 0, 0, 2)) for note in notes]
     return Group(*parts)
+
+
+def cautions_report(cautions: Sequence[str]) -> Group:
+    """List the cautions of the work itself, the line that all of them end with once."""
+    listed = [Padding(Text(f"! {caution.removesuffix(LOCAL).strip()}"), (0, 0, 0, 2)) for caution in cautions]
+    return Group(Text("\nCautions"), *listed, Padding(Text(LOCAL), (0, 0, 0, 2)))

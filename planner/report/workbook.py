@@ -94,7 +94,7 @@ def _fill(
     cash = write_cash(pages["Cash flow"], study, Sources(inputs, simulated, bill, renewals))
     returns = write_returns(pages["Returns"], study, cash)
     rows = write_options(pages["Options"], study, MoneyFormulas(study, simulated, cash, returns))
-    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash)
+    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash, verdicts)
     write_water(pages["Water"], book, study)
     write_energy(pages["Energy"], book, study)
     write_head(pages["Head"], book, study)

@@ -12,6 +12,7 @@ from rich.table import Table
 from rich.text import Text
 
 from planner import __version__
+from planner.checks.safety import WHERE_LISTED
 from planner.report.sheets.page import Page
 from planner.report.study_book import put_row, write_study_book, write_study_json
 from planner.report.style import LINES, Kind, axis, dressed, solid, value_axis
@@ -36,7 +37,7 @@ def worth_terminal(worth: Worth, sentences: Sequence[str]) -> Group:
     parts += [Text(""), _options_table(worth), Text(""), _switching_table(worth)]
     if worth.map is not None:
         parts += [Text(""), _map_table(worth.map)]
-    return Group(*parts)
+    return Group(*parts, Text(f"\n{WHERE_LISTED}"))
 
 
 def _options_table(worth: Worth) -> Table:
@@ -168,6 +169,7 @@ def _answer(page: Page, worth: Worth, sentences: Sequence[str]) -> None:
         page.paragraph(sentence)
     page.heading("How it was found")
     page.paragraph(NOTE)
+    page.paragraph(WHERE_LISTED)
 
 
 def _options(page: Page, book: Any, worth: Worth) -> None:
@@ -321,6 +323,7 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
         "currency": worth.scenario.currency,
         "source": worth.source,
         "sentences": list(sentences),
+        "cautions": [WHERE_LISTED],
         "with_best": worth.with_best.name,
         "without_best": worth.without_best.name,
         "saving": worth.saving,

@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterator
-from importlib import resources
 from typing import Any, get_args, get_origin
 
 from pydantic import BaseModel
@@ -13,22 +12,20 @@ from pydantic.fields import FieldInfo
 from pydantic_core import PydanticUndefined
 
 from planner.scenario.scenario import Scenario
+from planner.scenario.starter import starter_data
 
 _BARE_KEY = re.compile(r"^[A-Za-z0-9_-]+$")
 
 
 def starter_text() -> str:
     """Return the commented starter scenario: invented values that run as they are."""
-    import tomllib
-
-    values = tomllib.loads(resources.files("planner.scenario").joinpath("starter.toml").read_text("utf-8"))
     head = [
         "# A starter scenario. Place, people, pump and prices are invented: replace them by your own.",
         "# Lines that begin with '# key =' show a key that may be given, with the value that holds when it is not.",
         "# Units are part of each key; 'money' stands for the currency named below.",
         "",
     ]
-    return "\n".join(head) + toml_text(values, explain=True)
+    return "\n".join(head) + toml_text(starter_data(), explain=True)
 
 
 def toml_text(data: dict[str, Any], *, explain: bool = False) -> str:

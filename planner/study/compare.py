@@ -9,7 +9,7 @@ from pathlib import Path
 import numpy as np
 
 from planner.money.lifecycle import Comparison, LifeCycle, Quantities, compare, life_cycle
-from planner.money.quantities import Line, bill_of_quantities
+from planner.money.quantities import Line, bill_of_quantities, unpriced
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario, option_name_of
@@ -85,6 +85,11 @@ class OptionResult:
         """Rated power of the array [kW]."""
         solar = self.scenario.sources.solar
         return 0.0 if solar is None else self.modules * solar.module.power_w / 1000
+
+    @property
+    def unpriced(self) -> tuple[str, ...]:
+        """What has no price, so that the option's cost is incomplete."""
+        return unpriced(self.scenario, self.sources, float(np.sum(self.quantities.generator_hours)))
 
     @property
     def best_trial(self) -> LevelTrial | None:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from planner.money.quantities import unpriced
 from planner.study.sizing import OptionSizing, SizedDesign, Sizing
-from planner.study.words import money
+from planner.study.words import cost_words, money
 
 
 def sizing_sentences(sizing: Sizing) -> list[str]:
@@ -74,11 +75,13 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     currency, design = sizing.scenario.currency, first.nearest
     years, target = sizing.scenario.finance.life_years, sizing.scenario.service.delivered_share_percent
     tried = f"{sizing.candidate_count:,} candidate designs"
-    cost = f"{money(design.capital_cost, currency)} to build, a present cost of {money(design.present_cost, currency)}"
+    setup = first.grid.setups[0].design
+    missing = unpriced(setup.scenario, setup.sources)
+    cost = cost_words(design.capital_cost, design.present_cost, currency, years, missing)
     if first.best is None:
         return (
             f"None of the {tried} meets the service target; nearest comes {first.name} with {design_words(design)}: "
-            f"{misses_words(first)} ({cost} over {years} years)."
+            f"{misses_words(first)} ({cost})."
         )
     return (
         f"Of {tried}, each run through every hour of {years} years, the cheapest that delivers at least {target:g} "

@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 
 from planner.study.compare import OptionResult, Study
+
+CLOSE_PERCENT = 2.0
+"""Difference in present cost below which cost alone does not decide."""
 
 
 def sentences(study: Study) -> list[str]:
@@ -39,22 +43,37 @@ def money(value: float, currency: str) -> str:
     return f"{currency} {value:,.0f}"
 
 
+def incomplete(names: Sequence[str]) -> str:
+    """Say that a total leaves out what has no price."""
+    return f"incomplete, as no price was entered for: {', '.join(names)}"
+
+
+def cost_words(capital: float, present: float, currency: str, years: int, unpriced: Sequence[str]) -> str:
+    """Spell out what an option costs; where something has no price, that this is the priced part only."""
+    cost = f"a present cost of {money(present, currency)} over {years} years"
+    if unpriced:
+        return f"its total is {incomplete(unpriced)}; the rest comes to {cost}"
+    return f"{money(capital, currency)} to build, {cost}"
+
+
 def _verdict(study: Study) -> str:
-    currency = study.scenario.currency
+    currency, years = study.scenario.currency, study.scenario.finance.life_years
     target = study.scenario.service.delivered_share_percent
     first = study.ranked[0]
+    capital, present = float(first.life.capital_cost), float(first.life.present_cost)
     in_year_0 = " in money of year 0" if study.scenario.finance.prices == "nominal" else ""
     if study.best is None:
+        known = f"; its total is {incomplete(first.unpriced)}" if first.unpriced else ""
         return (
             f"No option delivers the wanted {target:g} percent of the water; {first.name} comes nearest with "
-            f"{100 * first.delivered_share:.1f} percent, for a present cost of "
-            f"{money(float(first.life.present_cost), currency)} over {study.scenario.finance.life_years} years."
+            f"{100 * first.delivered_share:.1f} percent, for a present cost of {money(present, currency)} over {years} "
+            f"years{known}."
         )
+    cost = cost_words(capital, present, currency, years, first.unpriced)
+    per_m3 = f"{currency} {float(first.life.levelised_cost_per_m3):.2f} per m3{in_year_0}"
     return (
-        f"Of the options that deliver at least {target:g} percent of the water, {first.name} costs least: "
-        f"{money(float(first.life.capital_cost), currency)} to build, a present cost of "
-        f"{money(float(first.life.present_cost), currency)} over {study.scenario.finance.life_years} years, "
-        f"{currency} {float(first.life.levelised_cost_per_m3):.2f} per m3{in_year_0}."
+        f"Of the options that deliver at least {target:g} percent of the water, {first.name} costs least: {cost}, "
+        f"{per_m3}."
     )
 
 
@@ -68,7 +87,7 @@ def _runner_up(study: Study) -> str | None:
     first, second = serving[0], serving[1]
     gap = float(second.life.present_cost - first.life.present_cost)
     percent = 100 * gap / float(first.life.present_cost)
-    close = " (too close to call on cost alone)" if percent < 2 else ""
+    close = " (too close to call on cost alone)" if percent < CLOSE_PERCENT else ""
     return (
         f"The next best is {second.name}, which costs {money(gap, study.scenario.currency)} more over the life "
         f"({percent:.1f} percent){close}."

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from planner.money.quantities import unpriced
+from planner.scenario.reader import option_scenario
 from planner.study.reruns import Standing
-from planner.study.words import money
+from planner.study.words import CLOSE_PERCENT, incomplete, money
 from planner.study.worth import Switching, Turn, Worth
 
 NAMES = {"solar": "the sun", "grid": "the grid", "generator": "the generator"}
-CLOSE_PERCENT = 2.0
 
 
 def worth_sentences(worth: Worth) -> list[str]:
@@ -16,7 +17,18 @@ def worth_sentences(worth: Worth) -> list[str]:
 
 
 def verdict(worth: Worth) -> str:
-    """Say whether the source is worth having."""
+    """Say whether the source is worth having, and where the costs compared leave something out."""
+    missing = [
+        name
+        for option in (worth.with_best, worth.without_best)
+        for name in unpriced(option_scenario(worth.scenario, option.name), option.pinned.sources)
+    ]
+    if not missing:
+        return _worth_having(worth)
+    return f"{_worth_having(worth)} The costs are {incomplete(tuple(dict.fromkeys(missing)))}."
+
+
+def _worth_having(worth: Worth) -> str:
     having, lacking = worth.with_best, worth.without_best
     name, currency = NAMES[worth.source], worth.scenario.currency
     years, target = worth.scenario.finance.life_years, worth.scenario.service.delivered_share_percent

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from planner.checks.cautions import cautions
-from planner.checks.of_study import failures, study_verdicts
+from planner.checks.of_study import answer, failures, study_verdicts
 from tests.study.scenarios import studied
 
 SMALL = {
@@ -20,7 +20,22 @@ def said(word: str, **changes: object) -> bool:
 
 def test_what_has_no_price_is_named() -> None:
     assert not said("No price was entered")
-    assert said("No price was entered for: Invented submersible", pump__price=0.0)
+    assert said("No price was entered for: Invented submersible", pump__price=None)
+
+
+def test_a_price_of_nothing_is_a_price_and_is_said() -> None:
+    assert not said("No price was entered", pump__price=0.0)
+    assert said("a price of 0 being entered: Invented submersible", pump__price=0.0)
+
+
+def test_a_nominal_interest_in_constant_prices_asks_for_inflation() -> None:
+    loan = {"finance__loan_percent": 30.0, "finance__loan_rate_percent": 12.0, "finance__loan_years": 2}
+    words = "enter finance.inflation_percent"
+    assert said(words, **loan)
+    assert not said(words, **loan, finance__inflation_percent=4.0)
+    assert not said(words, **loan, finance__inflation_percent=0.0)
+    assert not said(words, **loan, finance__prices="nominal")
+    assert not said(words)
 
 
 def test_a_plane_that_faces_the_pole() -> None:
@@ -38,11 +53,25 @@ def test_summer_time() -> None:
 
 def test_an_array_that_would_destroy_its_controller_is_said_in_the_answer() -> None:
     safe = studied(**SMALL, controller__dc_voltage_limit_v=450.0)
-    assert failures(study_verdicts(safe)) == []
+    assert failures(safe, study_verdicts(safe)) == ""
     deadly = studied(
         **SMALL, controller__dc_voltage_limit_v=450.0, sources__solar__modules_in_series=20,
         sources__solar__module__system_voltage_v=600.0,
     )  # fmt: skip
-    (sentence,) = failures(study_verdicts(deadly))
-    assert sentence.startswith("Not to be built as it is")
+    assert deadly.best is not None
+    assert "solar" in deadly.best
+    sentence = answer(deadly, study_verdicts(deadly))[0]
+    assert sentence.startswith(f"Least cost once these are mended: {deadly.best}. Not to be built as it is: ")
     assert "array and controller" in sentence
+
+
+def test_a_fault_of_an_array_does_not_stain_an_option_without_one() -> None:
+    grid = studied(
+        **(SMALL | {"service__options": ["solar", "generator"], "service__delivered_share_percent": 99.9}),
+        controller__dc_voltage_limit_v=450.0, sources__solar__strings_max=4, sources__solar__modules_in_series=20,
+        sources__solar__module__price=90000.0, sources__solar__module__system_voltage_v=600.0,
+    )  # fmt: skip
+    verdicts = study_verdicts(grid)
+    assert grid.best == "generator"
+    assert any(verdict.topic == "Array and controller" and verdict.outcome == "fail" for verdict in verdicts)
+    assert all("array" not in sentence for sentence in answer(grid, verdicts)[:1])

@@ -16,11 +16,12 @@ import numpy as np
 import openpyxl
 import pytest
 
+from planner.checks.of_study import headline, study_verdicts
 from planner.report.sheets.inputs import entries
 from planner.report.sheets.options import SEVERAL
 from planner.scenario.reader import check_scenario, read_raw
 from planner.study.compare import Study, study_scenario
-from tests.report.conftest import RICH, write
+from tests.report.conftest import RICH, Written, write
 from tests.report.formulas import OFFICE, cells_with_formulas, recalculated, without_values
 from tests.study.scenarios import EXAMPLES, changed_raw
 
@@ -196,6 +197,15 @@ def test_an_independent_program_finds_every_stored_value(cases: list[Case], tmp_
     assert total > 30_000
 
 
+def test_grant_and_loan_of_more_than_the_whole_are_refused_on_the_first_sheet(rich: Written, tmp_path: Path) -> None:
+    changes = {"finance.grant_percent": 70.0, "finance.loan_percent": 60.0}
+    file = without_values(rich.path, tmp_path / "bare", changes)
+    with closing(openpyxl.load_workbook(recalculated([file], tmp_path)[file.name], data_only=True)) as book:
+        texts = [str(row[0]) for row in book["Answer"].iter_rows(values_only=True)]
+    assert any(text.startswith("! Grant and loan together exceed 100 percent") for text in texts)
+    assert f"✓ {headline(rich.study, study_verdicts(rich.study))}" in texts
+
+
 FIGURES = {
     "Build cost": "capital_cost",
     "Present cost": "present_cost",
@@ -248,9 +258,12 @@ def _assert_answer(case: Case, study: Study, rows: Rows, figures: Rows) -> int:
     """Compare ranking, verdict and figures of a recalculated workbook with a study; return how many figures."""
     top = next(number for number, row in enumerate(rows) if row[0] == "Supply option, best first") + 1
     assert [row[0] for row in rows[top : top + len(study.options)]] == list(study.ranking), case.name
-    verdict = next(str(row[0]) for row in rows if str(row[0])[:1] in "✓✗")
+    verdict = next(str(row[0]) for row in rows if str(row[0])[:1] in "✓✗!")
     assert study.ranking[0] in verdict
-    assert verdict.startswith("✗" if study.best is None else "✓")
+    if study.ranking[0] == case.study.ranking[0]:
+        assert verdict[2:] == headline(case.study, study_verdicts(case.study))
+    else:
+        assert verdict.startswith("! At the prices changed here another option costs least")
     lines = {str(row[0]): row for row in reversed(figures)}
     count = 0
     for option in study.options:

@@ -31,7 +31,7 @@ def test_scenarios_stand_side_by_side(rich: Written, plain: Written, alone: Writ
     assert [name.split(" (")[0] for name in lines["Figure"]] == [
         study.scenario.name.split(" (")[0] for study in studies
     ]
-    assert lines["Recommended, or nearest"] == tuple(study.ranking[0] for study in studies)
+    assert lines["Least cost, or nearest"] == tuple(study.ranking[0] for study in studies)
     for name, attribute in (("Build cost", "capital_cost"), ("Cost of water", "levelised_cost_per_m3")):
         wanted = [float(getattr(study.ranked[0].life, attribute)) for study in studies]
         assert list(lines[name]) == pytest.approx(wanted)

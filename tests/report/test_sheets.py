@@ -10,9 +10,11 @@ import numpy as np
 import openpyxl
 import pytest
 
+from planner.checks.of_study import failed_of_first, study_verdicts
 from planner.money.lifecycle import Comparison
 from planner.report.sheets.inputs import entries
 from planner.report.sheets.options import SEVERAL
+from planner.scenario.starter import STILL_STARTER
 from planner.study.compare import Study
 from planner.water.duty import duty_point
 from tests.report.conftest import Written, write
@@ -78,7 +80,9 @@ def test_answer_recommends_only_what_meets_the_target(written: Written) -> None:
         assert len(missed) == 1
         assert written.study.ranking[0] in missed[0]
     else:
-        assert recommended == [f"✓ Recommended: {written.study.best}"]
+        faults = failed_of_first(written.study, study_verdicts(written.study))
+        assert recommended == ([] if faults else [f"✓ Recommended: {written.study.best}"])
+        assert bool(faults) == any(text.startswith("✗ Least cost once these are mended") for text in texts)
         assert not missed
 
 
@@ -89,7 +93,7 @@ def test_the_three_studies_cover_both_verdicts(rich: Written, plain: Written, al
 def test_answer_names_what_it_depends_on(rich: Written) -> None:
     values = {line["What it depends on"]: line for line in table(rich.values["Answer"], "What it depends on")}
     fuel = values["Fuel at the pump (USD/L)"]
-    assert (fuel["Value"], fuel["Basis"]) == (1.25, "given")
+    assert (fuel["Value"], fuel["Basis"]) == (1.25, STILL_STARTER)
     assert values["Growth of the fuel price (%/year)"]["Basis"] == "default"
     demand = rich.study.options[0].quantities.demand_m3[0] / 365
     assert values["Demand in the first year (m3/day)"]["Value"] == pytest.approx(demand)
@@ -332,7 +336,7 @@ def test_inputs_tell_given_from_assumed_with_a_source(rich: Written) -> None:
     found = {entry.key: entry for entry in entries(rich.study.scenario)}
     assert found["finance.inflation_percent"].status == "given"
     assert found["borehole.water_temperature_c"].status == "default"
-    assert found["sources.generator.minimum_run_h"].status == "given"
+    assert found["sources.generator.minimum_run_h"].status == STILL_STARTER
     assert found["overrides.'solar + grid'.tank.volume_m3"].value == 30.0
     without = [key for key, entry in found.items() if entry.status == "default" and not entry.source]
     assert not without, f"defaults without a source: {without}"

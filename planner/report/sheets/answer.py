@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from planner.checks.of_study import headline, holds
+from planner.checks.verdict import Verdict
 from planner.money.rates import present_value
 from planner.report.sheets.cash import CUMULATED, YEAR, CashCells
 from planner.report.sheets.inputs import InputCells, entries, plain_kind
@@ -12,7 +14,6 @@ from planner.report.sheets.options import (
     COMPONENTS,
     COST_LABELS,
     COST_OF_CAPITAL,
-    MEETS,
     OWN_FUNDS,
     RANK,
     SUPPORT,
@@ -27,10 +28,12 @@ LAST = 13
 DASHED = range(5, 9)
 """Columns of the table in which nothing is shown by a dash."""
 UNCHANGED = "The sentences above agree with the figures below."
+OVERPAID = "! Grant and loan together exceed 100 percent of the build cost: put them right before this is used."
 CHANGED = (
     "! Prices or rates were changed after the run: the figures below, the ranking and the recommendation follow them, "
     "the sentences above and the chosen sizes do not. Run the study again before it is used."
 )
+OTHER_FIRST = "! At the prices changed here another option costs least; run the study again to have it checked: "
 CHART_FIRST, CHART_ROWS = 4, 17
 SHOWN_LINES = 4
 
@@ -58,6 +61,7 @@ def write_answer(
     rows: OptionRows,
     inputs: InputCells,
     cash: dict[str, CashCells],
+    verdicts: Sequence[Verdict],
 ) -> None:
     """Fill the sheet 'Answer'.
 
@@ -77,6 +81,8 @@ def write_answer(
         Where the inputs stand.
     cash : dict of str to CashCells
         Where the flows by year stand.
+    verdicts : sequence of Verdict
+        What the site checks found.
     """
     scenario = study.scenario
     currency = scenario.currency
@@ -89,20 +95,16 @@ def write_answer(
         f"{people}Money in {currency}, {prices}. Every option was simulated hour by hour through "
         f"{scenario.finance.life_years} years."
     )
-    first = study.ranked[0]
-    target = f"{scenario.service.delivered_share_percent:g} %"
     best = f"INDEX({rows.range('Figure')},MATCH(1,{rows.range(RANK)},0))"
-    missed = f"✗ No option meets the service target of {target}; "
-    page.paragraph(
-        f"✓ Recommended: {first.name}" if study.best is not None else f"{missed}{first.name} comes nearest.",
-        "verdict",
-        formula=f'=IF(SUM({rows.range(MEETS)})>0,"✓ Recommended: "&{best},"{missed}"&{best}&" comes nearest.")',
-    )
+    said = f"{'✓' if holds(study, verdicts) else '✗'} {headline(study, verdicts)}"
+    page.paragraph(said, "verdict", formula=f'=IF({best}="{study.ranked[0].name}","{said}","{OTHER_FIRST}"&{best})')
     for sentence in sentences:
-        page.paragraph(sentence)
+        page.paragraph(sentence.removeprefix(f"{headline(study, verdicts)}. "))
     total = sum(float(option.life.present_cost) for option in study.ranked)
     differ = f"ABS(SUM({rows.range('Present cost')})-({total!r}))"
-    page.paragraph(UNCHANGED, formula=f'=IF({differ}<={1e-9 * abs(total)!r},"{UNCHANGED}","{CHANGED}")')
+    shares = "+".join(inputs.of_key[f"finance.{name}_percent"] for name in ("grant", "loan"))
+    agree = f'IF({differ}<={1e-9 * abs(total)!r},"{UNCHANGED}","{CHANGED}")'
+    page.paragraph(UNCHANGED, formula=f'=IF({shares}>100,"{OVERPAID}",{agree})')
     _table(page, study, rows)
     page.row += 1
     top = page.row
@@ -122,6 +124,7 @@ def write_answer(
 def _table(page: Page, study: Study, rows: OptionRows) -> None:
     currency = study.scenario.currency
     years = study.scenario.finance.life_years
+    short = ", incomplete" if any(option.unpriced for option in study.options) else ""
     page.row += 1
     page.header(
         [
@@ -134,11 +137,11 @@ def _table(page: Page, study: Study, rows: OptionRows) -> None:
             "PV array (kW)",
             "Grid (kWh/year)",
             "Fuel (L/year)",
-            f"Build cost ({currency})",
-            f"Present cost ({currency})",
-            f"Yearly cost ({currency}/year)",
-            f"Cost of water ({currency}/m3)",
-            f"Per person ({currency}/year)",
+            f"Build cost{short} ({currency})",
+            f"Present cost{short} ({currency})",
+            f"Yearly cost{short} ({currency}/year)",
+            f"Cost of water{short} ({currency}/m3)",
+            f"Per person{short} ({currency}/year)",
         ]
     )
     page.fix_width(0, 34)

@@ -14,6 +14,7 @@ from planner.report.sheets.page import Page
 from planner.report.style import Kind
 from planner.scenario.errors import dotted
 from planner.scenario.scenario import Scenario, option_name_of
+from planner.scenario.starter import STILL_STARTER, left_over
 from planner.scenario.writer import toml_value
 from planner.study.compare import OptionResult, Study
 
@@ -63,23 +64,25 @@ class Entry:
 
 def entries(scenario: Scenario) -> Iterator[Entry]:
     """List every key of a scenario, in the order in which the models declare them."""
-    yield from _of_model(scenario, ())
+    yield from _of_model(scenario, (), frozenset(left_over(scenario)))
 
 
-def _of_model(model: BaseModel, path: Path) -> Iterator[Entry]:
+def _of_model(model: BaseModel, path: Path, starter: frozenset[str]) -> Iterator[Entry]:
     for name, field in type(model).model_fields.items():
         value, here = getattr(model, name), (*path, name)
         if isinstance(value, BaseModel):
-            yield from _of_model(value, here)
+            yield from _of_model(value, here, starter)
         elif isinstance(value, list) and value and isinstance(value[0], BaseModel):
             for index, member in enumerate(value):
-                yield from _of_model(member, (*here, index))
+                yield from _of_model(member, (*here, index), starter)
         elif isinstance(value, dict):
             yield from _of_override(value, here)
         else:
             extra = field.json_schema_extra if isinstance(field.json_schema_extra, dict) else {}
             given = name in model.model_fields_set
             status = "given" if given else "default"
+            if dotted(here) in starter:
+                status = STILL_STARTER
             source = "" if given else str(extra.get("default_source", ""))
             if value is None or value == []:
                 status, source = "not given", str(extra.get("absent", "")) if value is None else ""
@@ -142,7 +145,8 @@ def write_inputs(page: Page, study: Study, form: dict[str, str]) -> InputCells:
     page.title(
         "Inputs",
         "Every key of the scenario. 'given' stands in the scenario; 'default' is assumed, with its source; 'not given' "
-        f"has no value. 'money' is {study.scenario.currency}.",
+        f"has no value; '{STILL_STARTER}' was invented for the starter scenario and not changed since. 'money' is "
+        f"{study.scenario.currency}.",
     )
     page.paragraph(NOTE)
     page.header(
@@ -202,7 +206,7 @@ def _from_form(entry: Entry, form: dict[str, str]) -> str | None:
     cell = form.get(entry.key)
     if cell is None or ":" in cell:
         return None
-    return f"={cell}" if entry.status == "given" else f"=IF(ISBLANK({cell}),{entry.value!r},{cell})"
+    return f"={cell}" if entry.status in ("given", STILL_STARTER) else f"=IF(ISBLANK({cell}),{entry.value!r},{cell})"
 
 
 def _entry(page: Page, entry: Entry, form: dict[str, str]) -> None:

@@ -356,8 +356,12 @@ def _keep(cache: OrderedDict[Hashable, Kept], key: Hashable, most: int, make: Ca
     return cache[key]
 
 
+OUR_FAULT = "failed with "
+"""How a reason begins that is no fault of the input."""
+
+
 def said(error: Exception) -> str:
     """Put what went wrong with a variant into one line."""
     if isinstance(error, InputError):
         return "; ".join(f"{p.key}: {p.text}" if p.key else p.text for p in error.problems)
-    return f"failed with {type(error).__name__}: {error}"
+    return f"{OUR_FAULT}{type(error).__name__}: {error}"

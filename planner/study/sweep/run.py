@@ -67,9 +67,25 @@ class Base:
         return tuple(pinned.name for pinned in self.pinned)
 
     def ranking(self) -> list[int]:
-        """Places of the options, best first: those that meet the target by cost, then by what they deliver."""
-        cost, serves, share = (self.numbers[:, MEASURES.index(name)] for name in _RANKED)
-        return sorted(range(len(cost)), key=lambda o: (serves[o] < 0.5, cost[o] if serves[o] else -share[o], cost[o]))
+        """Places of the options, best first."""
+        return ranking_of(self.numbers)
+
+
+def ranking_of(numbers: Array) -> list[int]:
+    """Order options as the comparison does: those that meet the target by cost, then the others by what they deliver.
+
+    Parameters
+    ----------
+    numbers : ndarray, (options, measures)
+        Results of one case.
+
+    Returns
+    -------
+    list of int
+        Places of the options, best first.
+    """
+    cost, serves, share = (numbers[:, MEASURES.index(name)] for name in _RANKED)
+    return sorted(range(len(cost)), key=lambda o: (serves[o] < 0.5, cost[o] if serves[o] else -share[o], cost[o]))
 
 
 _RANKED = ("present_cost", "meets_service", "delivered_share")
@@ -100,6 +116,17 @@ class Results:
         """One measure, (variants, options)."""
         return np.asarray(self.numbers[:, :, MEASURES.index(name)])
 
+    @property
+    def worked(self) -> bool:
+        """Whether any variant was worked out, the scenario as it stands not counted."""
+        varied = range(1 if self.plan.mode == "one at a time" else 0, self.plan.size)
+        return any(variant not in self.problems for variant in varied)
+
+    @property
+    def first_reason(self) -> str:
+        """Why the first variant that failed could not be worked out; '' where none failed."""
+        return next(iter(self.problems.values()), "")
+
 
 @dataclass(frozen=True)
 class SweepResult:
@@ -108,6 +135,11 @@ class SweepResult:
     base: Base
     results: tuple[Results, ...]
     weather: WeatherSpread | None
+
+    @property
+    def worked(self) -> bool:
+        """Whether anything was worked out."""
+        return self.weather is not None or any(results.worked for results in self.results)
 
 
 def run_sweep(
@@ -273,4 +305,15 @@ def core_of(
     )
 
 
-__all__ = ["Base", "Found", "Progress", "Results", "Store", "SweepResult", "base_of", "run_plan", "run_sweep"]
+__all__ = [
+    "Base",
+    "Found",
+    "Progress",
+    "Results",
+    "Store",
+    "SweepResult",
+    "base_of",
+    "ranking_of",
+    "run_plan",
+    "run_sweep",
+]

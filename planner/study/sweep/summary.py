@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from planner.study.sweep.engine import MEASURES
-from planner.study.sweep.run import Base, Results, SweepResult
+from planner.study.sweep.run import Base, Results, SweepResult, ranking_of
 from planner.study.sweep.statistics import Chances, Swing, chances, percentiles, tornado
 from planner.study.sweep.weather import WeatherSpread
 from planner.study.words import money
 
 Array = NDArray[np.float64]
 
+_SHOWN = 6
+"""Changes of the answer named in a sentence."""
 FEW_YEARS = 10
 """Below so many weather years a worst year in ten is little more than the worst year."""
 
@@ -80,6 +83,34 @@ def ends_of(results: Results, place: int) -> tuple[float, float]:
     return float(results.plan.values[1 + 2 * place, place]), float(results.plan.values[2 + 2 * place, place])
 
 
+@dataclass(frozen=True)
+class First:
+    """The option ranked first in a case: its place, and whether it meets the target."""
+
+    place: int
+    meets_target: bool
+
+
+def firsts_of(results: Results) -> list[First | None]:
+    """Option ranked first in each variant, as the comparison ranks; None where the variant failed."""
+    serves = results.measure("meets_service") > 0.5
+    found: list[First | None] = []
+    for variant, numbers in enumerate(results.numbers):
+        if variant in results.problems:
+            found.append(None)
+            continue
+        place = ranking_of(numbers)[0]
+        found.append(First(place, bool(serves[variant, place])))
+    return found
+
+
+def first_words(first: First | None, options: Sequence[str]) -> str:
+    """Name the option ranked first in a case, for a table."""
+    if first is None:
+        return "no value"
+    return options[first.place] if first.meets_target else f"{options[first.place]}, misses the target"
+
+
 def cheapest_of(results: Results) -> list[int | None]:
     """Place of the cheapest option that serves in each variant; None where none does or it failed."""
     cost, serves = results.measure("present_cost"), results.measure("meets_service") > 0.5
@@ -102,10 +133,19 @@ def sentences(swept: SweepResult) -> list[str]:
     ----------
     swept : SweepResult
         The finished sweep.
+
+    Returns
+    -------
+    list of str
+        Empty where nothing could be worked out.
     """
+    if not swept.worked:
+        return []
     said = []
     for results in swept.results:
-        if results.plan.mode == "one at a time":
+        if not results.worked:
+            said.append(f"Nothing {results.plan.mode} could be worked out; the first reason: {results.first_reason}.")
+        elif results.plan.mode == "one at a time":
             said += _of_tornado(swept.base, results)
         elif results.plan.mode == "grid":
             said += _of_grid(results)
@@ -126,7 +166,7 @@ def sentences(swept: SweepResult) -> list[str]:
 
 def _of_tornado(base: Base, results: Results) -> list[str]:
     currency = base.scenario.currency
-    cost, *others = tornadoes(base, results)
+    cost = tornadoes(base, results)[0]
     worst = cost.swings[0]
     key = results.plan.keys[worst.place]
     low, high = ends_of(results, worst.place)
@@ -137,23 +177,56 @@ def _of_tornado(base: Base, results: Results) -> list[str]:
             f"{base.options[best_two(base)[0]]} goes from {_money(worst.low, currency)} to "
             f"{_money(worst.high, currency)} ({_money(cost.base, currency)} as it stands)."
         )
-    if len(others) == 2:
-        said.append(_of_lead(base, results, others[1]))
+    said.append(_of_answer(base, results))
     return said
 
 
-def _of_lead(base: Base, results: Results, gap: Tornado) -> str:
-    first, second = best_two(base)
-    assert second is not None
-    names = f"{base.options[first]} and {base.options[second]}"
-    turning = [
-        results.plan.keys[swing.place].text
-        for swing in gap.swings
-        if any(np.isfinite(end) and end * gap.base < 0 for end in (swing.low, swing.high))
-    ]
-    if turning:
-        return f"Which of the two best, {names}, costs less turns within the range of {_listed(turning)}."
-    return f"None of the inputs, moved alone within its range, turns the order in cost of the two best, {names}."
+def changes_of(results: Results) -> list[tuple[int, str]]:
+    """Say where an input moved alone changes which option is best, or whether it meets the target.
+
+    Returns
+    -------
+    list of tuple of int and str
+        Place of the input, and its value with what holds there, in the order of the inputs.
+    """
+    firsts = firsts_of(results)
+    base = firsts[0]
+    found: list[tuple[int, str]] = []
+    if base is None:
+        return found
+    serves = results.measure("meets_service") > 0.5
+    for place, key in enumerate(results.plan.keys):
+        for variant in (1 + 2 * place, 2 + 2 * place):
+            there = firsts[variant]
+            if there is not None and there != base:
+                lost = base.meets_target and not serves[variant, base.place]
+                words = _change_words(results.options, base, there, lost=lost)
+                found.append((place, f"{key.text} at {results.plan.values[variant, place]:g} ({words})"))
+    return found
+
+
+def _change_words(options: Sequence[str], base: First, there: First, *, lost: bool) -> str:
+    name = options[there.place]
+    if not there.meets_target:
+        return "no option meets the target" if base.meets_target else f"{name} comes nearest"
+    if not base.meets_target:
+        return f"{name} meets the target"
+    return f"{options[base.place]} misses the target, {name} is best" if lost else f"{name} is best"
+
+
+def _of_answer(base: Base, results: Results) -> str:
+    first = firsts_of(results)[0]
+    changes = [words for _, words in changes_of(results)]
+    if changes:
+        more = f"; and {len(changes) - _SHOWN} more" if len(changes) > _SHOWN else ""
+        return f"Moved alone, these change the answer: {'; '.join(changes[:_SHOWN])}{more}."
+    best = base.options[base.ranking()[0]]
+    stays = (
+        f"{best} stays the cheapest option that meets the target"
+        if first is not None and first.meets_target
+        else f"no option meets the target, and {best} stays nearest to it"
+    )
+    return f"None of the inputs, moved alone within its range, changes the answer: {stays}."
 
 
 def _of_grid(results: Results) -> list[str]:
@@ -169,8 +242,6 @@ def _of_grid(results: Results) -> list[str]:
 
 def _of_random(base: Base, results: Results) -> list[str]:
     found = chances_of(results)
-    if not found.cases:
-        return ["No random draw could be worked out."]
     currency = base.scenario.currency
     order = np.argsort(-found.cheapest, kind="stable")
     shares = "; ".join(
@@ -211,10 +282,6 @@ def _of_design(base: Base) -> str:
         "Tank, strings and float switch stay as they were chosen for the scenario as it stands, unless swept "
         "themselves: the works are built once."
     )
-
-
-def _listed(names: list[str]) -> str:
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
 
 
 def _money(value: float, currency: str) -> str:

@@ -1,0 +1,81 @@
+"""Which values of a scenario still are those of the starter that `planner new` writes.
+
+A scenario keeps no note of what it was made from, so it is told by its values: one that shares more than a few of the
+starter's invented names and prices was made from it, and whatever else it shares with the starter was not looked at.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterator
+from functools import cache
+from importlib import resources
+from typing import Any
+
+from planner.scenario.errors import dotted
+from planner.scenario.scenario import Scenario
+
+FEW = 5
+"""Names and prices that a scenario may share with the starter by chance; assumed."""
+STILL_STARTER = "still the starter's value"
+_NAMES = ("name", "place", "question")
+_CHOICES = ("kind", "mode", "currency", "time_zone", "draw_profile", "seed")
+_SHOWN = 8
+
+Path = tuple[str | int, ...]
+
+
+def starter_data() -> dict[str, Any]:
+    """Return the starter scenario as raw data."""
+    return tomllib.loads(resources.files("planner.scenario").joinpath("starter.toml").read_text("utf-8"))
+
+
+def left_over(scenario: Scenario) -> tuple[str, ...]:
+    """List the keys whose value was given but still is the starter's; none where a scenario was not made from it.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The checked scenario.
+
+    Returns
+    -------
+    tuple of str
+        Dotted keys; choices of a kind, the currency, the time zone and the seed are passed over.
+    """
+    given = dict(_leaves(scenario.model_dump(mode="json", exclude_unset=True), ()))
+    starter = _starter()
+    same = [path for path, value in given.items() if path in starter and starter[path] == value]
+    telling = [path for path in same if path[-1] in _NAMES or "price" in str(path[-1])]
+    if len(telling) <= FEW:
+        return ()
+    return tuple(dotted(path) for path in same if path[-1] not in _CHOICES)
+
+
+def starter_sentence(scenario: Scenario) -> str | None:
+    """Say that the starter's invented values still stand in a scenario, where more than a few do."""
+    keys = left_over(scenario)
+    if not keys:
+        return None
+    more = f" and {len(keys) - _SHOWN} more" if len(keys) > _SHOWN else ""
+    return (
+        f"{len(keys)} values still are the invented ones of the starter scenario ({', '.join(keys[:_SHOWN])}{more}): "
+        "put those of the site in their place before the figures are used."
+    )
+
+
+@cache
+def _starter() -> dict[Path, Any]:
+    return dict(_leaves(starter_data(), ()))
+
+
+def _leaves(value: Any, path: Path) -> Iterator[tuple[Path, Any]]:
+    """Walk through tables and lists of tables; a list of numbers is one value."""
+    if isinstance(value, dict):
+        for key, inner in value.items():
+            yield from _leaves(inner, (*path, key))
+    elif isinstance(value, list) and value and isinstance(value[0], dict):
+        for index, inner in enumerate(value):
+            yield from _leaves(inner, (*path, index))
+    else:
+        yield path, value

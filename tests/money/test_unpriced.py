@@ -1,0 +1,81 @@
+"""What has no price makes a total incomplete, wherever the total is shown. Place, pump and prices are invented."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import openpyxl
+import pytest
+from typer.testing import CliRunner
+
+from planner.cli import app
+from planner.money.quantities import unpriced
+from planner.scenario.writer import toml_text
+from tests.study.scenarios import changed, changed_raw
+
+QUICK = {
+    "finance__life_years": 1,
+    "tank__volume_m3": 30.0,
+    "sources__solar__strings": 2,
+    "service__options": ["grid", "solar + grid"],
+}
+
+
+def test_what_has_no_price_is_named_for_the_option_that_needs_it() -> None:
+    bare = changed(
+        borehole__price=None, sources__grid__price=None, sources__grid__line_price_per_m=None,
+        sources__solar__structure_price_per_module=None, sources__generator__service_price=None,
+        sources__generator__overhaul_price=None,
+    )  # fmt: skip
+    assert unpriced(bare, ("grid",)) == ("Borehole", "Connection", "Line to the pump")
+    assert unpriced(bare, ("solar",)) == ("Borehole", "Stand, wiring and fixing")
+    assert unpriced(bare, ("generator",)) == ("Borehole", "Services of the generator")
+    overhauled = unpriced(bare, ("generator",), 10_000.0)
+    assert overhauled == ("Borehole", "Services of the generator", "Overhauls of the generator")
+    assert unpriced(changed(), ("solar", "grid", "generator"), 1e6) == ()
+
+
+def test_a_price_entered_as_nothing_is_a_price_and_no_line_needs_none() -> None:
+    paid = changed(borehole__price=0.0, sources__grid__line_length_m=0.0, sources__grid__line_price_per_m=None)
+    assert unpriced(paid, ("grid",)) == ()
+
+
+@pytest.fixture(scope="module")
+def bare(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("bare")
+    raw = changed_raw(**QUICK, borehole__price=None, pump__price=None)
+    (folder / "bare.toml").write_text(toml_text(raw), encoding="utf-8")
+    return folder / "bare.toml"
+
+
+def said_by(file: Path, *command: str) -> tuple[str, Path]:
+    out = file.parent / command[0]
+    ran = CliRunner().invoke(app, [command[0], str(file), *command[1:], "--outputs", str(out)])
+    assert ran.exit_code == 0, ran.output
+    return " ".join(ran.stdout.split()), out
+
+
+def test_run_calls_the_total_incomplete_in_terminal_json_and_first_sheet(bare: Path) -> None:
+    text, out = said_by(bare, "run")
+    missing = "no price was entered for: Borehole, Invented submersible"
+    assert f"its total is incomplete, as {missing}" in text
+    assert "to build" not in text.split("Of the options")[1]
+    assert "* incomplete: no price was entered for Borehole, Invented submersible" in text
+    data = json.loads((out / "bare.json").read_text(encoding="utf-8"))
+    assert data["headline"].endswith("its total is incomplete")
+    assert {tuple(option["unpriced"]) for option in data["options"]} == {("Borehole", "Invented submersible")}
+    assert any(missing in sentence for sentence in data["sentences"])
+    sheet = openpyxl.load_workbook(out / "bare.xlsx", data_only=True)["Answer"]
+    cells = [str(cell.value) for row in sheet.iter_rows() for cell in row if cell.value is not None]
+    assert any(cell.endswith(f"{data['best']}; its total is incomplete") for cell in cells)
+    assert "Present cost, incomplete (USD)" in cells
+    assert any(missing in cell for cell in cells)
+
+
+def test_size_and_worth_call_it_incomplete_too(bare: Path) -> None:
+    size = bare.parent / "size.toml"
+    table = "\n[size]\nstrings = [2]\ntanks_m3 = [30.0]\nlevels_percent = [[20.0, 30.0]]\n"
+    size.write_text(bare.read_text(encoding="utf-8") + table, encoding="utf-8")
+    assert "its total is incomplete, as no price was entered for: Borehole" in said_by(size, "size")[0]
+    assert "costs are incomplete, as no price was entered for: Borehole" in said_by(bare, "worth", "solar")[0]
