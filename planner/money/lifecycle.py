@@ -248,7 +248,7 @@ def _co2_kg(terms: Terms, quantities: Quantities) -> Array:
 
 def _ratio(above: Array, below: Array) -> Array:
     shape = np.broadcast_shapes(above.shape, below.shape)
-    return np.divide(above, below, out=np.full(shape, np.nan), where=np.broadcast_to(below > 0, shape))
+    return np.asarray(np.divide(above, below, out=np.full(shape, np.nan), where=np.broadcast_to(below > 0, shape)))
 
 
 def _sum(parts: Iterable[Array]) -> Array:

@@ -107,7 +107,7 @@ def tank_price(tank: Tank, volume_m3: ArrayLike) -> Array:
     price = np.where(volume > volumes[-1], volume * prices[-1] / volumes[-1], price)
     if tank.price is not None and tank.volume_m3 != "auto":
         price = np.where(np.isclose(volume, tank.volume_m3, rtol=1e-9, atol=0.0), tank.price, price)
-    return price
+    return np.asarray(price)
 
 
 def bill_of_quantities(
