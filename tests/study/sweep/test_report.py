@@ -160,6 +160,7 @@ def test_a_wrong_key_is_told_with_its_line(tmp_path: Path) -> None:
     assert "'pump.price'" in ran.stderr
 
 
+@pytest.mark.slow
 def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path) -> None:
     values = [300 + 10 * step for step in range(30)]
     scenario = write_scenario(
