@@ -15,7 +15,7 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.supply.array import ArrayPower, array_power
 from planner.water.demand import daily_demand_m3
-from planner.water.duty import MONTH_NAMES, CannotLift, CannotStart, Duty, duty_point
+from planner.water.duty import LIMITS, MONTH_NAMES, CannotDraw, CannotLift, CannotStart, Duty, Limit, duty_point
 from planner.water.head import SystemHead, system_head
 from planner.water.pump import ImplausiblePump, PumpModel, hydraulic_power_w, pump_model
 
@@ -27,7 +27,6 @@ YIELD_USED = 0.95
 """Share of the safe yield to plan on, so that the pump that is bought stays below it: common practice, no source."""
 COLD_ALLOWANCE_K = 5.0
 """How much colder than the weather's coldest hour it may become where no temperature was given: common practice."""
-_NO_LIMIT_M3H = 1e6
 
 
 @dataclass(frozen=True, eq=False)
@@ -47,10 +46,12 @@ class Basis:
     model : PumpModel or None
         The pump; None where its figures contradict one another, as `pump_fault` says.
     duty : Duty or None
-        Duty at the flow that safe yield and power limit allow; None where there is none.
+        Duty at the flow that safe yield, power limit and intake allow; None where there is none.
     free_duty : Duty or None
         Duty at full speed with nothing held back.
-    cannot : CannotLift or CannotStart or None
+    drawing_duty : Duty or None
+        Duty at the flow that safe yield and power limit allow, whether the intake stays covered or not.
+    cannot : CannotLift, CannotStart, CannotDraw or None
         Why there is no duty.
     daily_m3 : (years, 12) array
         Water drawn per day.
@@ -67,7 +68,8 @@ class Basis:
     pump_fault: str
     duty: Duty | None
     free_duty: Duty | None
-    cannot: CannotLift | CannotStart | None
+    drawing_duty: Duty | None
+    cannot: CannotLift | CannotStart | CannotDraw | None
     daily_m3: Array
 
     @cached_property
@@ -123,6 +125,18 @@ class Basis:
     def drawdown_m(self) -> float:
         """Drawdown at that flow [m]."""
         return float(self.system.drawdown.at(self.flow_m3h))
+
+    @cached_property
+    def full_duty(self) -> Duty:
+        """Duty with no limit to the motor's power.
+
+        Raises
+        ------
+        CannotLift, CannotDraw
+            Where there is no duty.
+        """
+        own = self.scenario
+        return duty_point(own.borehole, own.pipeline, own.pump, month=self.month, without=["power limit"])
 
     @cached_property
     def pump_level_m(self) -> float:
@@ -239,6 +253,7 @@ def basis_of(
         pump_fault="",
         duty=None,
         free_duty=None,
+        drawing_duty=None,
         cannot=None,
         daily_m3=daily_demand_m3(scenario.demand, scenario.finance.life_years),
     )
@@ -246,13 +261,16 @@ def basis_of(
         basis = replace(basis, model=pump_model(scenario.pump))
     except ImplausiblePump as error:
         return replace(basis, pump_fault=str(error))
-    unlimited = scenario.borehole.model_copy(update={"safe_yield_m3h": _NO_LIMIT_M3H})
-    limit = scenario.controller.power_limit_w
+
+    def duty(*without: Limit) -> Duty:
+        limit_w = scenario.controller.power_limit_w
+        return duty_point(scenario.borehole, scenario.pipeline, scenario.pump, limit_w, month, without=without)
+
     try:
-        basis = replace(basis, free_duty=duty_point(unlimited, scenario.pipeline, scenario.pump, month=month))
-        duty = duty_point(scenario.borehole, scenario.pipeline, scenario.pump, limit, month)
-        return replace(basis, duty=duty)
-    except (CannotLift, CannotStart) as error:
+        basis = replace(basis, free_duty=duty(*LIMITS))
+        basis = replace(basis, drawing_duty=duty("intake level"))
+        return replace(basis, duty=duty())
+    except (CannotLift, CannotStart, CannotDraw) as error:
         return replace(basis, cannot=error)
 
 

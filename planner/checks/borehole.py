@@ -22,6 +22,8 @@ from planner.checks.verdict import (
     room,
 )
 from planner.scenario.waterworks import Plate
+from planner.water.ageing import ageing_of
+from planner.water.working_range import ASSUMED_SUBMERGENCE_M
 
 TOPIC = "Borehole"
 
@@ -45,6 +47,7 @@ def verdicts(basis: Basis) -> list[Verdict]:
         _safe_yield(basis),
         _intake(basis),
         _submergence(basis),
+        _level_through_life(basis),
         _screen(basis),
         _casing(basis),
         _below_motor(basis),
@@ -105,39 +108,51 @@ def _safe_yield(basis: Basis) -> Verdict:
     )
 
 
-def _pumping_level_m(basis: Basis) -> float:
-    return basis.static_level_m + basis.drawdown_m
+def _drawn_flow(basis: Basis) -> tuple[float, str]:
+    """Flow that the pump would draw whether its intake stays covered or not [m3/h], and the same in words."""
+    duty, drawing = basis.duty, basis.drawing_duty
+    if duty is None or drawing is None or basis.too_short or duty.limited_by != "intake level":
+        return basis.flow_m3h, basis.flow_words
+    return drawing.flow_m3h, f"the {drawing.flow_m3h:.2f} m3/h that the pump would draw"
+
+
+def _drawn_level_m(basis: Basis) -> float:
+    return basis.static_level_m + float(basis.system.drawdown.at(_drawn_flow(basis)[0]))
 
 
 def _intake(basis: Basis) -> Verdict:
-    borehole, level = basis.scenario.borehole, _pumping_level_m(basis)
+    borehole, level = basis.scenario.borehole, _drawn_level_m(basis)
     return highest(
         TOPIC,
         "pumping_level",
-        f"Depth of the water in {basis.month_name} at {basis.flow_words}, against the pump's intake",
+        f"Depth of the water in {basis.month_name} at {_drawn_flow(basis)[1]}, against the pump's intake",
         level,
         borehole.pump_depth_m,
         "m",
         why="A pump that takes air loses its prime, runs dry and burns.",
-        mend=_deeper(basis, 0.0),
+        mend=_deeper(basis, level - borehole.pump_depth_m),
         source=SITE_DATA,
     )
 
 
-def _deeper(basis: Basis, cover_m: float) -> str:
-    """Say how much deeper the pump must hang for some cover of water, if the borehole lets it."""
+def _deeper(basis: Basis, by: float) -> str:
+    """Say that the pump must hang so many metres deeper, if the borehole lets it."""
     borehole = basis.scenario.borehole
-    by = _pumping_level_m(basis) + cover_m - borehole.pump_depth_m
+    less = "pump less"
+    if basis.duty is not None and basis.duty.limited_by == "intake level":
+        speed = floor(basis.duty.speed_percent)
+        less += f" (the hourly run holds it to {basis.duty.flow_m3h:.2f} m3/h: a drive set to at most {speed} % speed"
+        less += " and a low-water cut-out)"
     below = (basis.scenario.pump.plate.length_below_intake_m or 0.0) + BELOW_MOTOR_M
     if borehole.depth_m is not None and borehole.pump_depth_m + by + below > borehole.depth_m:
-        return "pump less: the borehole is not deep enough to hang the pump deeper"
-    return f"set the pump {figure(by + 0.005)} m deeper, or pump less"
+        return f"{less}: the borehole is not deep enough to hang the pump deeper"
+    return f"set the pump {figure(by + 0.005)} m deeper, or {less}"
 
 
 def _submergence(basis: Basis) -> Verdict:
     borehole, plate = basis.scenario.borehole, basis.scenario.pump.plate
-    cover = borehole.pump_depth_m - _pumping_level_m(basis)
-    compared = f"Water above the intake in {basis.month_name} at {basis.flow_words}, against what the pump asks"
+    cover = borehole.pump_depth_m - _drawn_level_m(basis)
+    compared = f"Water above the intake in {basis.month_name} at {_drawn_flow(basis)[1]}, against what the pump asks"
     why = "Too little water above the intake draws in air and lets the pump cavitate."
     if plate.minimum_submergence_m is None:
         return missing(
@@ -158,13 +173,38 @@ def _submergence(basis: Basis) -> Verdict:
         plate.minimum_submergence_m,
         "m",
         why=why,
-        mend=_deeper(basis, plate.minimum_submergence_m),
+        mend=_deeper(basis, plate.minimum_submergence_m - cover),
         source=PLATE,
     )
 
 
+def _level_through_life(basis: Basis) -> Verdict:
+    borehole, pump = basis.scenario.borehole, basis.scenario.pump
+    aged = ageing_of(borehole, pump, basis.daily_m3.shape[0])
+    flow, words = _drawn_flow(basis)
+    level = basis.static_level_m + aged.level_fall_m + aged.drawdown_growth * float(basis.system.drawdown.at(flow))
+    limit = borehole.pump_depth_m - (pump.plate.minimum_submergence_m or ASSUMED_SUBMERGENCE_M)
+    dry = level > limit * (1 + 1e-9)
+    year = f"; too deep from year {int(dry.argmax()) + 1} on" if dry.any() else ""
+    return highest(
+        TOPIC,
+        "level_through_life",
+        f"Depth of the water in {basis.month_name} of the last year at {words}, the water at rest falling "
+        f"{borehole.level_decline_m_per_year:g} m and the specific capacity "
+        f"{borehole.specific_capacity_decline_percent_per_year:g} % a year, against the intake less what must stay "
+        f"above it{year}",
+        float(level[-1]),
+        limit,
+        "m",
+        why="A pump hung for today's water runs dry in later years, and the hourly run lets it pump less and less.",
+        mend=_deeper(basis, float(level[-1]) - limit),
+        source="declines as entered or assumed; a borehole cleaned in time falls less",
+        beyond="caution",
+    )
+
+
 def _screen(basis: Basis) -> Verdict:
-    top, level = basis.scenario.borehole.screen_top_m, _pumping_level_m(basis)
+    top, level = basis.scenario.borehole.screen_top_m, basis.static_level_m + basis.drawdown_m
     compared = f"Depth of the water in {basis.month_name} at {basis.flow_words}, against the top of the screen"
     why = "A screen that falls dry clogs and lets air into the water."
     if top is None:

@@ -20,7 +20,7 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
-from planner.water.duty import duty_point
+from planner.water.duty import CannotDraw, CannotStart
 from planner.water.friction import velocity_m_s
 from planner.water.head import SystemHead
 from planner.water.pipes import Pipe, next_larger
@@ -39,7 +39,7 @@ def verdicts(basis: Basis) -> list[Verdict]:
     """Judge the head."""
     found = [_lift(basis), _rated_head(basis), _pipe_length(basis), _velocity(basis)]
     limit_w = basis.scenario.controller.power_limit_w
-    if limit_w is not None and basis.free_duty is not None:
+    if limit_w is not None and basis.free_duty is not None and not isinstance(basis.cannot, CannotDraw):
         found.append(_power_limit(basis, limit_w))
     if basis.duty is not None:
         found += [_duty_flow(basis), _speed(basis), _efficiency(basis)]
@@ -132,8 +132,7 @@ def _rated_head(basis: Basis) -> Verdict:
 
 
 def _power_limit(basis: Basis, limit_w: float) -> Verdict:
-    scenario = basis.scenario
-    full = duty_point(scenario.borehole, scenario.pipeline, scenario.pump, month=basis.month)
+    full = basis.full_duty
     return lowest(
         TOPIC,
         "power_limit",
@@ -144,7 +143,7 @@ def _power_limit(basis: Basis, limit_w: float) -> Verdict:
         why="With less power the pump stays below its flow, and with much less no water arrives at all.",
         mend=f"a controller of at least {ceil(full.input_power_w)} W",
         source="the controller's datasheet; so little that no water arrives fails",
-        beyond="caution" if basis.cannot is None else "fail",
+        beyond="fail" if isinstance(basis.cannot, CannotStart) else "caution",
     )
 
 

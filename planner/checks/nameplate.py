@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import floor
+
 from planner.checks.array import operating_voltages
 from planner.checks.basis import Basis
 from planner.checks.borehole import INCH_MM, frame_of
@@ -73,19 +75,27 @@ def _consistent(basis: Basis) -> Verdict:
 
 
 def _power(basis: Basis, duty: Duty) -> Verdict:
-    pump = basis.scenario.pump
+    pump, controller = basis.scenario.pump, basis.scenario.controller
+    flow_words, mend = basis.flow_words, better_pump(basis)
+    held_by_drive = controller.power_limit_w is None and controller.starting == "soft"
+    if controller.power_limit_w is None:
+        duty = basis.full_duty
+        flow_words = f"{duty.flow_m3h:.2f} m3/h, if nothing holds its power"
+    if held_by_drive:
+        mend = f"a drive set to give at most {floor(pump.rated_power_w)} W, as the hourly run takes it, or {mend}"
     most = SERVICE_FACTOR * pump.rated_power_w
     return highest(
         TOPIC,
         "motor_power",
-        f"Power that the motor takes at {basis.flow_words}, against its rated power and 5 %",
+        f"Power that the motor takes at {flow_words}, against its rated power and 5 %",
         duty.input_power_w,
         NEAR_RATED * pump.rated_power_w,
         "W",
         why="A motor that takes more than its rating overheats.",
-        mend=better_pump(basis),
-        source=f"{PLATE}; 5 % is {PRACTICE}, up to 15 % is a caution (service factor, NEMA MG 1)",
-        beyond="caution" if at_most(duty.input_power_w, most) else "fail",
+        mend=mend,
+        source=f"{PLATE}; 5 % is {PRACTICE}, up to 15 % is a caution (service factor, NEMA MG 1), as is what a drive "
+        "can hold",
+        beyond="caution" if held_by_drive or at_most(duty.input_power_w, most) else "fail",
     )
 
 

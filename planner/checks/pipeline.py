@@ -22,13 +22,12 @@ from planner.checks.verdict import (
     room,
 )
 from planner.water.friction import velocity_m_s
-from planner.water.pipes import PIPES, Pipe
+from planner.water.pipes import Pipe, material_for, stronger
 from planner.water.route import (
     Route,
     allowed_bar,
     head_of_bar,
     high_points,
-    pressure_factor,
     route_of,
     segment_loss_m,
 )
@@ -37,7 +36,6 @@ from planner.water.surge import stop_time_for_s, surge_heads_m, wave_speed_of
 Array = NDArray[np.float64]
 
 TOPIC = "Pipeline"
-CLASS_SOURCE = "pressure class of the pipe, derated for warm water by ISO 4427-1 annex A (from memory)"
 SURGE_MARGIN = 1.5
 PROFILE_TOLERANCE = 0.02
 INLET_TOLERANCE_M = 0.5
@@ -120,6 +118,12 @@ def _bears_bar(pipe: Pipe, water_c: float) -> float:
     return allowed_bar(pipe, water_c) or 0.0
 
 
+def _class_source(basis: Basis) -> str:
+    """Say where the pressure classes of the pipes in warm water come from, each source once."""
+    sources = dict.fromkeys(pipe.material.warm.source for pipe in basis.system.pipes)
+    return f"pressure class of the pipe, derated for warm water: {'; '.join(sources)}"
+
+
 def _wave_speeds(basis: Basis) -> Array:
     """Wave speed in each run [m/s], NaN where not known."""
     water_c = basis.scenario.borehole.water_temperature_c
@@ -156,7 +160,7 @@ def _against_class(
             f"{compared}, in {unknown[0]}",
             f"look for 'PN' or bar printed along the pipe of {', '.join(unknown)}",
             why=why,
-            source=CLASS_SOURCE,
+            source=_class_source(basis),
             value=float(bar[names.index(unknown[0])]),
             unit="bar",
         )
@@ -171,7 +175,7 @@ def _against_class(
         "bar",
         why=why,
         mend=_stronger(basis, over, key),
-        source=CLASS_SOURCE,
+        source=_class_source(basis),
         beyond=beyond,
     )
 
@@ -185,18 +189,8 @@ def _stronger(basis: Basis, over: list[int], key: str) -> str:
 
 def _next_class(basis: Basis, number: int) -> str:
     pipe, pipeline = basis.system.pipes[number], basis.scenario.pipeline
-    stronger = sorted(
-        (
-            other
-            for other in PIPES.values()
-            if other.material == pipe.material == "PE100"
-            and other.outer_diameter_m == pipe.outer_diameter_m
-            and (other.pressure_class_bar or 0) > (pipe.pressure_class_bar or 0)
-        ),
-        key=lambda other: other.pressure_class_bar or 0,
-    )
     asked = _asked_bar(pressures(basis), number)
-    for other in stronger:
+    for other in stronger(pipe):
         segment = pipeline.segments[number].model_copy(update={"pipe": other.name, "pressure_class_bar": None})
         segments = [*pipeline.segments[:number], segment, *pipeline.segments[number + 1 :]]
         laid = basis.scenario.model_copy(update={"pipeline": pipeline.model_copy(update={"segments": segments})})
@@ -204,9 +198,12 @@ def _next_class(basis: Basis, number: int) -> str:
         # a wider bore asks less head of another pump, but the pump is bought for the pipe as given
         if at_most(max(asked, _asked_bar(found, number)), found.allowed_bar[number]):
             return f"{other.name} (PN {other.pressure_class_bar:g})"
-    factor = pressure_factor(pipe.material, basis.scenario.borehole.water_temperature_c)
+    water_c = basis.scenario.borehole.water_temperature_c
+    factor = pipe.material.warm.share_at(water_c)
     if factor is None:
-        return "steel pipe, as plastic has no class in water this hot"
+        bearing = material_for(water_c)
+        instead = "cooler water" if bearing is None else f"{bearing.name} pipe"
+        return f"{instead}, as {pipe.material.name} has no class in water this hot"
     return f"pipe, joints and fittings of at least PN {ceil(asked / factor)}"
 
 
@@ -223,7 +220,7 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
     why = (
         "A power cut stops the water at once; the wave bursts pipes and tears joints, and sucks as hard as it presses."
     )
-    source = f"Joukowsky 1898 with the wave speed of the pipe (Korteweg), without friction; {CLASS_SOURCE}"
+    source = f"Joukowsky 1898 with the wave speed of the pipe (Korteweg), without friction; {_class_source(basis)}"
     unknown = [names[number] for number in np.flatnonzero(np.isnan(speeds) | np.isnan(found.allowed_bar))]
     ratio = found.surge_bar / np.maximum(found.allowed_bar, 1e-9)
     if unknown and not (ratio > 1).any():

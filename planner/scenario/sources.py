@@ -7,6 +7,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 from pydantic_core import PydanticCustomError
 
+from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
     COMMON_PRACTICE,
     FROM_MEMORY,
@@ -20,7 +21,6 @@ from planner.scenario.fields import (
     optional,
     several,
 )
-from planner.scenario.waterworks import Equipment
 
 Month = Annotated[int, Field(ge=1, le=12)]
 

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from math import sqrt
 
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
 from planner.scenario.cables import STANDARD_SECTIONS_MM2, AcCable, CableRun, DropCable
 from planner.scenario.sources import Solar
 
@@ -200,6 +203,29 @@ def drop_loss_share(run: DropCable, power_w: float) -> float:
     return _loss_share(run, run.supply, current, power_w)
 
 
+def drop_loss_w(run: DropCable, rated_w: float, power_w: ArrayLike, torque: ArrayLike) -> NDArray[np.float64]:
+    """Power that the drop cable loses [W].
+
+    Parameters
+    ----------
+    run : DropCable
+        The cable; it loses less than all at the rated power.
+    rated_w : float
+        Rated input of the motor [W].
+    power_w, torque : array_like
+        Input of the motor [W] and its torque over the rated one; broadcast.
+
+    Notes
+    -----
+    The loss goes with the square of the current. On AC the drive's voltage follows the speed, so the current follows
+    the torque: a motor that turns slowly against the same head takes the same current (the magnetising current of an
+    induction motor, which does not follow, is left out). A DC cable keeps its voltage, and its current follows power.
+    """
+    share = drop_loss_share(run, rated_w)
+    current = np.asarray(power_w) / rated_w if run.supply == "dc" else np.asarray(torque)
+    return np.asarray(share / (1 - share) * rated_w * current**2)
+
+
 __all__ = [
     "PV_CURRENT_FACTOR",
     "ac_loss_share",
@@ -208,6 +234,7 @@ __all__ = [
     "current_of_power_a",
     "dc_loss_share",
     "drop_loss_share",
+    "drop_loss_w",
     "drop_share",
     "resistance_ohm_per_km",
     "run_resistance_ohm",

@@ -24,6 +24,7 @@ from planner.supply.cables import (
     ampacity_a,
     dc_loss_share,
     drop_loss_share,
+    drop_loss_w,
     drop_share,
     resistance_ohm_per_km,
     smallest_section_mm2,
@@ -205,6 +206,20 @@ def test_ac_power_lost_by_hand() -> None:
     assert drop_loss_share(single, 3000) == pytest.approx(2 * drop_loss_share(drop, 3000))
     direct = DropCable(length_m=100, section_mm2=2.5, supply="dc", voltage_v=400)
     assert drop_loss_share(direct, 3000) == pytest.approx(drop_share(direct, "dc", 7.5, 400))
+
+
+def test_drop_cable_loses_by_the_current_at_any_speed() -> None:
+    # 3000 W into the motor and 3 I^2 R with the 3000 W and the loss sent down: 3 * 5.4127^2 * 0.88661 = 77.93 W of them
+    drop = DropCable(length_m=100, section_mm2=2.5, power_factor=0.8, supply="3-phase", voltage_v=400)
+    share = 77.93 / 3000
+    rated = share / (1 - share) * 3000
+    # half speed and half voltage against the same head: half the power, the same current, the same loss
+    assert drop_loss_w(drop, 3000, [3000, 1500], [1.0, 1.0]) == pytest.approx([rated, rated], rel=1e-4)
+    assert drop_loss_w(drop, 3000, 1500, 0.5) == pytest.approx(rated / 4, rel=1e-4)
+    # direct current keeps its voltage, and half the power takes half the current
+    direct = DropCable(length_m=100, section_mm2=2.5, supply="dc", voltage_v=400)
+    full, half = drop_loss_w(direct, 3000, [3000, 1500], [1.0, 1.0])
+    assert half == pytest.approx(full / 4)
 
 
 # ---------------------------------------------------------------------------------------------- string voltages

@@ -17,17 +17,18 @@ def pump() -> FlowTable:
     """A pump that starts at 400 W and gives 4 m3/h at 2,000 W, the same in every month."""
     power, flow = np.array([400.0, 800.0, 2000.0]), np.array([0.0, 1.6, 4.0])
     return FlowTable(
-        power_w=np.tile(power, (12, 1)),
-        flow_m3h=np.tile(flow, (12, 1)),
-        start_power_w=np.full(12, 400.0),
-        full_power_w=np.full(12, 2000.0),
-        full_flow_m3h=np.full(12, 4.0),
+        power_w=np.tile(power, (1, 12, 1)),
+        flow_m3h=np.tile(flow, (1, 12, 1)),
+        torque=np.ones((1, 12, 3)),
+        start_power_w=np.full((1, 12), 400.0),
+        full_power_w=np.full((1, 12), 2000.0),
+        full_flow_m3h=np.full((1, 12), 4.0),
         limited_by=("rated speed",) * 12,
     )
 
 
 def sun(watts: float, strings: tuple[int, ...] = (1,)) -> Sun:
-    return Sun(np.full((HOURS, 1), watts), np.array([0]), np.array([1.0]), strings, 0.96, 1e12)
+    return Sun(np.full((HOURS, 1), watts), np.array([0]), np.array([1.0]), strings, 0.96)
 
 
 def source(*, blending: bool, power_w: float = 1e12, available: float = 1.0) -> TopUpSource:
@@ -35,7 +36,7 @@ def source(*, blending: bool, power_w: float = 1e12, available: float = 1.0) -> 
 
 
 def test_strings_scale_the_array_and_ageing_wears_it(pump: FlowTable) -> None:
-    aged = Sun(np.full((HOURS, 1), 1000.0), np.array([0, 0]), np.array([1.0, 0.5]), (1, 2), 0.96, 1e12)
+    aged = Sun(np.full((HOURS, 1), 1000.0), np.array([0, 0]), np.array([1.0, 0.5]), (1, 2), 0.96)
     series = sun_series(aged, pump, MONTH, 2)
     np.testing.assert_allclose(series.offered_kwh[0], [1.0, 0.5, 2.0, 1.0])
     np.testing.assert_allclose(series.motor_w[0], [960.0, 480.0, 1920.0, 960.0])

@@ -102,6 +102,8 @@ def stage_of(path: Path) -> Stage:
         path = path[2:]
     if path[0] in _SITE or path == ("finance", "life_years"):
         return "weather"
+    if path == ("pump", "life_years"):
+        return "design"  # a new pump ends the wear of the old one
     if path[0] in _MONEY_TABLES or path[-1] in _MONEY_NAMES:
         return "money"
     if path[:3] == ("sources", "grid", "tariff") and not {"hours", "months"} & set(path):

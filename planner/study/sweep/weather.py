@@ -14,7 +14,7 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
-from planner.study.design import Design, designs_of, ground_of, option_of
+from planner.study.design import Design, designs_of, ground_of, option_of, pump_table
 from planner.study.pinned import Pinned
 from planner.study.search import quantities_of
 from planner.study.sweep.statistics import worst_year_in_ten
@@ -120,8 +120,9 @@ def _lasting(scenario: Scenario, years: int) -> Scenario:
 
 
 def _aged(design: Design, life_year: int, life: int) -> Design:
-    """Give every year the array's power of one life year."""
+    """Give every year the array and the works of one life year."""
     solar = design.scenario.sources.solar
+    design = replace(design, pump=pump_table(design.scenario, life_year).in_year(life_year - 1))
     if design.array is None or solar is None:
         return design
     left = float(ageing(solar, life)[life_year - 1])
