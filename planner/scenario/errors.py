@@ -14,7 +14,7 @@ from pydantic import BaseModel, ValidationError
 from planner.scenario.mistakes import number_advice
 
 LONGEST_SHOWN, LONGEST_MESSAGE = 80, 300
-"""Characters of a value that a message repeats, and of a whole message."""
+"""Characters of a value that a message repeats, and of a key (a form's cell has its label with it) or a message."""
 _CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")
 
 Path = tuple[str | int, ...]
@@ -51,7 +51,7 @@ class InputError(Exception):
         """Yield one line of text for each problem."""
         for problem in self.problems:
             place = self.file if problem.line is None else f"{self.file}:{problem.line}"
-            key = f"{shown(problem.key, LONGEST_SHOWN, quoted=False)}: " if problem.key else ""
+            key = f"{shown(problem.key, LONGEST_MESSAGE, quoted=False)}: " if problem.key else ""
             yield f"{printable(place)}: {key}{shown(problem.text, LONGEST_MESSAGE, quoted=False)}"
 
 
