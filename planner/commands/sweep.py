@@ -7,9 +7,14 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from enum import StrEnum
 from pathlib import Path
-from typing import Annotated, Any
+from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
+
+from planner.commands.options import DONE, OUR_FAULT
+
+if TYPE_CHECKING:
+    from planner.study.sweep.run import SweepResult
 
 
 class Rows(StrEnum):
@@ -40,7 +45,7 @@ def sweep(
 ) -> int:
     """Vary uncertain inputs one at a time, in a grid, at random and over weather years, as the [sweep] table says."""
     from planner.report.console import out_console
-    from planner.report.files import writing
+    from planner.report.files import check_folder, results_in, writing
     from planner.report.sweep_report import sweep_report, write_sweep_workbook
     from planner.report.sweep_rows import has_parquet, write_rows
     from planner.report.sweep_store import ChunkFolder
@@ -55,6 +60,8 @@ def sweep(
     if rows is Rows.PARQUET and not has_parquet():
         typer.echo("Parquet needs pyarrow, which is not installed; the rows are written as CSV.", err=True)
         kind = "csv"
+    book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
+    check_folder(outputs, [book.name, table.name])
     store = ChunkFolder(outputs / f"{scenario.stem}.sweep", checked, scenario.parent)
     with writing(store.folder):
         if not resume:
@@ -63,21 +70,41 @@ def sweep(
         try:
             with located(scenario), _progress(quiet) as progress:
                 swept = run_sweep(checked, scenario.parent, workers=crew, store=store, progress=progress)
+                lost = _lost(swept)
         except KeyboardInterrupt:
             typer.echo("\nStopped. The finished chunks are kept; --resume goes on with them.", err=True)
             raise
         finally:
             crew.close()
     said = sentences(swept)
-    book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
-    with writing(book):
-        write_sweep_workbook(swept, said, book)
-        write_rows(swept, table)
-    store.clear()
+    with results_in(outputs) as folder:
+        write_sweep_workbook(swept, said, folder / book.name)
+        write_rows(swept, folder / table.name)
+    if not lost:
+        store.clear()
     if not quiet:
         out_console().print(sweep_report(swept, said))
         typer.echo(f"\nWrote {book} and {table}\n")
-    return 0
+    if lost:
+        typer.echo(f"{lost} variants were given up with their workers; --resume does them again", err=True)
+    return OUR_FAULT if lost else DONE
+
+
+def _lost(swept: SweepResult) -> int:
+    """Refuse a sweep of which nothing could be worked out; count the variants lost with their workers."""
+    from planner.scenario.errors import InputError, Problem
+    from planner.study.sweep.workers import GIVEN_UP
+
+    lost = 0
+    for results in swept.results:
+        if results.problems and len(results.problems) == results.plan.size:
+            why = next(iter(results.problems.values()))
+            text = (
+                f"none of its {results.plan.size} variants ({results.plan.mode}) could be worked out; the first: {why}"
+            )
+            raise InputError("", [Problem("sweep", text)])
+        lost += sum(why.startswith(GIVEN_UP) for why in results.problems.values())
+    return lost
 
 
 def _crew(workers: int, cluster: str | None) -> Any:

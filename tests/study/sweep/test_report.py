@@ -160,7 +160,13 @@ def test_a_wrong_key_is_told_with_its_line(tmp_path: Path) -> None:
     assert "'pump.price'" in ran.stderr
 
 
-def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path) -> None:
+def interrupts_heard() -> None:
+    """Let a child hear Ctrl-C though the tests were started where it is ignored, as in the background of a shell."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
+@pytest.mark.parametrize("crew", [[], ["--workers", "2"]], ids=["alone", "two workers"])
+def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path, crew: list[str]) -> None:
     values = [300 + 10 * step for step in range(30)]
     scenario = write_scenario(
         tmp_path,
@@ -181,15 +187,18 @@ def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path)
         ]
 
     environment = os.environ | {"PYTHONPATH": str(Path.cwd())}
-    process = subprocess.Popen(command("out"), env=environment, stderr=subprocess.PIPE, text=True)
+    process = subprocess.Popen(
+        command("out", *crew), env=environment, stderr=subprocess.PIPE, text=True,
+        preexec_fn=interrupts_heard, start_new_session=True,
+    )  # fmt: skip
     chunks = tmp_path / "out" / "school.sweep"
     deadline = time.monotonic() + 60
     while process.poll() is None and not list(chunks.rglob("[0-9]*.npz")) and time.monotonic() < deadline:
         time.sleep(0.02)
-    process.send_signal(signal.SIGINT)
+    os.killpg(process.pid, signal.SIGINT)  # as a terminal does: to every process of the command
     _, errors = process.communicate(timeout=60)
     assert process.returncode == 130
-    assert "--resume goes on with them" in errors
+    assert errors.split("\n") == ["", "Stopped. The finished chunks are kept; --resume goes on with them.", ""]
     assert list(chunks.rglob("[0-9]*.npz"))
     assert not (tmp_path / "out" / "school-sweep.csv").exists()
     for outputs, more in (("out", ["--resume", "--workers", "2"]), ("whole", [])):
