@@ -91,19 +91,20 @@ def sweep(
 
 
 def _lost(swept: SweepResult) -> int:
-    """Refuse a sweep of which nothing could be worked out; count the variants lost with their workers."""
+    """Count the variants given up with their workers; refuse a sweep of which nothing could be worked out."""
     from planner.scenario.errors import InputError, Problem
     from planner.study.sweep.workers import GIVEN_UP
 
     lost = 0
     for results in swept.results:
-        if results.problems and len(results.problems) == results.plan.size:
-            why = next(iter(results.problems.values()))
-            text = (
-                f"none of its {results.plan.size} variants ({results.plan.mode}) could be worked out; the first: {why}"
-            )
-            raise InputError("", [Problem("sweep", text)])
-        lost += sum(why.startswith(GIVEN_UP) for why in results.problems.values())
+        reasons = list(results.problems.values())
+        if reasons and len(reasons) == results.plan.size:
+            text = f"none of its {results.plan.size} variants ({results.plan.mode}) could be worked out; the first: "
+            if not reasons[0].startswith(GIVEN_UP):
+                raise InputError("", [Problem("sweep", text + reasons[0])])
+            typer.echo(text + reasons[0], err=True)
+            raise typer.Exit(OUR_FAULT)
+        lost += sum(why.startswith(GIVEN_UP) for why in reasons)
     return lost
 
 

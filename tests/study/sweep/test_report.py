@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import signal
 import subprocess
 import sys
@@ -22,6 +23,7 @@ from planner.report.sweep_rows import has_parquet, write_rows
 from planner.scenario.writer import toml_text
 from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences
+from planner.study.sweep.workers import Alone, _given_up, work_chunk
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
 
 ALL = {
@@ -206,3 +208,40 @@ def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path,
     resumed, whole = (tmp_path / outputs / "school-sweep.csv" for outputs in ("out", "whole"))
     assert resumed.read_bytes() == whole.read_bytes()
     assert not chunks.exists()
+
+
+def test_a_sweep_of_which_nothing_could_be_worked_out_is_refused(tmp_path: Path) -> None:
+    scenario = write_scenario(tmp_path, {"grid": [{"key": "pump.max_head_m", "values": [10, 20]}]})
+    ran = CliRunner().invoke(app, ["sweep", str(scenario), "--outputs", str(tmp_path / "out")])
+    assert ran.exit_code == 2
+    assert ran.stdout == ""
+    assert re.search(
+        r"school\.toml:\d+: sweep: none of its 2 variants \(grid\) could be worked out; the first: pump: ", ran.stderr
+    )
+    assert not list((tmp_path / "out").glob("school-sweep.*"))
+
+
+def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    scenario = write_scenario(tmp_path, {"redesign": True, "grid": [{"key": SCHOOL, "values": [300, 400, 500]}]})
+
+    def losing(self: Alone, core: Any, chunks: Any) -> Any:
+        for number, chunk in enumerate(chunks):
+            yield work_chunk(core, chunk) if number else _given_up(core, chunk, "lost")
+
+    command = ["sweep", str(scenario), "--outputs", str(tmp_path / "out"), "--quiet"]
+    with monkeypatch.context() as patched:
+        patched.setattr(Alone, "work", losing)
+        ran = CliRunner().invoke(app, command)
+        patched.setattr(Alone, "work", lambda self, core, chunks: (_given_up(core, chunk, "lost") for chunk in chunks))
+        all_lost = CliRunner().invoke(app, [*command[:-2], str(tmp_path / "none"), "--quiet"])
+    assert all_lost.exit_code == 1
+    assert "none of its 3 variants (grid) could be worked out; the first: given up: lost" in all_lost.stderr
+    assert not list((tmp_path / "none").glob("school-sweep.*"))
+    assert ran.exit_code == 1
+    assert " variants were given up with their workers; --resume does them again" in ran.stderr
+    assert CliRunner().invoke(app, [*command, "--resume"]).exit_code == 0
+    frame = pd.read_csv(tmp_path / "out" / "school-sweep.csv")
+    assert frame["present_cost"].notna().all()
+    assert not (tmp_path / "out" / "school.sweep").exists()
