@@ -77,7 +77,7 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
     assert planner("run", quick, "--outputs", tmp_path, "--quiet")[0] == 0
     data = json.loads((tmp_path / "quick.json").read_text(encoding="utf-8"))
     assert data["planner_version"] == __version__
-    assert data["schema"] == 1
+    assert data["schema"] == 2
     assert data["currency"] == "USD"
     assert data["scenario"] == "Hill school and clinic (invented)"
     duty = data["duty"]

@@ -117,7 +117,7 @@ def _voltage(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
             plate.ac_voltage_min_v,
             "V",
             why=why,
-            mend="a thicker cable, a voltage regulator, or a pump that takes less voltage",
+            remedy="a thicker cable, a voltage regulator, or a pump that takes less voltage",
             source=source_words,
         )
     return highest(
@@ -128,7 +128,7 @@ def _voltage(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
         plate.ac_voltage_max_v,
         "V",
         why=why,
-        mend="a voltage regulator or transformer, or a pump that takes more voltage",
+        remedy="a voltage regulator or transformer, or a pump that takes more voltage",
         source=source_words,
     )
 
@@ -216,7 +216,7 @@ def _connection(basis: Basis, limit_w: float) -> Verdict:
         ac_need_w(basis),
         "W",
         why="A connection too small trips as soon as the pump runs at full speed.",
-        mend=f"a connection of at least {ceil(ac_need_w(basis) / 100) * 100} W",
+        remedy=f"a connection of at least {ceil(ac_need_w(basis) / 100) * 100} W",
         source=SITE_DATA,
     )
 
@@ -261,7 +261,7 @@ def _running(basis: Basis, generator: Generator) -> Verdict:
         ac_need_w(basis) / 1000,
         "kW",
         why="An overloaded set slows down, stalls and burns its winding.",
-        mend=_larger(basis, generator),
+        remedy=_larger(basis, generator),
         source="rating by the user, derating as entered",
     )
 

@@ -153,7 +153,7 @@ def _open_circuit(basis: Basis, solar: Solar) -> Verdict:
         limit,
         "V",
         why=why,
-        mend=_fewer(basis, solar),
+        remedy=_fewer(basis, solar),
         source=f"{CONTROLLER} or the plate; the voltage in the cold by IEC 62548",
     )
 
@@ -184,7 +184,7 @@ def _system_voltage(basis: Basis, solar: Solar) -> Verdict:
         limit,
         "V",
         why=why,
-        mend=f"{_modules(solar.modules_in_series - most)} less in series",
+        remedy=f"{_modules(solar.modules_in_series - most)} less in series",
         source=source,
     )
 
@@ -215,7 +215,7 @@ def _hot_noon(basis: Basis, solar: Solar) -> Verdict:
         low,
         "V",
         why=why,
-        mend=f"{_modules(more)} more in series" if fits else "another controller or module: no number in series fits",
+        remedy=f"{_modules(more)} more in series" if fits else "another controller or module: no number in series fits",
         source=CONTROLLER,
     )
 
@@ -244,7 +244,7 @@ def _cold_working(basis: Basis, solar: Solar) -> Verdict:
         high,
         "V",
         why=why,
-        mend=f"{_modules(solar.modules_in_series - most)} less in series",
+        remedy=f"{_modules(solar.modules_in_series - most)} less in series",
         source=CONTROLLER,
         beyond="caution",
     )
@@ -315,7 +315,7 @@ def _current(basis: Basis, solar: Solar) -> Verdict:
         limit,
         "A",
         why=why,
-        mend=f"no more than {fits} string(s)" if fits else "another controller, or a module of less current",
+        remedy=f"no more than {fits} string(s)" if fits else "another controller, or a module of less current",
         source=source,
     )
 
@@ -359,7 +359,7 @@ def _window(basis: Basis) -> Verdict:
         WINDOW_HOURS,
         "h/year",
         why="In those hours power is lost that has been paid for.",
-        mend="another number of modules in series, nearer to the middle of the window",
+        remedy="another number of modules in series, nearer to the middle of the window",
         source=f"hourly run of the first year; {figure(WINDOW_HOURS)} hours is {PRACTICE}",
         beyond="caution",
     )

@@ -257,5 +257,5 @@ def basis_of(
 
 
 def changed(basis: Basis, scenario: Scenario) -> Basis:
-    """Work out the basis of the same site with something mended."""
+    """Work out the basis of the same site with something changed."""
     return basis_of(scenario, basis.place, basis.weather, basis.strings, basis.tank_m3)

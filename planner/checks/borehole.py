@@ -78,15 +78,15 @@ def _safe_yield(basis: Basis) -> Verdict:
         "Rated flow of the pump" if duty is None or basis.too_short else "Flow that the pump gives here at full speed"
     )
     outcome: Outcome = "pass"
-    mend = ""
+    remedy = ""
     throttled = basis.duty is not None and basis.duty.limited_by == "safe yield" and basis.duty.other_head_m > 1e-6
     if not at_most(value, limit):
         outcome = "caution"
         speed = 100.0 if basis.duty is None else floor(basis.duty.speed_percent)
-        mend = f"set the drive's highest speed to {speed:.0f} %, or a pump of less flow"
+        remedy = f"set the drive's highest speed to {speed:.0f} %, or a pump of less flow"
         if throttled or not at_most(pump.rated_flow_m3h, limit):
             outcome, value = "fail", max(value, pump.rated_flow_m3h)
-            mend = (
+            remedy = (
                 f"a pump rated at no more than {figure(min(YIELD_USED * limit, basis.design_flow_m3h))} m3/h, at about "
                 f"{basis.better_head_m} m; until then a drive or valve that holds it to {figure(limit)} m3/h"
             )
@@ -100,7 +100,7 @@ def _safe_yield(basis: Basis) -> Verdict:
         "m3/h",
         room(value, limit, "m3/h"),
         "Over-pumping draws in sand, lets the pump run dry and can ruin the borehole for good.",
-        mend,
+        remedy,
         f"{SITE_DATA} (pumping test); a pump rated above the yield fails, one that can be held by its speed does not",
     )
 
@@ -119,7 +119,7 @@ def _intake(basis: Basis) -> Verdict:
         borehole.pump_depth_m,
         "m",
         why="A pump that takes air loses its prime, runs dry and burns.",
-        mend=_deeper(basis, 0.0),
+        remedy=_deeper(basis, 0.0),
         source=SITE_DATA,
     )
 
@@ -158,7 +158,7 @@ def _submergence(basis: Basis) -> Verdict:
         plate.minimum_submergence_m,
         "m",
         why=why,
-        mend=_deeper(basis, plate.minimum_submergence_m),
+        remedy=_deeper(basis, plate.minimum_submergence_m),
         source=PLATE,
     )
 
@@ -186,7 +186,7 @@ def _screen(basis: Basis) -> Verdict:
         top,
         "m",
         why=why,
-        mend="pump less, so that the water stays above the screen",
+        remedy="pump less, so that the water stays above the screen",
         source=f"{SITE_DATA}; to keep it wet is {PRACTICE}",
         beyond="caution",
     )
@@ -314,7 +314,7 @@ def _cooling(basis: Basis) -> Verdict:
         needed,
         "m/s",
         why=why,
-        mend=f"a flow sleeve of at most {floor(wide_mm)} mm inside diameter over the motor",
+        remedy=f"a flow sleeve of at most {floor(wide_mm)} mm inside diameter over the motor",
         source=source,
     )
 

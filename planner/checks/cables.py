@@ -122,7 +122,7 @@ def _judged(basis: Basis, run: CableRun, load: Load) -> list[Verdict]:
         ambient_c=surroundings,
         limit=load.limit,
     )
-    mend = (
+    remedy = (
         f"a section of {section:g} mm2, the smallest that passes drop and ampacity"
         if section is not None
         else "a shorter run or a higher voltage: no section up to 50 mm2 suffices"
@@ -141,7 +141,7 @@ def _judged(basis: Basis, run: CableRun, load: Load) -> list[Verdict]:
             100 * load.limit,
             "%",
             why=_WHY_DROP,
-            mend=mend,
+            remedy=remedy,
             source=f"{load.source}; resistance by IEC 60228",
         ),
         lowest(
@@ -153,7 +153,7 @@ def _judged(basis: Basis, run: CableRun, load: Load) -> list[Verdict]:
             load.bears_a,
             "A",
             why=_WHY_BEARS,
-            mend=mend,
+            remedy=remedy,
             source=AMPACITY_SOURCE if run.ampacity_a is None else "the cable's datasheet",
         ),
     ]
@@ -169,6 +169,6 @@ def _reaches(basis: Basis, run: CableRun) -> Verdict:
         depth,
         "m",
         why="A joint under water is the first thing to fail.",
-        mend=f"a drop cable of at least {figure(depth)} m in one piece",
+        remedy=f"a drop cable of at least {figure(depth)} m in one piece",
         source="the site's data",
     )

@@ -83,7 +83,7 @@ def _power(basis: Basis, duty: Duty) -> Verdict:
         NEAR_RATED * pump.rated_power_w,
         "W",
         why="A motor that takes more than its rating overheats.",
-        mend=better_pump(basis),
+        remedy=better_pump(basis),
         source=f"{PLATE}; 5 % is {PRACTICE}, up to 15 % is a caution (service factor, NEMA MG 1)",
         beyond="caution" if at_most(duty.input_power_w, most) else "fail",
     )
@@ -117,7 +117,7 @@ def _current(basis: Basis) -> Verdict:
         plate.current_a,
         "A",
         why=why,
-        mend="a supply of higher voltage within the plate's limits"
+        remedy="a supply of higher voltage within the plate's limits"
         + (", such as more modules in series" if scenario.sources.solar else ""),
         source=PLATE,
     )
@@ -180,7 +180,7 @@ def _frame(basis: Basis) -> Verdict:
         frame * INCH_MM,
         "mm",
         why=why,
-        mend=f"a pump with a frame of at most {figure(casing / INCH_MM)} inches",
+        remedy=f"a pump with a frame of at most {figure(casing / INCH_MM)} inches",
         source=f"{PLATE}; {PRACTICE}",
     )
 
@@ -208,7 +208,7 @@ def _insulation(basis: Basis) -> Verdict:
         limit_c - COOLANT_C,
         "K",
         why=why,
-        mend="a motor of a higher class, or one that its maker rates for this water",
+        remedy="a motor of a higher class, or one that its maker rates for this water",
         source=source,
         beyond="caution",
     )
@@ -267,12 +267,12 @@ def _temperature(basis: Basis) -> Verdict:
         limit,
         "deg C",
         why=why,
-        mend=f"a motor rated for water of at least {amount(water_c, 'deg C')}",
+        remedy=f"a motor rated for water of at least {amount(water_c, 'deg C')}",
         source=PLATE,
     )
 
 
-def _within(low: float, high: float, plate: tuple[float, float], key: str, compared: str, mend: str) -> Verdict:
+def _within(low: float, high: float, plate: tuple[float, float], key: str, compared: str, remedy: str) -> Verdict:
     """Judge a range of voltages against the plate's; the nearer end is told."""
     below = plate[0] - low > high - plate[1]
     value, limit = (low, plate[0]) if below else (high, plate[1])
@@ -285,7 +285,7 @@ def _within(low: float, high: float, plate: tuple[float, float], key: str, compa
         limit,
         "V",
         why="Outside its voltage limits it switches off, or is destroyed.",
-        mend=mend,
+        remedy=remedy,
         source=PLATE,
     )
 

@@ -34,4 +34,4 @@ def failures(verdicts: Sequence[Verdict]) -> list[str]:
     named = "; ".join(f"{verdict.topic.lower()}: {verdict.compared.split(', against')[0]}" for verdict in failed[:4])
     more = f" and {len(failed) - 4} more" if len(failed) > 4 else ""
     count = "One site check fails" if len(failed) == 1 else f"{len(failed)} site checks fail"
-    return [f"Not to be built as it is: {count} ({named}{more}); see the checks for what would mend it."]
+    return [f"Not to be built as it is: {count} ({named}{more}); see the checks for the remedies."]

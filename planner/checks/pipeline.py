@@ -170,7 +170,7 @@ def _against_class(
         float(allowed[worst]),
         "bar",
         why=why,
-        mend=_stronger(basis, over, key),
+        remedy=_stronger(basis, over, key),
         source=CLASS_SOURCE,
         beyond=beyond,
     )
@@ -296,9 +296,9 @@ def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
     lowest_m = min(head)
     outcome: Outcome = "fail" if below else "caution" if tops & bare else "pass"
     places = ", ".join(figure(profile[index].chainage_m) for index in sorted((tops & bare) | below))
-    mend = f"an air valve at chainage {places} m"
+    remedy = f"an air valve at chainage {places} m"
     if below:
-        mend += "; or lay the pipe lower there, or raise the tank"
+        remedy += "; or lay the pipe lower there, or raise the tank"
     return [
         Verdict(
             TOPIC,
@@ -310,7 +310,7 @@ def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
             "m",
             reserve(lowest_m, 0.0, "m"),
             why,
-            "" if outcome == "pass" else mend,
+            "" if outcome == "pass" else remedy,
             source,
         ),
         _matches(basis, route),
@@ -330,7 +330,7 @@ def _matches(basis: Basis, route: Route) -> Verdict:
         PROFILE_TOLERANCE * chainage,
         "m",
         why="If the two differ, friction and pressures are worked out for another route.",
-        mend="give the profile to the tank, and segments of the same length",
+        remedy="give the profile to the tank, and segments of the same length",
         source=f"{SITE_DATA}; 2 % is {PRACTICE}",
         beyond="caution",
     )

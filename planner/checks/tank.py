@@ -67,7 +67,7 @@ def _busiest_hour(basis: Basis) -> Verdict:
         draw,
         "m3",
         why="A tank that one hour empties leaves the users dry each day.",
-        mend=f"a tank of at least {figure(draw + 0.005)} m3",
+        remedy=f"a tank of at least {figure(draw + 0.005)} m3",
         source=SITE_DATA,
     )
 
@@ -83,7 +83,7 @@ def _refill(basis: Basis) -> Verdict:
         REFILL_H,
         "h",
         why="A tank that takes long to fill stays low after every outage.",
-        mend=f"a smaller tank, or a flow of at least {figure(volume / REFILL_H)} m3/h",
+        remedy=f"a smaller tank, or a flow of at least {figure(volume / REFILL_H)} m3/h",
         source=PRACTICE,
         beyond="caution",
     )
@@ -113,7 +113,7 @@ def _inlet(basis: Basis) -> Verdict:
         ground,
         "m",
         why=why,
-        mend=f"give a rise_to_tank_inlet_m of at least {figure(ground)} m, and the height of the tank itself",
+        remedy=f"give a rise_to_tank_inlet_m of at least {figure(ground)} m, and the height of the tank itself",
         source=SITE_DATA,
     )
 
@@ -141,7 +141,7 @@ def _outlet(basis: Basis) -> Verdict:
         FULL_HEAD_M,
         "m",
         why=why,
-        mend=f"raise the tank by {figure(FULL_HEAD_M - head)} m",
+        remedy=f"raise the tank by {figure(FULL_HEAD_M - head)} m",
         source=source,
         beyond="caution" if at_least(head, LEAST_HEAD_M) else "fail",
     )

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
-from typing import Literal
+from dataclasses import dataclass, field, replace
+from typing import Any, Literal
 
 Outcome = Literal["pass", "caution", "fail", "not given"]
 
@@ -52,10 +52,13 @@ class Verdict:
         What is to spare or missing, with number and unit; '' where there is nothing to say.
     why : str
         Why it matters.
-    mend : str
-        What would mend it; '' when it passes. For 'not given', what to look for and where.
+    remedy : str
+        What to do; '' when it passes. For 'not given', what to look for and where.
     source : str
         Where the limit comes from.
+    changes : dict
+        The remedy as keys of the scenario (dotted path, list entries from 0) and their new values, None for a key to
+        take away; empty where the remedy is not a matter of figures, or where none that was tried out passes.
     """
 
     topic: str
@@ -67,8 +70,9 @@ class Verdict:
     unit: str
     margin: str
     why: str
-    mend: str
+    remedy: str
     source: str
+    changes: dict[str, Any] = field(default_factory=dict)
 
     @property
     def symbol(self) -> str:
@@ -134,15 +138,16 @@ def highest(
     unit: str,
     *,
     why: str,
-    mend: str,
+    remedy: str,
     source: str,
     beyond: Outcome = "fail",
+    changes: dict[str, Any] | None = None,
 ) -> Verdict:
     """Judge a value that must not exceed a limit; `beyond` is the outcome where it does."""
     good = at_most(value, limit)
     margin = room(value, limit, unit)
-    return Verdict(
-        topic, key, compared, "pass" if good else beyond, value, limit, unit, margin, why, "" if good else mend, source
+    return _judged(
+        Verdict(topic, key, compared, beyond, value, limit, unit, margin, why, remedy, source, changes or {}), good=good
     )
 
 
@@ -155,16 +160,21 @@ def lowest(
     unit: str,
     *,
     why: str,
-    mend: str,
+    remedy: str,
     source: str,
     beyond: Outcome = "fail",
+    changes: dict[str, Any] | None = None,
 ) -> Verdict:
     """Judge a value that must not fall short of a limit; `beyond` is the outcome where it does."""
     good = at_least(value, limit)
     margin = reserve(value, limit, unit)
-    return Verdict(
-        topic, key, compared, "pass" if good else beyond, value, limit, unit, margin, why, "" if good else mend, source
+    return _judged(
+        Verdict(topic, key, compared, beyond, value, limit, unit, margin, why, remedy, source, changes or {}), good=good
     )
+
+
+def _judged(beyond: Verdict, *, good: bool) -> Verdict:
+    return replace(beyond, outcome="pass", remedy="", changes={}) if good else beyond
 
 
 def missing(

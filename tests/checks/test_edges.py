@@ -158,8 +158,8 @@ def test_the_check_turns_at_its_limit(edge: Edge) -> None:
     good, bad = edge.verdict(edge.good), edge.verdict(edge.bad)
     assert (good.outcome, bad.outcome) == (edge.before, edge.then)
     if edge.before == "pass":
-        assert good.mend == ""
-    assert bad.mend
+        assert good.remedy == ""
+    assert bad.remedy
 
     near, far = edge.good, edge.bad
     for _ in range(HALVINGS):
@@ -182,7 +182,7 @@ def test_the_check_turns_at_its_limit(edge: Edge) -> None:
 def test_every_number_is_told_with_unit_and_source() -> None:
     for verdict in checked(site()).values():
         assert verdict.outcome == "pass", verdict
-        assert verdict.mend == ""
+        assert verdict.remedy == ""
         assert verdict.why.endswith(".")
         assert verdict.source
         if isinstance(verdict.value, float):

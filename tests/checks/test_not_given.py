@@ -80,7 +80,7 @@ def test_what_is_missing_is_reported(key: str, changes: dict[str, Any], look_for
     verdict = checked(site(changes))[key]
     assert verdict.outcome == "not given"
     assert verdict.symbol == "?"
-    assert look_for in verdict.mend
+    assert look_for in verdict.remedy
 
 
 def test_a_missing_screen_of_the_cable_does_not_hide_the_voltage() -> None:
@@ -106,4 +106,4 @@ def test_the_examples_are_judged_without_a_fault_of_ours(file: Path) -> None:
     keys = [verdict.key for verdict in found]
     assert len(keys) == len(set(keys)) > 40
     for verdict in found:
-        assert (verdict.mend == "") == (verdict.outcome == "pass"), verdict
+        assert (verdict.remedy == "") == (verdict.outcome == "pass"), verdict

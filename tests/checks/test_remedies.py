@@ -1,4 +1,4 @@
-"""Where a mend names a figure, that figure passes; and one just short of it does not."""
+"""Where a remedy names a figure, that figure passes; and one just short of it does not."""
 
 from __future__ import annotations
 
@@ -20,11 +20,11 @@ SIX_INCH = {"pump.plate.frame_in": 6, "pump.plate.outer_diameter_mm": 140, "bore
 
 
 def said(key: str, changes: dict[str, Any], pattern: str) -> float:
-    """The figure in a mend."""
+    """The figure in a remedy."""
     verdict = checked(site(changes))[key]
     assert verdict.outcome in ("fail", "caution")
-    found = re.search(pattern, verdict.mend)
-    assert found is not None, verdict.mend
+    found = re.search(pattern, verdict.remedy)
+    assert found is not None, verdict.remedy
     return float(found.group(1))
 
 
@@ -86,26 +86,26 @@ def test_a_pump_set_deeper_by_what_is_said_is_deep_enough() -> None:
 
 
 def test_a_borehole_that_ends_does_not_let_the_pump_go_deeper() -> None:
-    mend = checked(site({"pump.plate.minimum_submergence_m": 42}))["submergence"].mend
-    assert mend == "pump less: the borehole is not deep enough to hang the pump deeper"
+    remedy = checked(site({"pump.plate.minimum_submergence_m": 42}))["submergence"].remedy
+    assert remedy == "pump less: the borehole is not deep enough to hang the pump deeper"
 
 
-@pytest.mark.parametrize(("count", "mend"), [(10, "one module less in series"), (11, "two modules less in series")])
-def test_modules_too_many(count: int, mend: str) -> None:
+@pytest.mark.parametrize(("count", "remedy"), [(10, "one module less in series"), (11, "two modules less in series")])
+def test_modules_too_many(count: int, remedy: str) -> None:
     many = {"sources.solar.modules_in_series": count}
-    assert checked(site(many))["string_open_circuit_voltage"].mend == mend
+    assert checked(site(many))["string_open_circuit_voltage"].remedy == remedy
     assert outcome("string_open_circuit_voltage", {"sources.solar.modules_in_series": 9}) == "pass"
 
 
 def test_modules_too_few() -> None:
     few = {"sources.solar.modules_in_series": 3}
-    assert checked(site(few))["string_voltage_hot"].mend == "two modules more in series"
+    assert checked(site(few))["string_voltage_hot"].remedy == "two modules more in series"
     assert outcome("string_voltage_hot", {"sources.solar.modules_in_series": 5}) == "pass"
 
 
 def test_no_number_of_modules_fits_a_narrow_controller() -> None:
     narrow = {"controller.dc_voltage_min_v": 300, "controller.dc_voltage_limit_v": 340}
-    assert "no number of modules in series fits" in checked(site(narrow))["string_open_circuit_voltage"].mend
+    assert "no number of modules in series fits" in checked(site(narrow))["string_open_circuit_voltage"].remedy
     assert checked(site(narrow))["modules_in_series"].limit == "none"
 
 
@@ -113,18 +113,18 @@ def test_the_next_pipe_size_is_named_and_slow_enough() -> None:
     thin = {"pipeline.segments.1.pipe": "PE100 SDR11 32", "pipeline.segments.1.length_m": 20, "pipeline.profile": []}
     verdict = checked(site(thin))["velocity"]
     assert verdict.outcome == "caution"
-    assert "the next pipe size, PE100 SDR11 40" in verdict.mend
+    assert "the next pipe size, PE100 SDR11 40" in verdict.remedy
     assert outcome("velocity", thin | {"pipeline.segments.1.pipe": "PE100 SDR11 40"}) == "pass"
 
 
 def test_the_next_pressure_class_is_tried_with_its_own_bore() -> None:
     high = {"pipeline.rise_to_tank_inlet_m": 40, "borehole.static_level_m": 10, "borehole.water_temperature_c": 40}
     weak = high | {"pipeline.segments.1.pipe": "PE100 SDR17 63", "pipeline.segments.1.pressure_class_bar": 5}
-    mend = checked(site(weak))["pressure_at_duty"].mend
-    named = re.search(r"PE100 SDR[\d.]+ 63", mend)
+    remedy = checked(site(weak))["pressure_at_duty"].remedy
+    named = re.search(r"PE100 SDR[\d.]+ 63", remedy)
     assert named is not None
-    mended = high | {"pipeline.segments.1.pipe": named.group()}
-    assert outcome("pressure_at_duty", mended) == "pass"
+    changed = high | {"pipeline.segments.1.pipe": named.group()}
+    assert outcome("pressure_at_duty", changed) == "pass"
 
 
 def test_the_drive_held_to_the_speed_that_is_said_keeps_the_yield() -> None:
