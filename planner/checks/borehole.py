@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from math import floor, pi, sqrt
+from math import ceil, floor, pi, sqrt
+from typing import Any
 
 from planner.checks.basis import YIELD_USED, Basis
 from planner.checks.verdict import (
@@ -10,6 +11,7 @@ from planner.checks.verdict import (
     PRACTICE,
     SITE_DATA,
     Outcome,
+    Remedy,
     Verdict,
     amount,
     at_least,
@@ -27,16 +29,19 @@ TOPIC = "Borehole"
 
 INCH_MM = 25.4
 SMALL_MOTOR_W = 2240.0
-"""Shaft power of 3 hp, below which a four-inch motor needs no flow past it: motor handbooks."""
+"""Shaft power of 3 hp, below which a four-inch motor needs no flow past it: common practice, no source."""
 COOLING_M_S = {4: 0.0762, 6: 0.1524, 8: 0.1524}
-"""Least velocity past the motor by frame in inches, water up to 30 deg C: 0.25 and 0.5 ft/s, motor handbooks."""
+"""Least velocity past the motor by frame in inches, water up to 30 deg C: 0.25 and 0.5 ft/s, common practice, no
+source."""
 HOT_COOLING_M_S = 0.9144
-"""The same for a standard motor in hotter water: 3 ft/s, motor handbooks."""
+"""The same for a standard motor in hotter water: 3 ft/s, common practice, no source."""
 HOT_WATER_C = 30.0
 FRAME_OUTER_MM = {4: 95.25, 6: 138.2, 8: 193.7}
 """Outside diameter of the motor by frame: 3.75 and 5.44 in, NEMA MG 1 part 18, from memory; 8 inch assumed."""
 TIGHT_MM = 12.0
 BELOW_MOTOR_M = 1.0
+SLEEVE_ROOM_MM, SLEEVE_WALL_MM = 6.0, 10.0
+"""Room that a flow sleeve needs over the motor, and its two walls with their room in the casing: common practice."""
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
@@ -111,6 +116,7 @@ def _pumping_level_m(basis: Basis) -> float:
 
 def _intake(basis: Basis) -> Verdict:
     borehole, level = basis.scenario.borehole, _pumping_level_m(basis)
+    remedy, changes = _deeper(basis, basis.scenario.pump.plate.minimum_submergence_m or 0.0)
     return highest(
         TOPIC,
         "pumping_level",
@@ -119,19 +125,41 @@ def _intake(basis: Basis) -> Verdict:
         borehole.pump_depth_m,
         "m",
         why="A pump that takes air loses its prime, runs dry and burns.",
-        remedy=_deeper(basis, 0.0),
+        remedy=remedy,
         source=SITE_DATA,
+        changes=changes,
     )
 
 
-def _deeper(basis: Basis, cover_m: float) -> str:
-    """Say how much deeper the pump must hang for some cover of water, if the borehole lets it."""
-    borehole = basis.scenario.borehole
-    by = _pumping_level_m(basis) + cover_m - borehole.pump_depth_m
-    below = (basis.scenario.pump.plate.length_below_intake_m or 0.0) + BELOW_MOTOR_M
-    if borehole.depth_m is not None and borehole.pump_depth_m + by + below > borehole.depth_m:
-        return "pump less: the borehole is not deep enough to hang the pump deeper"
-    return f"set the pump {figure(by + 0.005)} m deeper, or pump less"
+def _hung_at(basis: Basis, depth_m: float) -> dict[str, Any]:
+    """Changes that hang the pump at another depth: the rising pipe follows, and a drop cable that is too short."""
+    scenario = basis.scenario
+    deeper = depth_m - scenario.borehole.pump_depth_m
+    changes: dict[str, Any] = {"borehole.pump_depth_m": depth_m}
+    rising = scenario.pipeline.segments[0].length_m + deeper
+    if rising > 0:
+        changes["pipeline.segments[1].length_m"] = rising
+    drop = None if scenario.cables is None else scenario.cables.drop
+    if drop is not None and drop.length_m < depth_m:
+        changes["cables.drop.length_m"] = drop.length_m + max(deeper, 0.0)
+    return changes
+
+
+def _deeper(basis: Basis, cover_m: float) -> Remedy:
+    """Say how much deeper the pump must hang for some cover of water, if borehole and screen let it."""
+    borehole, below_m = basis.scenario.borehole, basis.scenario.pump.plate.length_below_intake_m or 0.0
+    by = ceil(100 * (_pumping_level_m(basis) + cover_m - borehole.pump_depth_m) - 1e-6) / 100
+    foot_m = borehole.pump_depth_m + by + below_m
+    if borehole.depth_m is not None and foot_m + BELOW_MOTOR_M > borehole.depth_m:
+        return "pump less: the borehole is not deep enough to hang the pump deeper", {}
+    if borehole.screen_top_m is not None and foot_m > borehole.screen_top_m:
+        return "pump less: any deeper the pump would hang in the screen, which draws sand and leaves the motor hot", {}
+    unknown = [
+        what for what, depth in (("bottom", borehole.depth_m), ("screen", borehole.screen_top_m)) if depth is None
+    ]
+    provided = f", once the driller's log shows that {' and '.join(unknown)} lie deeper" if unknown else ""
+    words = f"set the pump {figure(by)} m deeper, with pipe and cable to match{provided}, or pump less"
+    return words, {} if unknown else _hung_at(basis, borehole.pump_depth_m + by)
 
 
 def _submergence(basis: Basis) -> Verdict:
@@ -150,6 +178,7 @@ def _submergence(basis: Basis) -> Verdict:
             value=cover,
             unit="m",
         )
+    remedy, changes = _deeper(basis, plate.minimum_submergence_m)
     return lowest(
         TOPIC,
         "submergence",
@@ -158,8 +187,9 @@ def _submergence(basis: Basis) -> Verdict:
         plate.minimum_submergence_m,
         "m",
         why=why,
-        remedy=_deeper(basis, plate.minimum_submergence_m),
+        remedy=remedy,
         source=PLATE,
+        changes=changes,
     )
 
 
@@ -223,7 +253,7 @@ def _casing(basis: Basis) -> Verdict:
         "mm",
         reserve(casing, outer + TIGHT_MM, "mm"),
         why,
-        "" if outcome == "pass" else f"a pump of at most {figure(casing - TIGHT_MM)} mm outside diameter",
+        "" if outcome == "pass" else f"a pump of at most {floor(casing - TIGHT_MM)} mm outside diameter",
         f"{PLATE} (frame: NEMA MG 1 part 18); the room is {PRACTICE}",
     )
 
@@ -256,6 +286,7 @@ def _below_motor(basis: Basis) -> Verdict:
         )
     left -= plate.length_below_intake_m or 0.0
     outcome: Outcome = "pass" if at_least(left, BELOW_MOTOR_M) else "caution" if left > 0 else "fail"
+    higher = ceil(100 * (BELOW_MOTOR_M - left) - 1e-6) / 100
     return Verdict(
         TOPIC,
         "below_motor",
@@ -266,8 +297,9 @@ def _below_motor(basis: Basis) -> Verdict:
         "m",
         reserve(left, BELOW_MOTOR_M, "m"),
         why,
-        "" if outcome == "pass" else f"set the pump {figure(BELOW_MOTOR_M - left + 0.005)} m higher",
+        "" if outcome == "pass" else f"set the pump {figure(higher)} m higher",
         f"{SITE_DATA}; {BELOW_MOTOR_M:g} m of sump is {PRACTICE}",
+        {} if outcome == "pass" else _hung_at(basis, borehole.pump_depth_m - higher),
     )
 
 
@@ -279,7 +311,7 @@ def _cooling(basis: Basis) -> Verdict:
     where = "in the flow sleeve" if sleeve is not None else "in the casing"
     compared = f"Velocity of the water past the motor {where} at {basis.flow_words}, against what cools it"
     why = "A submersible motor is cooled by the water that flows past it; in still water its winding burns."
-    source = f"motor handbooks: 0.25 ft/s for 4-inch motors from 3 hp, 0.5 ft/s for larger; {SITE_DATA}"
+    source = f"0.25 ft/s for 4-inch motors from 3 hp, 0.5 ft/s for larger: {PRACTICE}; {SITE_DATA}"
     if outer is None or frame is None or around is None:
         lacking = "the frame in inches or the outside diameter on the plate" if outer is None else ""
         asked = "the casing's inside diameter in the driller's log" if around is None else ""
@@ -305,7 +337,7 @@ def _cooling(basis: Basis) -> Verdict:
         compared += "; a four-inch motor below 3 hp asks for none"
     if not passed:
         compared += "; the intake lies beside or below the screen, so that the water does not pass the motor"
-    wide_mm = sqrt(outer**2 + 4e6 * basis.flow_m3h / 3600 / (pi * (needed or 1.0)))
+    remedy, changes = _sleeve(basis, outer, needed or COOLING_M_S[frame])
     return lowest(
         TOPIC,
         "motor_cooling",
@@ -314,9 +346,24 @@ def _cooling(basis: Basis) -> Verdict:
         needed,
         "m/s",
         why=why,
-        remedy=f"a flow sleeve of at most {floor(wide_mm)} mm inside diameter over the motor",
+        remedy=remedy,
         source=source,
+        changes=changes,
     )
+
+
+def _sleeve(basis: Basis, outer_mm: float, needed_m_s: float) -> Remedy:
+    """Name the widest flow sleeve that cools the motor and goes into the casing."""
+    casing = basis.scenario.borehole.casing_inner_diameter_mm
+    wide_mm = floor(sqrt(outer_mm**2 + 4e6 * basis.flow_m3h / 3600 / (pi * needed_m_s)))
+    if casing is not None:
+        wide_mm = min(wide_mm, floor(casing - SLEEVE_WALL_MM))
+    if wide_mm < outer_mm + SLEEVE_ROOM_MM:
+        return "a smaller motor, or one that its maker rates for this flow and water: no flow sleeve goes between", {}
+    words = f"a flow sleeve of at most {wide_mm} mm inside diameter over the motor"
+    if casing is None:
+        words += ", if the casing has room for it"
+    return words, {"borehole.flow_sleeve_diameter_mm": float(wide_mm)}
 
 
 def _daily_limit(basis: Basis) -> Verdict:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from math import ceil
+from typing import Any
 
 import numpy as np
 
-from planner.checks.basis import TOO_SHORT, Basis
+from planner.checks.basis import TOO_SHORT, WIRE_TO_WATER, Basis
 from planner.checks.verdict import (
     PLATE,
     PRACTICE,
@@ -76,7 +77,7 @@ def better_pump(basis: Basis) -> str:
     """Say which pump would do; the same words for every fault that asks for another pump."""
     return (
         f"a pump rated at about {basis.better_head_m} m at {figure(basis.design_flow_m3h)} m3/h "
-        f"(about {basis.motor_input_w / 1000:.1f} kW at this pump's efficiency)"
+        f"(about {basis.better_power_w / 1000:.1f} kW if {100 * WIRE_TO_WATER:.0f} % of it reach the water)"
     )
 
 
@@ -142,8 +143,9 @@ def _power_limit(basis: Basis, limit_w: float) -> Verdict:
         full.input_power_w,
         "W",
         why="With less power the pump stays below its flow, and with much less no water arrives at all.",
-        remedy=f"a controller of at least {ceil(full.input_power_w)} W",
+        remedy=f"a controller of at least {ceil(full.input_power_w)} W that suits the motor",
         source="the controller's datasheet; so little that no water arrives fails",
+        changes={"controller.power_limit_w": float(ceil(full.input_power_w))},
         beyond="caution" if basis.cannot is None else "fail",
     )
 
@@ -243,7 +245,7 @@ def _pipe_length(basis: Basis) -> Verdict:
         least,
         "m",
         why="Pipe that is not counted is friction that is not counted.",
-        remedy=f"add {figure(least - laid)} m of pipe to the segments",
+        remedy=f"add {ceil(10 * (least - laid)) / 10:g} m to the lengths of pipe",
         source=SITE_DATA,
     )
 
@@ -256,11 +258,15 @@ def _velocity(basis: Basis) -> Verdict:
     fast, slow = int(speeds.argmax()), int(speeds.argmin())
     outcome: Outcome = "pass"
     worst, limit, remedy = float(speeds[fast]), FASTEST_M_S, ""
+    changes: dict[str, Any] = {}
     margin = room(worst, limit, "m/s")
     if not at_most(worst, FASTEST_M_S):
         outcome = "caution" if at_most(worst, TOO_FAST_M_S) else "fail"
         over = [number for number, speed in enumerate(speeds) if not at_most(float(speed), FASTEST_M_S)]
-        remedy = "; ".join(f"for {names[number]} {_slower(pipes[number], flow)}" for number in over)
+        remedy = "; ".join(f"for {names[number]} {_slower(pipes[number], flow)[0]}" for number in over)
+        sizes = {number: _slower(pipes[number], flow)[1] for number in over}
+        if all(sizes.values()):
+            changes = {f"pipeline.segments[{number + 1}].pipe": pipe for number, pipe in sizes.items()}
     elif not at_least(float(speeds[slow]), SLOWEST_M_S):
         outcome, worst, limit = "caution", float(speeds[slow]), SLOWEST_M_S
         margin = reserve(worst, limit, "m/s")
@@ -278,6 +284,7 @@ def _velocity(basis: Basis) -> Verdict:
         "Fast water costs head and makes surges; slow water lets sand and air settle.",
         remedy,
         "EN 805:2000 annex A, from memory; 3 m/s: Crane TP-410, general service, from memory",
+        changes,
     )
 
 
@@ -285,12 +292,12 @@ def _bore_m(flow_m3h: float, velocity: float) -> float:
     return float(np.sqrt(4 * flow_m3h / 3600 / (np.pi * velocity)))
 
 
-def _slower(pipe: Pipe, flow_m3h: float) -> str:
-    """Name the next pipe of the series in which the water is slow enough, or the bore."""
+def _slower(pipe: Pipe, flow_m3h: float) -> tuple[str, str]:
+    """Name the next pipe of the series in which the water is slow enough, or else the inside diameter and no pipe."""
     bore = _bore_m(flow_m3h, FASTEST_M_S)
     larger: Pipe | None = pipe
     while larger is not None and larger.inner_diameter_m < bore:
         larger = next_larger(larger)
     if larger is None or larger is pipe:
-        return f"a bore of at least {ceil(1000 * bore)} mm"
-    return f"the next pipe size, {larger.name}"
+        return f"an inside diameter of at least {ceil(1000 * bore)} mm", ""
+    return f"the next pipe size, {larger.name}", larger.name

@@ -26,6 +26,9 @@ PRACTICE = "common practice, no source"
 PLATE = "the pump's nameplate"
 SITE_DATA = "the site's data"
 
+Remedy = tuple[str, dict[str, Any]]
+"""What to do, in words and as changes of the scenario (see `Verdict`)."""
+
 _TOUCH = 1e-9
 """Relative difference within which a value counts as standing at its limit, which passes."""
 
@@ -57,8 +60,9 @@ class Verdict:
     source : str
         Where the limit comes from.
     changes : dict
-        The remedy as keys of the scenario (dotted path, list entries from 0) and their new values, None for a key to
-        take away; empty where the remedy is not a matter of figures, or where none that was tried out passes.
+        The remedy as keys of the scenario (dotted, list entries from 1 as in 'pipeline.segments[2].pipe') and their
+        new values, None for a key to take away; empty where the remedy is not a matter of figures, or where none that
+        was tried out passes.
     """
 
     topic: str
@@ -113,9 +117,13 @@ def at_least(value: float, limit: float) -> bool:
     return at_most(limit, value)
 
 
+def _gap_unit(unit: str) -> str:
+    return "percentage points" if unit == "%" else unit
+
+
 def room(value: float, limit: float, unit: str) -> str:
     """Say how far a value stays below a limit, or exceeds it."""
-    gap = limit - value
+    gap, unit = limit - value, _gap_unit(unit)
     if at_most(value, limit):
         return "at the limit" if at_most(limit, value) else f"{amount(gap, unit)} below the limit"
     return f"{amount(-gap, unit)} above the limit"
@@ -123,7 +131,7 @@ def room(value: float, limit: float, unit: str) -> str:
 
 def reserve(value: float, limit: float, unit: str) -> str:
     """Say how far a value exceeds what is needed, or falls short."""
-    gap = value - limit
+    gap, unit = value - limit, _gap_unit(unit)
     if at_least(value, limit):
         return "at the limit" if at_least(limit, value) else f"{amount(gap, unit)} to spare"
     return f"{amount(-gap, unit)} short"

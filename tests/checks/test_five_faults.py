@@ -29,7 +29,7 @@ NAMED = {
     "safe_yield": "rated at no more than 5.22 m3/h",
     "string_open_circuit_voltage": "one module less in series",
     "pressure_at_duty": "Main to the tank",
-    "generator_running": "a set rated at",
+    "generator_running": "a generator rated at",
 }
 
 
@@ -56,6 +56,7 @@ def test_all_five_are_named_and_their_remedies_pass() -> None:
         "pump.max_flow_m3h": flow * FAULTS["pump.max_flow_m3h"] / FAULTS["pump.rated_flow_m3h"],
         "pump.rated_power_w": 1000 * power_kw,
         "pump.plate.current_a": 20,
+        "cables.ac.protective_device_a": 20,
         "sources.solar.modules_in_series": 10 - 1,
         "pipeline.segments.1.pressure_class_bar": None,
         "pipeline.segments.1.pipe": re.search(r"PE100 SDR[\d.]+ 63", found["pressure_at_duty"].remedy),

@@ -49,6 +49,7 @@ FULL_SITE: dict[str, tuple[float | str, str]] = {
     "string_voltage_cold": (420, "V"),
     "modules_in_series": ("5 to 9", "modules"),
     "array_current": (40, "A"),
+    "string_over_current": (25, "A"),
     "power_ratio": (1.2, "times"),
     "window_hours": (200, "h/year"),
     "grid_voltage": (260, "V"),
@@ -63,6 +64,9 @@ FULL_SITE: dict[str, tuple[float | str, str]] = {
     "generator_loading": (30, "%"),
     "dc_cable_drop": (3, "%"),
     "dc_cable_ampacity": (1.25 * 12.4, "A"),
+    "dc_cable_voltage": (1500, "V"),
+    "dc_cable_outdoor": ("made for it", ""),
+    "ac_cable_protection": (38 * ((70 - 34) / 40) ** 0.5, "A"),
     "ac_cable_drop": (5, "%"),
     "ac_cable_ampacity": (1000 * TAKEN_KW / 230 / 0.85, "A"),
     "drop_cable_drop": (5, "%"),
@@ -153,13 +157,18 @@ def test_the_other_end_of_a_range(key: str, limit: float | str, changes: dict[st
     assert verdict.limit == (limit if isinstance(limit, str) else pytest.approx(limit))
 
 
-def test_starting_direct_on_line_by_the_table() -> None:
-    # 2.4 kW at 80 % are 1.92 kW at the shaft, between 1.49 and 2.24 kW: 7.5 to 10 kW and 4 to 5 kW
-    direct = checked(site({"controller.starting": "direct"}))["generator_starting"]
-    assert direct.limit == pytest.approx(7.5 + 2.5 * (1.92 - 1.49) / 0.75)
+def test_starting_direct_on_line_by_code_letter_and_dip() -> None:
+    # 2.4 kW at 80 % are 1.92 kW or 2.575 hp at the shaft, letter K with up to 9 kVA per hp: 23.17 kVA; with a reactance
+    # of 25 % and a dip of 25 % that asks 3 x 0.25 x 23.17 = 17.38 kVA or 13.90 kW, of 35 % 8.61 kW
+    direct = checked(site({"controller.starting": "direct", "sources.generator.rating_kw": 12}))["generator_starting"]
+    assert direct.limit == pytest.approx(13.90, abs=0.005)
     assert direct.outcome == "caution"
-    least = 4 + (1.92 - 1.49) / 0.75
-    assert f"internally regulated {least:.2f} kW" in direct.compared
+    assert "23.2 kVA (code letter K, assumed)" in direct.compared
+    assert "8.61 kW for 35 %" in direct.compared
+    # letter F, up to 5.6 kVA per hp, and a stiffer alternator
+    lighter = {"pump.plate.locked_rotor_code": "F", "sources.generator.transient_reactance_percent": 15}
+    stiff = checked(site({"controller.starting": "direct"} | lighter))["generator_starting"]
+    assert stiff.limit == pytest.approx(0.8 * 5.6 * 2.5747 * 0.15 * 3, rel=1e-3)
 
 
 @pytest.mark.parametrize(

@@ -73,7 +73,7 @@ NO_CONTROLLER_LIMIT = {"controller.dc_voltage_limit_v": None, "pump.plate.dc_vol
         ("ac_cable", {"sources.grid.voltage_v": None, "sources.generator.voltage_v": None}, "voltage of grid"),
         ("drop_cable", {"cables": None}, "give cables.drop"),
         ("inlet_height", {"pipeline.profile": []}, "survey"),
-        ("outlet_head", {"tank.outlet_height_m": None}, "tank.outlet_height_m"),
+        ("outlet_head", {"tank.outlet_height_m": None}, "survey the outlet against the highest tap"),
     ],
 )
 def test_what_is_missing_is_reported(key: str, changes: dict[str, Any], look_for: str) -> None:
