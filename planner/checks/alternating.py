@@ -97,7 +97,7 @@ def _voltage(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
         if drop is not None and at_least(least_at_source_v, least_v):
             section = _section_that_suffices(basis, connection, least_at_source_v, least_v)
             thick = f"a section of {section:g} mm2 in the AC cable" if section else "a shorter AC cable"
-            remedy = f"{thick}, checked for this voltage only; or {remedy}"
+            remedy = f"{thick} (not covered: earth-fault loop, short circuit and the protective device); or {remedy}"
         return lowest(
             TOPIC,
             f"{name}_voltage",
@@ -163,7 +163,7 @@ def _phases(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
         )
         remedy = f"connect {how}, if {allowed}, {LICENSED}"
     elif outcome == "fail":
-        remedy = f"a {name} of {wanted} phase(s), or a drive made for {given}"
+        remedy = f"a {name} of three phases, or a drive that takes {given} and gives three, {LICENSED}"
     return Verdict(
         TOPIC, f"{name}_phases", compared, outcome, given, wanted, "phases", "", why, remedy, f"{PLATE}; {PRACTICE}"
     )

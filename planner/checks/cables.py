@@ -150,26 +150,34 @@ def _device_needs_a(run: CableRun) -> float:
 
 
 def _thicker(basis: Basis, run: CableRun, loads: list[Load]) -> Remedy:
-    """Name the smallest section that passes drop, capacity and the device that is there, and what it does not cover."""
-    sections = [
-        smallest_section_mm2(
+    """Name the smallest section that passes drop, capacity and the device that is there, and what it does not cover.
+
+    Never a thinner one than there is; where the datasheet gives the cable less than the table, it does a thicker one.
+    """
+    sections = []
+    for load in loads:
+        by_table = _bears_a(basis, run.model_copy(update={"ampacity_a": None}), load.supply)
+        found = smallest_section_mm2(
             run,
             load.supply,
             current_a=load.current_a,
             voltage_v=load.voltage_v,
-            bears_a=max(load.bears_a, _device_needs_a(run)),
+            bears_a=max(load.bears_a, _device_needs_a(run)) * max(1.0, by_table / (run.ampacity_a or by_table or 1.0)),
             ambient_c=ambient_c(basis, run),
             limit=load.limit,
         )
-        for load in loads
-    ]
-    section = max((section for section in sections if section is not None), default=None)
+        sections.append(found)
+    section = max((found for found in sections if found is not None), default=None)
     if section is None or None in sections:
-        return "a shorter run, a cooler place or a higher voltage: no section up to 50 mm2 suffices", {}
+        return (
+            "a shorter run, or another cable laid out by a licensed electrician: no section up to 50 mm2 suffices",
+            {},
+        )
+    section = max(section, run.section_mm2)
+    circuits = "by itself" if run.grouped_circuits == 1 else f"with {run.grouped_circuits} circuits together"
     words = (
-        f"a section of {section:g} mm2, the smallest that passes drop and ampacity with PVC, laid as {run.installation}"
-        f" at {ambient_c(basis, run):.0f} deg C with {run.grouped_circuits} circuit(s) together; not covered: "
-        f"{_not_covered(run)}"
+        f"a section of {section:g} mm2, the smallest that passes drop and ampacity with PVC, laid {circuits} as "
+        f"{run.installation} at {ambient_c(basis, run):.0f} deg C; not covered: {_not_covered(run)}"
     )
     key = f"cables.{loads[0].key}"
     return words, {f"{key}.section_mm2": section, f"{key}.ampacity_a": None}

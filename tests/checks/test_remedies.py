@@ -50,6 +50,14 @@ def outcome(key: str, changes: dict[str, Any]) -> str:
         ("grid_power", {"sources.grid.power_limit_w": 1500}, r"at least (\d+) W", "sources.grid.power_limit_w", -101),
         ("power_limit", {"controller.power_limit_w": 2000}, r"at least (\d+) W", "controller.power_limit_w", -2),
         ("surge", {"pipeline.segments.1.pressure_class_bar": 4}, r"less than ([\d.]+) s", "pipeline.stop_time_s", -0.2),
+        (
+            "casing_clearance",
+            {"borehole.casing_inner_diameter_mm": 105},
+            r"at most (\d+) mm",
+            "pump.plate.outer_diameter_mm",
+            +1,
+        ),
+        ("refill_time", {"tank.volume_m3": 400}, r"tank of at most ([\d.]+) m3", "tank.volume_m3", +0.2),
         ("drop_cable_length", {"cables.drop.length_m": 50}, r"at least (\d+) m", "cables.drop.length_m", -1),
         ("busiest_hour", {"tank.volume_m3": 1}, r"at least ([\d.]+) m3", "tank.volume_m3", -0.02),
         ("days_held", {"tank.volume_m3": 5}, r"tank of ([\d.]+) m3", "tank.volume_m3", -0.2),
@@ -139,3 +147,187 @@ def test_the_drive_held_to_the_speed_that_is_said_keeps_the_yield() -> None:
         "pump.max_head_m": 118 * share**2,
     }
     assert outcome("safe_yield", weak | slowed) == "pass"
+
+
+def test_a_slow_tank_asks_for_the_flow_that_fills_it_in_a_day() -> None:
+    verdict = checked(site({"tank.volume_m3": 400}))["refill_time"]
+    assert "or a flow of at least 16.67 m3/h" in verdict.remedy  # 400 m3 in 24 h
+    assert verdict.changes == {"tank.volume_m3": 128.4}  # 24 h of 5.352 m3/h
+
+
+@pytest.mark.parametrize(("strings", "outcome_then"), [(2, "pass"), (3, "fail")])
+def test_strings_too_many(strings: int, outcome_then: str) -> None:
+    # 40 A bear two strings of 1.25 x 12.4 A
+    many = {"sources.solar.strings": 4, "sources.solar.string_fuse_a": 20}
+    assert checked(site(many))["array_current"].changes == {"sources.solar.strings": 2}
+    assert outcome("array_current", {"sources.solar.strings": strings}) == outcome_then
+
+
+@pytest.mark.parametrize("short", [0.0, 0.02])
+def test_the_pump_is_set_deeper_by_what_is_missing_and_no_less(short: float) -> None:
+    shallow = {"pump.plate.minimum_submergence_m": 26}
+    changes = checked(site(shallow))["submergence"].changes
+    # 48 m and 5.352 / 0.9 m of drawdown: 26 m more make 79.95 m
+    assert changes["borehole.pump_depth_m"] == pytest.approx(79.95, abs=0.005)
+    assert changes["pipeline.segments[1].length_m"] == changes["borehole.pump_depth_m"]
+    depth = changes["borehole.pump_depth_m"] - short
+    set_there = {"borehole.pump_depth_m": depth, "pipeline.segments.0.length_m": depth}
+    assert outcome("submergence", shallow | set_there) == ("fail" if short else "pass")
+
+
+def test_a_pump_is_never_set_deeper_into_the_screen() -> None:
+    # 79.95 m and 0.8 m of motor below the intake reach below a screen that begins at 80 m
+    verdict = checked(site({"pump.plate.minimum_submergence_m": 26, "borehole.screen_top_m": 80}))["submergence"]
+    assert verdict.outcome == "fail"
+    assert "pump less" in verdict.remedy
+    assert "deeper by" not in verdict.remedy
+    assert not verdict.changes
+    unknown = checked(site({"pump.plate.minimum_submergence_m": 26, "borehole.screen_top_m": None}))["submergence"]
+    assert "once the driller's log shows that screen" in unknown.remedy
+    assert not unknown.changes
+
+
+NO_LIMIT = {
+    "controller.dc_voltage_limit_v": None,
+    "pump.plate.dc_voltage_max_v": None,
+    "controller.dc_voltage_min_v": 900,
+    "sources.solar.module.system_voltage_v": 600,
+}
+
+
+def test_no_module_is_added_beyond_the_least_voltage_that_is_known() -> None:
+    # 900 V at noon ask 31 modules, which stand at 1,329 V in the cold; the module bears 600 V
+    working = NO_LIMIT | {"controller.dc_voltage_max_v": 1500}
+    found = checked(site(working))
+    for key in ("string_voltage_hot", "window_hours"):
+        assert found[key].outcome == "fail"
+        assert "more" not in found[key].remedy
+        assert not found[key].changes
+    unknown = NO_LIMIT | {"controller.dc_voltage_max_v": None, "sources.solar.module.system_voltage_v": None}
+    verdict = checked(site(unknown))["string_voltage_hot"]
+    assert "no module may be added in series until" in verdict.remedy
+    assert not verdict.changes
+    # the cable's class bounds it too: 7 modules stand at 300.2 V
+    cable = {"cables.dc.voltage_class_v": 300, "controller.dc_voltage_min_v": 230}
+    assert checked(site(cable))["string_voltage_hot"].remedy == ""
+    assert not checked(site(cable | {"sources.solar.modules_in_series": 5}))["string_voltage_hot"].changes
+
+
+def test_a_cold_voltage_above_the_only_one_known_is_a_caution() -> None:
+    only_working = {
+        "controller.dc_voltage_limit_v": None,
+        "pump.plate.dc_voltage_max_v": None,
+        "controller.dc_voltage_max_v": 300,
+    }
+    verdict = checked(site(only_working))["string_open_circuit_voltage"]
+    assert verdict.outcome == "caution"
+    assert verdict.value == pytest.approx(343.06, abs=0.01)
+    assert verdict.limit == 300
+    assert verdict.changes == {"sources.solar.modules_in_series": 6}  # 6 x 42.88 V are 257.3 V, 7 are 300.2 V
+    below = checked(site(only_working | {"controller.dc_voltage_max_v": 400}))["string_open_circuit_voltage"]
+    assert below.outcome == "not given"
+    assert "no module may be added" in below.remedy
+
+
+def test_a_grid_current_never_asks_for_modules() -> None:
+    # 12.3 A from the grid at 230 V against 11 A; the array's 10.2 A are within it
+    verdict = checked(site({"pump.plate.current_a": 11}))["current"]
+    assert verdict.outcome == "fail"
+    assert "series" not in verdict.remedy
+    assert "a supply of at least 257 V" in verdict.remedy  # 230 x 12.276 / 11
+    sun = {"pump.plate.current_a": 9.5, "sources.grid": None, "sources.generator": None}
+    assert checked(site(sun))["current"].changes == {"sources.solar.modules_in_series": 9}
+
+
+def test_a_thicker_cable_only_where_the_voltage_would_pass_without_any_drop() -> None:
+    # 230 V less 8 % are 211.6 V
+    thick = {"cables.ac.length_m": 300, "pump.plate.ac_voltage_min_v": 205}
+    verdict = checked(site(thick))["grid_voltage"]
+    assert "a section of" in verdict.remedy
+    section = verdict.changes["cables.ac.section_mm2"]
+    assert outcome("grid_voltage", thick | {"cables.ac.section_mm2": section}) == "pass"
+    hopeless = checked(site({"pump.plate.ac_voltage_min_v": 213}))["grid_voltage"]
+    assert "section" not in hopeless.remedy
+    assert "cable" not in hopeless.remedy
+    assert "a voltage stabiliser or a transformer" in hopeless.remedy
+
+
+def test_one_phase_is_taken_from_three() -> None:
+    three = {"sources.grid.phases": 3, "sources.grid.voltage_v": 400}
+    found = checked(site(three))
+    assert found["grid_phases"].outcome == "caution"
+    assert "connect one phase and neutral (231 V), if voltage and utility allow it" in found["grid_phases"].remedy
+    assert found["grid_voltage"].outcome == "pass"
+    assert found["current"].value == pytest.approx(2400 / 230 / 0.85)
+    between = checked(site({"sources.grid.phases": 3, "sources.grid.voltage_v": 230}))
+    assert "two of the phases (230 V)" in between["grid_phases"].remedy
+    # a generator of three phases gives a third of its power on one of them
+    generator = {"sources.generator.phases": 3, "sources.generator.voltage_v": 400}
+    assert checked(site(generator))["generator_running"].value == pytest.approx(7.5 / 3 * 0.9105 * 0.9919, rel=1e-4)
+
+
+def test_the_power_of_a_proposed_pump_is_worked_out_and_not_the_plates() -> None:
+    # a pump of 2.2 kW far too high for the site: 106 m at 2 m3/h need 577 W in the water, 1.3 kW at 45 %
+    large = {
+        "pump.rated_flow_m3h": 2,
+        "pump.max_flow_m3h": 4,
+        "pump.rated_head_m": 160,
+        "pump.max_head_m": 220,
+        "pump.rated_power_w": 2200,
+        "pump.plate.current_a": 20,
+        "pipeline.rise_to_tank_inlet_m": 54,
+    }
+    remedy = checked(site(large))["rated_head"].remedy
+    assert "a pump rated at about 106 m at 2 m3/h (about 1.3 kW if 45 % of it reach the water)" in remedy
+
+
+@pytest.mark.parametrize(
+    ("current_a", "limit_a", "strings", "remedy"),
+    [
+        (13.9, 25, 3, "a gPV fuse (IEC 60269-6) of 25 A"),  # 27.8 > 25; 20.85 to 33.36 A
+        (13.9, 25, 2, ""),
+        (12.28, 20, 4, "a gPV fuse (IEC 60269-6) of 20 A"),  # 36.84 > 20; 18.42 to 29.47 A
+        (18.5, 30, 3, "a gPV fuse (IEC 60269-6) of 30 A"),  # 27.75 to 44.4 A
+        (18.5, 25, 3, "no more than 2 string(s) and no fuse"),  # no rating fits
+    ],
+)
+def test_string_fuses(current_a: float, limit_a: float, strings: int, remedy: str) -> None:
+    """Rule of IEC 62548; the second row is a worked example published with it (4 strings of 12.28 A, fuse of 20 A)."""
+    module = {
+        "sources.solar.strings": strings,
+        "sources.solar.module.current_sc_a": current_a,
+        "sources.solar.module.series_fuse_max_a": limit_a,
+        "controller.dc_current_max_a": 200,
+        "cables.dc.section_mm2": 50,
+    }
+    verdict = checked(site(module))["string_over_current"]
+    assert verdict.outcome == ("fail" if remedy else "pass")
+    assert verdict.value == pytest.approx((strings - 1) * current_a)
+    assert remedy in verdict.remedy
+    assert "for at least 344 V DC" in verdict.remedy or "fuse (" not in remedy
+    fewest_known = checked(site(module | {"sources.solar.module.series_fuse_max_a": None}))["string_over_current"]
+    assert fewest_known.outcome == ("not given" if strings > 2 else "pass")
+
+
+@pytest.mark.parametrize(
+    ("section", "ambient_c", "kind", "expected"),
+    [
+        (2.5, 40, "breaker", "fail"),  # 23 x .866 x .80 = 15.9 A
+        (4, 40, "breaker", "pass"),  # 30 x .866 x .80 = 20.8 A
+        (4, 40, "gG fuse", "pass"),  # 20.8 / 1.103 = 18.8 A
+        (4, 57, "breaker", "fail"),  # 30 x .570 x .80 = 13.7 A
+        (4, 50, "gG fuse", "fail"),  # 30 x .707 x .80 = 17.0 A, / 1.103 = 15.4 A
+        (4, 50, "breaker", "pass"),
+    ],
+)
+def test_protective_device_with_ambient_and_grouping(
+    section: float, ambient_c: float, kind: str, expected: str
+) -> None:
+    """Ib <= In <= Iz of IEC 60364-4-43; In of 16 A, two circuits together, two loaded conductors, method B2."""
+    changes = {
+        "cables.ac.section_mm2": section,
+        "cables.ac.ambient_temperature_c": ambient_c,
+        "cables.ac.protective_device": kind,
+        "cables.ac.grouped_circuits": 2,
+    }
+    assert checked(site(changes))["ac_cable_protection"].outcome == expected

@@ -21,6 +21,8 @@ BARE = {"site.temperature_highest_c": 20}
         ("ingress_protection", {"pump.plate.ingress_protection": "IP57"}, "caution"),
         ("ingress_protection", {"pump.plate.ingress_protection": "IP69"}, "fail"),
         ("ingress_protection", {"pump.plate.ingress_protection": "IP6X"}, "not given"),
+        ("dc_cable_outdoor", {"cables.dc.outdoor": "no"}, "fail"),
+        ("window_hours", {"controller.dc_voltage_min_v": 320}, "fail"),
         ("speed_range", {"pump.plate.speed_min_rpm": 3000, "sources.solar": None}, "pass"),
         ("modules_in_series", {"sources.solar.modules_in_series": 5}, "pass"),
         ("modules_in_series", {"sources.solar.modules_in_series": 4}, "fail"),
