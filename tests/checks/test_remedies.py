@@ -70,7 +70,7 @@ def outcome(key: str, changes: dict[str, Any]) -> str:
         ),
     ],
 )
-def test_the_figure_of_the_mend_is_enough(
+def test_the_figure_of_the_remedy_is_enough(
     key: str, changes: dict[str, Any], pattern: str, path: str, short: float | None
 ) -> None:
     figure = said(key, changes, pattern)
@@ -157,10 +157,40 @@ def test_a_slow_tank_asks_for_the_flow_that_fills_it_in_a_day() -> None:
 
 @pytest.mark.parametrize(("strings", "outcome_then"), [(2, "pass"), (3, "fail")])
 def test_strings_too_many(strings: int, outcome_then: str) -> None:
-    # 40 A bear two strings of 1.25 x 12.4 A
-    many = {"sources.solar.strings": 4, "sources.solar.string_fuse_a": 20}
+    # 33 A bear two strings of 1.25 x 12.4 A
+    many = {"sources.solar.strings": 4, "sources.solar.string_fuse_a": 20, "controller.dc_current_max_a": 33}
     assert checked(site(many))["array_current"].changes == {"sources.solar.strings": 2}
-    assert outcome("array_current", {"sources.solar.strings": strings}) == outcome_then
+    assert outcome("array_current", many | {"sources.solar.strings": strings}) == outcome_then
+
+
+@pytest.mark.parametrize(
+    ("power_w", "strings", "wanted"),
+    [
+        (5000, 1, 2),  # 5,208 W for the controller: 1.2 to 2 times are 6.25 to 10.4 kW, a string has 3.2 kW
+        (4000, 4, 2),  # 4,167 W: 5.0 to 8.3 kW
+        (7000, 2, 3),  # 7,292 W: 8.75 to 14.6 kW
+    ],
+)
+def test_the_number_of_strings_brings_the_ratio_into_its_range(power_w: float, strings: int, wanted: int) -> None:
+    changes = {"pump.rated_power_w": power_w, "sources.solar.strings": strings}
+    verdict = checked(site(changes))["power_ratio"]
+    assert verdict.outcome == "caution"
+    assert verdict.remedy.startswith(f"{wanted} string(s)")
+    assert outcome("power_ratio", changes | {"sources.solar.strings": wanted}) == "pass"
+
+
+def test_the_protective_device_carries_the_larger_of_two_loads() -> None:
+    # 2,526 W at 0.85 are 12.9 A on the grid of 230 V and 25.8 A on a generator of 115 V
+    verdict = checked(site({"sources.generator.voltage_v": 115}))["ac_cable_protection"]
+    assert (verdict.outcome, verdict.limit) == ("fail", pytest.approx(25.84, abs=0.01))
+    assert verdict.changes == {"cables.ac.protective_device_a": 32.0}
+
+
+def test_a_cable_with_a_datasheet_is_never_made_thinner() -> None:
+    # 8 A where the table gives 36: no 1.5 mm2, though that would bear 12.9 A by the table
+    verdict = checked(site({"cables.ac.ampacity_a": 8}))["ac_cable_ampacity"]
+    assert verdict.outcome == "fail"
+    assert verdict.changes["cables.ac.section_mm2"] > 6
 
 
 @pytest.mark.parametrize("short", [0.0, 0.02])
