@@ -264,7 +264,7 @@ def test_check_names_what_fails_and_strict_ends_with_one(tmp_path: Path) -> None
     code, out, _ = planner("check", file)
     assert code == 0
     assert "✗ fail" in out
-    assert "Mend:" in out
+    assert "Remedy:" in out
     assert "look for look for" not in out.lower()
     assert planner("check", file, "--strict")[0] == 1
     assert planner("check", Path("scenarios/dairy-farm.toml"), "--strict")[0] == 0

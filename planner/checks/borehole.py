@@ -31,8 +31,7 @@ INCH_MM = 25.4
 SMALL_MOTOR_W = 2240.0
 """Shaft power of 3 hp, below which a four-inch motor needs no flow past it: common practice, no source."""
 COOLING_M_S = {4: 0.0762, 6: 0.1524, 8: 0.1524}
-"""Least velocity past the motor by frame in inches, water up to 30 deg C: 0.25 and 0.5 ft/s, common practice, no
-source."""
+"""Least velocity past the motor by frame in inches, water up to 30 deg C: 0.25 and 0.5 ft/s, common practice."""
 HOT_COOLING_M_S = 0.9144
 """The same for a standard motor in hotter water: 3 ft/s, common practice, no source."""
 HOT_WATER_C = 30.0
@@ -136,9 +135,7 @@ def _hung_at(basis: Basis, depth_m: float) -> dict[str, Any]:
     scenario = basis.scenario
     deeper = depth_m - scenario.borehole.pump_depth_m
     changes: dict[str, Any] = {"borehole.pump_depth_m": depth_m}
-    rising = scenario.pipeline.segments[0].length_m + deeper
-    if rising > 0:
-        changes["pipeline.segments[1].length_m"] = rising
+    changes["pipeline.segments[1].length_m"] = scenario.pipeline.segments[0].length_m + deeper
     drop = None if scenario.cables is None else scenario.cables.drop
     if drop is not None and drop.length_m < depth_m:
         changes["cables.drop.length_m"] = drop.length_m + max(deeper, 0.0)
