@@ -23,6 +23,8 @@ Array = NDArray[np.float64]
 
 TOO_SHORT = 0.9
 """Share of the head needed below which a pump counts as the wrong one: common practice, no source."""
+WIRE_TO_WATER = 0.45
+"""Share of the motor's input that the water gets in a pump that is only proposed: assumed, common practice."""
 YIELD_USED = 0.95
 """Share of the safe yield to plan on, so that the pump that is bought stays below it: common practice, no source."""
 COLD_ALLOWANCE_K = 5.0
@@ -100,6 +102,11 @@ class Basis:
         return ceil(self.needed_head_m)
 
     @cached_property
+    def better_power_w(self) -> float:
+        """Input to expect of a motor that suits that pump [W]."""
+        return float(hydraulic_power_w(self.design_flow_m3h, self.better_head_m)) / WIRE_TO_WATER
+
+    @cached_property
     def given_head_m(self) -> float:
         """Head that the pump gives at the flow to plan on, full speed [m]; nil where the pump is not understood."""
         return 0.0 if self.model is None else float(self.model.head_m(self.design_flow_m3h, 1.0))
@@ -156,11 +163,7 @@ class Basis:
     @cached_property
     def motor_input_w(self) -> float:
         """Rated input of the motor, of the given pump or of the one that would do [W]."""
-        pump = self.scenario.pump
-        if not self.too_short:
-            return pump.rated_power_w
-        rated = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
-        return float(hydraulic_power_w(self.design_flow_m3h, self.better_head_m)) * pump.rated_power_w / rated
+        return self.better_power_w if self.too_short else self.scenario.pump.rated_power_w
 
     @cached_property
     def coldest_c(self) -> float:
@@ -195,6 +198,7 @@ class Basis:
             return (self.strings or 0, self.strings or 0)
         return (1, solar.strings_max)
 
+    @cached_property
     def first_year_array(self) -> ArrayPower:
         """Power of one string in the first year of the weather.
 
@@ -275,5 +279,5 @@ def basis_of(
 
 
 def changed(basis: Basis, scenario: Scenario) -> Basis:
-    """Work out the basis of the same site with something mended."""
+    """Work out the basis of the same site with something changed."""
     return basis_of(scenario, basis.place, basis.weather, basis.strings, basis.tank_m3)

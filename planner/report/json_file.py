@@ -17,7 +17,7 @@ from planner.checks.verdict import Verdict
 from planner.report.files import write_text
 from planner.study.compare import OptionResult, Study
 
-SCHEMA = 1
+SCHEMA = 2
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
 
 

@@ -22,6 +22,8 @@ from planner.scenario.fields import (
     several,
 )
 
+DOBOS = "Dobos 2014, NREL/TP-6A20-62641"
+"""Usual losses of an array: the report, of the United States' National Renewable Energy Laboratory, from memory."""
 Month = Annotated[int, Field(ge=1, le=12)]
 
 
@@ -45,11 +47,12 @@ class Module(Equipment):
         "Temperature coefficient of the open-circuit voltage (negative)", "%/K", ge=-0.6, le=-0.1
     )
     system_voltage_v: float | None = optional("Highest system voltage of the module", "V", gt=0, le=3000)
+    series_fuse_max_a: float | None = optional("Largest series fuse of the module", "A", gt=0, le=200)
     life_years: float = assumed(
         25.0,
         "Service life",
         "years",
-        source="usual module warranty (humanitarian solar-water guidance)",
+        source=f"assumed, {COMMON_PRACTICE}",
         gt=0,
         le=100,
     )
@@ -108,6 +111,9 @@ class Solar(Model):
         ge=1,
         le=200,
     )
+    string_fuse_a: float | None = optional(
+        "Rated current of the fuses in each string", "A", absent="none", gt=0, le=200
+    )
     planes: list[Plane] = several("Planes of the array", min_length=1)
     soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
     soiling_by_month_percent: Percent12 | None = optional(
@@ -135,11 +141,9 @@ class Solar(Model):
         source="Perez et al. 1990, Solar Energy 44:271-289, made continuous by Driesse, Jensen and Perez 2024, "
         "Solar Energy 267:112093",
     )
-    mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source="PVWatts V5 default (Dobos 2014)")
-    wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source="PVWatts V5 default (Dobos 2014)")
-    light_induced_percent: Percent = assumed(
-        1.5, "Loss in the first days of light", "%", source="PVWatts V5 default (Dobos 2014)"
-    )
+    mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source=DOBOS)
+    wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source=DOBOS)
+    light_induced_percent: Percent = assumed(1.5, "Loss in the first days of light", "%", source=DOBOS)
     degradation_percent_per_year: float = assumed(
         0.5,
         "Loss of power per year",
@@ -263,7 +267,12 @@ class Grid(Equipment):
     power_limit_w: float | None = optional("Largest power the connection gives", "W", absent="no limit", gt=0)
     voltage_v: float | None = optional("Nominal voltage at the pump's connection", "V", gt=0, le=1000)
     voltage_tolerance_percent: float = assumed(
-        10.0, "Usual swing of the voltage", "%", source="IEC 60034-1 zone B", ge=0, le=50
+        10.0,
+        "Variation of the voltage, either way",
+        "%",
+        source="supply voltage of public networks: IEC 60038, EN 50160",
+        ge=0,
+        le=50,
     )
     phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
     frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
@@ -273,7 +282,7 @@ class Grid(Equipment):
         20.0,
         "Service life of the connection",
         "years",
-        source="Indian Electricity (Supply) Act schedule, cables 20 years",
+        source=f"assumed, {COMMON_PRACTICE}",
         gt=0,
         le=100,
     )
@@ -352,6 +361,14 @@ class Generator(Equipment):
     voltage_v: float | None = optional("Voltage", "V", gt=0, le=1000)
     phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
     frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
+    transient_reactance_percent: float = assumed(
+        25.0,
+        "Transient reactance of the alternator, for the voltage dip when the motor starts",
+        "%",
+        source=f"assumed, {COMMON_PRACTICE}",
+        gt=2,
+        le=60,
+    )
     life_hours: float = assumed(
         20000.0,
         "Running hours until it is replaced",
@@ -364,7 +381,7 @@ class Generator(Equipment):
         15.0,
         "Longest life whatever the hours",
         "years",
-        source="diesel-electric plant 15 years: Indian Electricity (Supply) Act schedule",
+        source=f"assumed, {COMMON_PRACTICE}",
         gt=0,
         le=100,
     )

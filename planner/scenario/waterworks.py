@@ -168,6 +168,9 @@ class Plate(Model):
     phases: Literal[1, 3] | None = optional("Phases of the AC supply")
     frequency_hz: float | None = optional("Frequency of the AC supply", "Hz", gt=0, le=400)
     current_a: float | None = optional("Highest current", "A", gt=0)
+    locked_rotor_code: Literal["A", "B", "C", "D", "E", "F", "G", "H", "J", "K", "L", "M", "N", "P"] | None = optional(
+        "Code letter of the locked-rotor kVA (NEMA MG 1)", absent="the usual letter of motors of its size"
+    )
     speed_min_rpm: float | None = optional("Lowest speed", "rpm", gt=0)
     speed_max_rpm: float | None = optional("Highest speed", "rpm", gt=0)
     frame_in: float | None = optional("Frame size", "in", gt=0, le=20)

@@ -265,7 +265,7 @@ RULES: dict[str, Callable[[Draw, dict[str, Any]], dict[str, Any]]] = {
     "Finance": finance,
     "Sources": sources,
     "Size": size,
-    "CableRun": cable,
+    "DcCable": cable,
     "AcCable": cable,
     "DropCable": cable,
     "SteppedInput": stepped,
