@@ -88,7 +88,7 @@ def test_motor_power_turns_at_five_and_fifteen_per_cent_above_the_plate() -> Non
     held = checked(site(_curve(5940)))["motor_power"]
     assert float(held.value) > 1.15 * 2400  # type: ignore[arg-type]
     assert held.outcome == "caution"
-    assert "at most 2400 W" in held.mend
+    assert "at most 2400 W" in held.remedy
 
 
 def test_the_window_bites_when_its_lowest_voltage_is_that_of_noon(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -165,5 +165,5 @@ def test_a_pump_that_draws_the_water_below_its_intake_fails_though_the_run_holds
     for key in ("pumping_level", "submergence"):
         assert found[key].outcome == "fail"
         assert "that the pump would draw" in found[key].compared
-        assert "holds it to 2.00 m3/h" in found[key].mend
+        assert "holds it to 2.00 m3/h" in found[key].remedy
     assert float(found["pumping_level"].value) > 52  # type: ignore[arg-type]
