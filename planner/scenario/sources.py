@@ -14,6 +14,8 @@ from planner.scenario.fields import (
     Auto,
     HourRange,
     Model,
+    NonNegative12,
+    NonNegative24,
     Percent,
     Percent12,
     assumed,
@@ -25,6 +27,7 @@ from planner.scenario.fields import (
 DOBOS = "Dobos 2014, NREL/TP-6A20-62641"
 """Usual losses of an array: the report, of the United States' National Renewable Energy Laboratory, from memory."""
 Month = Annotated[int, Field(ge=1, le=12)]
+_MONTH_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 
 
 class Module(Equipment):
@@ -255,8 +258,40 @@ class Tariff(Model):
 class Outages(Model):
     """Random failures of the grid, drawn anew for each life year."""
 
-    hours_per_day: float = needed("Mean hours without grid per day", "h/day", ge=0, lt=24)
+    hours_per_day: float = needed("Mean hours without grid per day, over the year", "h/day", ge=0, lt=24)
     mean_duration_h: float = needed("Mean duration of one outage", "h", gt=0, le=720)
+    month_weights: NonNegative12 | None = optional(
+        "Hours without grid in each month against each other, such as 1 in wet months and 3 in dry ones; their mean "
+        "stays hours_per_day",
+        absent="alike in every month",
+    )
+    start_weights: NonNegative24 | None = optional(
+        "How often outages begin in each hour of the day from midnight, against each other, such as 4 in the evening "
+        "peak and 1 else",
+        absent="alike in every hour",
+    )
+
+    @model_validator(mode="after")
+    def _some_weight(self) -> Self:
+        for name in ("month_weights", "start_weights"):
+            weights = getattr(self, name)
+            if weights is not None and not any(weights):
+                raise PydanticCustomError("outages", f"{name} must not all be 0")
+        most = max(self.month_hours())
+        if most >= 24:
+            raise PydanticCustomError(
+                "outages",
+                "hours_per_day {given} with these month_weights makes {most} hours without grid a day in one month; "
+                "must be below 24",
+                {"given": self.hours_per_day, "most": round(most, 1)},
+            )
+        return self
+
+    def month_hours(self) -> list[float]:
+        """Mean hours without grid per day in each month [h/day]."""
+        weights = self.month_weights or [1.0] * 12
+        mean = sum(weight * days for weight, days in zip(weights, _MONTH_DAYS, strict=True)) / sum(_MONTH_DAYS)
+        return [self.hours_per_day * weight / mean for weight in weights]
 
 
 class Grid(Equipment):

@@ -18,12 +18,13 @@ from planner.scenario.scenario import SOURCE_ORDER, Scenario
 from planner.scenario.sources import Generator, Grid, Solar
 from planner.study.site import place_of, weather_of
 from planner.supply.array import ArrayPower, ageing, array_power
-from planner.supply.availability import HOURS, generator_availability, grid_availability
+from planner.supply.availability import generator_availability, grid_availability
 from planner.supply.cables import ac_loss_share, dc_loss_share, drop_loss_share, drop_loss_w
 from planner.supply.generator import derated_rating_kw
+from planner.supply.outages import HOURS, TooManyOutages
 from planner.supply.run import HOUR, MONTH, FuelUse, Option
 from planner.supply.series import Sun, TopUpSource
-from planner.water.demand import hourly_demand_m3
+from planner.water.demand import hourly_demand_m3, users_share
 from planner.water.duty import CannotDraw, CannotLift, CannotStart, FlowTable, flow_table
 from planner.water.pump import ImplausiblePump
 
@@ -166,6 +167,7 @@ def option_of(
         sources=design.sources,
         pump=design.pump,
         draw_m3=ground.draw_m3,
+        users_share=users_share(own.demand, ground.draw_m3),
         sun=sun,
         grid=design.grid,
         generator=design.generator,
@@ -271,8 +273,12 @@ def _check_bands(own: Scenario, base: Scenario) -> None:
 
 def _grid_source(scenario: Scenario, grid: Grid) -> TopUpSource:
     years = scenario.finance.life_years
+    try:
+        available = grid_availability(grid, years, scenario.seed)
+    except TooManyOutages as error:
+        raise InputError("", [Problem("sources.grid.outages.start_weights", str(error))]) from error
     return TopUpSource(
-        available=grid_availability(grid, years, scenario.seed),
+        available=available,
         power_w=np.full((1, years), grid.power_limit_w or UNLIMITED_W),
         efficiency=_ac_efficiency(scenario, grid),
         blending=scenario.controller.mode == "blending",

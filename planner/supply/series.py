@@ -96,6 +96,8 @@ def sun_series(sun: Sun | None, pump: FlowTable, month: NDArray[np.int64], years
     weather = np.tile(sun.weather_of_year, len(sun.strings))
     offered_w = sun.string_w[:, weather] * scale
     if sun.cable_loss_per_w:
+        # a cable passes on at most a quarter of 1 / loss; the controller does not draw more than gives it that
+        offered_w = np.minimum(offered_w, 0.5 / sun.cable_loss_per_w)
         offered_w *= 1 - sun.cable_loss_per_w * offered_w
     motor_w = offered_w * sun.efficiency
     year = np.tile(np.arange(years), len(sun.strings))

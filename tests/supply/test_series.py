@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -92,3 +94,12 @@ def test_nothing_to_add_where_the_sun_already_gives_all(pump: FlowTable) -> None
     extra = extra_series(source(blending=True), series, 0.96, pump, MONTH)
     for name in ("extra_m3", "hours_per_m3", "kwh_per_m3", "sun_kwh_per_m3"):
         assert getattr(extra, name).max() == 0
+
+
+def test_a_cable_that_is_far_too_long_leaves_energy_but_never_less_than_none(pump: FlowTable) -> None:
+    # It loses 1e-3 of the power per watt: at most 250 W arrive, at 500 W, however much more the array could give.
+    for watts, arrives_kwh in ((100.0, 0.09), (500.0, 0.25), (900.0, 0.25), (5000.0, 0.25)):
+        far = replace(sun(watts), cable_loss_per_w=1e-3)
+        series = sun_series(far, pump, MONTH, 1)
+        assert series.offered_kwh[0, 0] == pytest.approx(arrives_kwh)
+        assert (series.offered_kwh - series.used_kwh).min() >= 0

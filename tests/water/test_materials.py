@@ -69,7 +69,7 @@ def test_one_entry_is_enough_for_warm_water_and_the_checks() -> None:
     assert pressures(site_hot).allowed_bar[1] == pytest.approx(5.6)
     verdict = checked(site(hot))["pressure_at_shut_off"]
     assert verdict.limit == pytest.approx(5.6)
-    assert "basalt PN25 63 (PN 25)" in verdict.mend
+    assert "basalt PN25 63 (PN 25)" in verdict.remedy
     assert "an invented standard" in verdict.source
     surge = checked(site(hot))["surge"]
     assert f"wave {wave_speed_of(pipe_of('basalt PN8 63'), 50):.0f} m/s" in surge.compared or surge.outcome == "pass"
@@ -80,7 +80,7 @@ def test_pvc_loses_its_class_in_warm_water_and_another_material_is_named() -> No
     assert allowed_bar(pipe_of("PVC-U PN16 63"), 38) == pytest.approx(16 * 0.749)
     hot = {"borehole.water_temperature_c": 48, "pipeline.segments.1.pipe": "PVC-U PN16 63"}
     assert pressures(basis(site(hot))).allowed_bar[1] == 0
-    assert "steel pipe, as PVC-U has no class in water this hot" in checked(site(hot))["pressure_at_duty"].mend
+    assert "steel pipe, as PVC-U has no class in water this hot" in checked(site(hot))["pressure_at_duty"].remedy
     assert material_for(48) is materials.STEEL
 
 

@@ -30,7 +30,7 @@ GLOSSARY = (
 
 LIMITS = (
     "Hours, not minutes: within an hour the water balance is resolved, but a passing cloud is not seen.",
-    "Each life year starts by itself with a half-full tank; the tank's level is not carried over New Year.",
+    "Each life year starts with what the year before leaves in the tank; the first starts as full as it ends.",
     "A single weather file repeats every year; only monthly means give years that differ.",
     "From a nameplate alone, the power at part load is an assumption; points of the datasheet are better.",
     "The works age evenly, by the yearly declines of the inputs; a borehole is never cleaned.",

@@ -274,7 +274,7 @@ class HourStage:
             has_switch = choice.levels is not None
             sources, tank = choice.design.sources, np.array([choice.tank_m3])
             sizes.append(Sizes(sources, choice.strings, tank, np.array([start]), np.array([stop]), has_switch))
-        quantities = [quantities_of(o, c.design.scenario) for o, c in zip(outcomes, choices, strict=True)]
+        quantities = [quantities_of(outcome) for outcome in outcomes]
         return Row(raw, outcomes, quantities, sizes)
 
     def _held(self, case: Array) -> list[tuple[int, float]]:
@@ -334,7 +334,7 @@ def _run_together(rows: Sequence[_Prepared]) -> list[Row | str]:
     done: list[Row | str] = []
     for number, row in enumerate(rows):
         own = [_without_strings(outcome) for outcome in outcomes[number * width : (number + 1) * width]]
-        quantities = [quantities_of(o, design.scenario) for o, design in zip(own, row.designs, strict=True)]
+        quantities = [quantities_of(outcome) for outcome in own]
         done.append(Row(row.raw, own, quantities, row.sizes))
     return done
 

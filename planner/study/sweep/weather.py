@@ -61,7 +61,7 @@ class WeatherSpread:
 
 
 def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], asked: WeatherSweep) -> WeatherSpread:
-    """Run the designs of the base case through many weather years, each beginning with the tank half full.
+    """Run the designs of the base case through many weather years, each from what the one before leaves.
 
     Parameters
     ----------
@@ -101,7 +101,7 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], a
         aged = _aged(designs_of(replace(ground, scenario=alone))[0], asked.life_year, life)
         option = option_of(aged, ground, [design.strings], [design.tank_m3], [design.levels[0]], [design.levels[1]])
         outcome = run_options([option], bands=ground.bands, band_count=ground.band_count)[0].at(0, 0)
-        found.append((quantities_of(outcome, aged.scenario), outcome))
+        found.append((quantities_of(outcome), outcome))
     share = np.array([o.delivered_m3.sum(axis=-1) / o.demand_m3.sum(axis=-1) for _, o in found])
     return WeatherSpread(
         options=tuple(design.name for design in pinned),
