@@ -12,11 +12,12 @@ from planner.water.duty import FlowTable
 
 HOURS = 8760
 PUMP = FlowTable(
-    power_w=np.tile([400.0, 800.0, 2000.0], (12, 1)),
-    flow_m3h=np.tile([0.0, 1.6, 4.0], (12, 1)),
-    start_power_w=np.full(12, 400.0),
-    full_power_w=np.full(12, 2000.0),
-    full_flow_m3h=np.full(12, 4.0),
+    power_w=np.tile([400.0, 800.0, 2000.0], (1, 12, 1)),
+    flow_m3h=np.tile([0.0, 1.6, 4.0], (1, 12, 1)),
+    torque=np.tile([0.2, 0.4, 1.0], (1, 12, 1)),
+    start_power_w=np.full((1, 12), 400.0),
+    full_power_w=np.full((1, 12), 2000.0),
+    full_flow_m3h=np.full((1, 12), 4.0),
     limited_by=("rated speed",) * 12,
 )
 FUEL = FuelUse(rating_kw=5.0, idle_l_per_h_per_kw=0.08, marginal_l_per_kwh=0.25, minimum_run_h=0.0)
@@ -25,7 +26,7 @@ FUEL = FuelUse(rating_kw=5.0, idle_l_per_h_per_kw=0.08, marginal_l_per_kwh=0.25,
 def sun_of(watts: np.ndarray | float, years: int) -> Sun:
     """One string that gives these watts, (hours,) or (hours, years)."""
     string_w = np.broadcast_to(np.reshape(watts, (-1, 1)) if np.ndim(watts) < 2 else watts, (HOURS, years))
-    return Sun(np.array(string_w), np.arange(years), np.ones(years), (1,), 1.0, 1e12)
+    return Sun(np.array(string_w), np.arange(years), np.ones(years), (1,), 1.0)
 
 
 def source_of(available: np.ndarray | float, years: int) -> TopUpSource:
