@@ -12,9 +12,10 @@ import typer
 
 from planner import __version__
 from planner.commands.check import check
+from planner.commands.ending import say_fault, say_wrong
 from planner.commands.form import form
 from planner.commands.new import new
-from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT
+from planner.commands.options import DONE
 from planner.commands.run import run
 from planner.commands.size import size
 from planner.commands.sweep import sweep
@@ -44,20 +45,13 @@ def _guarded(command: Callable[P, int | None]) -> Callable[P, None]:
         try:
             code = command(*args, **kwargs)
         except InputError as error:
-            for line in error.lines():
-                typer.echo(line, err=True)
-            raise typer.Exit(WRONG_INPUT) from error
+            raise typer.Exit(say_wrong(error)) from error
         except (typer.Exit, typer.Abort, KeyboardInterrupt, BrokenPipeError):
             raise
         except Exception as error:
             if kwargs.get("verbose"):
                 raise
-            typer.echo(
-                f"planner failed and should not have: {type(error).__name__}: {error}\n"
-                "Please report it with the scenario; --verbose shows where.",
-                err=True,
-            )
-            raise typer.Exit(OUR_FAULT) from error
+            raise typer.Exit(say_fault(error)) from error
         if code:
             raise typer.Exit(code)
 

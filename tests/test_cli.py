@@ -77,7 +77,7 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
     assert planner("run", quick, "--outputs", tmp_path, "--quiet")[0] == 0
     data = json.loads((tmp_path / "quick.json").read_text(encoding="utf-8"))
     assert data["planner_version"] == __version__
-    assert data["schema"] == 1
+    assert data["schema"] == 2
     assert data["currency"] == "USD"
     assert data["scenario"] == "Hill school and clinic (invented)"
     assert "days: Bendt, Collares-Pereira and Rabl 1981; brightest day" in data["weather"]["source"]
@@ -266,7 +266,7 @@ def test_check_names_what_fails_and_strict_ends_with_one(tmp_path: Path) -> None
     code, out, _ = planner("check", file)
     assert code == 0
     assert "✗ fail" in out
-    assert "Mend:" in out
+    assert "Remedy:" in out
     assert "look for look for" not in out.lower()
     assert planner("check", file, "--strict")[0] == 1
     assert planner("check", Path("scenarios/dairy-farm.toml"), "--strict")[0] == 0

@@ -1,12 +1,11 @@
-"""AC side: voltage, phases and frequency of grid and generator, and whether the generating set is large enough."""
+"""AC side: voltage, phases and frequency of grid and generator, and the grid's connection."""
 
 from __future__ import annotations
 
 from math import ceil
 
-import numpy as np
-
 from planner.checks.basis import Basis
+from planner.checks.connection import Connection, connection_of
 from planner.checks.verdict import (
     PLATE,
     PRACTICE,
@@ -19,47 +18,30 @@ from planner.checks.verdict import (
     highest,
     lowest,
     missing,
-    reserve,
-    room,
 )
+from planner.scenario.cables import STANDARD_SECTIONS_MM2
 from planner.scenario.sources import Generator, Grid
 from planner.supply.cables import current_of_power_a, drop_share
-from planner.supply.generator import derated_rating_kw
 
 TOPIC = "AC side"
 
 GENERATOR_TOLERANCE_PERCENT = 5.0
-"""Swing of a generating set's voltage: ISO 8528-5, from memory."""
+"""Variation of a generating set's voltage: ISO 8528-5, from memory."""
 FREQUENCY_USUAL_PERCENT = 2.0
 FREQUENCY_WIDE_PERCENT = (5.0, 3.0)
 """Zones A and B of IEC 60034-1: 2 % either way for good; 5 % below and 3 % above for a while."""
-SOFT_LEAST, SOFT_GOOD = 1.25, 1.5
-"""Rating over running need for a motor on a drive: common practice, no source."""
-DIRECT_MOTOR_KW = (0.37, 0.75, 1.12, 1.49, 2.24, 3.73, 5.59, 7.46, 11.2, 14.9, 22.4, 29.8, 37.3, 44.7)
-DIRECT_EXTERNAL_KW = (2.0, 4.0, 5.0, 7.5, 10, 15, 20, 30, 40, 60, 100, 100, 150, 175)
-DIRECT_INTERNAL_KW = (1.5, 2.5, 3.0, 4.0, 5, 7.5, 10, 15, 20, 25, 40, 50, 60, 75)
-"""Generating set by motor started direct on line, externally and internally regulated: table of a motor handbook."""
-LIGHT_LOAD, HEAVY_LOAD = 0.30, 0.70
-"""Least load: NFPA 110 practice; mean load of a prime-power set: ISO 8528-1."""
+LICENSED = "by a licensed electrician"
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
-    """Judge the AC side; nothing without grid and generator."""
+    """Judge what grid and generator supply; nothing without them."""
     grid, generator = basis.scenario.sources.grid, basis.scenario.sources.generator
     found = []
-    if grid is not None:
-        found += [_voltage(basis, "grid", grid), _phases(basis, "grid", grid), _frequency(basis, "grid", grid)]
-        if grid.power_limit_w is not None:
-            found.append(_connection(basis, grid.power_limit_w))
-    if generator is not None:
-        found += [
-            _voltage(basis, "generator", generator),
-            _phases(basis, "generator", generator),
-            _frequency(basis, "generator", generator),
-            _running(basis, generator),
-            _starting(basis, generator),
-            _loading(basis, generator),
-        ]
+    for name, source in (("grid", grid), ("generator", generator)):
+        if source is not None:
+            found += [_voltage(basis, name, source), _phases(basis, name, source), _frequency(basis, name, source)]
+    if grid is not None and grid.power_limit_w is not None:
+        found.append(_connection_power(basis, grid, grid.power_limit_w))
     return found
 
 
@@ -68,27 +50,27 @@ def ac_need_w(basis: Basis) -> float:
     return basis.motor_input_w / (basis.scenario.controller.ac_efficiency_percent / 100)
 
 
-def cable_drop_share(basis: Basis, source: Grid | Generator) -> float | None:
+def cable_drop_share(basis: Basis, connection: Connection, section_mm2: float | None = None) -> float | None:
     """Share of the voltage lost in the AC cable at the rated power; None where cable or voltage were not given."""
     cables = basis.scenario.cables
-    if cables is None or cables.ac is None or source.voltage_v is None:
+    if cables is None or cables.ac is None or connection.voltage_v is None:
         return None
-    supply = "3-phase" if source.phases == 3 else "1-phase"
-    current = current_of_power_a(ac_need_w(basis), source.voltage_v, supply, cables.ac.power_factor)
-    return drop_share(cables.ac, supply, current, source.voltage_v)
+    current = current_of_power_a(ac_need_w(basis), connection.voltage_v, connection.supply, cables.ac.power_factor)
+    return drop_share(cables.ac, connection.supply, current, connection.voltage_v, section_mm2)
 
 
 def _voltage(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
-    plate = basis.scenario.pump.plate
-    swing = source.voltage_tolerance_percent if isinstance(source, Grid) else GENERATOR_TOLERANCE_PERCENT
+    plate, connection = basis.scenario.pump.plate, connection_of(source, basis.scenario.pump.plate)
+    varies = source.voltage_tolerance_percent if isinstance(source, Grid) else GENERATOR_TOLERANCE_PERCENT
     compared = f"Voltage of the {name} at the controller"
     why = "With too little voltage the motor draws more current and stops; with too much its insulation suffers."
-    source_words = f"{PLATE}; swing of {figure(swing)} %: " + (
+    source_words = f"{PLATE}; variation of {figure(varies)} %: " + (
         SITE_DATA if isinstance(source, Grid) else "ISO 8528-5, from memory"
     )
-    if source.voltage_v is None or plate.ac_voltage_min_v is None or plate.ac_voltage_max_v is None:
-        asked = [f"the voltage of the {name}"] if source.voltage_v is None else []
-        if plate.ac_voltage_min_v is None or plate.ac_voltage_max_v is None:
+    volts, least_v, most_v = connection.voltage_v, plate.ac_voltage_min_v, plate.ac_voltage_max_v
+    if volts is None or least_v is None or most_v is None:
+        asked = [f"the voltage of the {name}"] if volts is None else []
+        if least_v is None or most_v is None:
             asked.append("'AC' or '~' with volts on the plate of pump or controller")
         return missing(
             TOPIC,
@@ -97,40 +79,60 @@ def _voltage(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
             f"look for {' and '.join(asked)}",
             why=why,
             source=source_words,
-            value=source.voltage_v,
+            value=volts,
             unit="V",
         )
-    drop = cable_drop_share(basis, source)
-    low = source.voltage_v * (1 - swing / 100) * (1 - (drop or 0.0))
-    high = source.voltage_v * (1 + swing / 100)
+    drop = cable_drop_share(basis, connection)
+    least_at_source_v, high = volts * (1 - varies / 100), volts * (1 + varies / 100)
+    low = least_at_source_v * (1 - (drop or 0.0))
     lost = "drop in the cable not given and not counted" if drop is None else f"{100 * drop:.1f} % in the cable"
+    taken = f", {connection.words}" if connection.words else ""
     compared = (
-        f"{compared}, {low:.0f} to {high:.0f} V ({source.voltage_v:g} V, swing {figure(swing)} %, {lost}), against "
-        f"{plate.ac_voltage_min_v:g} to {plate.ac_voltage_max_v:g} V"
+        f"{compared}, {low:.0f} to {high:.0f} V ({volts:.4g} V{taken}, variation {figure(varies)} %, {lost}), against "
+        f"{least_v:g} to {most_v:g} V"
     )
-    if plate.ac_voltage_min_v - low > high - plate.ac_voltage_max_v:
+    if least_v - low > high - most_v:
+        remedy = f"a voltage stabiliser or a transformer, chosen and fitted {LICENSED}, or a pump for less voltage"
+        section = None
+        if drop is not None and at_least(least_at_source_v, least_v):
+            section = _section_that_suffices(basis, connection, least_at_source_v, least_v)
+            thick = f"a section of {section:g} mm2 in the AC cable" if section else "a shorter AC cable"
+            remedy = f"{thick} (not covered: earth-fault loop, short circuit and the protective device); or {remedy}"
         return lowest(
             TOPIC,
             f"{name}_voltage",
             compared,
             low,
-            plate.ac_voltage_min_v,
+            least_v,
             "V",
             why=why,
-            mend="a thicker cable, a voltage regulator, or a pump that takes less voltage",
+            remedy=remedy,
             source=source_words,
+            changes={"cables.ac.section_mm2": section, "cables.ac.ampacity_a": None} if section else {},
         )
     return highest(
         TOPIC,
         f"{name}_voltage",
         compared,
         high,
-        plate.ac_voltage_max_v,
+        most_v,
         "V",
         why=why,
-        mend="a voltage regulator or transformer, or a pump that takes more voltage",
+        remedy=f"a voltage stabiliser or a transformer, chosen and fitted {LICENSED}, or a pump for more voltage",
         source=source_words,
     )
+
+
+def _section_that_suffices(basis: Basis, connection: Connection, at_source_v: float, least_v: float) -> float | None:
+    """Smallest standard section thicker than the given one with which the voltage arrives, or None."""
+    cables = basis.scenario.cables
+    assert cables is not None
+    assert cables.ac is not None
+    for section in STANDARD_SECTIONS_MM2:
+        drop = cable_drop_share(basis, connection, section)
+        if section > cables.ac.section_mm2 and drop is not None and at_least(at_source_v * (1 - drop), least_v):
+            return section
+    return None
 
 
 def _phases(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
@@ -151,19 +153,19 @@ def _phases(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
             limit=wanted,
             unit="phases",
         )
-    good = given == wanted
+    outcome: Outcome = "pass" if given == wanted else "caution" if given == 3 else "fail"
+    remedy = ""
+    if outcome == "caution":
+        why = "A pump of one phase loads one phase of three, so that it can draw a third of the power."
+        how = connection_of(source, basis.scenario.pump.plate).words
+        allowed = (
+            "voltage and utility allow it" if name == "grid" else "voltage and the maker of the generator allow it"
+        )
+        remedy = f"connect {how}, if {allowed}, {LICENSED}"
+    elif outcome == "fail":
+        remedy = f"a {name} of three phases, or a drive that takes {given} and gives three, {LICENSED}"
     return Verdict(
-        TOPIC,
-        f"{name}_phases",
-        compared,
-        "pass" if good else "fail",
-        given,
-        wanted,
-        "phases",
-        "",
-        why,
-        "" if good else f"a {name} of {wanted} phase(s), or a drive made for {given}",
-        PLATE,
+        TOPIC, f"{name}_phases", compared, outcome, given, wanted, "phases", "", why, remedy, f"{PLATE}; {PRACTICE}"
     )
 
 
@@ -207,104 +209,20 @@ def _frequency(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
     )
 
 
-def _connection(basis: Basis, limit_w: float) -> Verdict:
+def _connection_power(basis: Basis, grid: Grid, limit_w: float) -> Verdict:
+    share = connection_of(grid, basis.scenario.pump.plate).power_share
+    needed = ceil(ac_need_w(basis) / share / 100 - 1e-9) * 100
     return lowest(
         TOPIC,
         "grid_power",
-        "Power that the grid's connection gives, against what the controller takes with the motor at rated power",
-        limit_w,
+        "Power that the grid's connection gives"
+        + (" on one of its phases" if share < 1 else "")
+        + ", against what the controller takes with the motor at rated power",
+        limit_w * share,
         ac_need_w(basis),
         "W",
         why="A connection too small trips as soon as the pump runs at full speed.",
-        mend=f"a connection of at least {ceil(ac_need_w(basis) / 100) * 100} W",
+        remedy=f"a connection of at least {needed} W, if the utility grants it; its cable and protection then too",
         source=SITE_DATA,
-    )
-
-
-def site_rating_kw(basis: Basis, generator: Generator) -> float:
-    """Rating of the set left at the site's altitude on the hottest day [kW]."""
-    return float(derated_rating_kw(generator, basis.place.altitude_m, basis.hottest_c))
-
-
-def _derating(basis: Basis, generator: Generator) -> str:
-    left = 100 * site_rating_kw(basis, generator) / generator.rating_kw
-    where = f"{basis.place.altitude_m:.0f} m and {basis.hottest_c:.0f} deg C"
-    return f"{generator.rating_kw:g} kW, of which {left:.0f} % are left at {where}"
-
-
-def _larger(basis: Basis, generator: Generator) -> str:
-    """Name the set that runs, starts and is well loaded."""
-    need_kw = max(starting_need_kw(basis)[1], ac_need_w(basis) / 1000 / HEAVY_LOAD)
-    rating = need_kw * generator.rating_kw / max(site_rating_kw(basis, generator), 1e-9)
-    return f"a set rated at {ceil(2 * rating) / 2:g} kW or a little more"
-
-
-def starting_need_kw(basis: Basis) -> tuple[float, float]:
-    """Rating needed to start the motor, the least and the good one [kW]."""
-    need_kw = ac_need_w(basis) / 1000
-    if basis.scenario.controller.starting == "soft":
-        return SOFT_LEAST * need_kw, SOFT_GOOD * need_kw
-    shaft_kw = basis.motor_input_w / 1000 * basis.scenario.pump.motor_efficiency_percent / 100
-    least, good = (
-        float(np.interp(shaft_kw, DIRECT_MOTOR_KW, sets)) * max(1.0, shaft_kw / DIRECT_MOTOR_KW[-1])
-        for sets in (DIRECT_INTERNAL_KW, DIRECT_EXTERNAL_KW)
-    )
-    return least, good
-
-
-def _running(basis: Basis, generator: Generator) -> Verdict:
-    return lowest(
-        TOPIC,
-        "generator_running",
-        f"Generating set ({_derating(basis, generator)}), against what the controller takes at the rated power",
-        site_rating_kw(basis, generator),
-        ac_need_w(basis) / 1000,
-        "kW",
-        why="An overloaded set slows down, stalls and burns its winding.",
-        mend=_larger(basis, generator),
-        source="rating by the user, derating as entered",
-    )
-
-
-def _starting(basis: Basis, generator: Generator) -> Verdict:
-    least, good = starting_need_kw(basis)
-    value = site_rating_kw(basis, generator)
-    outcome: Outcome = "pass" if at_least(value, good) else "caution" if at_least(value, least) else "fail"
-    if basis.scenario.controller.starting == "soft":
-        how, source = "softly by a drive, 1.5 times the running need (1.25 at least)", PRACTICE
-    else:
-        how = f"direct on line, externally regulated (internally regulated {figure(least)} kW)"
-        source = "table of a motor handbook: voltage dip of 35 %"
-    return Verdict(
-        TOPIC,
-        "generator_starting",
-        f"Generating set as derated, against what starts the motor {how}",
-        outcome,
-        value,
-        good,
-        "kW",
-        reserve(value, good, "kW"),
-        "A set that cannot start the motor lets its voltage collapse; the motor hums and heats.",
-        "" if outcome == "pass" else _larger(basis, generator),
-        source,
-    )
-
-
-def _loading(basis: Basis, generator: Generator) -> Verdict:
-    share = ac_need_w(basis) / 1000 / max(site_rating_kw(basis, generator), 1e-9)
-    light = share < (LIGHT_LOAD + HEAVY_LOAD) / 2
-    good = at_least(share, LIGHT_LOAD) and at_most(share, HEAVY_LOAD)
-    value, low, high = 100 * share, 100 * LIGHT_LOAD, 100 * HEAVY_LOAD
-    return Verdict(
-        TOPIC,
-        "generator_loading",
-        "Load of the set with the motor at rated power, against 30 to 70 % of its rating as derated",
-        "pass" if good else "caution",
-        value,
-        low if light else high,
-        "%",
-        reserve(value, low, "%") if light else room(value, high, "%"),
-        "An idling diesel fouls itself; one that is loaded above its prime rating for hours wears out early.",
-        "" if good else ("a smaller set, or other loads beside the pump" if light else _larger(basis, generator)),
-        "30 %: NFPA 110 practice; 70 % mean load of prime power: ISO 8528-1",
+        changes={"sources.grid.power_limit_w": float(needed)},
     )

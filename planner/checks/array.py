@@ -1,4 +1,4 @@
-"""Array and controller: string voltages in the cold and in the heat, current, power and the window."""
+"""Array and controller: string voltages in the cold and in the heat, and the controller's window."""
 
 from __future__ import annotations
 
@@ -9,32 +9,23 @@ from pvlib.pvarray import batzelis
 from pvlib.temperature import faiman
 
 from planner.checks.basis import Basis
-from planner.checks.verdict import (
-    PRACTICE,
-    Outcome,
-    Verdict,
-    at_least,
-    at_most,
-    figure,
-    highest,
-    lowest,
-    missing,
-    reserve,
-    room,
-)
+from planner.checks.verdict import PRACTICE, Outcome, Remedy, Verdict, at_most, figure, highest, lowest, missing, room
 from planner.scenario.sources import Module, Solar
-from planner.supply.cables import PV_CURRENT_FACTOR
 
 TOPIC = "Array and controller"
 CONTROLLER = "the controller's datasheet"
 NOON_W_M2 = 1000.0
 NOON_WIND_M_S = 1.0
-POWER_RATIO = (1.2, 2.0)
 WINDOW_HOURS = 200.0
+WINDOW_LOSS = 0.10
+"""Share of the array's energy that the controller's window may lose before the design fails: common practice."""
+LOOK_FOR_LIMIT = "look for 'max. input voltage', 'max. DC' or 'Voc max.' on the controller's plate"
+NO_ADDING = "no module may be added in series until the largest DC voltage of the controller is known"
+NONE_FITS = "no number of modules in series fits: another controller or another module"
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
-    """Judge array and controller; nothing without an array."""
+    """Judge the voltages of the array; nothing without an array."""
     solar = basis.scenario.sources.solar
     if solar is None:
         return []
@@ -44,9 +35,7 @@ def verdicts(basis: Basis) -> list[Verdict]:
         _hot_noon(basis, solar),
         _cold_working(basis, solar),
         _series(basis, solar),
-        _current(basis, solar),
-        _ratio(basis, solar),
-        _window(basis),
+        _window(basis, solar),
     ]
 
 
@@ -89,6 +78,11 @@ def operating_voltages(basis: Basis) -> tuple[float, float]:
     )
 
 
+def cold_string_v(basis: Basis, solar: Solar) -> float:
+    """Open-circuit voltage of a string on the coldest morning [V]."""
+    return solar.modules_in_series * open_circuit_v(solar.module, basis.coldest_c)
+
+
 def window_v(basis: Basis) -> tuple[float | None, float | None, float | None]:
     """Lowest and highest working voltage and the voltage that destroys [V]; None where not given.
 
@@ -102,80 +96,104 @@ def window_v(basis: Basis) -> tuple[float | None, float | None, float | None]:
 
 
 def series_that_fit(basis: Basis, solar: Solar) -> tuple[int | None, int | None]:
-    """Fewest and most modules in series that the voltages allow; None where a voltage was not given."""
-    low, _, limit = window_v(basis)
-    if limit is not None and solar.module.system_voltage_v is not None:
-        limit = min(limit, solar.module.system_voltage_v)
-    cold = open_circuit_v(solar.module, basis.coldest_c)
+    """Fewest and most modules in series that the voltages allow; None where a voltage was not given.
+
+    The most is by the least of what electronics, module and cable bear. Where what destroys the electronics is not
+    known, its highest working voltage stands for it; where that is not known either, no number is safe to name.
+    """
+    low, high, limit = window_v(basis)
+    electronics = high if limit is None else limit
+    cables = basis.scenario.cables
+    cable = None if cables is None or cables.dc is None else cables.dc.voltage_class_v
     hot = operating_v(solar.module, hot_cell_c(basis.hottest_c))
     fewest = None if low is None else ceil(low / hot - 1e-9)
-    return fewest, None if limit is None else floor(limit / cold + 1e-9)
+    if electronics is None:
+        return fewest, None
+    known = [volts for volts in (electronics, solar.module.system_voltage_v, cable) if volts is not None]
+    return fewest, floor(min(known) / open_circuit_v(solar.module, basis.coldest_c) + 1e-9)
 
 
-def _modules(count: int) -> str:
+def modules_words(count: int) -> str:
+    """Write a number of modules in words."""
     words = {1: "one module", 2: "two modules", 3: "three modules"}
     return words.get(count, f"{count} modules")
 
 
-def _fewer(basis: Basis, solar: Solar) -> str:
+def series_remedy(basis: Basis, solar: Solar, *, at_least: int = 1, at_most: int | None = None) -> Remedy:
+    """Find the nearest number of modules in series that every known voltage allows, within further bounds.
+
+    Parameters
+    ----------
+    basis, solar
+        The site and its array.
+    at_least, at_most : int
+        Bounds that the check itself sets; without an upper one the voltages alone bound it.
+
+    Returns
+    -------
+    (str, dict)
+        The remedy in words, and as changes of the scenario.
+    """
+    count = solar.modules_in_series
     fewest, most = series_that_fit(basis, solar)
-    if most is None or most < 1 or (fewest is not None and fewest > most):
-        return "no number of modules in series fits: another controller or another module"
-    return f"{_modules(solar.modules_in_series - most)} less in series"
+    low = max(fewest or 1, at_least, 1)
+    if most is None and (low > count or at_most is None):
+        return (NO_ADDING if low > count else "another controller or another module"), {}
+    high = min(bound for bound in (most, at_most) if bound is not None)
+    if low > high:
+        return NONE_FITS, {}
+    target = min(max(count, low), high)
+    if target == count:
+        return "another controller or another module", {}
+    words = f"{modules_words(abs(target - count))} {'more' if target > count else 'less'} in series"
+    return words, {"sources.solar.modules_in_series": target}
 
 
 def _open_circuit(basis: Basis, solar: Solar) -> Verdict:
     _, high, limit = window_v(basis)
-    value = solar.modules_in_series * open_circuit_v(solar.module, basis.coldest_c)
+    value = cold_string_v(basis, solar)
     compared = (
         f"Open-circuit voltage of {solar.modules_in_series} modules on the coldest morning ({basis.coldest_words})"
     )
     why = (
         "Before the motor starts, the cold string stands at this voltage; above the limit it destroys the electronics."
     )
-    if limit is None:
-        known = "" if high is None else f"; the highest working voltage is {high:g} V"
-        return missing(
+    source = f"{CONTROLLER} or the plate; the voltage in the cold by IEC 62548"
+    key, against = "string_open_circuit_voltage", f"{compared}, against what controller or pump bear"
+    words, changes = series_remedy(basis, solar)
+    if limit is not None:
+        return highest(TOPIC, key, against, value, limit, "V", why=why, remedy=words, source=source, changes=changes)
+    if high is not None and not at_most(value, high):
+        return highest(
             TOPIC,
-            "string_open_circuit_voltage",
-            f"{compared}, against what controller or pump bear{known}",
-            "look for 'max. input voltage', 'max. DC' or 'Voc max.' on the controller's plate",
+            key,
+            f"{compared}, against the highest working voltage, as what the controller bears was not given",
+            value,
+            high,
+            "V",
             why=why,
-            source=CONTROLLER,
-            value=value,
-            unit="V",
+            remedy=f"{LOOK_FOR_LIMIT}; until it is known, {words}",
+            source=source,
+            beyond="caution",
+            changes=changes,
         )
-    return highest(
-        TOPIC,
-        "string_open_circuit_voltage",
-        f"{compared}, against what controller or pump bear",
-        value,
-        limit,
-        "V",
-        why=why,
-        mend=_fewer(basis, solar),
-        source=f"{CONTROLLER} or the plate; the voltage in the cold by IEC 62548",
-    )
+    known = "" if high is None else f"; the highest working voltage is {high:g} V"
+    look_for = f"{LOOK_FOR_LIMIT}; {NO_ADDING}"
+    return missing(TOPIC, key, f"{against}{known}", look_for, why=why, source=source, value=value, unit="V")
 
 
 def _system_voltage(basis: Basis, solar: Solar) -> Verdict:
-    value = solar.modules_in_series * open_circuit_v(solar.module, basis.coldest_c)
+    value = cold_string_v(basis, solar)
     compared = "Open-circuit voltage of a string in the cold, against the module's system voltage"
     why = "Above it the module's own insulation may fail, and touch the frame with the array's voltage."
     source = "the module's datasheet; IEC 62548"
-    if solar.module.system_voltage_v is None:
-        return missing(
-            TOPIC,
-            "module_system_voltage",
-            compared,
-            "look for 'max. system voltage' on the module's back",
-            why=why,
-            source=source,
-            value=value,
-            unit="V",
-        )
     limit = solar.module.system_voltage_v
+    if limit is None:
+        look_for = "look for 'max. system voltage' on the module's back"
+        key = "module_system_voltage"
+        return missing(TOPIC, key, compared, look_for, why=why, source=source, value=value, unit="V")
     most = floor(limit / (value / solar.modules_in_series) + 1e-9)
+    words, changes = series_remedy(basis, solar, at_most=most)
     return highest(
         TOPIC,
         "module_system_voltage",
@@ -184,8 +202,9 @@ def _system_voltage(basis: Basis, solar: Solar) -> Verdict:
         limit,
         "V",
         why=why,
-        mend=f"{_modules(solar.modules_in_series - most)} less in series",
+        remedy=words,
         source=source,
+        changes=changes,
     )
 
 
@@ -193,60 +212,35 @@ def _hot_noon(basis: Basis, solar: Solar) -> Verdict:
     low, hot = window_v(basis)[0], operating_voltages(basis)[0]
     compared = f"Working voltage of a string at the hottest noon ({basis.hottest_c:.1f} deg C in the shade)"
     why = "Below the controller's lowest voltage the pump loses power just when the sun is best, or stops."
+    key, against = "string_voltage_hot", f"{compared}, against the controller's lowest"
     if low is None:
-        return missing(
-            TOPIC,
-            "string_voltage_hot",
-            f"{compared}, against the controller's lowest",
-            "look for the range of DC or MPP voltage in the controller's datasheet",
-            why=why,
-            source=CONTROLLER,
-            value=hot,
-            unit="V",
-        )
-    fewest, most = series_that_fit(basis, solar)
-    more = max((fewest or 0) - solar.modules_in_series, 1)
-    fits = most is None or fewest is None or fewest <= most
-    return lowest(
-        TOPIC,
-        "string_voltage_hot",
-        f"{compared}, against the controller's lowest",
-        hot,
-        low,
-        "V",
-        why=why,
-        mend=f"{_modules(more)} more in series" if fits else "another controller or module: no number in series fits",
-        source=CONTROLLER,
-    )
+        look_for = "look for the range of DC or MPP voltage in the controller's datasheet"
+        return missing(TOPIC, key, against, look_for, why=why, source=CONTROLLER, value=hot, unit="V")
+    words, changes = series_remedy(basis, solar)
+    return lowest(TOPIC, key, against, hot, low, "V", why=why, remedy=words, source=CONTROLLER, changes=changes)
 
 
 def _cold_working(basis: Basis, solar: Solar) -> Verdict:
     high, cold = window_v(basis)[1], operating_voltages(basis)[1]
     compared = f"Working voltage of a string on the coldest morning ({basis.coldest_c:.1f} deg C)"
     why = "Above the controller's highest working voltage the array is held off its best point or cut off."
+    key, against = "string_voltage_cold", f"{compared}, against the controller's highest"
     if high is None:
-        return missing(
-            TOPIC,
-            "string_voltage_cold",
-            f"{compared}, against the controller's highest",
-            "look for the range of DC or MPP voltage in the controller's datasheet",
-            why=why,
-            source=CONTROLLER,
-            value=cold,
-            unit="V",
-        )
-    most = floor(high / (cold / solar.modules_in_series) + 1e-9)
+        look_for = "look for the range of DC or MPP voltage in the controller's datasheet"
+        return missing(TOPIC, key, against, look_for, why=why, source=CONTROLLER, value=cold, unit="V")
+    words, changes = series_remedy(basis, solar, at_most=floor(high / (cold / solar.modules_in_series) + 1e-9))
     return highest(
         TOPIC,
-        "string_voltage_cold",
-        f"{compared}, against the controller's highest",
+        key,
+        against,
         cold,
         high,
         "V",
         why=why,
-        mend=f"{_modules(solar.modules_in_series - most)} less in series",
+        remedy=words,
         source=CONTROLLER,
         beyond="caution",
+        changes=changes,
     )
 
 
@@ -258,7 +252,7 @@ def _series(basis: Basis, solar: Solar) -> Verdict:
     )
     why = "Only these numbers are safe in the cold and still work in the heat."
     span = f"{'?' if fewest is None else fewest} to {'?' if most is None else most}"
-    if fewest is None or most is None:
+    if fewest is None or most is None or window_v(basis)[2] is None:
         return missing(
             TOPIC,
             "modules_in_series",
@@ -272,7 +266,7 @@ def _series(basis: Basis, solar: Solar) -> Verdict:
         )
     good = fewest <= count <= most
     nearest = most if count > most else fewest
-    margin = "" if good else f"{_modules(abs(count - nearest))} {'too many' if count > most else 'too few'}"
+    words, changes = series_remedy(basis, solar)
     return Verdict(
         TOPIC,
         "modules_in_series",
@@ -281,85 +275,48 @@ def _series(basis: Basis, solar: Solar) -> Verdict:
         count,
         span if fewest <= most else "none",
         "modules",
-        margin,
+        "" if good else f"{modules_words(abs(count - nearest))} {'too many' if count > most else 'too few'}",
         why,
-        "" if good else f"{nearest} in series" if fewest <= most else "another controller or another module",
+        "" if good else words,
         f"{CONTROLLER}; IEC 62548",
+        {} if good else changes,
     )
 
 
-def _current(basis: Basis, solar: Solar) -> Verdict:
-    limit, strings = basis.scenario.controller.dc_current_max_a, basis.string_counts[1]
-    value = strings * PV_CURRENT_FACTOR * solar.module.current_sc_a
-    left_open = "" if basis.strings is not None else ", the most that the design may have"
-    compared = f"Current of {strings} string(s){left_open}, 1.25 times the short-circuit current"
-    why = "Bright cloud edges give more than the rated current; inputs and fuses must bear it."
-    source = f"{CONTROLLER}; 1.25 times by IEC 62548"
-    if limit is None:
-        return missing(
-            TOPIC,
-            "array_current",
-            f"{compared}, against the controller's largest",
-            "look for 'max. input current' or 'Isc max.' on the controller's plate",
-            why=why,
-            source=source,
-            value=value,
-            unit="A",
-        )
-    fits = floor(limit / (value / strings) + 1e-9)
-    return highest(
-        TOPIC,
-        "array_current",
-        f"{compared}, against the controller's largest",
-        value,
-        limit,
-        "A",
-        why=why,
-        mend=f"no more than {fits} string(s)" if fits else "another controller, or a module of less current",
-        source=source,
-    )
-
-
-def _ratio(basis: Basis, solar: Solar) -> Verdict:
-    low, high = POWER_RATIO
-    need_w = basis.motor_input_w / (basis.scenario.controller.efficiency_percent / 100)
-    string_w = solar.modules_in_series * solar.module.power_w
-    strings = basis.strings
-    if strings is None:
-        # the number that comes nearest to the middle stands for a design that is still open
-        strings = int(min(max(round((low + high) / 2 * need_w / string_w), 1), solar.strings_max))
-    value = strings * string_w / need_w
-    left_open = "" if basis.strings is not None else f" (the number is open; {strings} of 1 to {solar.strings_max})"
-    short = value < (low + high) / 2
-    good = at_least(value, low) and at_most(value, high)
-    outcome: Outcome = "pass" if good else "caution"
-    wanted = ceil(low * need_w / string_w) if short else max(floor(high * need_w / string_w), 1)
+def _window(basis: Basis, solar: Solar) -> Verdict:
+    array = basis.first_year_array
+    hours, loss_kwh = float(array.window_hours.max()), float(array.window_loss_kwh.max())
+    share = loss_kwh / max(loss_kwh + float(array.string_w.sum(axis=0).max()) / 1000, 1e-9)
+    outcome: Outcome = "pass" if at_most(hours, WINDOW_HOURS) else "caution"
+    if not at_most(share, WINDOW_LOSS):
+        outcome = "fail"
+    words, changes = _towards_the_middle(basis, solar)
+    good = outcome == "pass"
     return Verdict(
         TOPIC,
-        "power_ratio",
-        f"Rated power of {strings} string(s){left_open} over what the pump takes, against {low:g} to {high:g}",
-        outcome,
-        value,
-        low if short else high,
-        "times",
-        reserve(value, low, "times") if short else room(value, high, "times"),
-        "A small array seldom brings the pump to full speed; a large one gives power that nothing can use.",
-        "" if good else f"{wanted} string(s)",
-        PRACTICE,
-    )
-
-
-def _window(basis: Basis) -> Verdict:
-    hours = float(basis.first_year_array().window_hours.max())
-    return highest(
-        TOPIC,
         "window_hours",
-        "Hours a year in which the controller's voltage window keeps the array off its best point",
+        "Hours a year in which the controller's voltage window keeps the array off its best point; "
+        f"{100 * share:.1f} % of its energy is lost so",
+        outcome,
         hours,
         WINDOW_HOURS,
         "h/year",
-        why="In those hours power is lost that has been paid for.",
-        mend="another number of modules in series, nearer to the middle of the window",
-        source=f"hourly run of the first year; {figure(WINDOW_HOURS)} hours is {PRACTICE}",
-        beyond="caution",
+        room(hours, WINDOW_HOURS, "h/year"),
+        "In those hours power is lost that has been paid for.",
+        "" if good else words,
+        f"hourly run of the first year; {figure(WINDOW_HOURS)} hours is {PRACTICE}, and so is the tenth of the energy "
+        "beyond which it fails",
+        {} if good else changes,
     )
+
+
+def _towards_the_middle(basis: Basis, solar: Solar) -> Remedy:
+    """Aim at the number whose working voltages stand in the middle of the window, as far as the voltages allow it."""
+    low, high, _ = window_v(basis)
+    hot, cold = (volts / solar.modules_in_series for volts in operating_voltages(basis))
+    if low is None or high is None:
+        return series_remedy(basis, solar)
+    middle = max(round((low + high) / (hot + cold)), 1)
+    if middle > solar.modules_in_series:
+        return series_remedy(basis, solar, at_least=min(middle, series_that_fit(basis, solar)[1] or 1))
+    return series_remedy(basis, solar, at_most=middle)

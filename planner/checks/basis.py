@@ -15,7 +15,7 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.supply.array import ArrayPower, array_power
 from planner.water.demand import daily_demand_m3
-from planner.water.duty import MONTH_NAMES, CannotLift, CannotStart, Duty, duty_point
+from planner.water.duty import LIMITS, MONTH_NAMES, CannotDraw, CannotLift, CannotStart, Duty, Limit, duty_point
 from planner.water.head import SystemHead, system_head
 from planner.water.pump import ImplausiblePump, PumpModel, hydraulic_power_w, pump_model
 
@@ -23,11 +23,12 @@ Array = NDArray[np.float64]
 
 TOO_SHORT = 0.9
 """Share of the head needed below which a pump counts as the wrong one: common practice, no source."""
+WIRE_TO_WATER = 0.45
+"""Share of the motor's input that the water gets in a pump that is only proposed: assumed, common practice."""
 YIELD_USED = 0.95
 """Share of the safe yield to plan on, so that the pump that is bought stays below it: common practice, no source."""
 COLD_ALLOWANCE_K = 5.0
 """How much colder than the weather's coldest hour it may become where no temperature was given: common practice."""
-_NO_LIMIT_M3H = 1e6
 
 
 @dataclass(frozen=True, eq=False)
@@ -47,10 +48,12 @@ class Basis:
     model : PumpModel or None
         The pump; None where its figures contradict one another, as `pump_fault` says.
     duty : Duty or None
-        Duty at the flow that safe yield and power limit allow; None where there is none.
+        Duty at the flow that safe yield, power limit and intake allow; None where there is none.
     free_duty : Duty or None
         Duty at full speed with nothing held back.
-    cannot : CannotLift or CannotStart or None
+    drawing_duty : Duty or None
+        Duty at the flow that safe yield and power limit allow, whether the intake stays covered or not.
+    cannot : CannotLift, CannotStart, CannotDraw or None
         Why there is no duty.
     daily_m3 : (years, 12) array
         Water drawn per day.
@@ -67,7 +70,8 @@ class Basis:
     pump_fault: str
     duty: Duty | None
     free_duty: Duty | None
-    cannot: CannotLift | CannotStart | None
+    drawing_duty: Duty | None
+    cannot: CannotLift | CannotStart | CannotDraw | None
     daily_m3: Array
 
     @cached_property
@@ -98,6 +102,11 @@ class Basis:
         return ceil(self.needed_head_m)
 
     @cached_property
+    def better_power_w(self) -> float:
+        """Input to expect of a motor that suits that pump [W]."""
+        return float(hydraulic_power_w(self.design_flow_m3h, self.better_head_m)) / WIRE_TO_WATER
+
+    @cached_property
     def given_head_m(self) -> float:
         """Head that the pump gives at the flow to plan on, full speed [m]; nil where the pump is not understood."""
         return 0.0 if self.model is None else float(self.model.head_m(self.design_flow_m3h, 1.0))
@@ -125,6 +134,18 @@ class Basis:
         return float(self.system.drawdown.at(self.flow_m3h))
 
     @cached_property
+    def full_duty(self) -> Duty:
+        """Duty with no limit to the motor's power.
+
+        Raises
+        ------
+        CannotLift, CannotDraw
+            Where there is no duty.
+        """
+        own = self.scenario
+        return duty_point(own.borehole, own.pipeline, own.pump, month=self.month, without=["power limit"])
+
+    @cached_property
     def pump_level_m(self) -> float:
         """Level, above ground at the borehole, to which the water would rise just above the running pump [m]."""
         head = self.needed_head_m if self.duty is None or self.too_short else self.duty.total_head_m
@@ -142,11 +163,7 @@ class Basis:
     @cached_property
     def motor_input_w(self) -> float:
         """Rated input of the motor, of the given pump or of the one that would do [W]."""
-        pump = self.scenario.pump
-        if not self.too_short:
-            return pump.rated_power_w
-        rated = float(hydraulic_power_w(pump.rated_flow_m3h, pump.rated_head_m))
-        return float(hydraulic_power_w(self.design_flow_m3h, self.better_head_m)) * pump.rated_power_w / rated
+        return self.better_power_w if self.too_short else self.scenario.pump.rated_power_w
 
     @cached_property
     def coldest_c(self) -> float:
@@ -181,6 +198,7 @@ class Basis:
             return (self.strings or 0, self.strings or 0)
         return (1, solar.strings_max)
 
+    @cached_property
     def first_year_array(self) -> ArrayPower:
         """Power of one string in the first year of the weather.
 
@@ -239,6 +257,7 @@ def basis_of(
         pump_fault="",
         duty=None,
         free_duty=None,
+        drawing_duty=None,
         cannot=None,
         daily_m3=daily_demand_m3(scenario.demand, scenario.finance.life_years),
     )
@@ -246,16 +265,19 @@ def basis_of(
         basis = replace(basis, model=pump_model(scenario.pump))
     except ImplausiblePump as error:
         return replace(basis, pump_fault=str(error))
-    unlimited = scenario.borehole.model_copy(update={"safe_yield_m3h": _NO_LIMIT_M3H})
-    limit = scenario.controller.power_limit_w
+
+    def duty(*without: Limit) -> Duty:
+        limit_w = scenario.controller.power_limit_w
+        return duty_point(scenario.borehole, scenario.pipeline, scenario.pump, limit_w, month, without=without)
+
     try:
-        basis = replace(basis, free_duty=duty_point(unlimited, scenario.pipeline, scenario.pump, month=month))
-        duty = duty_point(scenario.borehole, scenario.pipeline, scenario.pump, limit, month)
-        return replace(basis, duty=duty)
-    except (CannotLift, CannotStart) as error:
+        basis = replace(basis, free_duty=duty(*LIMITS))
+        basis = replace(basis, drawing_duty=duty("intake level"))
+        return replace(basis, duty=duty())
+    except (CannotLift, CannotStart, CannotDraw) as error:
         return replace(basis, cannot=error)
 
 
 def changed(basis: Basis, scenario: Scenario) -> Basis:
-    """Work out the basis of the same site with something mended."""
+    """Work out the basis of the same site with something changed."""
     return basis_of(scenario, basis.place, basis.weather, basis.strings, basis.tank_m3)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from math import floor, pi, sqrt
+from math import ceil, floor, pi, sqrt
+from typing import Any
 
 from planner.checks.basis import YIELD_USED, Basis
 from planner.checks.verdict import (
@@ -10,6 +11,7 @@ from planner.checks.verdict import (
     PRACTICE,
     SITE_DATA,
     Outcome,
+    Remedy,
     Verdict,
     amount,
     at_least,
@@ -22,21 +24,25 @@ from planner.checks.verdict import (
     room,
 )
 from planner.scenario.waterworks import Plate
+from planner.water.ageing import ageing_of
+from planner.water.working_range import ASSUMED_SUBMERGENCE_M
 
 TOPIC = "Borehole"
 
 INCH_MM = 25.4
 SMALL_MOTOR_W = 2240.0
-"""Shaft power of 3 hp, below which a four-inch motor needs no flow past it: motor handbooks."""
+"""Shaft power of 3 hp, below which a four-inch motor needs no flow past it: common practice, no source."""
 COOLING_M_S = {4: 0.0762, 6: 0.1524, 8: 0.1524}
-"""Least velocity past the motor by frame in inches, water up to 30 deg C: 0.25 and 0.5 ft/s, motor handbooks."""
+"""Least velocity past the motor by frame in inches, water up to 30 deg C: 0.25 and 0.5 ft/s, common practice."""
 HOT_COOLING_M_S = 0.9144
-"""The same for a standard motor in hotter water: 3 ft/s, motor handbooks."""
+"""The same for a standard motor in hotter water: 3 ft/s, common practice, no source."""
 HOT_WATER_C = 30.0
 FRAME_OUTER_MM = {4: 95.25, 6: 138.2, 8: 193.7}
 """Outside diameter of the motor by frame: 3.75 and 5.44 in, NEMA MG 1 part 18, from memory; 8 inch assumed."""
 TIGHT_MM = 12.0
 BELOW_MOTOR_M = 1.0
+SLEEVE_ROOM_MM, SLEEVE_WALL_MM = 6.0, 10.0
+"""Room that a flow sleeve needs over the motor, and its two walls with their room in the casing: common practice."""
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
@@ -45,6 +51,7 @@ def verdicts(basis: Basis) -> list[Verdict]:
         _safe_yield(basis),
         _intake(basis),
         _submergence(basis),
+        _level_through_life(basis),
         _screen(basis),
         _casing(basis),
         _below_motor(basis),
@@ -78,15 +85,15 @@ def _safe_yield(basis: Basis) -> Verdict:
         "Rated flow of the pump" if duty is None or basis.too_short else "Flow that the pump gives here at full speed"
     )
     outcome: Outcome = "pass"
-    mend = ""
+    remedy = ""
     throttled = basis.duty is not None and basis.duty.limited_by == "safe yield" and basis.duty.other_head_m > 1e-6
     if not at_most(value, limit):
         outcome = "caution"
         speed = 100.0 if basis.duty is None else floor(basis.duty.speed_percent)
-        mend = f"set the drive's highest speed to {speed:.0f} %, or a pump of less flow"
+        remedy = f"set the drive's highest speed to {speed:.0f} %, or a pump of less flow"
         if throttled or not at_most(pump.rated_flow_m3h, limit):
             outcome, value = "fail", max(value, pump.rated_flow_m3h)
-            mend = (
+            remedy = (
                 f"a pump rated at no more than {figure(min(YIELD_USED * limit, basis.design_flow_m3h))} m3/h, at about "
                 f"{basis.better_head_m} m; until then a drive or valve that holds it to {figure(limit)} m3/h"
             )
@@ -100,44 +107,84 @@ def _safe_yield(basis: Basis) -> Verdict:
         "m3/h",
         room(value, limit, "m3/h"),
         "Over-pumping draws in sand, lets the pump run dry and can ruin the borehole for good.",
-        mend,
+        remedy,
         f"{SITE_DATA} (pumping test); a pump rated above the yield fails, one that can be held by its speed does not",
     )
 
 
-def _pumping_level_m(basis: Basis) -> float:
-    return basis.static_level_m + basis.drawdown_m
+def _drawn_flow(basis: Basis) -> tuple[float, str]:
+    """Flow that the pump would draw whether its intake stays covered or not [m3/h], and the same in words."""
+    duty, drawing = basis.duty, basis.drawing_duty
+    if duty is None or drawing is None or basis.too_short or duty.limited_by != "intake level":
+        return basis.flow_m3h, basis.flow_words
+    return drawing.flow_m3h, f"the {drawing.flow_m3h:.2f} m3/h that the pump would draw"
+
+
+def _drawn_level_m(basis: Basis) -> float:
+    return basis.static_level_m + float(basis.system.drawdown.at(_drawn_flow(basis)[0]))
 
 
 def _intake(basis: Basis) -> Verdict:
-    borehole, level = basis.scenario.borehole, _pumping_level_m(basis)
+    borehole, level = basis.scenario.borehole, _drawn_level_m(basis)
+    cover_m = basis.scenario.pump.plate.minimum_submergence_m or ASSUMED_SUBMERGENCE_M
+    remedy, changes = _deeper(basis, level + cover_m - borehole.pump_depth_m)
     return highest(
         TOPIC,
         "pumping_level",
-        f"Depth of the water in {basis.month_name} at {basis.flow_words}, against the pump's intake",
+        f"Depth of the water in {basis.month_name} at {_drawn_flow(basis)[1]}, against the pump's intake",
         level,
         borehole.pump_depth_m,
         "m",
         why="A pump that takes air loses its prime, runs dry and burns.",
-        mend=_deeper(basis, 0.0),
+        remedy=remedy,
         source=SITE_DATA,
+        changes=changes,
     )
 
 
-def _deeper(basis: Basis, cover_m: float) -> str:
-    """Say how much deeper the pump must hang for some cover of water, if the borehole lets it."""
-    borehole = basis.scenario.borehole
-    by = _pumping_level_m(basis) + cover_m - borehole.pump_depth_m
-    below = (basis.scenario.pump.plate.length_below_intake_m or 0.0) + BELOW_MOTOR_M
-    if borehole.depth_m is not None and borehole.pump_depth_m + by + below > borehole.depth_m:
-        return "pump less: the borehole is not deep enough to hang the pump deeper"
-    return f"set the pump {figure(by + 0.005)} m deeper, or pump less"
+def _hung_at(basis: Basis, depth_m: float) -> dict[str, Any]:
+    """Changes that hang the pump at another depth: the rising pipe follows, and a drop cable that is too short."""
+    scenario = basis.scenario
+    deeper = depth_m - scenario.borehole.pump_depth_m
+    changes: dict[str, Any] = {"borehole.pump_depth_m": depth_m}
+    changes["pipeline.segments[1].length_m"] = scenario.pipeline.segments[0].length_m + deeper
+    drop = None if scenario.cables is None else scenario.cables.drop
+    if drop is not None and drop.length_m < depth_m:
+        changes["cables.drop.length_m"] = drop.length_m + max(deeper, 0.0)
+    return changes
+
+
+def _deeper(basis: Basis, short_m: float) -> Remedy:
+    """Say that the pump must hang so much deeper as the water is short, if borehole and screen let it."""
+    borehole, below_m = basis.scenario.borehole, basis.scenario.pump.plate.length_below_intake_m or 0.0
+    by = ceil(100 * short_m - 1e-6) / 100
+    less = _pump_less(basis)
+    foot_m = borehole.pump_depth_m + by + below_m
+    if borehole.depth_m is not None and foot_m + BELOW_MOTOR_M > borehole.depth_m:
+        return f"{less}: the borehole is not deep enough to hang the pump deeper", {}
+    if borehole.screen_top_m is not None and foot_m > borehole.screen_top_m:
+        return f"{less}: any deeper the pump would hang in the screen, which draws sand and leaves the motor hot", {}
+    unknown = [
+        what for what, depth in (("bottom", borehole.depth_m), ("screen", borehole.screen_top_m)) if depth is None
+    ]
+    provided = f", once the driller's log shows that {' and '.join(unknown)} lie deeper" if unknown else ""
+    words = f"set the pump {figure(by)} m deeper, with pipe and cable to match{provided}, or {less}"
+    return words, {} if unknown else _hung_at(basis, borehole.pump_depth_m + by)
+
+
+def _pump_less(basis: Basis) -> str:
+    """Say that the pump must draw less, and how a drive can hold it where the hourly run does so."""
+    if basis.duty is None or basis.duty.limited_by != "intake level":
+        return "pump less"
+    speed = floor(basis.duty.speed_percent)
+    held = f"the hourly run holds it to {basis.duty.flow_m3h:.2f} m3/h: a drive set to at most {speed} % speed"
+    return f"pump less ({held} and a low-water cut-out)"
 
 
 def _submergence(basis: Basis) -> Verdict:
     borehole, plate = basis.scenario.borehole, basis.scenario.pump.plate
-    cover = borehole.pump_depth_m - _pumping_level_m(basis)
-    compared = f"Water above the intake in {basis.month_name} at {basis.flow_words}, against what the pump asks"
+    cover = borehole.pump_depth_m - _drawn_level_m(basis)
+    compared = f"Water above the intake in {basis.month_name} at {_drawn_flow(basis)[1]}, against what the pump asks"
     why = "Too little water above the intake draws in air and lets the pump cavitate."
     if plate.minimum_submergence_m is None:
         return missing(
@@ -150,6 +197,7 @@ def _submergence(basis: Basis) -> Verdict:
             value=cover,
             unit="m",
         )
+    remedy, changes = _deeper(basis, plate.minimum_submergence_m - cover)
     return lowest(
         TOPIC,
         "submergence",
@@ -158,13 +206,41 @@ def _submergence(basis: Basis) -> Verdict:
         plate.minimum_submergence_m,
         "m",
         why=why,
-        mend=_deeper(basis, plate.minimum_submergence_m),
+        remedy=remedy,
         source=PLATE,
+        changes=changes,
+    )
+
+
+def _level_through_life(basis: Basis) -> Verdict:
+    borehole, pump = basis.scenario.borehole, basis.scenario.pump
+    aged = ageing_of(borehole, pump, basis.daily_m3.shape[0])
+    flow, words = _drawn_flow(basis)
+    level = basis.static_level_m + aged.level_fall_m + aged.drawdown_growth * float(basis.system.drawdown.at(flow))
+    limit = borehole.pump_depth_m - (pump.plate.minimum_submergence_m or ASSUMED_SUBMERGENCE_M)
+    dry = level > limit * (1 + 1e-9)
+    year = f"; too deep from year {int(dry.argmax()) + 1} on" if dry.any() else ""
+    remedy, changes = _deeper(basis, float(level[-1]) - limit)
+    return highest(
+        TOPIC,
+        "level_through_life",
+        f"Depth of the water in {basis.month_name} of the last year at {words}, the water at rest falling "
+        f"{borehole.level_decline_m_per_year:g} m and the specific capacity "
+        f"{borehole.specific_capacity_decline_percent_per_year:g} % a year, against the intake less what must stay "
+        f"above it{year}",
+        float(level[-1]),
+        limit,
+        "m",
+        why="A pump hung for today's water runs dry in later years, and the hourly run lets it pump less and less.",
+        remedy=remedy,
+        source="declines as entered or assumed; a borehole cleaned in time falls less",
+        beyond="caution",
+        changes=changes,
     )
 
 
 def _screen(basis: Basis) -> Verdict:
-    top, level = basis.scenario.borehole.screen_top_m, _pumping_level_m(basis)
+    top, level = basis.scenario.borehole.screen_top_m, basis.static_level_m + basis.drawdown_m
     compared = f"Depth of the water in {basis.month_name} at {basis.flow_words}, against the top of the screen"
     why = "A screen that falls dry clogs and lets air into the water."
     if top is None:
@@ -186,7 +262,7 @@ def _screen(basis: Basis) -> Verdict:
         top,
         "m",
         why=why,
-        mend="pump less, so that the water stays above the screen",
+        remedy="pump less, so that the water stays above the screen",
         source=f"{SITE_DATA}; to keep it wet is {PRACTICE}",
         beyond="caution",
     )
@@ -223,7 +299,7 @@ def _casing(basis: Basis) -> Verdict:
         "mm",
         reserve(casing, outer + TIGHT_MM, "mm"),
         why,
-        "" if outcome == "pass" else f"a pump of at most {figure(casing - TIGHT_MM)} mm outside diameter",
+        "" if outcome == "pass" else f"a pump of at most {floor(casing - TIGHT_MM)} mm outside diameter",
         f"{PLATE} (frame: NEMA MG 1 part 18); the room is {PRACTICE}",
     )
 
@@ -256,6 +332,7 @@ def _below_motor(basis: Basis) -> Verdict:
         )
     left -= plate.length_below_intake_m or 0.0
     outcome: Outcome = "pass" if at_least(left, BELOW_MOTOR_M) else "caution" if left > 0 else "fail"
+    higher = ceil(100 * (BELOW_MOTOR_M - left) - 1e-6) / 100
     return Verdict(
         TOPIC,
         "below_motor",
@@ -266,8 +343,9 @@ def _below_motor(basis: Basis) -> Verdict:
         "m",
         reserve(left, BELOW_MOTOR_M, "m"),
         why,
-        "" if outcome == "pass" else f"set the pump {figure(BELOW_MOTOR_M - left + 0.005)} m higher",
+        "" if outcome == "pass" else f"set the pump {figure(higher)} m higher",
         f"{SITE_DATA}; {BELOW_MOTOR_M:g} m of sump is {PRACTICE}",
+        {} if outcome == "pass" else _hung_at(basis, borehole.pump_depth_m - higher),
     )
 
 
@@ -279,7 +357,7 @@ def _cooling(basis: Basis) -> Verdict:
     where = "in the flow sleeve" if sleeve is not None else "in the casing"
     compared = f"Velocity of the water past the motor {where} at {basis.flow_words}, against what cools it"
     why = "A submersible motor is cooled by the water that flows past it; in still water its winding burns."
-    source = f"motor handbooks: 0.25 ft/s for 4-inch motors from 3 hp, 0.5 ft/s for larger; {SITE_DATA}"
+    source = f"0.25 ft/s for 4-inch motors from 3 hp, 0.5 ft/s for larger: {PRACTICE}; {SITE_DATA}"
     if outer is None or frame is None or around is None:
         lacking = "the frame in inches or the outside diameter on the plate" if outer is None else ""
         asked = "the casing's inside diameter in the driller's log" if around is None else ""
@@ -305,7 +383,7 @@ def _cooling(basis: Basis) -> Verdict:
         compared += "; a four-inch motor below 3 hp asks for none"
     if not passed:
         compared += "; the intake lies beside or below the screen, so that the water does not pass the motor"
-    wide_mm = sqrt(outer**2 + 4e6 * basis.flow_m3h / 3600 / (pi * (needed or 1.0)))
+    remedy, changes = _sleeve(basis, outer, needed or COOLING_M_S[frame])
     return lowest(
         TOPIC,
         "motor_cooling",
@@ -314,9 +392,24 @@ def _cooling(basis: Basis) -> Verdict:
         needed,
         "m/s",
         why=why,
-        mend=f"a flow sleeve of at most {floor(wide_mm)} mm inside diameter over the motor",
+        remedy=remedy,
         source=source,
+        changes=changes,
     )
+
+
+def _sleeve(basis: Basis, outer_mm: float, needed_m_s: float) -> Remedy:
+    """Name the widest flow sleeve that cools the motor and goes into the casing."""
+    casing = basis.scenario.borehole.casing_inner_diameter_mm
+    wide_mm = floor(sqrt(outer_mm**2 + 4e6 * basis.flow_m3h / 3600 / (pi * needed_m_s)))
+    if casing is not None:
+        wide_mm = min(wide_mm, floor(casing - SLEEVE_WALL_MM))
+    if wide_mm < outer_mm + SLEEVE_ROOM_MM:
+        return "a smaller motor, or one that its maker rates for this flow and water: no flow sleeve goes between", {}
+    words = f"a flow sleeve of at most {wide_mm} mm inside diameter over the motor"
+    if casing is None:
+        words += ", if the casing has room for it"
+    return words, {"borehole.flow_sleeve_diameter_mm": float(wide_mm)}
 
 
 def _daily_limit(basis: Basis) -> Verdict:

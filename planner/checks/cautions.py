@@ -84,8 +84,8 @@ def number_cautions(study: Study) -> list[str]:
             )
             break
     said.append(
-        "Every life year is simulated by itself from a half-full tank, hour by hour; water quality and the wear of the "
-        "borehole are not part of the simulation."
+        "Every life year is simulated hour by hour, from what the year before leaves in the tank; water quality and "
+        "the wear of the borehole are not part of the simulation."
     )
     return said
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from math import ceil
+from typing import Any
 
 import numpy as np
 
-from planner.checks.basis import TOO_SHORT, Basis
+from planner.checks.basis import TOO_SHORT, WIRE_TO_WATER, Basis
 from planner.checks.verdict import (
     PLATE,
     PRACTICE,
@@ -20,7 +21,7 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
-from planner.water.duty import duty_point
+from planner.water.duty import CannotDraw, CannotStart
 from planner.water.friction import velocity_m_s
 from planner.water.head import SystemHead
 from planner.water.pipes import Pipe, next_larger
@@ -39,7 +40,7 @@ def verdicts(basis: Basis) -> list[Verdict]:
     """Judge the head."""
     found = [_lift(basis), _rated_head(basis), _pipe_length(basis), _velocity(basis)]
     limit_w = basis.scenario.controller.power_limit_w
-    if limit_w is not None and basis.free_duty is not None:
+    if limit_w is not None and basis.free_duty is not None and not isinstance(basis.cannot, CannotDraw):
         found.append(_power_limit(basis, limit_w))
     if basis.duty is not None:
         found += [_duty_flow(basis), _speed(basis), _efficiency(basis)]
@@ -76,7 +77,7 @@ def better_pump(basis: Basis) -> str:
     """Say which pump would do; the same words for every fault that asks for another pump."""
     return (
         f"a pump rated at about {basis.better_head_m} m at {figure(basis.design_flow_m3h)} m3/h "
-        f"(about {basis.motor_input_w / 1000:.1f} kW at this pump's efficiency)"
+        f"(about {basis.better_power_w / 1000:.1f} kW if {100 * WIRE_TO_WATER:.0f} % of it reach the water)"
     )
 
 
@@ -106,15 +107,15 @@ def _rated_head(basis: Basis) -> Verdict:
     rated = flow >= basis.scenario.pump.rated_flow_m3h
     which = "the rated flow" if rated else "95 % of the borehole's safe yield, as the rated flow is more,"
     outcome: Outcome = "pass"
-    mend = ""
+    remedy = ""
     if not at_least(given, TOO_SHORT * needed):
-        outcome, mend = "fail", better_pump(basis)
+        outcome, remedy = "fail", better_pump(basis)
     elif not at_least(given, needed):
         outcome = "caution"
-        mend = f"plan on the smaller flow of the duty point, or {better_pump(basis)}"
+        remedy = f"plan on the smaller flow of the duty point, or {better_pump(basis)}"
     elif not at_most(given, MOST_SURPLUS * needed):
         outcome = "caution"
-        mend = f"{better_pump(basis)}; this one must be held down in speed"
+        remedy = f"{better_pump(basis)}; this one must be held down in speed"
     return Verdict(
         TOPIC,
         "rated_head",
@@ -126,14 +127,13 @@ def _rated_head(basis: Basis) -> Verdict:
         "m",
         reserve(given, needed, "m"),
         "A pump works best near its rated head; short of it the flow falls away, far above it power is wasted.",
-        mend,
+        remedy,
         f"computed from {SITE_DATA}; more than a tenth short fails, more than a third above is a caution: {PRACTICE}",
     )
 
 
 def _power_limit(basis: Basis, limit_w: float) -> Verdict:
-    scenario = basis.scenario
-    full = duty_point(scenario.borehole, scenario.pipeline, scenario.pump, month=basis.month)
+    full = basis.full_duty
     return lowest(
         TOPIC,
         "power_limit",
@@ -142,9 +142,10 @@ def _power_limit(basis: Basis, limit_w: float) -> Verdict:
         full.input_power_w,
         "W",
         why="With less power the pump stays below its flow, and with much less no water arrives at all.",
-        mend=f"a controller of at least {ceil(full.input_power_w)} W",
+        remedy=f"a controller of at least {ceil(full.input_power_w)} W that suits the motor",
         source="the controller's datasheet; so little that no water arrives fails",
-        beyond="caution" if basis.cannot is None else "fail",
+        changes={"controller.power_limit_w": float(ceil(full.input_power_w))},
+        beyond="fail" if isinstance(basis.cannot, CannotStart) else "caution",
     )
 
 
@@ -183,7 +184,7 @@ def _speed(basis: Basis) -> Verdict:
         least,
         "% of rated speed",
         why="Below its lowest speed the pump cannot be slowed; a valve must then destroy the head that is too much.",
-        mend=better_pump(basis),
+        remedy=better_pump(basis),
         source=f"{PLATE} (speed range)",
         beyond="caution",
     )
@@ -202,7 +203,7 @@ def _efficiency(basis: Basis) -> Verdict:
         KEPT_EFFICIENCY * rated,
         "%",
         why="Every point lost here is paid for in panels, energy or fuel through the whole life.",
-        mend=better_pump(basis),
+        remedy=better_pump(basis),
         source=f"{PLATE} (rated duty); the share is {PRACTICE}",
         beyond="caution",
     )
@@ -243,7 +244,7 @@ def _pipe_length(basis: Basis) -> Verdict:
         least,
         "m",
         why="Pipe that is not counted is friction that is not counted.",
-        mend=f"add {figure(least - laid)} m of pipe to the segments",
+        remedy=f"add {ceil(10 * (least - laid)) / 10:g} m to the lengths of pipe",
         source=SITE_DATA,
     )
 
@@ -255,17 +256,21 @@ def _velocity(basis: Basis) -> Verdict:
     listed = ", ".join(f"{name} {speed:.2f}" for name, speed in zip(names, speeds, strict=True))
     fast, slow = int(speeds.argmax()), int(speeds.argmin())
     outcome: Outcome = "pass"
-    worst, limit, mend = float(speeds[fast]), FASTEST_M_S, ""
+    worst, limit, remedy = float(speeds[fast]), FASTEST_M_S, ""
+    changes: dict[str, Any] = {}
     margin = room(worst, limit, "m/s")
     if not at_most(worst, FASTEST_M_S):
         outcome = "caution" if at_most(worst, TOO_FAST_M_S) else "fail"
         over = [number for number, speed in enumerate(speeds) if not at_most(float(speed), FASTEST_M_S)]
-        mend = "; ".join(f"for {names[number]} {_slower(pipes[number], flow)}" for number in over)
+        remedy = "; ".join(f"for {names[number]} {_slower(pipes[number], flow)[0]}" for number in over)
+        sizes = {number: _slower(pipes[number], flow)[1] for number in over}
+        if all(sizes.values()):
+            changes = {f"pipeline.segments[{number + 1}].pipe": pipe for number, pipe in sizes.items()}
     elif not at_least(float(speeds[slow]), SLOWEST_M_S):
         outcome, worst, limit = "caution", float(speeds[slow]), SLOWEST_M_S
         margin = reserve(worst, limit, "m/s")
         bore = _bore_m(flow, SLOWEST_M_S)
-        mend = f"nothing, where the friction must be low; else {names[slow]} of at most {1000 * bore:.0f} mm inside"
+        remedy = f"nothing, where the friction must be low; else {names[slow]} of at most {1000 * bore:.0f} mm inside"
     return Verdict(
         TOPIC,
         "velocity",
@@ -276,8 +281,9 @@ def _velocity(basis: Basis) -> Verdict:
         "m/s",
         margin,
         "Fast water costs head and makes surges; slow water lets sand and air settle.",
-        mend,
+        remedy,
         "EN 805:2000 annex A, from memory; 3 m/s: Crane TP-410, general service, from memory",
+        changes,
     )
 
 
@@ -285,12 +291,12 @@ def _bore_m(flow_m3h: float, velocity: float) -> float:
     return float(np.sqrt(4 * flow_m3h / 3600 / (np.pi * velocity)))
 
 
-def _slower(pipe: Pipe, flow_m3h: float) -> str:
-    """Name the next pipe of the series in which the water is slow enough, or the bore."""
+def _slower(pipe: Pipe, flow_m3h: float) -> tuple[str, str]:
+    """Name the next pipe of the series in which the water is slow enough, or else the inside diameter and no pipe."""
     bore = _bore_m(flow_m3h, FASTEST_M_S)
     larger: Pipe | None = pipe
     while larger is not None and larger.inner_diameter_m < bore:
         larger = next_larger(larger)
     if larger is None or larger is pipe:
-        return f"a bore of at least {ceil(1000 * bore)} mm"
-    return f"the next pipe size, {larger.name}"
+        return f"an inside diameter of at least {ceil(1000 * bore)} mm", ""
+    return f"the next pipe size, {larger.name}", larger.name

@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
-from planner.checks.array import operating_voltages
+from math import ceil, floor
+from typing import Any
+
+from planner.checks.alternating import LICENSED
+from planner.checks.array import operating_voltages, series_remedy
 from planner.checks.basis import Basis
 from planner.checks.borehole import INCH_MM, frame_of
+from planner.checks.connection import connection_of
 from planner.checks.head import better_pump
 from planner.checks.plate import CLASS_LIMIT_C, protection_words
 from planner.checks.verdict import (
@@ -12,8 +17,8 @@ from planner.checks.verdict import (
     PRACTICE,
     SITE_DATA,
     Outcome,
+    Remedy,
     Verdict,
-    amount,
     at_least,
     at_most,
     figure,
@@ -28,6 +33,7 @@ from planner.water.duty import Duty
 from planner.water.pump import hydraulic_power_w
 
 TOPIC = "Nameplate"
+ARRAY = "the array"
 
 COOLANT_C = 40.0
 """Coolant for which the rise of a winding is rated, IEC 60034-1."""
@@ -73,26 +79,34 @@ def _consistent(basis: Basis) -> Verdict:
 
 
 def _power(basis: Basis, duty: Duty) -> Verdict:
-    pump = basis.scenario.pump
+    pump, controller = basis.scenario.pump, basis.scenario.controller
+    flow_words, remedy = basis.flow_words, better_pump(basis)
+    held_by_drive = controller.power_limit_w is None and controller.starting == "soft"
+    if controller.power_limit_w is None:
+        duty = basis.full_duty
+        flow_words = f"{duty.flow_m3h:.2f} m3/h, if nothing holds its power"
+    if held_by_drive:
+        remedy = f"a drive set to give at most {floor(pump.rated_power_w)} W, as the hourly run takes it, or {remedy}"
     most = SERVICE_FACTOR * pump.rated_power_w
     return highest(
         TOPIC,
         "motor_power",
-        f"Power that the motor takes at {basis.flow_words}, against its rated power and 5 %",
+        f"Power that the motor takes at {flow_words}, against its rated power and 5 %",
         duty.input_power_w,
         NEAR_RATED * pump.rated_power_w,
         "W",
         why="A motor that takes more than its rating overheats.",
-        mend=better_pump(basis),
-        source=f"{PLATE}; 5 % is {PRACTICE}, up to 15 % is a caution (service factor, NEMA MG 1)",
-        beyond="caution" if at_most(duty.input_power_w, most) else "fail",
+        remedy=remedy,
+        source=f"{PLATE}; 5 % is {PRACTICE}, up to 15 % is a caution (service factor, NEMA MG 1), as is what a drive "
+        "can hold",
+        beyond="caution" if held_by_drive or at_most(duty.input_power_w, most) else "fail",
     )
 
 
 def _current(basis: Basis) -> Verdict:
-    scenario, plate = basis.scenario, basis.scenario.pump.plate
+    plate = basis.scenario.pump.plate
     currents = _currents_a(basis)
-    listed = ", ".join(f"{value:.1f} A from {name}" for name, value in currents)
+    listed = ", ".join(f"{value:.1f} A from {name}" for name, value, _ in currents)
     compared = f"Current at the rated power ({listed or 'no supply voltage is known'}), against the plate's largest"
     why = "More current than the plate allows trips the controller or burns the winding."
     if plate.current_a is None or not currents:
@@ -104,35 +118,45 @@ def _current(basis: Basis) -> Verdict:
             f"look for {asked}",
             why=why,
             source=PLATE,
-            value=max((value for _, value in currents), default=None),
+            value=max((value for _, value, _ in currents), default=None),
             limit=plate.current_a,
             unit="A",
         )
-    worst = max(value for _, value in currents)
+    name, worst, volts = max(currents, key=lambda current: current[1])
+    remedy, changes = _less_current(basis, plate.current_a, name, worst, volts)
     return highest(
-        TOPIC,
-        "current",
-        compared,
-        worst,
-        plate.current_a,
-        "A",
-        why=why,
-        mend="a supply of higher voltage within the plate's limits"
-        + (", such as more modules in series" if scenario.sources.solar else ""),
-        source=PLATE,
+        TOPIC, "current", compared, worst, plate.current_a, "A", why=why, remedy=remedy, source=PLATE, changes=changes
     )
 
 
-def _currents_a(basis: Basis) -> list[tuple[str, float]]:
+def _less_current(basis: Basis, limit_a: float, name: str, current_a: float, volts: float) -> Remedy:
+    """Say what lessens a current: more modules for that of the array, more voltage for that of grid or generator."""
+    solar, plate = basis.scenario.sources.solar, basis.scenario.pump.plate
+    another = f"read the current on the plate again, or a pump that is made for {figure(current_a)} A from {name}"
+    if name == ARRAY and solar is not None:
+        words, changes = series_remedy(
+            basis, solar, at_least=ceil(solar.modules_in_series * current_a / limit_a - 1e-9)
+        )
+        return (f"{words}; or {another}" if changes else another), changes
+    needed_v = volts * current_a / limit_a
+    if plate.ac_voltage_max_v is None or needed_v > plate.ac_voltage_max_v:
+        return another, {}
+    return f"a supply of at least {ceil(needed_v)} V, within the plate's limits; or {another}", {}
+
+
+def _currents_a(basis: Basis) -> list[tuple[str, float, float]]:
+    """Current at the rated power from each source [A] and the voltage at which it flows [V]."""
     scenario, power = basis.scenario, basis.scenario.pump.rated_power_w
     found = []
     if scenario.sources.solar is not None:
-        found.append(("the array", power / operating_voltages(basis)[0]))
+        hot = operating_voltages(basis)[0]
+        found.append((ARRAY, power / hot, hot))
     for name, source in (("the grid", scenario.sources.grid), ("the generator", scenario.sources.generator)):
-        if source is not None and source.voltage_v is not None:
-            supply = "3-phase" if (source.phases or scenario.pump.plate.phases) == 3 else "1-phase"
+        connection = None if source is None else connection_of(source, scenario.pump.plate)
+        if connection is not None and connection.voltage_v is not None:
             factor = 0.85 if scenario.cables is None or scenario.cables.ac is None else scenario.cables.ac.power_factor
-            found.append((name, current_of_power_a(power, source.voltage_v, supply, factor)))
+            current = current_of_power_a(power, connection.voltage_v, connection.supply, factor)
+            found.append((name, current, connection.voltage_v))
     return found
 
 
@@ -180,7 +204,7 @@ def _frame(basis: Basis) -> Verdict:
         frame * INCH_MM,
         "mm",
         why=why,
-        mend=f"a pump with a frame of at most {figure(casing / INCH_MM)} inches",
+        remedy=f"a pump with a frame of at most {floor(10 * casing / INCH_MM + 1e-6) / 10:g} inches",
         source=f"{PLATE}; {PRACTICE}",
     )
 
@@ -208,7 +232,7 @@ def _insulation(basis: Basis) -> Verdict:
         limit_c - COOLANT_C,
         "K",
         why=why,
-        mend="a motor of a higher class, or one that its maker rates for this water",
+        remedy="a motor of a higher class, or one that its maker rates for this water",
         source=source,
         beyond="caution",
     )
@@ -267,12 +291,20 @@ def _temperature(basis: Basis) -> Verdict:
         limit,
         "deg C",
         why=why,
-        mend=f"a motor rated for water of at least {amount(water_c, 'deg C')}",
+        remedy=f"a motor rated for water of at least {ceil(10 * water_c) / 10:g} deg C",
         source=PLATE,
     )
 
 
-def _within(low: float, high: float, plate: tuple[float, float], key: str, compared: str, mend: str) -> Verdict:
+def _within(
+    low: float,
+    high: float,
+    plate: tuple[float, float],
+    key: str,
+    compared: str,
+    remedy: str,
+    changes: dict[str, Any] | None = None,
+) -> Verdict:
     """Judge a range of voltages against the plate's; the nearer end is told."""
     below = plate[0] - low > high - plate[1]
     value, limit = (low, plate[0]) if below else (high, plate[1])
@@ -285,8 +317,9 @@ def _within(low: float, high: float, plate: tuple[float, float], key: str, compa
         limit,
         "V",
         why="Outside its voltage limits it switches off, or is destroyed.",
-        mend=mend,
+        remedy=remedy,
         source=PLATE,
+        changes=changes,
     )
 
 
@@ -305,22 +338,18 @@ def _dc_window(basis: Basis) -> Verdict:
             value=f"{hot:.0f} to {cold:.0f}",
             unit="V",
         )
-    window = (plate.dc_voltage_min_v, plate.dc_voltage_max_v)
-    return _within(
-        hot, cold, window, "dc_window", f"{compared}, against {window[0]:g} to {window[1]:g} V", _series(window)
-    )
-
-
-def _series(window: tuple[float, float]) -> str:
-    return f"a number of modules in series that keeps the string within {window[0]:g} to {window[1]:g} V"
+    window, solar = (plate.dc_voltage_min_v, plate.dc_voltage_max_v), basis.scenario.sources.solar
+    assert solar is not None
+    remedy, changes = series_remedy(basis, solar)
+    text = f"{compared}, against {window[0]:g} to {window[1]:g} V"
+    return _within(hot, cold, window, "dc_window", text, remedy, changes)
 
 
 def _ac_window(basis: Basis) -> Verdict:
     plate, sources = basis.scenario.pump.plate, basis.scenario.sources
-    volts = [
-        source.voltage_v for source in (sources.grid, sources.generator) if source is not None and source.voltage_v
-    ]
-    compared = f"Nominal voltage of the supplies ({', '.join(f'{v:g} V' for v in volts) or 'not given'})"
+    connections = [connection_of(source, plate) for source in (sources.grid, sources.generator) if source is not None]
+    volts = [connection.voltage_v for connection in connections if connection.voltage_v is not None]
+    compared = f"Nominal voltage of the supplies ({', '.join(f'{v:.4g} V' for v in volts) or 'not given'})"
     if plate.ac_voltage_min_v is None or plate.ac_voltage_max_v is None or not volts:
         asked = "'AC' or '~' with volts on the plate" if volts else "the voltage of grid and generator"
         return missing(
@@ -333,4 +362,11 @@ def _ac_window(basis: Basis) -> Verdict:
         )
     window = (plate.ac_voltage_min_v, plate.ac_voltage_max_v)
     text = f"{compared}, against {window[0]:g} to {window[1]:g} V"
-    return _within(min(volts), max(volts), window, "ac_window", text, "a transformer, or a pump for this voltage")
+    return _within(
+        min(volts),
+        max(volts),
+        window,
+        "ac_window",
+        text,
+        f"a transformer, chosen and fitted {LICENSED}, or a pump for this voltage",
+    )

@@ -96,7 +96,7 @@ def not_to_build(found: Sequence[Verdict]) -> str:
     shown = [f"{_inside(verdict.topic)}: {verdict.compared.split(', against')[0]}" for verdict in found[:_SHOWN]]
     more = f" and {len(found) - _SHOWN} more" if len(found) > _SHOWN else ""
     count = "one site check fails" if len(found) == 1 else f"{len(found)} site checks fail"
-    return f"Not to be built as it is: {count} ({'; '.join(shown)}{more}); see the checks for what would mend it."
+    return f"Not to be built as it is: {count} ({'; '.join(shown)}{more}); see the checks for the remedies."
 
 
 def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from math import ceil
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,6 +14,7 @@ from planner.checks.verdict import (
     PRACTICE,
     SITE_DATA,
     Outcome,
+    Remedy,
     Verdict,
     at_most,
     figure,
@@ -22,13 +24,12 @@ from planner.checks.verdict import (
     room,
 )
 from planner.water.friction import velocity_m_s
-from planner.water.pipes import PIPES, Pipe
+from planner.water.pipes import Pipe, material_for, stronger
 from planner.water.route import (
     Route,
     allowed_bar,
     head_of_bar,
     high_points,
-    pressure_factor,
     route_of,
     segment_loss_m,
 )
@@ -37,7 +38,6 @@ from planner.water.surge import stop_time_for_s, surge_heads_m, wave_speed_of
 Array = NDArray[np.float64]
 
 TOPIC = "Pipeline"
-CLASS_SOURCE = "pressure class of the pipe, derated for warm water by ISO 4427-1 annex A (from memory)"
 SURGE_MARGIN = 1.5
 PROFILE_TOLERANCE = 0.02
 INLET_TOLERANCE_M = 0.5
@@ -120,6 +120,12 @@ def _bears_bar(pipe: Pipe, water_c: float) -> float:
     return allowed_bar(pipe, water_c) or 0.0
 
 
+def _class_source(basis: Basis) -> str:
+    """Say where the pressure classes of the pipes in warm water come from, each source once."""
+    sources = dict.fromkeys(pipe.material.warm.source for pipe in basis.system.pipes)
+    return f"pressure class of the pipe, derated for warm water: {'; '.join(sources)}"
+
+
 def _wave_speeds(basis: Basis) -> Array:
     """Wave speed in each run [m/s], NaN where not known."""
     water_c = basis.scenario.borehole.water_temperature_c
@@ -156,11 +162,12 @@ def _against_class(
             f"{compared}, in {unknown[0]}",
             f"look for 'PN' or bar printed along the pipe of {', '.join(unknown)}",
             why=why,
-            source=CLASS_SOURCE,
+            source=_class_source(basis),
             value=float(bar[names.index(unknown[0])]),
             unit="bar",
         )
     worst = int(np.nanargmax(bar / np.maximum(allowed, 1e-9)))
+    remedy, changes = _stronger(basis, over, key)
     return highest(
         TOPIC,
         key,
@@ -170,44 +177,45 @@ def _against_class(
         float(allowed[worst]),
         "bar",
         why=why,
-        mend=_stronger(basis, over, key),
-        source=CLASS_SOURCE,
+        remedy=remedy,
+        source=_class_source(basis),
         beyond=beyond,
+        changes=changes,
     )
 
 
-def _stronger(basis: Basis, over: list[int], key: str) -> str:
+def _stronger(basis: Basis, over: list[int], key: str) -> Remedy:
     """Name, for each run, the next class that bears duty and shut-off, tried out with its own bore."""
-    said = [f"{basis.system.segment_names[number]}: {_next_class(basis, number)}" for number in over]
+    named = {number: _next_class(basis, number) for number in over}
+    said = [f"{basis.system.segment_names[number]}: {words}" for number, (words, _) in named.items()]
+    changes: dict[str, Any] = {}
+    if all(pipe for _, pipe in named.values()):
+        for number, (_, pipe) in named.items():
+            segment = f"pipeline.segments[{number + 1}]"
+            changes |= {f"{segment}.pipe": pipe, f"{segment}.pressure_class_bar": None}
     valve = "a pressure switch or relief valve, and no valve that can close against the running pump"
-    return "; ".join([*said, *([f"or {valve}"] if key == "pressure_at_shut_off" else [])])
+    return "; ".join([*said, *([f"or {valve}"] if key == "pressure_at_shut_off" else [])]), changes
 
 
-def _next_class(basis: Basis, number: int) -> str:
+def _next_class(basis: Basis, number: int) -> tuple[str, str]:
+    """Say which pipe bears duty and shut-off, and name it where the tables have it."""
     pipe, pipeline = basis.system.pipes[number], basis.scenario.pipeline
-    stronger = sorted(
-        (
-            other
-            for other in PIPES.values()
-            if other.material == pipe.material == "PE100"
-            and other.outer_diameter_m == pipe.outer_diameter_m
-            and (other.pressure_class_bar or 0) > (pipe.pressure_class_bar or 0)
-        ),
-        key=lambda other: other.pressure_class_bar or 0,
-    )
     asked = _asked_bar(pressures(basis), number)
-    for other in stronger:
+    for other in stronger(pipe):
         segment = pipeline.segments[number].model_copy(update={"pipe": other.name, "pressure_class_bar": None})
         segments = [*pipeline.segments[:number], segment, *pipeline.segments[number + 1 :]]
         laid = basis.scenario.model_copy(update={"pipeline": pipeline.model_copy(update={"segments": segments})})
         found = pressures(changed(basis, laid))
         # a wider bore asks less head of another pump, but the pump is bought for the pipe as given
         if at_most(max(asked, _asked_bar(found, number)), found.allowed_bar[number]):
-            return f"{other.name} (PN {other.pressure_class_bar:g})"
-    factor = pressure_factor(pipe.material, basis.scenario.borehole.water_temperature_c)
+            return f"{other.name} (PN {other.pressure_class_bar:g})", other.name
+    water_c = basis.scenario.borehole.water_temperature_c
+    factor = pipe.material.warm.share_at(water_c)
     if factor is None:
-        return "steel pipe, as plastic has no class in water this hot"
-    return f"pipe, joints and fittings of at least PN {ceil(asked / factor)}"
+        bearing = material_for(water_c)
+        instead = "cooler water" if bearing is None else f"{bearing.name} pipe"
+        return f"{instead}, as {pipe.material.name} has no class in water this hot", ""
+    return f"pipe, joints and fittings of at least PN {ceil(asked / factor)}", ""
 
 
 def _asked_bar(found: Pressures, number: int) -> float:
@@ -223,7 +231,7 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
     why = (
         "A power cut stops the water at once; the wave bursts pipes and tears joints, and sucks as hard as it presses."
     )
-    source = f"Joukowsky 1898 with the wave speed of the pipe (Korteweg), without friction; {CLASS_SOURCE}"
+    source = f"Joukowsky 1898 with the wave speed of the pipe (Korteweg), without friction; {_class_source(basis)}"
     unknown = [names[number] for number in np.flatnonzero(np.isnan(speeds) | np.isnan(found.allowed_bar))]
     ratio = found.surge_bar / np.maximum(found.allowed_bar, 1e-9)
     if unknown and not (ratio > 1).any():
@@ -231,7 +239,7 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
             TOPIC,
             "surge",
             f"{compared}, in {', '.join(unknown)}",
-            "look for the wall (or SDR) and the class (PN) printed along the pipe, or give wave_speed_m_s",
+            "look for the wall (or SDR) and the class (PN) printed along the pipe",
             why=why,
             source=source,
             unit="bar",
@@ -241,7 +249,8 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
     outcome: Outcome = "pass"
     if not at_most(value, limit):
         outcome = "caution" if at_most(value, SURGE_MARGIN * limit) else "fail"
-    rise = float(_surge_heads_m(basis)[worst])
+    rise, good = float(_surge_heads_m(basis)[worst]), outcome == "pass"
+    remedy, changes = _slower_stop(basis, found, speeds)
     return Verdict(
         TOPIC,
         "surge",
@@ -252,25 +261,28 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
         "bar",
         room(value, limit, "bar"),
         why,
-        "" if outcome == "pass" else _slower_stop(basis, found, speeds),
+        "" if good else remedy,
         f"{source}; up to {SURGE_MARGIN:g} times the class is a caution, as the estimate is an upper bound: {PRACTICE}",
+        {} if good else changes,
     )
 
 
-def _slower_stop(basis: Basis, found: Pressures, speeds: Array) -> str:
+def _slower_stop(basis: Basis, found: Pressures, speeds: Array) -> Remedy:
     per_bar = head_of_bar(basis.scenario.borehole.water_temperature_c)
     rises = _surge_heads_m(basis)
     room_m = (found.allowed_bar - found.surge_bar) * per_bar + rises
     pressed = (rises > room_m) & ~np.isnan(room_m)
     least = float(room_m[pressed].min()) if pressed.any() else 0.0
     if least <= 0 or np.isnan(speeds).any():
-        return "pipe of a higher class, or slower water in a wider pipe"
+        return "pipe of a higher class, or slower water in a wider pipe", {}
     length = basis.system.length_m
     seconds = max(stop_time_for_s(least, _velocities(basis), length), float((2 * length / speeds).sum()) * 1.001)
-    return (
-        f"let the flow stop in no less than {ceil(10 * seconds) / 10:.1f} s (slow valve, soft stop, an air vessel "
+    slow_s = ceil(10 * seconds) / 10
+    words = (
+        f"let the flow stop in no less than {slow_s:.1f} s, in a power cut too (slow valve, soft stop, an air vessel "
         "for power cuts), or wider pipe"
     )
+    return words, {"pipeline.stop_time_s": slow_s}
 
 
 def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
@@ -283,7 +295,7 @@ def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
                 TOPIC,
                 "high_points",
                 "High points of the route, and the pressure there",
-                "walk the route with a level or a satellite receiver and give pipeline.profile (chainage_m, level_m)",
+                "walk the route with a level or a satellite receiver, and note chainage and ground level",
                 why=why,
                 source=source,
             )
@@ -296,9 +308,9 @@ def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
     lowest_m = min(head)
     outcome: Outcome = "fail" if below else "caution" if tops & bare else "pass"
     places = ", ".join(figure(profile[index].chainage_m) for index in sorted((tops & bare) | below))
-    mend = f"an air valve at chainage {places} m"
+    remedy = f"an air valve at chainage {places} m"
     if below:
-        mend += "; or lay the pipe lower there, or raise the tank"
+        remedy += "; or lay the pipe lower there, or raise the tank"
     return [
         Verdict(
             TOPIC,
@@ -310,8 +322,9 @@ def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
             "m",
             reserve(lowest_m, 0.0, "m"),
             why,
-            "" if outcome == "pass" else mend,
+            "" if outcome == "pass" else remedy,
             source,
+            {f"pipeline.profile[{index + 1}].air_valve": "yes" for index in sorted((tops & bare) | below)},
         ),
         _matches(basis, route),
     ]
@@ -330,7 +343,7 @@ def _matches(basis: Basis, route: Route) -> Verdict:
         PROFILE_TOLERANCE * chainage,
         "m",
         why="If the two differ, friction and pressures are worked out for another route.",
-        mend="give the profile to the tank, and segments of the same length",
+        remedy="give the profile to the tank, and segments of the same length",
         source=f"{SITE_DATA}; 2 % is {PRACTICE}",
         beyond="caution",
     )

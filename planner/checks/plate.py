@@ -67,7 +67,7 @@ def plate_lines(pump: Pump) -> list[PlateLine]:
     dc = window(plate.dc_voltage_min_v, plate.dc_voltage_max_v)
     ac = window(plate.ac_voltage_min_v, plate.ac_voltage_max_v)
     stands = f"the winding stands {CLASS_LIMIT_C.get(kind or '', 0)} deg C (IEC 60085)"
-    turns = "a mains motor turns in step with it: fewer hertz, less speed, much less head"
+    turns = "an AC motor turns in step with it: fewer hertz, less speed, much less head"
     return [
         PlateLine("Rated flow and head", rated, "the duty to plan on"),
         PlateLine("Largest flow and head", most, "the ends of the curve, never both at once and never to plan on"),

@@ -2,14 +2,41 @@
 
 from __future__ import annotations
 
-from planner.checks import alternating, array, borehole, cables, head, nameplate, pipeline, tank, water
+from typing import Any
+
+from planner.checks import (
+    alternating,
+    array,
+    borehole,
+    cables,
+    generator,
+    head,
+    nameplate,
+    pipeline,
+    tank,
+    water,
+)
+from planner.checks import strings as strings_in_parallel
 from planner.checks.basis import basis_of
+from planner.checks.remedies import tried_out, with_changes
 from planner.checks.verdict import Verdict
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario
 
-_TOPICS = (nameplate, head, borehole, pipeline, array, alternating, cables, tank, water)
+TOPIC_MODULES = (
+    nameplate,
+    head,
+    borehole,
+    pipeline,
+    array,
+    strings_in_parallel,
+    alternating,
+    generator,
+    cables,
+    tank,
+    water,
+)
 
 
 def site_verdicts(
@@ -36,12 +63,24 @@ def site_verdicts(
     -------
     tuple of Verdict
         In the order of the topics; `verdict.worst_first` puts the failed ones first. A pump that cannot lift the water
-        is a failed verdict, not an error; what depends on it then counts with the flow to plan on.
+        is a failed verdict, not an error; what depends on it then counts with the flow to plan on. Each remedy that
+        can be put as changes of the scenario has been tried out: with it, its check does not fail, nor one that did
+        not fail before.
 
     Raises
     ------
     InputError
         If a segment names a pipe that the tables do not have.
     """
-    basis = basis_of(scenario, place, weather, strings, tank_m3)
-    return tuple(verdict for topic in _TOPICS for verdict in topic.verdicts(basis))
+
+    def judged(changes: dict[str, Any]) -> tuple[Verdict, ...]:
+        basis = basis_of(
+            with_changes(scenario, changes) if changes else scenario,
+            place,
+            weather,
+            None if "sources.solar.strings" in changes else strings,
+            None if "tank.volume_m3" in changes else tank_m3,
+        )
+        return tuple(verdict for topic in TOPIC_MODULES for verdict in topic.verdicts(basis))
+
+    return tried_out(judged({}), judged)

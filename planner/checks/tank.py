@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from math import ceil, floor
+
 from planner.checks.basis import Basis
 from planner.checks.verdict import (
     PRACTICE,
@@ -39,7 +41,7 @@ def volumes_m3(basis: Basis) -> tuple[float, float]:
 def _held(basis: Basis) -> Verdict:
     small, large = volumes_m3(basis)
     daily = float(basis.daily_m3[0].max())
-    value, needed = small / daily, DAYS_HELD * daily
+    value, bigger = small / daily, ceil(10 * DAYS_HELD * daily - 1e-6) / 10
     left_open = "" if small == large else f" (the volume is open, {figure(small)} to {figure(large)} m3: the smallest)"
     outcome: Outcome = "pass" if at_least(value, DAYS_HELD) else "caution"
     return Verdict(
@@ -52,13 +54,15 @@ def _held(basis: Basis) -> Verdict:
         "days",
         reserve(value, DAYS_HELD, "days"),
         "The tank carries the users over cloud, outage and repair.",
-        "" if outcome == "pass" else f"a tank of {needed + 0.05:.1f} m3, or less where a second source stands by",
+        "" if outcome == "pass" else f"a tank of {bigger:.1f} m3, or less where a second source stands by",
         "one day's demand: Recommended Standards for Water Works 7.0.1, from memory; the hourly run says what suffices",
+        {} if outcome == "pass" else {"tank.volume_m3": bigger},
     )
 
 
 def _busiest_hour(basis: Basis) -> Verdict:
     draw = float(hourly_demand_m3(basis.scenario.demand, 1).max())
+    bigger = ceil(100 * draw - 1e-6) / 100
     return lowest(
         TOPIC,
         "busiest_hour",
@@ -67,14 +71,18 @@ def _busiest_hour(basis: Basis) -> Verdict:
         draw,
         "m3",
         why="A tank that one hour empties leaves the users dry each day.",
-        mend=f"a tank of at least {figure(draw + 0.005)} m3",
+        remedy=f"a tank of at least {bigger:g} m3",
         source=SITE_DATA,
+        changes={"tank.volume_m3": bigger},
     )
 
 
 def _refill(basis: Basis) -> Verdict:
     volume = volumes_m3(basis)[0]
-    hours = volume / basis.flow_m3h
+    hours, fills = volume / basis.flow_m3h, floor(10 * REFILL_H * basis.flow_m3h + 1e-6) / 10
+    # a tank that holds less than a day's demand is no remedy for one that fills slowly
+    enough = at_least(fills, DAYS_HELD * float(basis.daily_m3[0].max()))
+    smaller = f"a tank of at most {fills:g} m3, or " if enough else ""
     return highest(
         TOPIC,
         "refill_time",
@@ -83,9 +91,10 @@ def _refill(basis: Basis) -> Verdict:
         REFILL_H,
         "h",
         why="A tank that takes long to fill stays low after every outage.",
-        mend=f"a smaller tank, or a flow of at least {figure(volume / REFILL_H)} m3/h",
+        remedy=f"{smaller}a flow of at least {ceil(100 * volume / REFILL_H - 1e-6) / 100:g} m3/h",
         source=PRACTICE,
         beyond="caution",
+        changes={"tank.volume_m3": fills} if smaller else {},
     )
 
 
@@ -113,7 +122,8 @@ def _inlet(basis: Basis) -> Verdict:
         ground,
         "m",
         why=why,
-        mend=f"give a rise_to_tank_inlet_m of at least {figure(ground)} m, and the height of the tank itself",
+        remedy=f"survey again: the inlet stands at {figure(ground)} m or more above the ground at the borehole, by the "
+        "height of the tank itself",
         source=SITE_DATA,
     )
 
@@ -128,11 +138,12 @@ def _outlet(basis: Basis) -> Verdict:
             TOPIC,
             "outlet_head",
             compared,
-            "survey the outlet against the highest tap and give tank.outlet_height_m",
+            "survey the outlet against the highest tap",
             why=why,
             source=source,
             unit="m",
         )
+    higher = FULL_HEAD_M - head
     return lowest(
         TOPIC,
         "outlet_head",
@@ -141,7 +152,11 @@ def _outlet(basis: Basis) -> Verdict:
         FULL_HEAD_M,
         "m",
         why=why,
-        mend=f"raise the tank by {figure(FULL_HEAD_M - head)} m",
+        remedy=f"raise the tank by {ceil(100 * higher - 1e-6) / 100:g} m, which the pump must then lift as well",
         source=source,
+        changes={
+            "tank.outlet_height_m": FULL_HEAD_M,
+            "pipeline.rise_to_tank_inlet_m": basis.scenario.pipeline.rise_to_tank_inlet_m + higher,
+        },
         beyond="caution" if at_least(head, LEAST_HEAD_M) else "fail",
     )

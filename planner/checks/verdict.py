@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
-from typing import Literal
+from dataclasses import dataclass, field, replace
+from typing import Any, Literal
 
 Outcome = Literal["pass", "caution", "fail", "not given"]
 
@@ -25,6 +25,9 @@ TOPICS = (
 PRACTICE = "common practice, no source"
 PLATE = "the pump's nameplate"
 SITE_DATA = "the site's data"
+
+Remedy = tuple[str, dict[str, Any]]
+"""What to do, in words and as changes of the scenario (see `Verdict`)."""
 
 _TOUCH = 1e-9
 """Relative difference within which a value counts as standing at its limit, which passes."""
@@ -52,10 +55,14 @@ class Verdict:
         What is to spare or missing, with number and unit; '' where there is nothing to say.
     why : str
         Why it matters.
-    mend : str
-        What would mend it; '' when it passes. For 'not given', what to look for and where.
+    remedy : str
+        What to do; '' when it passes. For 'not given', what to look for and where.
     source : str
         Where the limit comes from.
+    changes : dict
+        The remedy as keys of the scenario (dotted, list entries from 1 as in 'pipeline.segments[2].pipe') and their
+        new values, None for a key to take away; empty where the remedy is not a matter of figures, or where none that
+        was tried out passes.
     """
 
     topic: str
@@ -67,8 +74,9 @@ class Verdict:
     unit: str
     margin: str
     why: str
-    mend: str
+    remedy: str
     source: str
+    changes: dict[str, Any] = field(default_factory=dict)
 
     @property
     def symbol(self) -> str:
@@ -109,9 +117,13 @@ def at_least(value: float, limit: float) -> bool:
     return at_most(limit, value)
 
 
+def _gap_unit(unit: str) -> str:
+    return "percentage points" if unit == "%" else unit
+
+
 def room(value: float, limit: float, unit: str) -> str:
     """Say how far a value stays below a limit, or exceeds it."""
-    gap = limit - value
+    gap, unit = limit - value, _gap_unit(unit)
     if at_most(value, limit):
         return "at the limit" if at_most(limit, value) else f"{amount(gap, unit)} below the limit"
     return f"{amount(-gap, unit)} above the limit"
@@ -119,7 +131,7 @@ def room(value: float, limit: float, unit: str) -> str:
 
 def reserve(value: float, limit: float, unit: str) -> str:
     """Say how far a value exceeds what is needed, or falls short."""
-    gap = value - limit
+    gap, unit = value - limit, _gap_unit(unit)
     if at_least(value, limit):
         return "at the limit" if at_least(limit, value) else f"{amount(gap, unit)} to spare"
     return f"{amount(-gap, unit)} short"
@@ -134,15 +146,16 @@ def highest(
     unit: str,
     *,
     why: str,
-    mend: str,
+    remedy: str,
     source: str,
     beyond: Outcome = "fail",
+    changes: dict[str, Any] | None = None,
 ) -> Verdict:
     """Judge a value that must not exceed a limit; `beyond` is the outcome where it does."""
     good = at_most(value, limit)
     margin = room(value, limit, unit)
-    return Verdict(
-        topic, key, compared, "pass" if good else beyond, value, limit, unit, margin, why, "" if good else mend, source
+    return _judged(
+        Verdict(topic, key, compared, beyond, value, limit, unit, margin, why, remedy, source, changes or {}), good=good
     )
 
 
@@ -155,16 +168,21 @@ def lowest(
     unit: str,
     *,
     why: str,
-    mend: str,
+    remedy: str,
     source: str,
     beyond: Outcome = "fail",
+    changes: dict[str, Any] | None = None,
 ) -> Verdict:
     """Judge a value that must not fall short of a limit; `beyond` is the outcome where it does."""
     good = at_least(value, limit)
     margin = reserve(value, limit, unit)
-    return Verdict(
-        topic, key, compared, "pass" if good else beyond, value, limit, unit, margin, why, "" if good else mend, source
+    return _judged(
+        Verdict(topic, key, compared, beyond, value, limit, unit, margin, why, remedy, source, changes or {}), good=good
     )
+
+
+def _judged(beyond: Verdict, *, good: bool) -> Verdict:
+    return replace(beyond, outcome="pass", remedy="", changes={}) if good else beyond
 
 
 def missing(

@@ -20,7 +20,7 @@ def check(
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
-    """Check whether borehole, pump, pipe, array, cables and supply fit together, and what would mend what does not."""
+    """Check whether borehole, pump, pipe, array, cables and supply fit together, and the remedy for what does not."""
     from planner.checks.site import site_verdicts
     from planner.report.checks_table import verdicts_report
     from planner.report.console import out_console

@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from planner.commands.options import DONE, WRONG_INPUT, Outputs, Quiet, Scenarios, Seed, Verbose
+from planner.commands.ending import say_fault, say_wrong
+from planner.commands.options import DONE, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
 
 if TYPE_CHECKING:
@@ -31,6 +32,7 @@ def run(
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
     from planner.checks.cautions import compared, safety_cautions
     from planner.report.console import out_console
+    from planner.report.files import check_folder
     from planner.report.terminal import cautions_report
     from planner.scenario.errors import InputError, Problem
 
@@ -40,7 +42,8 @@ def run(
         raise InputError(name, [Problem("", "two scenarios of this name would write the same files; rename one")])
     if compare is not None:
         _check_comparison(compare, scenarios, outputs)
-    wrong = False
+    check_folder(outputs, [f"{file.stem}{suffix}" for file in scenarios for suffix in (".xlsx", ".json")])
+    failed: list[int] = []
     studies: list[Study] = []
     built: list[Scenario] = []
     with shown_progress(quiet or len(scenarios) < 2) as progress:
@@ -52,19 +55,25 @@ def run(
                 if compare is not None:
                     studies.append(study)
             except InputError as error:
-                wrong = True
-                for line in error.lines():
-                    typer.echo(line, err=True)
+                failed.append(say_wrong(error))
+            except BrokenPipeError:
+                raise
+            except Exception as error:
+                # a fault of ours in one scenario must not cost the others
+                if verbose:
+                    raise
+                failed.append(say_fault(error, file))
     if built and not quiet:
         # once for all sites: a list that is repeated is not read
         out_console().print(cautions_report(safety_cautions(*built)))
     if compare is not None:
         _compare(studies, compare, quiet=quiet)
-    return WRONG_INPUT if wrong else DONE
+    return min(failed, default=DONE)
 
 
 def _check_comparison(compare: Path, scenarios: list[Path], outputs: Path) -> None:
     """Refuse a comparison that cannot be or that would overwrite something, before anything is run."""
+    from planner.report.files import check_folder
     from planner.scenario.errors import InputError, Problem
 
     taken = {path.resolve() for file in scenarios for path in (file, outputs / f"{file.stem}.xlsx")}
@@ -77,6 +86,7 @@ def _check_comparison(compare: Path, scenarios: list[Path], outputs: Path) -> No
         problem = "the comparison would replace a scenario or the results of one; give it another name"
     if problem is not None:
         raise InputError(str(compare), [Problem("", problem)])
+    check_folder(compare.parent, [compare.name])
 
 
 def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
@@ -93,7 +103,7 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
     from planner.checks.cautions import cautions, number_cautions
     from planner.checks.of_study import answer, study_verdicts
     from planner.report.console import out_console
-    from planner.report.files import writing
+    from planner.report.files import results_in
     from planner.report.json_file import write_json
     from planner.report.terminal import study_report
     from planner.report.workbook import write_workbook
@@ -107,9 +117,9 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
         study = study_scenario(read_with_seed(file, seed), file.parent)
         verdicts = study_verdicts(study)
     said, beware = answer(study, verdicts), cautions(study)
-    with writing(workbook):
-        write_workbook(study, said, beware, workbook, verdicts)
-        write_json(study, said, beware, verdicts, data)
+    with results_in(outputs) as folder:
+        write_workbook(study, said, beware, folder / workbook.name, verdicts)
+        write_json(study, said, beware, verdicts, folder / data.name)
     if not quiet:
         out_console().print(study_report(study, said, number_cautions(study), verdicts, verbose=verbose))
         typer.echo(f"\nWrote {workbook} and {data}\n")

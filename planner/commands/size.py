@@ -20,20 +20,21 @@ def size(
     """Search panels, tank, float-switch levels, hours, pumps and pipes for the least present cost that serves."""
     from planner.checks.of_study import sizing_answer
     from planner.report.console import out_console
-    from planner.report.files import writing
+    from planner.report.files import check_folder, results_in
     from planner.report.sizing_report import sizing_terminal, write_sizing_book, write_sizing_json
     from planner.study.site import place_of, weather_of
     from planner.study.sizing import size_scenario
 
+    workbook, data = outputs / f"{scenario.stem}-size.xlsx", outputs / f"{scenario.stem}-size.json"
+    check_folder(outputs, [workbook.name, data.name])
     with located(scenario), shown_progress(quiet) as progress:
         checked = read_with_seed(scenario, seed)
         sizing = size_scenario(checked, scenario.parent, progress)
         place = place_of(checked)
         said = sizing_answer(sizing, place, weather_of(checked, place, scenario.parent))
-    workbook, data = outputs / f"{scenario.stem}-size.xlsx", outputs / f"{scenario.stem}-size.json"
-    with writing(workbook):
-        write_sizing_book(sizing, said, workbook)
-        write_sizing_json(sizing, said, data)
+    with results_in(outputs) as folder:
+        write_sizing_book(sizing, said, folder / workbook.name)
+        write_sizing_json(sizing, said, folder / data.name)
     if not quiet:
         out_console().print(sizing_terminal(sizing, said, verbose=verbose))
         typer.echo(f"\nWrote {workbook} and {data}\n")

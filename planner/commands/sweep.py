@@ -7,12 +7,15 @@ from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from enum import StrEnum
 from pathlib import Path
-from typing import Annotated, Any
+from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
 from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, OneScenario, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed
+
+if TYPE_CHECKING:
+    from planner.study.sweep.run import SweepResult
 
 
 class Rows(StrEnum):
@@ -38,7 +41,7 @@ def sweep(
 ) -> int:
     """Vary uncertain inputs one at a time, in a grid, at random and over weather years, as the [sweep] table says."""
     from planner.report.console import out_console
-    from planner.report.files import writing
+    from planner.report.files import check_folder, results_in, writing
     from planner.report.sweep_report import sweep_report, write_sweep_workbook
     from planner.report.sweep_rows import has_parquet, write_rows
     from planner.report.sweep_store import ChunkFolder
@@ -50,6 +53,8 @@ def sweep(
     if rows is Rows.PARQUET and not has_parquet():
         typer.echo("Parquet needs pyarrow, which is not installed; the rows are written as CSV.", err=True)
         kind = "csv"
+    book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
+    check_folder(outputs, [book.name, table.name])
     store = ChunkFolder(outputs / f"{scenario.stem}.sweep", checked, scenario.parent)
     with writing(store.folder):
         if not resume:
@@ -63,27 +68,39 @@ def sweep(
             raise
         finally:
             crew.close()
+    lost = _lost(swept)
     if not swept.worked:
-        store.clear()
+        if not lost:
+            store.clear()
         return _failed(scenario, swept.results[0].first_reason)
     said = sentences(swept)
-    book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
-    with writing(book):
-        write_sweep_workbook(swept, said, book)
-        write_rows(swept, table)
-    store.clear()
+    with results_in(outputs) as folder:
+        write_sweep_workbook(swept, said, folder / book.name)
+        write_rows(swept, folder / table.name)
+    if not lost:
+        store.clear()
     if not quiet:
         out_console().print(sweep_report(swept, said))
         typer.echo(f"\nWrote {book} and {table}\n")
-    return DONE
+    if lost:
+        typer.echo(f"{lost} variants were given up with their workers; --resume does them again", err=True)
+    return OUR_FAULT if lost else DONE
+
+
+def _lost(swept: SweepResult) -> int:
+    """Count the variants given up with their workers."""
+    from planner.study.sweep.workers import GIVEN_UP
+
+    return sum(why.startswith(GIVEN_UP) for results in swept.results for why in results.problems.values())
 
 
 def _failed(scenario: Path, reason: str) -> int:
     """Say why nothing could be worked out; the exit code tells whose fault it is."""
     from planner.study.sweep.hours import OUR_FAULT as FAULT
+    from planner.study.sweep.workers import GIVEN_UP
 
     typer.echo(f"{scenario}: no variant of the sweep could be worked out; the first reason: {reason}", err=True)
-    return OUR_FAULT if reason.startswith(FAULT) else WRONG_INPUT
+    return OUR_FAULT if reason.startswith((FAULT, GIVEN_UP)) else WRONG_INPUT
 
 
 def _crew(workers: int, cluster: str | None) -> Any:

@@ -60,9 +60,10 @@ def weather(
 def _fetch(service: Service, place: Any, file: Path, years: tuple[int, int], url: str | None) -> int:
     from datetime import date
 
-    from planner.report.files import writing
+    from planner.report.files import check_folder, writing
     from planner.resource.fetch import FetchError, fetch_nasa_power, fetch_pvgis_tmy, save_as_csv
 
+    check_folder(file.parent, [file.name])
     try:
         if service is Service.PVGIS:
             frame = fetch_pvgis_tmy(place, url=url)

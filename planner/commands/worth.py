@@ -33,11 +33,14 @@ def worth(
 ) -> int:
     """Say whether a source is worth having, and what would turn the answer."""
     from planner.report.console import out_console
-    from planner.report.files import writing
+    from planner.report.files import check_folder, results_in
     from planner.report.worth_report import worth_terminal, write_worth_book, write_worth_json
     from planner.study.worth import worth_of
     from planner.study.worth_words import worth_sentences
 
+    stem = f"{scenario.stem}-worth-{source.value}"
+    workbook, data = outputs / f"{stem}.xlsx", outputs / f"{stem}.json"
+    check_folder(outputs, [workbook.name, data.name])
     with located(scenario), shown_progress(quiet) as progress:
         done = iter(range(100))
         found = worth_of(
@@ -47,11 +50,9 @@ def worth(
             lambda step: progress(next(done), STEPS, step),
         )
     said = worth_sentences(found)
-    stem = f"{scenario.stem}-worth-{source.value}"
-    workbook, data = outputs / f"{stem}.xlsx", outputs / f"{stem}.json"
-    with writing(workbook):
-        write_worth_book(found, said, workbook)
-        write_worth_json(found, said, data)
+    with results_in(outputs) as folder:
+        write_worth_book(found, said, folder / workbook.name)
+        write_worth_json(found, said, folder / data.name)
     if not quiet:
         out_console().print(worth_terminal(found, said))
         typer.echo(f"\nWrote {workbook} and {data}\n")

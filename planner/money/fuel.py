@@ -8,6 +8,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from planner.scenario.equipment import whole_years
 from planner.supply.generator import derated_rating_kw, fuel_l
 
 Array = NDArray[np.float64]
@@ -16,11 +17,6 @@ __all__ = ["derated_rating_kw", "fuel_l", "overhauls_due", "replacement_by_hours
 
 _ROUNDING = 1e-9
 """Share of an interval by which summed hours may miss its multiple and still count as having reached it."""
-
-
-def whole_years(life_years: float) -> int:
-    """Round a life to whole years, halves up, at least one: replacements fall at year ends."""
-    return max(1, math.floor(life_years + 0.5))
 
 
 def times_due(hours: ArrayLike, interval_h: float) -> Array:

@@ -10,10 +10,11 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from pydantic import BaseModel
 
+from planner.scenario.equipment import Equipment
 from planner.scenario.finance import CostItem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator, Grid, Solar
-from planner.scenario.waterworks import Equipment, Tank
+from planner.scenario.waterworks import Tank
 
 Array = NDArray[np.float64]
 Group = Literal[

@@ -1,4 +1,4 @@
-"""The site checks for the terminal: the failed ones first, each with what would mend it."""
+"""The site checks for the terminal: the failed ones first, each with its remedy."""
 
 from __future__ import annotations
 
@@ -32,7 +32,7 @@ def figure(value: float | str | None, unit: str) -> str:
 
 
 def verdicts_report(name: str, verdicts: Sequence[Verdict], *, verbose: bool) -> Group:
-    """Show every verdict that does not pass, with why and what would mend it; `verbose` shows the passed ones too."""
+    """Show every verdict that does not pass, with why and its remedy; `verbose` shows the passed ones too."""
     parts: list[RenderableType] = [Text(f"{name}: site checks", style="bold"), Text(summary(verdicts))]
     for verdict in worst_first(verdicts):
         if verdict.outcome == "pass" and not verbose:
@@ -52,7 +52,11 @@ def _lines(verdict: Verdict) -> list[str]:
         against = f"{figure(verdict.value, verdict.unit)} against {figure(verdict.limit, verdict.unit)}"
         lines.append(f"{against}{'; ' + verdict.margin if verdict.margin else ''}")
     lines.append(verdict.why)
-    if verdict.mend:
-        lines.append(verdict.mend.capitalize() if verdict.outcome == "not given" else f"Mend: {verdict.mend}")
+    if verdict.remedy:
+        lines.append(_sentence(verdict.remedy) if verdict.outcome == "not given" else f"Remedy: {verdict.remedy}")
     lines.append(f"Limit from: {verdict.source}")
     return lines
+
+
+def _sentence(text: str) -> str:
+    return text[:1].upper() + text[1:]

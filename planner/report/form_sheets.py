@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from pathlib import Path
-from typing import Any
+from typing import Any, BinaryIO
 
 import xlsxwriter
 
-from planner.report.files import write_whole
+from planner.report.files import write_stream
 from planner.report.form_cells import (
     Looks,
     cell_in_column,
@@ -84,12 +84,12 @@ def write_form(path: Path, data: dict[str, Any] | None = None) -> None:
     if path.suffix.lower() != ".xlsx":
         raise InputError(str(path), [Problem("", "a form is a workbook: its name must end in .xlsx")])
 
-    def write(temporary: Path) -> None:
-        workbook = xlsxwriter.Workbook(str(temporary))
+    def write(stream: BinaryIO) -> None:
+        workbook = xlsxwriter.Workbook(stream)
         add_form_sheets(workbook, data or {}, with_examples=data is None)
         workbook.close()
 
-    write_whole(path, write)
+    write_stream(path, write)
 
 
 def add_form_sheets(

@@ -17,7 +17,7 @@ from planner.checks.verdict import Verdict
 from planner.report.files import write_text
 from planner.study.compare import OptionResult, Study
 
-SCHEMA = 1
+SCHEMA = 2
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
 
 
@@ -124,6 +124,7 @@ def _yearly(option: OptionResult) -> list[dict[str, Any]]:
     quantities = option.quantities
     grid_kwh = quantities.grid_kwh.sum(axis=(-1, -2))
     cost = option.life.flows.total_cost()
+    by_limit = option.outcome.limit_shortfall_m3
     return [
         {
             "year": year + 1,
@@ -135,6 +136,7 @@ def _yearly(option: OptionResult) -> list[dict[str, Any]]:
             "fuel_l": _number(quantities.fuel_l[year]),
             "generator_hours": _number(quantities.generator_hours[year]),
             "cost": _number(cost[year + 1]),
+            "shortfall_by_daily_limit_m3": _number(None if by_limit is None else by_limit[year]),
         }
         for year in range(quantities.demand_m3.shape[-1])
     ]
@@ -142,13 +144,12 @@ def _yearly(option: OptionResult) -> list[dict[str, Any]]:
 
 def _monthly(option: OptionResult) -> list[dict[str, Any]]:
     outcome = option.outcome
-    kept = 1 - option.scenario.demand.leakage_percent / 100
     grid_kwh = outcome.grid_kwh[0].sum(axis=-1)
     return [
         {
             "month": month + 1,
-            "demand_m3": _number(outcome.demand_m3[0, month] * kept),
-            "delivered_m3": _number(outcome.delivered_m3[0, month] * kept),
+            "demand_m3": _number(outcome.demand_m3[0, month]),
+            "delivered_m3": _number(outcome.delivered_m3[0, month]),
             "solar_kwh": _number(outcome.solar_kwh[0, month]),
             "idle_kwh": _number(outcome.idle_kwh[0, month]),
             "grid_kwh": _number(grid_kwh[month]),

@@ -7,9 +7,9 @@ import math
 from collections.abc import Callable, Sequence
 from datetime import datetime
 from pathlib import Path
-from typing import Any
+from typing import Any, BinaryIO
 
-from planner.report.files import write_text, write_whole
+from planner.report.files import write_stream, write_text
 from planner.report.sheets.page import Page, clean
 from planner.report.style import Kind, Look, Styles
 
@@ -35,11 +35,11 @@ def write_study_book(title: str, sheets: Sequence[str], fill: Fill, path: Path, 
         Sheets that print on one page.
     """
 
-    def write(temporary: Path) -> None:
+    def write(stream: BinaryIO) -> None:
         import xlsxwriter
 
         plain = {"strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
-        book = xlsxwriter.Workbook(str(temporary), {"in_memory": True, **plain})
+        book = xlsxwriter.Workbook(stream, {"in_memory": True, **plain})
         book.set_properties({"title": clean(title), "created": datetime(1980, 1, 1)})
         styles = Styles(book)
         pages = {name: Page(book.add_worksheet(name), styles, name) for name in sheets}
@@ -50,7 +50,7 @@ def write_study_book(title: str, sheets: Sequence[str], fill: Fill, path: Path, 
         pages[sheets[0]].sheet.activate()
         book.close()
 
-    write_whole(path, write)
+    write_stream(path, write)
 
 
 def put_row(page: Page, values: Sequence[tuple[str | float | None, Kind]], look: Look = "plain") -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
+from typing import BinaryIO
 
 import numpy as np
 from rich.console import Group, RenderableType
@@ -12,7 +13,7 @@ from rich.table import Table
 from rich.text import Text
 
 from planner.checks.safety import WHERE_LISTED
-from planner.report.files import write_whole
+from planner.report.files import write_stream
 from planner.report.sheets.page import Page, clean
 from planner.report.style import Styles
 from planner.report.sweep_sheets import MOST_ROWS, write_grid, write_random, write_tornado, write_weather
@@ -42,14 +43,14 @@ def write_sweep_workbook(swept: SweepResult, said: Sequence[str], path: Path) ->
     path : pathlib.Path
         File to write.
     """
-    write_whole(path, lambda temporary: _fill(swept, said, temporary))
+    write_stream(path, lambda stream: _fill(swept, said, stream))
 
 
-def _fill(swept: SweepResult, said: Sequence[str], path: Path) -> None:
+def _fill(swept: SweepResult, said: Sequence[str], stream: BinaryIO) -> None:
     import xlsxwriter
 
     book = xlsxwriter.Workbook(
-        str(path),
+        stream,
         {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False},
     )
     name = clean(swept.base.scenario.name)

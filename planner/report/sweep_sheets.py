@@ -249,7 +249,7 @@ def write_weather(page: Page, book: Any, spread: WeatherSpread) -> None:
     page.title(
         "Weather years",
         f"{spread.years} years ({kind}), each with the demand of life year {spread.life_year} and the array as aged by "
-        "then, beginning with the tank half full; outages of the grid are drawn anew for each year.",
+        "then, from what the year before leaves in the tank; outages of the grid are drawn anew for each year.",
     )
     page.fix_width(0, 24)
     page.heading("Worst year in ten: delivered share that nine years in ten reach or exceed (%)", len(spread.options))

@@ -18,6 +18,8 @@ from planner.study.sweep.plan import Plan
 from planner.study.sweep.workers import Done
 
 _NAME = re.compile(r"(\d+)-(\d+)\.npz")
+_LEFT = re.compile(r"\.\d+-\d+-[a-z0-9_]{8}\.npz")
+"""Names that a killed run left half-written."""
 
 
 class ChunkFolder:
@@ -57,7 +59,7 @@ class ChunkFolder:
     def clear(self) -> None:
         """Remove the chunks of this run, and nothing else."""
         for file in self.folder.glob("*/*.npz"):
-            if _NAME.fullmatch(file.name):
+            if _NAME.fullmatch(file.name) or _LEFT.fullmatch(file.name):
                 file.unlink()
         for folder in (*self.folder.glob("*"), self.folder, self.folder.parent):
             if folder.is_dir() and not any(folder.iterdir()):

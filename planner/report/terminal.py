@@ -78,7 +78,7 @@ def study_report(
     for verdict in worst_first(verdicts):
         if verdict.outcome == "fail":
             compared = f"{figure(verdict.value, verdict.unit)} against {figure(verdict.limit, verdict.unit)}"
-            line = f"{SYMBOL['fail']} {verdict.topic}: {verdict.compared}: {compared}. {verdict.mend}"
+            line = f"{SYMBOL['fail']} {verdict.topic}: {verdict.compared}: {compared}. {verdict.remedy}"
             parts.append(Padding(Text(line), (0, 0, 0, 2)))
     parts.append(Text("\nLimits of these figures"))
     parts += [Padding(Text(f"! {note}"), (0, 0, 0, 2)) for note in notes]

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
-from typing import Any
+from typing import Any, BinaryIO
 
 from planner.checks.verdict import Verdict
-from planner.report.files import write_whole
+from planner.report.files import write_stream
 from planner.report.sheets.answer import write_answer
 from planner.report.sheets.bill import write_bill
 from planner.report.sheets.cash import Sources, write_cash
@@ -68,11 +68,11 @@ def write_workbook(
     NotFinite
         When a figure has no value where it must have one; an earlier file is then left as it was.
     """
-    write_whole(path, lambda temporary: _fill(study, sentences, cautions, verdicts, temporary))
+    write_stream(path, lambda stream: _fill(study, sentences, cautions, verdicts, stream))
 
 
 def _fill(
-    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path
+    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], stream: BinaryIO
 ) -> None:
     import xlsxwriter
 
@@ -80,7 +80,7 @@ def _fill(
     from planner.report.worksheet import PlainWorksheet
 
     book = xlsxwriter.Workbook(
-        str(path),
+        stream,
         {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False},
     )
     book.set_properties({"title": clean(study.scenario.name), "created": datetime(1980, 1, 1)})

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import io
 import re
 import tempfile
@@ -12,27 +13,24 @@ from typing import Any, Literal, get_args
 import pandas as pd
 import pvlib
 
+from planner.resource.plain_csv import read_plain_csv
 from planner.resource.record import Record, WeatherFileError, record_of, weather_of, whole_years
 from planner.resource.sun import HOURS_PER_YEAR, Place, sun_of
 from planner.resource.years import WeatherYears
+from planner.scenario.ordinary import read_ordinary
 
 __all__ = ["FORMATS", "WeatherFileError", "read_weather_file"]
 
 FileFormat = Literal["auto", "epw", "tmy3", "tm2", "pvgis_tmy", "pvgis_hourly", "csv"]
 FORMATS: tuple[str, ...] = get_args(FileFormat)
 
-CSV_COLUMNS = {
-    "ghi_w_m2": "ghi",
-    "dni_w_m2": "dni",
-    "dhi_w_m2": "dhi",
-    "temperature_c": "temperature",
-    "wind_m_s": "wind",
-}
-CSV_NEEDED = ("ghi_w_m2", "temperature_c")
 PVLIB_COLUMNS = {"ghi": "ghi", "dni": "dni", "dhi": "dhi", "temp_air": "temperature", "wind_speed": "wind"}
 
+_LARGEST_FILE = 100_000_000
+"""Twenty hourly years of every format have a fifth of this."""
+
 # What pvlib's readers raise on a file that is not what it should be.
-READER_ERRORS = (ValueError, KeyError, IndexError, TypeError, AttributeError, OverflowError, EOFError)
+READER_ERRORS = (ValueError, KeyError, IndexError, TypeError, AttributeError, OverflowError, EOFError, csv.Error)
 
 
 def read_weather_file(path: str | Path, place: Place, *, file_format: str = "auto") -> WeatherYears:
@@ -60,17 +58,13 @@ def read_weather_file(path: str | Path, place: Place, *, file_format: str = "aut
 
     Notes
     -----
-    The project's own plain CSV: comment lines begin with '#', then a header row, then 8,760 rows a year (several
-    years may follow each other) of local standard time, each row for the hour that begins at its label, 1 January
-    00:00 first and 29 February left out. Columns `ghi_w_m2` and `temperature_c` are needed, `dni_w_m2`, `dhi_w_m2`
-    and `wind_m_s` may be given. Comments '# latitude_deg: 1.2', '# longitude_deg: 3.4' and '# utc_offset_h: 5.5'
-    say where and by which clock the rows are; without them the place's own are taken.
+    The project's own plain CSV is described in `planner.resource.plain_csv`.
     """
     path = Path(path)
     if file_format not in FORMATS:
         raise WeatherFileError(f"{path.name}: format {file_format!r} is not one of {', '.join(FORMATS)}")
     try:
-        content = path.read_bytes()
+        content = read_ordinary(path, _LARGEST_FILE)
     except OSError as error:
         raise WeatherFileError(f"{path.name}: cannot be read: {error.strerror or error}") from None
     try:
@@ -83,7 +77,9 @@ def read_weather_file(path: str | Path, place: Place, *, file_format: str = "aut
     except WeatherFileError as error:
         raise WeatherFileError(f"{path.name} (read as {chosen}): {error}") from None
     except READER_ERRORS as error:
-        raise WeatherFileError(f"{path.name}: cannot be read as {chosen} ({' '.join(str(error).split())})") from error
+        # the reader's own words may hold parts of a file that is no weather file and nobody's business
+        why = f"it is not such a file, or not whole ({type(error).__name__})"
+        raise WeatherFileError(f"{path.name}: cannot be read as {chosen}: {why}") from error
     return weather_of(record, place, sun_of(place))
 
 
@@ -234,35 +230,11 @@ def _slope_deg(inputs: dict[str, Any]) -> float | None:
     return float(number[0]) if number else None
 
 
-def _read_csv(text: str, place: Place) -> Record:
-    said = dict(re.findall(r"^#\s*(latitude_deg|longitude_deg|utc_offset_h)\s*:\s*(-?[\d.]+)\s*$", text, re.MULTILINE))
-    told = re.search(r"^#\s*source\s*:\s*(.+?)\s*$", text, re.MULTILINE | re.IGNORECASE)
-    frame = pd.read_csv(io.StringIO(text), comment="#", skipinitialspace=True, index_col=False)
-    frame.columns = frame.columns.str.strip()
-    missing = [name for name in CSV_NEEDED if name not in frame]
-    if missing:
-        raise WeatherFileError(
-            f"no column {' and no column '.join(missing)}; the header row has {', '.join(map(str, frame.columns))}"
-        )
-    if len(frame) == 0 or len(frame) % HOURS_PER_YEAR:
-        raise WeatherFileError(f"{len(frame):,} rows found, 8,760 (or a whole number of such years) expected")
-    unused = [str(name) for name in frame.columns if name not in CSV_COLUMNS]
-    return record_of(
-        _picked(frame, CSV_COLUMNS),
-        len(frame) // HOURS_PER_YEAR,
-        utc_offset_h=float(said.get("utc_offset_h", place.utc_offset_h)),
-        label=told[1] if told else "CSV weather file",
-        latitude_deg=float(said["latitude_deg"]) if "latitude_deg" in said else None,
-        longitude_deg=float(said["longitude_deg"]) if "longitude_deg" in said else None,
-        notes=(f"columns not used: {', '.join(unused)}",) if unused else (),
-    )
-
-
 READERS: dict[str, Callable[[str, Place], Record]] = {
     "epw": _read_epw,
     "tmy3": _read_tmy3,
     "tm2": _read_tm2,
     "pvgis_tmy": _read_pvgis_tmy,
     "pvgis_hourly": _read_pvgis_hourly,
-    "csv": _read_csv,
+    "csv": read_plain_csv,
 }

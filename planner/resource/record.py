@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 import pandas as pd
 
-from planner.resource.closure import closure_offset_minutes, plausibility_notes
+from planner.resource.closure import MOST_NIGHT_SHARE, closure_offset_minutes, plausibility_notes
 from planner.resource.sun import (
     DAYS_PER_MONTH,
     HOURS_PER_YEAR,
@@ -20,6 +20,7 @@ from planner.resource.sun import (
 )
 from planner.resource.synthetic import ASSUMED_WIND_M_S
 from planner.resource.years import LOWEST_BEAM_ZENITH_DEG, WeatherYears, split_beam
+from planner.scenario.errors import shown
 
 STEP_MINUTES = 5
 STEPS_PER_HOUR = 60 // STEP_MINUTES
@@ -96,6 +97,11 @@ def record_of(
     WeatherFileError
         If a value is missing, not a number or beyond what can be; names column and row.
     """
+    for key, value, highest in (
+        ("latitude", latitude_deg, 90), ("longitude", longitude_deg, 180), ("hours from UTC", utc_offset_h, 14)
+    ):  # fmt: skip
+        if value is not None and not abs(value) <= highest:
+            raise WeatherFileError(f"its header gives {value:g} as {key}; must be from {-highest} to {highest}")
     arrays: dict[str, Array | None] = {}
     remarks = list(notes)
     for name, (lowest, highest) in BOUNDS.items():
@@ -111,11 +117,11 @@ def record_of(
             continue
         if not good.all():
             row = int(np.argmin(good))
-            text = given.iloc[row]
+            text = shown(given.iloc[row], quoted=False)
             why = "is not a number" if not np.isfinite(values[row]) else f"is outside {lowest} to {highest}"
             code = " (a code for a missing value?)" if abs(values[row]) >= 999 else ""
             raise WeatherFileError(
-                f"row {row + 1} of the data: {name} {text!s} {why}{code}; {int((~good).sum())} such values"
+                f"row {row + 1} of the data: {name} {text} {why}{code}; {int((~good).sum())} such values"
             )
         if name != "temperature":
             below = int((values < 0).sum())
@@ -260,6 +266,11 @@ def weather_of(record: Record, place: Place, sun: Sun) -> WeatherYears:
     sun : Sun
         `sun_of(place)`.
 
+    Raises
+    ------
+    WeatherFileError
+        When no clock puts the radiation of the record into the day.
+
     Returns
     -------
     WeatherYears
@@ -268,17 +279,24 @@ def weather_of(record: Record, place: Place, sun: Sun) -> WeatherYears:
         at its beginning. Missing direct and diffuse parts come from `split_beam`.
     """
     notes = list(record.notes)
-    if record.latitude_deg is not None and record.longitude_deg is not None:
-        east = (record.longitude_deg - place.longitude_deg + 180) % 360 - 180
-        if max(abs(record.latitude_deg - place.latitude_deg), abs(east)) > FAR_DEG:
-            notes.append(
-                f"the weather file is for latitude {record.latitude_deg:g}, longitude {record.longitude_deg:g}; the "
-                f"site is at {place.latitude_deg:g}, {place.longitude_deg:g}"
-            )
+    latitude_deg = place.latitude_deg if record.latitude_deg is None else record.latitude_deg
+    longitude_deg = place.longitude_deg if record.longitude_deg is None else record.longitude_deg
+    east = (longitude_deg - place.longitude_deg + 180) % 360 - 180
+    if max(abs(latitude_deg - place.latitude_deg), abs(east)) > FAR_DEG:
+        notes.append(
+            f"the weather file is for latitude {latitude_deg:g}, longitude {longitude_deg:g}; the "
+            f"site is at {place.latitude_deg:g}, {place.longitude_deg:g}"
+        )
     found = closure_offset_minutes(
         record.ghi, record.dni, record.dhi, place,
         utc_offset_h=record.utc_offset_h, middle_minute=record.first_minute + 30,
     )  # fmt: skip
+    if found.night_share > MOST_NIGHT_SHARE:
+        raise WeatherFileError(
+            f"{100 * found.night_share:.0f} % of its radiation falls at night, whatever clock is tried: the rows are "
+            f"not one hour each ({HOURS_PER_YEAR * record.ghi.shape[1]:,} were taken as hours), not in order, or for "
+            "another latitude"
+        )
     notes += [text for text in (found.note(),) if text]
     ghi, dni, dhi, temperature, wind = _by_place_clock(record, place, sun)
     notes += plausibility_notes(ghi, sun)

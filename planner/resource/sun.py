@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import calendar
-import difflib
 import re
 import warnings
 import zoneinfo
@@ -14,6 +13,8 @@ import numpy as np
 import pandas as pd
 import pvlib
 from numpy.typing import NDArray
+
+from planner.resource.zones import zone_advice
 
 Array = NDArray[np.float64]
 Whole = NDArray[np.int64]
@@ -113,11 +114,10 @@ def standard_utc_offset_h(time_zone: str) -> float:
     try:
         zone = zoneinfo.ZoneInfo(time_zone)
     except (zoneinfo.ZoneInfoNotFoundError, ValueError, OSError):
-        near = difflib.get_close_matches(time_zone, zoneinfo.available_timezones(), 1)
-        hint = f"; did you mean {near[0]!r}?" if near else ""
+        advice = zone_advice(time_zone)
         raise ValueError(
-            f"time zone {time_zone!r} is not known: give an IANA name such as 'Africa/Nairobi' "
-            f"or an offset such as '+05:45'{hint}"
+            f"time zone {time_zone[:80]!r} is not known: give an IANA name such as 'Africa/Nairobi' "
+            f"or an offset such as '+05:45'{'; ' if advice else ''}{advice}"
         ) from None
     # January and July between them always hold a day of standard time, whichever hemisphere.
     offsets = [datetime(REFERENCE_YEAR, month, 1, 12, tzinfo=zone).utcoffset() or timedelta() for month in (1, 7)]

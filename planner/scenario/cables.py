@@ -44,10 +44,17 @@ class CableRun(Model):
         ge=-20,
         le=65,
     )
+    grouped_circuits: int = assumed(
+        1,
+        "Loaded circuits that lie bunched together or in one conduit, this one counted",
+        source="laid by itself",
+        ge=1,
+        le=20,
+    )
     ampacity_a: float | None = optional(
-        "Current that it bears here, from its datasheet",
+        "Current-carrying capacity here, from its datasheet, with the ambient temperature and the grouping in it",
         "A",
-        absent="IEC 60364-5-52 for PVC, with the factor for the ambient temperature",
+        absent="IEC 60364-5-52 for PVC, with the factors for ambient temperature and grouping",
         gt=0,
     )
 
@@ -63,11 +70,28 @@ class CableRun(Model):
         return self
 
 
+class DcCable(CableRun):
+    """The run from the array to the controller."""
+
+    voltage_class_v: float | None = optional(
+        "Highest DC voltage for which the cable is made, as printed on it", "V", gt=0, le=3000
+    )
+    outdoor: Literal["yes", "no"] | None = optional(
+        "Whether it is made for sun and weather, such as cable to EN 50618 or IEC 62930"
+    )
+
+
 class AcCable(CableRun):
     """The run from grid or generator to the controller."""
 
     power_factor: float = assumed(
         0.85, "Power factor of what it feeds", source=f"assumed, {COMMON_PRACTICE}", gt=0.2, le=1
+    )
+    protective_device_a: float | None = optional(
+        "Rated current of the circuit breaker or fuse that protects it", "A", gt=0, le=1000
+    )
+    protective_device: Literal["breaker", "gG fuse"] = assumed(
+        "breaker", "Its kind: circuit breaker (IEC 60898) or gG fuse (IEC 60269)", source=COMMON_PRACTICE
     )
 
 
@@ -81,7 +105,7 @@ class DropCable(AcCable):
 class Cables(Model):
     """The cables; one that is not given is reported as not given and its loss is left out."""
 
-    dc: CableRun | None = optional(
+    dc: DcCable | None = optional(
         "Array to controller, all strings in one cable", absent="sources.solar.wiring_percent"
     )
     ac: AcCable | None = optional("Grid or generator to controller", absent="no loss counted")

@@ -6,9 +6,16 @@ import difflib
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
+from datetime import date, datetime, time
 from typing import Any, get_args
 
 from pydantic import BaseModel, ValidationError
+
+from planner.scenario.mistakes import number_advice
+
+LONGEST_SHOWN, LONGEST_MESSAGE = 80, 300
+"""Characters of a value that a message repeats, and of a key (a form's cell has its label with it) or a message."""
+_CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")
 
 Path = tuple[str | int, ...]
 
@@ -44,7 +51,22 @@ class InputError(Exception):
         """Yield one line of text for each problem."""
         for problem in self.problems:
             place = self.file if problem.line is None else f"{self.file}:{problem.line}"
-            yield f"{place}: {problem.key}: {problem.text}" if problem.key else f"{place}: {problem.text}"
+            key = f"{shown(problem.key, LONGEST_MESSAGE, quoted=False)}: " if problem.key else ""
+            yield f"{printable(place)}: {key}{shown(problem.text, LONGEST_MESSAGE, quoted=False)}"
+
+
+def printable(text: str) -> str:
+    """Leave out the characters that would steer a terminal instead of being seen."""
+    return _CONTROL.sub("", text)
+
+
+def shown(value: Any, most: int = LONGEST_SHOWN, *, quoted: bool = True) -> str:
+    """Write a given value for a message: cut where it is long, nothing in it that steers a terminal."""
+    if isinstance(value, date | datetime | time):
+        return f"the date or time {value.isoformat()}"
+    text = repr(value[: most + 1]) if quoted and isinstance(value, str) else repr(value) if quoted else str(value)
+    text = printable(text)
+    return text if len(text) <= most else text[: most - 1] + "…"
 
 
 def dotted(path: Iterable[str | int]) -> str:
@@ -54,8 +76,8 @@ def dotted(path: Iterable[str | int]) -> str:
         if isinstance(part, int):
             text += f"[{part + 1}]"
         else:
-            shown = part if part.replace("_", "").replace("-", "").isalnum() else f"'{part}'"
-            text += f".{shown}" if text else shown
+            name = part if part.replace("_", "").replace("-", "").isalnum() else f"'{part}'"
+            text += f".{name}" if text else name
     return text
 
 
@@ -91,8 +113,9 @@ def _joined(texts: list[str], given: Any) -> str:
     allowed = ", or ".join(texts)
     if given is _NOTHING or (isinstance(given, list) and "found)" in allowed):
         return allowed
-    shown = repr(given) if not isinstance(given, list) else f"a list of {len(given)}"
-    return f"{shown} was given; {allowed}"
+    words = shown(given) if not isinstance(given, list) else f"a list of {len(given)}"
+    advice = number_advice(given) if isinstance(given, str) and "must be a number" in texts else None
+    return f"{words} was given; {allowed}{f': {advice}' if advice else ''}"
 
 
 def _in_file(loc: tuple[str | int, ...], raw: Any, *, missing: bool) -> Path:
@@ -146,7 +169,9 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
         wanted = context.get("min_length", context.get("max_length"))
         few = "at least" if kind == "too_short" else "at most"
         wanted_text = f"{wanted} values" if wanted in (2, 12, 24) else f"{few} {wanted}"
-        return f"must have {wanted_text} ({context['actual_length']} found)"
+        doubled = wanted in (12, 24) and context["actual_length"] == 2 * wanted
+        hint = "; if decimal commas were meant, write points: 3.9, not 3,9" if doubled else ""
+        return f"must have {wanted_text} ({context['actual_length']} found){hint}"
     if kind in ("union_tag_invalid", "union_tag_not_found"):
         tags = context.get("expected_tags", "")
         return f"needs kind = one of {tags}" if tags else "needs the key kind"
@@ -162,7 +187,7 @@ def _unknown_key(path: Path, root: type[BaseModel]) -> str:
     near = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
     if near:
         return f"is not a known key; did you mean '{near[0]}'?"
-    listed = ", ".join(known) if known else "none"
+    listed = shown(", ".join(known), LONGEST_MESSAGE - 60, quoted=False) if known else "none"
     return f"is not a known key; allowed here: {listed}"
 
 

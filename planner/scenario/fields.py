@@ -17,6 +17,8 @@ Auto = Literal["auto"]
 Month12 = Annotated[list[float], Field(min_length=12, max_length=12)]
 """Twelve values, January to December."""
 NonNegative12 = Annotated[list[Annotated[float, Field(ge=0)]], Field(min_length=12, max_length=12)]
+NonNegative24 = Annotated[list[Annotated[float, Field(ge=0)]], Field(min_length=24, max_length=24)]
+"""Twenty-four values, one for each hour of the day from midnight."""
 Percent = Annotated[float, Field(ge=0, le=100)]
 Percent12 = Annotated[list[Percent], Field(min_length=12, max_length=12)]
 HourRange = Annotated[list[Annotated[float, Field(ge=0, le=24)]], Field(min_length=2, max_length=2)]

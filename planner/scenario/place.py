@@ -171,6 +171,14 @@ class Demand(Model):
     leakage_percent: float = assumed(
         0.0, "Share of the water leaving the tank that is lost", "%", source="no leakage assumed", ge=0, lt=90
     )
+    leakage_m3_per_day: float = assumed(
+        0.0,
+        "Further water lost at a steady rate day and night, as through joints and taps that drip",
+        "m3/day",
+        source="no leakage assumed",
+        ge=0,
+        le=1e5,
+    )
     draw_profile: Profile | Fractions24 = assumed(
         "household",
         "When in the day the water is drawn: a ready profile or 24 fractions",

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import copy
 import re
-import tomllib
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -13,7 +12,9 @@ from typing import Any
 from pydantic import ValidationError
 
 from planner.scenario.errors import InputError, Problem, dotted, problems_of
+from planner.scenario.ordinary import read_ordinary
 from planner.scenario.scenario import Scenario, option_name_of
+from planner.scenario.syntax import parsed_toml
 
 _LARGEST_FILE = 2_000_000
 
@@ -40,10 +41,7 @@ def read_scenario(path: Path) -> Scenario:
 
 def read_raw(path: Path) -> dict[str, Any]:
     """Read a TOML file as plain data, unchecked; an InputError says what keeps it from being read."""
-    try:
-        return tomllib.loads(_text_of(path))
-    except tomllib.TOMLDecodeError as error:
-        raise InputError(str(path), [Problem("", f"is not valid TOML: {error}")]) from error
+    return parsed_toml(_text_of(path), str(path))
 
 
 def check_scenario(raw: dict[str, Any], file: str, text: str = "") -> Scenario:
@@ -128,9 +126,7 @@ def _validated(raw: dict[str, Any], file: str, text: str, prefix: tuple[str | in
 
 def _text_of(path: Path) -> str:
     try:
-        if path.stat().st_size > _LARGEST_FILE:
-            raise InputError(str(path), [Problem("", f"is larger than {_LARGEST_FILE} bytes; not a scenario")])
-        return path.read_text(encoding="utf-8-sig")
+        return read_ordinary(path, _LARGEST_FILE).decode("utf-8-sig").replace("\r\n", "\n")
     except FileNotFoundError as error:
         raise InputError(str(path), [Problem("", "there is no such file")]) from error
     except UnicodeDecodeError as error:
@@ -155,7 +151,7 @@ def line_numbers(text: str) -> dict[tuple[str | int, ...], int]:
     table: tuple[str | int, ...] = ()
     counts: dict[tuple[str | int, ...], int] = {}
     depth = 0
-    for number, line in enumerate(text.splitlines(), start=1):
+    for number, line in enumerate(text.split("\n"), start=1):
         if depth == 0:
             header, key = _HEADER.match(line), _KEY.match(line)
             if header:

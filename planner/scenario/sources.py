@@ -7,12 +7,15 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 from pydantic_core import PydanticCustomError
 
+from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
     COMMON_PRACTICE,
     FROM_MEMORY,
     Auto,
     HourRange,
     Model,
+    NonNegative12,
+    NonNegative24,
     Percent,
     Percent12,
     assumed,
@@ -20,9 +23,11 @@ from planner.scenario.fields import (
     optional,
     several,
 )
-from planner.scenario.waterworks import Equipment
 
+DOBOS = "Dobos 2014, NREL/TP-6A20-62641"
+"""Usual losses of an array: the report, of the United States' National Renewable Energy Laboratory, from memory."""
 Month = Annotated[int, Field(ge=1, le=12)]
+_MONTH_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 
 
 class Module(Equipment):
@@ -45,11 +50,12 @@ class Module(Equipment):
         "Temperature coefficient of the open-circuit voltage (negative)", "%/K", ge=-0.6, le=-0.1
     )
     system_voltage_v: float | None = optional("Highest system voltage of the module", "V", gt=0, le=3000)
+    series_fuse_max_a: float | None = optional("Largest series fuse of the module", "A", gt=0, le=200)
     life_years: float = assumed(
         25.0,
         "Service life",
         "years",
-        source="usual module warranty (humanitarian solar-water guidance)",
+        source=f"assumed, {COMMON_PRACTICE}",
         gt=0,
         le=100,
     )
@@ -108,6 +114,9 @@ class Solar(Model):
         ge=1,
         le=200,
     )
+    string_fuse_a: float | None = optional(
+        "Rated current of the fuses in each string", "A", absent="none", gt=0, le=200
+    )
     planes: list[Plane] = several("Planes of the array", min_length=1)
     soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
     soiling_by_month_percent: Percent12 | None = optional(
@@ -135,11 +144,9 @@ class Solar(Model):
         source="Perez et al. 1990, Solar Energy 44:271-289, made continuous by Driesse, Jensen and Perez 2024, "
         "Solar Energy 267:112093",
     )
-    mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source="PVWatts V5 default (Dobos 2014)")
-    wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source="PVWatts V5 default (Dobos 2014)")
-    light_induced_percent: Percent = assumed(
-        1.5, "Loss in the first days of light", "%", source="PVWatts V5 default (Dobos 2014)"
-    )
+    mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source=DOBOS)
+    wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source=DOBOS)
+    light_induced_percent: Percent = assumed(1.5, "Loss in the first days of light", "%", source=DOBOS)
     degradation_percent_per_year: float = assumed(
         0.5,
         "Loss of power per year",
@@ -251,8 +258,40 @@ class Tariff(Model):
 class Outages(Model):
     """Random failures of the grid, drawn anew for each life year."""
 
-    hours_per_day: float = needed("Mean hours without grid per day", "h/day", ge=0, lt=24)
+    hours_per_day: float = needed("Mean hours without grid per day, over the year", "h/day", ge=0, lt=24)
     mean_duration_h: float = needed("Mean duration of one outage", "h", gt=0, le=720)
+    month_weights: NonNegative12 | None = optional(
+        "Hours without grid in each month against each other, such as 1 in wet months and 3 in dry ones; their mean "
+        "stays hours_per_day",
+        absent="alike in every month",
+    )
+    start_weights: NonNegative24 | None = optional(
+        "How often outages begin in each hour of the day from midnight, against each other, such as 4 in the evening "
+        "peak and 1 else",
+        absent="alike in every hour",
+    )
+
+    @model_validator(mode="after")
+    def _some_weight(self) -> Self:
+        for name in ("month_weights", "start_weights"):
+            weights = getattr(self, name)
+            if weights is not None and not any(weights):
+                raise PydanticCustomError("outages", f"{name} must not all be 0")
+        most = max(self.month_hours())
+        if most >= 24:
+            raise PydanticCustomError(
+                "outages",
+                "hours_per_day {given} with these month_weights makes {most} hours without grid a day in one month; "
+                "must be below 24",
+                {"given": self.hours_per_day, "most": round(most, 1)},
+            )
+        return self
+
+    def month_hours(self) -> list[float]:
+        """Mean hours without grid per day in each month [h/day]."""
+        weights = self.month_weights or [1.0] * 12
+        mean = sum(weight * days for weight, days in zip(weights, _MONTH_DAYS, strict=True)) / sum(_MONTH_DAYS)
+        return [self.hours_per_day * weight / mean for weight in weights]
 
 
 class Grid(Equipment):
@@ -263,7 +302,12 @@ class Grid(Equipment):
     power_limit_w: float | None = optional("Largest power the connection gives", "W", absent="no limit", gt=0)
     voltage_v: float | None = optional("Nominal voltage at the pump's connection", "V", gt=0, le=1000)
     voltage_tolerance_percent: float = assumed(
-        10.0, "Usual swing of the voltage", "%", source="IEC 60034-1 zone B", ge=0, le=50
+        10.0,
+        "Variation of the voltage, either way",
+        "%",
+        source="supply voltage of public networks: IEC 60038, EN 50160",
+        ge=0,
+        le=50,
     )
     phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
     frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
@@ -273,7 +317,7 @@ class Grid(Equipment):
         20.0,
         "Service life of the connection",
         "years",
-        source="Indian Electricity (Supply) Act schedule, cables 20 years",
+        source=f"assumed, {COMMON_PRACTICE}",
         gt=0,
         le=100,
     )
@@ -352,6 +396,14 @@ class Generator(Equipment):
     voltage_v: float | None = optional("Voltage", "V", gt=0, le=1000)
     phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
     frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
+    transient_reactance_percent: float = assumed(
+        25.0,
+        "Transient reactance of the alternator, for the voltage dip when the motor starts",
+        "%",
+        source=f"assumed, {COMMON_PRACTICE}",
+        gt=2,
+        le=60,
+    )
     life_hours: float = assumed(
         20000.0,
         "Running hours until it is replaced",
@@ -364,7 +416,7 @@ class Generator(Equipment):
         15.0,
         "Longest life whatever the hours",
         "years",
-        source="diesel-electric plant 15 years: Indian Electricity (Supply) Act schedule",
+        source=f"assumed, {COMMON_PRACTICE}",
         gt=0,
         le=100,
     )

@@ -7,6 +7,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 from pydantic_core import PydanticCustomError
 
+from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
     COMMON_PRACTICE,
     Auto,
@@ -18,23 +19,6 @@ from planner.scenario.fields import (
     optional,
     several,
 )
-
-
-class Equipment(Model):
-    """What every bought thing has: a price, a life and upkeep."""
-
-    price: float = assumed(
-        0.0, "Price of one, without what costs.installation_percent adds", "money", source="no cost entered", ge=0
-    )
-    life_years: float = assumed(15.0, "Service life", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100)
-    upkeep_percent_per_year: float = assumed(
-        1.0,
-        "Yearly upkeep as a share of the price",
-        "%/year",
-        source=f"assumed, {COMMON_PRACTICE}",
-        ge=0,
-        le=50,
-    )
 
 
 class StepTestPoint(Model):
@@ -55,6 +39,22 @@ class Borehole(Equipment):
     specific_capacity_m3h_per_m: float | None = optional("Flow per metre of drawdown", "m3/h per m", gt=0)
     step_test: list[StepTestPoint] = several("Steps of a pumping test, instead of a specific capacity")
     safe_yield_m3h: float = needed("Flow that the borehole can give without harm", "m3/h", gt=0)
+    level_decline_m_per_year: float = assumed(
+        0.0,
+        "How much deeper the water at rest stands each year",
+        "m/year",
+        source="no fall; 0.3 in stressed and 1 in over-drawn aquifers: assumed from reported falls",
+        ge=0,
+        le=20,
+    )
+    specific_capacity_decline_percent_per_year: float = assumed(
+        1.0,
+        "Yearly loss of specific capacity",
+        "%/year",
+        source="assumed for hard rock and limestone; sandstone 2, iron-rich alluvium 4",
+        ge=0,
+        le=30,
+    )
     daily_limit_m3: float | None = optional(
         "Volume allowed per day by permit or test", "m3/day", absent="no daily limit", gt=0
     )
@@ -95,7 +95,7 @@ class Segment(Equipment):
     length_m: float = needed("Length", "m", gt=0, le=1e5)
     inner_diameter_mm: float | None = optional("Inside diameter", "mm", absent="from the pipe table", gt=5, le=2000)
     pipe: str | None = optional(
-        "A size from the pipe tables, such as 'PE100 SDR11 63' or 'steel medium 50'",
+        "A size from the pipe tables, such as 'PE100 SDR11 63', 'PVC-U PN10 63' or 'steel medium 50'",
         absent="inner_diameter_mm is used",
     )
     roughness_mm: float | None = optional(
@@ -168,6 +168,9 @@ class Plate(Model):
     phases: Literal[1, 3] | None = optional("Phases of the AC supply")
     frequency_hz: float | None = optional("Frequency of the AC supply", "Hz", gt=0, le=400)
     current_a: float | None = optional("Highest current", "A", gt=0)
+    locked_rotor_code: Literal["A", "B", "C", "D", "E", "F", "G", "H", "J", "K", "L", "M", "N", "P"] | None = optional(
+        "Code letter of the locked-rotor kVA (NEMA MG 1)", absent="the usual letter of motors of its size"
+    )
     speed_min_rpm: float | None = optional("Lowest speed", "rpm", gt=0)
     speed_max_rpm: float | None = optional("Highest speed", "rpm", gt=0)
     frame_in: float | None = optional("Frame size", "in", gt=0, le=20)
@@ -177,7 +180,9 @@ class Plate(Model):
         "Ingress protection (IEC 60529), such as 'IP68'", pattern=r"^IP[0-6X][0-9X]$"
     )
     liquid_temperature_max_c: float | None = optional("Highest temperature of the liquid", "deg C", gt=0, le=120)
-    minimum_submergence_m: float | None = optional("Water needed above the intake", "m", ge=0, le=50)
+    minimum_submergence_m: float | None = optional(
+        "Water needed above the intake", "m", absent="0 m in the hourly run, assumed", ge=0, le=50
+    )
     length_below_intake_m: float | None = optional("Length of the motor below the intake", "m", ge=0, le=20)
 
 
@@ -201,6 +206,14 @@ class Pump(Equipment):
         source=f"assumed, {COMMON_PRACTICE}",
         gt=20,
         le=99,
+    )
+    wear_percent_per_year: float = assumed(
+        0.5,
+        "Yearly loss of flow at the rated head by wear, until the pump is replaced",
+        "%/year",
+        source="assumed for clean water, near the 0.57 % of efficiency of a Hydraulic Institute case; silt 1, sand 3",
+        ge=0,
+        le=20,
     )
     curve: list[CurvePoint] = several("Points of the datasheet at rated speed, instead of the nameplate's three")
     plate: Plate = Field(default_factory=Plate, description="The rest of the nameplate")
@@ -252,7 +265,7 @@ class Controller(Equipment):
         "'blending' adds grid or generator to the sun in the same hour; 'changeover' uses one source at a time",
         source="the more common kind of hybrid drive, from memory",
     )
-    power_limit_w: float | None = optional("Largest output", "W", absent="the pump's rated power", gt=0)
+    power_limit_w: float | None = optional("Largest output to the motor", "W", absent="the pump's rated power", gt=0)
     efficiency_percent: float = assumed(
         96.0,
         "Efficiency from the array to the motor",

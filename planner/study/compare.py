@@ -189,7 +189,7 @@ def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
 def _price(choice: Choice) -> tuple[tuple[Line, ...], Quantities, LifeCycle]:
     design = choice.design
     lines = bill_of_quantities(design.scenario, design.sources, strings=choice.strings, tank_m3=choice.tank_m3)
-    quantities = quantities_of(choice.outcome, design.scenario)
+    quantities = quantities_of(choice.outcome)
     return lines, quantities, life_cycle(design.scenario, design.sources, lines, quantities)
 
 

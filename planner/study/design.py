@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
@@ -18,13 +18,14 @@ from planner.scenario.scenario import SOURCE_ORDER, Scenario
 from planner.scenario.sources import Generator, Grid, Solar
 from planner.study.site import place_of, weather_of
 from planner.supply.array import ArrayPower, ageing, array_power
-from planner.supply.availability import HOURS, generator_availability, grid_availability
-from planner.supply.cables import ac_loss_share, dc_loss_share, drop_loss_share
+from planner.supply.availability import generator_availability, grid_availability
+from planner.supply.cables import ac_loss_share, dc_loss_share, drop_loss_share, drop_loss_w
 from planner.supply.generator import derated_rating_kw
+from planner.supply.outages import HOURS, TooManyOutages
 from planner.supply.run import HOUR, MONTH, FuelUse, Option
 from planner.supply.series import Sun, TopUpSource
-from planner.water.demand import hourly_demand_m3
-from planner.water.duty import CannotLift, CannotStart, FlowTable, flow_table
+from planner.water.demand import hourly_demand_m3, users_share
+from planner.water.duty import CannotDraw, CannotLift, CannotStart, FlowTable, flow_table
 from planner.water.pump import ImplausiblePump
 
 Array = NDArray[np.float64]
@@ -108,7 +109,7 @@ def designs_of(ground: Ground) -> list[Design]:
         _check_bands(own, scenario)
         hydraulics = own.model_dump_json(include={"borehole", "pipeline", "pump", "controller", "cables"})
         if hydraulics not in tables:
-            tables[hydraulics] = _flow_table(own)
+            tables[hydraulics] = pump_table(own, ground.draw_m3.shape[1])
         array = None
         if "solar" in sources and own.sources.solar is not None:
             electrics = own.sources.solar.model_dump_json(exclude={"strings"}) + own.controller.model_dump_json()
@@ -154,7 +155,6 @@ def option_of(
             ageing=ageing(solar, years),
             strings=tuple(strings),
             efficiency=own.controller.efficiency_percent / 100,
-            power_limit_w=own.controller.power_limit_w or UNLIMITED_W,
             cable_loss_per_w=_dc_loss_per_w(own, solar),
         )
     fuel = None
@@ -167,6 +167,7 @@ def option_of(
         sources=design.sources,
         pump=design.pump,
         draw_m3=ground.draw_m3,
+        users_share=users_share(own.demand, ground.draw_m3),
         sun=sun,
         grid=design.grid,
         generator=design.generator,
@@ -178,13 +179,33 @@ def option_of(
     )
 
 
-def _flow_table(scenario: Scenario) -> FlowTable:
+def pump_table(scenario: Scenario, years: int) -> FlowTable:
+    """Solve what flow the controller's output gives, the drop cable's loss taken off, by life year and month.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The option's own scenario.
+    years : int
+        Life years.
+
+    Raises
+    ------
+    InputError
+        If pump, borehole, pipeline or drop cable cannot work as given.
+    """
+    limit_w = scenario.controller.power_limit_w
     try:
-        table = flow_table(scenario.borehole, scenario.pipeline, scenario.pump, scenario.controller.power_limit_w)
+        table = flow_table(scenario.borehole, scenario.pipeline, scenario.pump, limit_w, years)
         return _through_drop_cable(table, scenario)
+    except CannotDraw as error:
+        raise InputError("", [Problem("borehole.pump_depth_m", str(error))]) from error
     except CannotLift as error:
         raise InputError("", [Problem("pump.max_head_m", str(error))]) from error
     except CannotStart as error:
+        if limit_w is None:
+            text = f"{error} (the pump's rated power, as controller.power_limit_w was not given)"
+            raise InputError("", [Problem("pump.rated_power_w", text)]) from error
         raise InputError("", [Problem("controller.power_limit_w", str(error))]) from error
     except ImplausiblePump as error:
         raise InputError("", [Problem("pump", str(error))]) from error
@@ -193,7 +214,7 @@ def _flow_table(scenario: Scenario) -> FlowTable:
 
 
 def _through_drop_cable(table: FlowTable, scenario: Scenario) -> FlowTable:
-    """Put what the drop cable loses on top of the motor's input; the loss grows with the square of the current."""
+    """Put what the drop cable loses on top of the motor's input."""
     run = scenario.cables.drop if scenario.cables else None
     if run is None:
         return table
@@ -202,14 +223,7 @@ def _through_drop_cable(table: FlowTable, scenario: Scenario) -> FlowTable:
     if share >= 1:
         text = f"the drop cable would lose more than the motor's {rated_w:g} W; take a larger section"
         raise InputError("", [Problem("cables.drop.section_mm2", text)])
-    more = share / (1 - share) / rated_w
-    return replace(
-        table,
-        **{
-            name: getattr(table, name) * (1 + more * getattr(table, name))
-            for name in ("power_w", "start_power_w", "full_power_w")
-        },
-    )
+    return table.with_loss(drop_loss_w(run, rated_w, table.power_w, table.torque))
 
 
 def _dc_loss_per_w(scenario: Scenario, solar: Solar) -> float:
@@ -259,8 +273,12 @@ def _check_bands(own: Scenario, base: Scenario) -> None:
 
 def _grid_source(scenario: Scenario, grid: Grid) -> TopUpSource:
     years = scenario.finance.life_years
+    try:
+        available = grid_availability(grid, years, scenario.seed)
+    except TooManyOutages as error:
+        raise InputError("", [Problem("sources.grid.outages.start_weights", str(error))]) from error
     return TopUpSource(
-        available=grid_availability(grid, years, scenario.seed),
+        available=available,
         power_w=np.full((1, years), grid.power_limit_w or UNLIMITED_W),
         efficiency=_ac_efficiency(scenario, grid),
         blending=scenario.controller.mode == "blending",

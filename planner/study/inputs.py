@@ -178,9 +178,8 @@ def _scale_tariff(scenario: Scenario, percent: float) -> Scenario:
 
 def _set_outages(scenario: Scenario, value: float) -> Scenario:
     assert scenario.sources.grid is not None
-    given = scenario.sources.grid.outages
-    duration_h = MEAN_OUTAGE_H if given is None else given.mean_duration_h
-    return _with_source(scenario, "grid", outages=Outages(hours_per_day=value, mean_duration_h=duration_h))
+    given = scenario.sources.grid.outages or Outages(hours_per_day=value, mean_duration_h=MEAN_OUTAGE_H)
+    return _with_source(scenario, "grid", outages=given.model_copy(update={"hours_per_day": value}))
 
 
 def _set_line(scenario: Scenario, value: float) -> Scenario:

@@ -47,7 +47,7 @@ def operated_of(pinned: Pinned, outcome: Outcome, own: Scenario) -> Operated:
     """Sum up what a pinned design did; `outcome` is of a single case, `own` the option's scenario."""
     return Operated(
         pinned=pinned,
-        quantities=quantities_of(outcome, own),
+        quantities=quantities_of(outcome),
         delivered_share=float(outcome.delivered_share),
         worst_year_share=float(outcome.worst_year_share),
         meets_service=bool(meets(outcome, own)),

@@ -70,17 +70,11 @@ class Choice:
     trials: tuple[LevelTrial, ...]
 
 
-def users_share(scenario: Scenario) -> float:
-    """Share of the water leaving the tank that reaches the users."""
-    return 1 - scenario.demand.leakage_percent / 100
-
-
-def quantities_of(outcome: Outcome, scenario: Scenario) -> Quantities:
+def quantities_of(outcome: Outcome) -> Quantities:
     """Sum an outcome's months into the yearly quantities that money needs; any leading axes stay."""
-    kept = users_share(scenario)
     return Quantities(
-        demand_m3=outcome.demand_m3.sum(axis=-1) * kept,
-        delivered_m3=outcome.delivered_m3.sum(axis=-1) * kept,
+        demand_m3=outcome.demand_m3.sum(axis=-1),
+        delivered_m3=outcome.delivered_m3.sum(axis=-1),
         solar_kwh=outcome.solar_kwh.sum(axis=-1),
         grid_kwh=outcome.grid_kwh,
         grid_peak_kw=outcome.grid_peak_kw,
@@ -147,7 +141,7 @@ def _choose_round(designs: Sequence[Design], ground: Ground, levels: Sequence[Le
         pairs = [pair] * (1 + depth) + (list(LEVELS) if _is_mixed(design) else [pair] * len(LEVELS))
         starts, stops = zip(*pairs, strict=True)
         options.append(option_of(design, ground, [strings], tanks, starts, stops))
-    outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
+    outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count, limit_cost=True)
     return [
         _choice(design, strings, tank, pair, curve, depth, outcome)
         for design, (strings, tank), pair, curve, outcome in zip(designs, chosen, levels, curves, outcomes, strict=True)
@@ -212,7 +206,7 @@ def _least_cost(design: Design, strings: Sequence[int], tanks: Sequence[float], 
     lines = bill_of_quantities(
         scenario, design.sources, strings=np.asarray(strings)[None, :], tank_m3=np.asarray(tanks, dtype=float)[:, None]
     )
-    quantities = quantities_of(_first_variants(outcome, len(tanks)), scenario)
+    quantities = quantities_of(_first_variants(outcome, len(tanks)))
     cost = np.broadcast_to(life_cycle(scenario, design.sources, lines, quantities).present_cost, enough.shape)
     tank, string = np.unravel_index(np.where(enough, cost, np.inf).argmin(), enough.shape)
     return int(tank), int(string)
@@ -233,7 +227,7 @@ def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:
 
 def _life(design: Design, strings: int, tank_m3: float, outcome: Outcome) -> LifeCycle:
     lines = bill_of_quantities(design.scenario, design.sources, strings=strings, tank_m3=tank_m3)
-    return life_cycle(design.scenario, design.sources, lines, quantities_of(outcome, design.scenario))
+    return life_cycle(design.scenario, design.sources, lines, quantities_of(outcome))
 
 
 def _choice(

@@ -260,7 +260,7 @@ class _Table:
         option = option_of(design, ground, numbers, tanks.tolist(), starts.tolist(), stops.tolist())
         outcome = run_options([option], bands=ground.bands, band_count=ground.band_count)[0]
         lines = bill_of_quantities(own, design.sources, strings=np.asarray(numbers)[None, :], tank_m3=tanks[:, None])
-        life = life_cycle(own, design.sources, lines, quantities_of(outcome, own))
+        life = life_cycle(own, design.sources, lines, quantities_of(outcome))
         any_share = own.service.model_copy(update={"delivered_share_percent": 0.0})
         years = outcome.demand_m3.shape[-2]
         found = {
@@ -363,7 +363,7 @@ def _steady(grid: CandidateGrid, candidates: Candidates, best: int) -> tuple[flo
 def _cost_of(choice: Choice) -> tuple[float, bool]:
     own, sources = choice.design.scenario, choice.design.sources
     lines = bill_of_quantities(own, sources, strings=choice.strings, tank_m3=choice.tank_m3)
-    life = life_cycle(own, sources, lines, quantities_of(choice.outcome, own))
+    life = life_cycle(own, sources, lines, quantities_of(choice.outcome))
     return float(life.present_cost), bool(meets(choice.outcome, own))
 
 

@@ -4,6 +4,9 @@ from __future__ import annotations
 
 from math import sqrt
 
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
 from planner.scenario.cables import STANDARD_SECTIONS_MM2, AcCable, CableRun, DropCable
 from planner.scenario.sources import Solar
 
@@ -29,6 +32,21 @@ AMPACITY_A: dict[tuple[str, int], tuple[float, ...]] = {
 }
 """Copper in PVC (70 deg C) by method and loaded conductors, IEC 60364-5-52 (D: 2001 edition); B2 and C with two loaded
 above 16 mm2, C with two loaded and everything at 35 and 50 mm2 from memory."""
+GROUPING_FACTOR = {
+    1: 1.0,
+    2: 0.80,
+    3: 0.70,
+    4: 0.65,
+    5: 0.60,
+    6: 0.57,
+    7: 0.54,
+    8: 0.52,
+    9: 0.50,
+    12: 0.45,
+    16: 0.41,
+    20: 0.38,
+}
+"""Factor by the number of circuits bunched in air or in one conduit, IEC 60364-5-52 table B.52.17, first row."""
 PVC_LIMIT_C = 70.0
 REFERENCE_AMBIENT_C = {"B2": 30.0, "C": 30.0, "D": 20.0}
 CIRCUIT_FACTOR = {"dc": 2.0, "1-phase": 2.0, "3-phase": sqrt(3)}
@@ -107,8 +125,13 @@ def ambient_factor(method: str, ambient_c: float) -> float:
     return sqrt(max(PVC_LIMIT_C - ambient_c, 0.0) / (PVC_LIMIT_C - REFERENCE_AMBIENT_C[method]))
 
 
-def ampacity_a(section_mm2: float, method: str, loaded_conductors: int, ambient_c: float) -> float:
-    """Current that copper cable with PVC bears [A].
+def grouping_factor(circuits: int) -> float:
+    """Factor on the ampacity for circuits that lie together; between two numbers of the table, that of the larger."""
+    return next(factor for count, factor in GROUPING_FACTOR.items() if count >= circuits)
+
+
+def ampacity_a(section_mm2: float, method: str, loaded_conductors: int, ambient_c: float, circuits: int = 1) -> float:
+    """Current-carrying capacity of copper cable with PVC [A].
 
     Parameters
     ----------
@@ -120,9 +143,31 @@ def ampacity_a(section_mm2: float, method: str, loaded_conductors: int, ambient_
         2 for DC and single phase, 3 for three-phase.
     ambient_c : float
         Temperature of the surroundings [deg C].
+    circuits : int
+        Loaded circuits that lie together, this one counted.
     """
     base = AMPACITY_A[method, loaded_conductors][STANDARD_SECTIONS_MM2.index(section_mm2)]
-    return base * ambient_factor(method, ambient_c)
+    return base * ambient_factor(method, ambient_c) * grouping_factor(circuits)
+
+
+def protected_current_a(device_a: float, kind: str) -> float:
+    """Least ampacity that a protective device protects against overload [A].
+
+    Parameters
+    ----------
+    device_a : float
+        Rated current of the device [A].
+    kind : str
+        'breaker' or 'gG fuse'.
+
+    Notes
+    -----
+    IEC 60364-4-43:2008, 433.1: In <= Iz and I2 <= 1.45 Iz. A breaker to IEC 60898 has I2 = 1.45 In; a gG fuse
+    (IEC 60269) 1.6 In from 16 A and 1.9 In below.
+    """
+    if kind == "breaker":
+        return device_a
+    return device_a * (1.6 if device_a >= 16 else 1.9) / 1.45
 
 
 def drop_share(
@@ -163,7 +208,8 @@ def smallest_section_mm2(
         Largest share of the voltage to lose.
     """
     for section in STANDARD_SECTIONS_MM2:
-        enough = ampacity_a(section, run.installation, LOADED_CONDUCTORS[supply], ambient_c) >= bears_a
+        loaded = LOADED_CONDUCTORS[supply]
+        enough = ampacity_a(section, run.installation, loaded, ambient_c, run.grouped_circuits) >= bears_a
         if enough and (voltage_v is None or drop_share(run, supply, current_a, voltage_v, section) <= limit):
             return section
     return None
@@ -200,6 +246,29 @@ def drop_loss_share(run: DropCable, power_w: float) -> float:
     return _loss_share(run, run.supply, current, power_w)
 
 
+def drop_loss_w(run: DropCable, rated_w: float, power_w: ArrayLike, torque: ArrayLike) -> NDArray[np.float64]:
+    """Power that the drop cable loses [W].
+
+    Parameters
+    ----------
+    run : DropCable
+        The cable; it loses less than all at the rated power.
+    rated_w : float
+        Rated input of the motor [W].
+    power_w, torque : array_like
+        Input of the motor [W] and its torque over the rated one; broadcast.
+
+    Notes
+    -----
+    The loss goes with the square of the current. On AC the drive's voltage follows the speed, so the current follows
+    the torque: a motor that turns slowly against the same head takes the same current (the magnetising current of an
+    induction motor, which does not follow, is left out). A DC cable keeps its voltage, and its current follows power.
+    """
+    share = drop_loss_share(run, rated_w)
+    current = np.asarray(power_w) / rated_w if run.supply == "dc" else np.asarray(torque)
+    return np.asarray(share / (1 - share) * rated_w * current**2)
+
+
 __all__ = [
     "PV_CURRENT_FACTOR",
     "ac_loss_share",
@@ -208,7 +277,10 @@ __all__ = [
     "current_of_power_a",
     "dc_loss_share",
     "drop_loss_share",
+    "drop_loss_w",
     "drop_share",
+    "grouping_factor",
+    "protected_current_a",
     "resistance_ohm_per_km",
     "run_resistance_ohm",
     "smallest_section_mm2",

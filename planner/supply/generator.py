@@ -1,4 +1,4 @@
-"""The generating set: what is left of its rating at the site, and its fuel."""
+"""The generator: what is left of its rating at the site, what starting a motor asks of it, and its fuel."""
 
 from __future__ import annotations
 
@@ -8,6 +8,57 @@ from numpy.typing import ArrayLike, NDArray
 from planner.scenario.sources import Generator
 
 Array = NDArray[np.float64]
+
+KW_PER_HP = 0.7457
+LOCKED_ROTOR_KVA_PER_HP = {
+    "A": 3.15, "B": 3.55, "C": 4.0, "D": 4.5, "E": 5.0, "F": 5.6, "G": 6.3, "H": 7.1, "J": 8.0, "K": 9.0, "L": 10.0,
+    "M": 11.2, "N": 12.5, "P": 14.0,
+}  # fmt: skip
+"""Upper end of each code letter's range, NEMA MG 1 (the same in NEC table 430.7(B)), from memory."""
+_USUAL_CODE_UP_TO_HP = {1.0: "N", 1.5: "M", 2.0: "L", 3.0: "K", 5.0: "J", 10.0: "H"}
+"""Letter of the locked-rotor current of design B motors, NEMA MG 1 part 12, from memory: 30 A at 1 hp, 50 A at 2 hp,
+92 A at 5 hp, 162 A at 10 hp, 290 A at 20 hp, all at 230 V in three phases; larger motors G."""
+RATED_POWER_FACTOR = 0.8
+"""Power factor at which a generator is rated, ISO 8528-1."""
+
+
+def usual_locked_rotor_code(shaft_kw: float) -> str:
+    """Code letter to expect of a motor whose plate shows none."""
+    hp = shaft_kw / KW_PER_HP
+    return next((code for most, code in _USUAL_CODE_UP_TO_HP.items() if hp <= most), "G")
+
+
+def locked_rotor_kva(shaft_kw: float, code: str) -> float:
+    """Apparent power that a motor takes while it starts direct on line, at full voltage [kVA].
+
+    Parameters
+    ----------
+    shaft_kw : float
+        Rated power at the shaft [kW].
+    code : str
+        Code letter, a key of LOCKED_ROTOR_KVA_PER_HP; the upper end of its range counts.
+    """
+    return LOCKED_ROTOR_KVA_PER_HP[code] * shaft_kw / KW_PER_HP
+
+
+def rating_for_dip_kw(start_kva: float, transient_reactance: float, dip: float) -> float:
+    """Rating of the generator whose voltage dips by no more than a share while a motor starts [kW].
+
+    Parameters
+    ----------
+    start_kva : float
+        Apparent power of the motor at full voltage while it starts [kVA].
+    transient_reactance : float
+        Of the alternator, per unit of its rating.
+    dip : float
+        Allowed voltage dip, a share of the rated voltage.
+
+    Notes
+    -----
+    The motor's starting impedance and the transient reactance X' share the voltage: dip = X' s / (1 + X' s) with s the
+    starting over the rated kVA, both taken as reactances, so that S = start X' (1 - dip) / dip.
+    """
+    return RATED_POWER_FACTOR * start_kva * transient_reactance * (1 - dip) / dip
 
 
 def derated_rating_kw(generator: Generator, altitude_m: float, temperature_c: ArrayLike) -> Array:

@@ -3,34 +3,28 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.generator import fuel_l
-from planner.supply.kernel import FloatSwitch, TopUpSeries, TopUpTotals, Totals, Trace, run_hours
-from planner.supply.series import Extra, Sun, TopUpSource, extra_series, sun_series
-from planner.water.duty import FlowTable
+from planner.supply.kernel import State, Totals, Trace, run_hours
+from planner.supply.option import FuelUse, Months, Option, Outcome, outcome_of
+from planner.supply.series import SunSeries, extra_series, sun_series
+from planner.supply.topup import DAY, FloatSwitch, TopUpSeries, TopUpTotals, side_by_side
+
+__all__ = ["HOUR", "MONTH", "FuelUse", "Option", "Outcome", "run_options"]
 
 Array = NDArray[np.float64]
 
-FIRST_LEVEL = 0.5
-"""Share of the tank that holds water at the first hour of every life year."""
+SPIN_UP_DAYS = 31
+"""Days before New Year that are run first, from an empty tank, to find the level each life year begins with."""
 
 STANDBY_START, STANDBY_STOP = 0.5, 1.0
 """A generator beside the grid starts at half the grid's start level and stops at the grid's start level."""
 
-# Sources in the columns' order: options with grid stand side by side, and so do options with generator.
-_COLUMN_ORDER = (
-    ("solar",),
-    ("solar", "grid"),
-    ("grid",),
-    ("grid", "generator"),
-    ("solar", "grid", "generator"),
-    ("solar", "generator"),
-    ("generator",),
-)
+TOP_UPS = ("grid", "generator")
+"""Names of the top-up sources, the first to serve first."""
 
 MONTH_DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 MONTH = np.repeat(np.arange(12), MONTH_DAYS * 24)
@@ -39,111 +33,13 @@ HOUR = np.tile(np.arange(24), 365)
 """Hour of the day of each hour of the year; (8760,)."""
 
 
-@dataclass(frozen=True)
-class FuelUse:
-    """Rating of a set [kW] and its fuel at no load [L/h/kW] and per kWh [L/kWh]."""
-
-    rating_kw: float
-    idle_l_per_h_per_kw: float
-    marginal_l_per_kwh: float
-    minimum_run_h: float
-
-
-@dataclass(frozen=True)
-class Option:
-    """One supply option, ready to run.
-
-    Attributes
-    ----------
-    name : str
-        Its name.
-    sources : tuple of str
-        Its sources, in their fixed order.
-    pump : FlowTable
-        Motor power to flow at the site.
-    draw_m3 : ndarray, (hours, years)
-        Water drawn from the tank [m³].
-    sun, grid, generator : optional
-        Its sources.
-    fuel : FuelUse or None
-        Fuel of the generator.
-    tank_m3, start_share, stop_share : ndarray, (variants,)
-        Tanks and float-switch levels to try, as shares of the tank.
-    daily_limit_m3 : float or None
-        Most that may be pumped in a day.
-    """
-
-    name: str
-    sources: tuple[str, ...]
-    pump: FlowTable
-    draw_m3: Array
-    sun: Sun | None
-    grid: TopUpSource | None
-    generator: TopUpSource | None
-    fuel: FuelUse | None
-    tank_m3: Array
-    start_share: Array
-    stop_share: Array
-    daily_limit_m3: float | None = None
-
-    @property
-    def strings(self) -> tuple[int, ...]:
-        """Numbers of strings to try; (0,) without sun."""
-        return self.sun.strings if self.sun else (0,)
-
-
-@dataclass(frozen=True)
-class Outcome:
-    """What one option did: arrays (variants, strings, years, 12), the grid's energy with bands as last axis.
-
-    `solar_m3` is water pumped by the sun, `grid_m3` and `generator_m3` water those added, `delivered_m3` = demand less
-    shortfall (leakage included in both), `solar_kwh` DC energy used, `idle_kwh` DC energy not used. `level_start_m3`,
-    `level_end_m3` and `longest_short_days` (the longest run of short days) are (variants, strings, years).
-    """
-
-    name: str
-    demand_m3: Array
-    delivered_m3: Array
-    solar_m3: Array
-    solar_kwh: Array
-    idle_kwh: Array
-    grid_m3: Array
-    grid_kwh: Array
-    grid_hours: Array
-    grid_peak_kw: Array
-    generator_m3: Array
-    generator_kwh: Array
-    generator_hours: Array
-    fuel_l: Array
-    level_start_m3: Array
-    level_end_m3: Array
-    longest_short_days: Array
-    trace: Trace | None = None
-
-    def at(self, variant: int, string: int) -> Outcome:
-        """Return one variant and number of strings, every array without those two axes."""
-        picked = {name: value[variant, string] for name, value in vars(self).items() if isinstance(value, np.ndarray)}
-        return replace(self, **picked)
-
-    @property
-    def delivered_share(self) -> Array:
-        """Share of the life's demand delivered, over the last two axes (years, months)."""
-        share: Array = self.delivered_m3.sum(axis=(-1, -2)) / self.demand_m3.sum(axis=(-1, -2))
-        return share
-
-    @property
-    def worst_year_share(self) -> Array:
-        """Share of demand delivered in the worst year."""
-        share: Array = (self.delivered_m3.sum(axis=-1) / self.demand_m3.sum(axis=-1)).min(axis=-1)
-        return share
-
-
 def run_options(
     options: Sequence[Option],
     *,
     bands: NDArray[np.int64] | None = None,
     band_count: int = 1,
     trace: bool = False,
+    limit_cost: bool = False,
 ) -> list[Outcome]:
     """Simulate every option, number of strings, tank and life year in one pass through the hours.
 
@@ -157,61 +53,201 @@ def run_options(
         Number of tariff bands.
     trace : bool
         Keep the hour-by-hour record of each option.
+    limit_cost : bool
+        Also find the shortfall that the daily limit causes: where it holds anything back, all is run again without it.
 
     Returns
     -------
     list of Outcome
         In the order of `options`.
     """
-    order = sorted(range(len(options)), key=lambda index: _COLUMN_ORDER.index(options[index].sources))
-    ordered = [options[index] for index in order]
+    # Options with grid stand side by side, and so do options with generator: whole slices are faster in the loop.
+    has_both = {place: ("grid" in o.sources, "generator" in o.sources) for place, o in enumerate(options)}
+    order = sorted(has_both, key=lambda place: (has_both[place][1], has_both[place][0] != has_both[place][1]))
+    ordered = [options[place] for place in order]
     years = ordered[0].draw_m3.shape[1]
     ends = np.cumsum([len(option.strings) * years for option in ordered])
     blocks = [
         slice(int(end) - len(option.strings) * years, int(end)) for end, option in zip(ends, ordered, strict=True)
     ]
+    served = [found for name in TOP_UPS if (found := _Source.of(name, ordered, blocks, bands)) is not None]
     pumped, kwh_per_m3 = np.zeros((MONTH.size, int(ends[-1]))), np.zeros((MONTH.size, int(ends[-1])))
-    slots = {source: _slot(source, ordered, blocks) for source in ("grid", "generator")}
-    months = []
+    sun_months = []
     for option, block in zip(ordered, blocks, strict=True):
         # One option at a time, so that its hourly working arrays are gone before the next one's are made.
         sun = sun_series(option.sun, option.pump, MONTH, years)
         pumped[:, block], kwh_per_m3[:, block] = sun.pumped_m3, sun.kwh_per_m3
-        months.append(_SunMonths(*map(_by_month, (sun.pumped_m3, sun.used_kwh, sun.offered_kwh))))
-        for source, top_up in (("grid", option.grid), ("generator", option.generator)):
-            slot = slots[source]
-            if top_up is not None and slot is not None:
-                efficiency = option.sun.efficiency if option.sun else 1.0
-                _fill(slot[0], block, extra_series(top_up, sun, efficiency, option.pump, MONTH))
+        sun_months.append([_by_month(flow) for flow in (sun.pumped_m3, sun.used_kwh, sun.offered_kwh)])
+        for source in served:
+            source.fill(option, block, sun)
     draw = np.concatenate([np.tile(option.draw_m3, (1, len(option.strings))) for option in ordered], axis=1)
+    users_share = np.concatenate(_users_shares(ordered, years), axis=1)
     tank = _per_column([option.tank_m3 for option in ordered], blocks)
-    totals, record = run_hours(
-        pumped,
-        draw,
-        kwh_per_m3,
-        tank,
-        tank * FIRST_LEVEL,
-        MONTH,
-        grid=slots["grid"],
-        generator=slots["generator"],
-        bands=bands,
-        daily_limit_m3=ordered[0].daily_limit_m3,
-        trace=trace,
-    )
+    sources = [(source.series, source.switch) for source in served]
+    life = _Life((pumped, draw, kwh_per_m3), users_share, tank, sources, years)
+    totals, record = life.run(_limits(ordered, blocks), trace)
+    freed = life.run(None)[0] if limit_cost and totals.limit_reached else totals
+    drawn = _by_month(draw)
+    demand = drawn * users_share if users_share.shape[0] == 1 else _by_month(draw * users_share)
     outcomes: list[Outcome | None] = [None] * len(options)
-    for place, option, sun_months, block in zip(order, ordered, months, blocks, strict=True):
-        demand = np.tile(_by_month(option.draw_m3), (1, len(option.strings)))
-        outcomes[place] = _outcome(option, sun_months, block, totals, record, demand, band_count)
+    for place, option, of_sun, block in zip(order, ordered, sun_months, blocks, strict=True):
+        months = Months(demand[:, block], drawn[:, block], *of_sun)
+        did = {
+            source.name: source.part(totals.top_ups[at], block)
+            for at, source in enumerate(served)
+            if source.name in option.sources
+        }
+        outcome = outcome_of(option, months, block, totals, did, record, band_count)
+        if limit_cost:
+            missing = (_users_shortfall(totals) - _users_shortfall(freed)).sum(axis=0)[:, block]
+            outcome = replace(outcome, limit_shortfall_m3=missing.reshape(outcome.level_end_m3.shape))
+        outcomes[place] = outcome
     return [outcome for outcome in outcomes if outcome is not None]
 
 
 @dataclass(frozen=True)
-class _SunMonths:
-    """What the sun alone would do, summed by month: arrays (12, columns of one option)."""
+class _Life:
+    """Everything the hour loop needs to run the life years side by side.
 
-    pumped_m3: Array
-    used_kwh: Array
-    offered_kwh: Array
+    `flows` are its sun, draw and solar energy per m³, `users_share` (hours or 1, columns) the share of the draw that
+    reaches users, `sources` its top-up sources.
+    """
+
+    flows: tuple[Array, Array, Array]
+    users_share: Array
+    tank_m3: Array
+    sources: Sequence[tuple[TopUpSeries, FloatSwitch]]
+    years: int
+
+    def run(self, daily_limit_m3: Array | None, trace: bool = False) -> tuple[Totals, Trace | None]:
+        """Run every life year from the state in which the year before ends."""
+        by_hour = self.users_share.shape[0] > 1
+        totals, record = run_hours(
+            *self.flows,
+            self.tank_m3,
+            self._new_year(daily_limit_m3),
+            MONTH,
+            sources=self.sources,
+            daily_limit_m3=daily_limit_m3,
+            users_share=self.users_share if by_hour else None,
+            trace=trace,
+        )
+        if not by_hour:
+            totals = replace(totals, users_shortfall_m3=totals.shortfall_m3 * self.users_share[0])
+        return totals, record
+
+    def _new_year(self, daily_limit_m3: Array | None) -> State:
+        """Find the state each life year begins in: that in which the last days of the year before end.
+
+        The years run side by side, so the last days of each are run first, from an empty tank. It has forgotten where
+        it began once it was full, or was empty again; where it never was, the year begins with less than the year
+        before left, not with more. The first year follows upon itself, so that no tank is given water to begin with.
+        """
+        hours = SPIN_UP_DAYS * DAY
+        sun, draw, kwh_per_m3 = (flow[-hours:] for flow in self.flows)
+        totals, _ = run_hours(
+            sun,
+            draw,
+            kwh_per_m3,
+            self.tank_m3,
+            np.zeros_like(self.tank_m3),
+            MONTH[-hours:],
+            sources=[(series.last(hours), switch) for series, switch in self.sources],
+            daily_limit_m3=daily_limit_m3,
+        )
+        column = np.arange(self.tank_m3.shape[1])
+        return totals.end.taken(np.where(column % self.years == 0, column, column - 1))
+
+
+@dataclass(frozen=True)
+class _Source:
+    """One top-up source over all options that use it.
+
+    `inside` gives the place among the columns served of each of those options, by its own first column.
+    """
+
+    name: str
+    series: TopUpSeries
+    switch: FloatSwitch
+    inside: dict[int, slice] = field(default_factory=dict)
+
+    @staticmethod
+    def of(
+        name: str, options: Sequence[Option], blocks: Sequence[slice], bands: NDArray[np.int64] | None
+    ) -> _Source | None:
+        """Make room for the series of a source, and set its float switches; None where no option uses it."""
+        served = [(option, block) for option, block in zip(options, blocks, strict=True) if name in option.sources]
+        if not served:
+            return None
+        own = [block for _, block in served]
+        widths = np.array([block.stop - block.start for block in own])
+        ends = np.cumsum(widths)
+        levels = [_levels(name, option) for option, _ in served]
+        runs = [option.fuel.minimum_run_h if name == "generator" and option.fuel else 0.0 for option, _ in served]
+        start, stop = (_per_column([pair[at] for pair in levels], own) for at in (0, 1))
+        extra, hours, kwh, sun_kwh, available = (np.empty((MONTH.size, int(ends[-1]))) for _ in range(5))
+        return _Source(
+            name,
+            TopUpSeries(
+                side_by_side(np.concatenate([np.arange(block.start, block.stop) for block in own])),
+                extra,
+                hours,
+                kwh,
+                sun_kwh,
+                available=available if any(runs) else None,
+                bands=bands if name == "grid" else None,
+            ),
+            FloatSwitch(start, stop, np.repeat(runs, widths)),
+            {
+                block.start: slice(int(end - width), int(end))
+                for block, width, end in zip(own, widths, ends, strict=True)
+            },
+        )
+
+    def fill(self, option: Option, block: slice, sun: SunSeries) -> None:
+        """Put one option's part into the series, should the option use the source."""
+        top_up = option.grid if self.name == "grid" else option.generator
+        if top_up is None:
+            return
+        inside = self.inside[block.start]
+        extra = extra_series(top_up, sun, option.sun.efficiency if option.sun else 1.0, option.pump, MONTH)
+        for name, values in vars(extra).items():
+            getattr(self.series, name)[:, inside] = values
+        if self.series.available is not None:
+            self.series.available[:, inside] = np.tile(top_up.available, (1, len(option.strings)))
+
+    def part(self, totals: TopUpTotals, block: slice) -> TopUpTotals:
+        """Return what the source did for one option, by its columns."""
+        inside = self.inside[block.start]
+        sums = {name: value[..., inside] for name, value in vars(totals).items() if name != "columns"}
+        return TopUpTotals(inside, **sums)
+
+
+def _levels(name: str, option: Option) -> tuple[Array, Array]:
+    """Start and stop level of a source in each variant of an option [m³]."""
+    start, stop = option.tank_m3 * option.start_share, option.tank_m3 * option.stop_share
+    if name == "generator" and option.grid is not None:
+        return start * STANDBY_START, start * STANDBY_STOP
+    return start, stop
+
+
+def _limits(options: Sequence[Option], blocks: Sequence[slice]) -> Array | None:
+    """Daily limit of every column, None where no option has one [m³]."""
+    limits = [np.inf if option.daily_limit_m3 is None else option.daily_limit_m3 for option in options]
+    if np.isinf(limits).all():
+        return None
+    return np.repeat(limits, [block.stop - block.start for block in blocks])
+
+
+def _users_shares(options: Sequence[Option], years: int) -> list[Array]:
+    """Share of the draw that reaches users, over each option's columns: by the hour where any needs it."""
+    rows = max(option.users_share.shape[0] for option in options)
+    return [np.tile(np.broadcast_to(option.users_share, (rows, years)), (1, len(option.strings))) for option in options]
+
+
+def _users_shortfall(totals: Totals) -> Array:
+    assert totals.users_shortfall_m3 is not None
+    return totals.users_shortfall_m3
 
 
 def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:
@@ -225,120 +261,8 @@ def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:
     )
 
 
-def _slot(source: str, options: Sequence[Option], blocks: Sequence[slice]) -> tuple[TopUpSeries, FloatSwitch] | None:
-    """Make room for the series of one top-up source, and set its float switches."""
-    served = [index for index, option in enumerate(options) if source in option.sources]
-    if not served:
-        return None
-    starts, stops = [], []
-    minimum_run_h = 0.0
-    for option in (options[index] for index in served):
-        start, stop = option.tank_m3 * option.start_share, option.tank_m3 * option.stop_share
-        if source == "generator" and option.grid is not None:
-            start, stop = start * STANDBY_START, start * STANDBY_STOP
-        starts.append(start)
-        stops.append(stop)
-        if source == "generator" and option.fuel is not None:
-            minimum_run_h = max(minimum_run_h, option.fuel.minimum_run_h)
-    blocks_ = [blocks[index] for index in served]
-    columns = slice(blocks_[0].start, blocks_[-1].stop)
-    shape = (MONTH.size, columns.stop - columns.start)
-    switch = FloatSwitch(_per_column(starts, blocks_), _per_column(stops, blocks_), minimum_run_h)
-    return TopUpSeries(columns, *(np.empty(shape) for _ in range(4))), switch
-
-
-def _fill(series: TopUpSeries, block: slice, extra: Extra) -> None:
-    """Put one option's part into the series of a top-up source."""
-    inside = slice(block.start - series.columns.start, block.stop - series.columns.start)
-    for name in ("extra_m3", "hours_per_m3", "kwh_per_m3", "sun_kwh_per_m3"):
-        getattr(series, name)[:, inside] = getattr(extra, name)
-
-
 def _by_month(hourly: Array) -> Array:
     """Sum hours (hours, columns) into months (12, columns)."""
     edges = np.concatenate([[0], np.cumsum(MONTH_DAYS[:-1] * 24)])
     sums: Array = np.add.reduceat(hourly, edges, axis=0)
     return sums
-
-
-def _outcome(
-    option: Option,
-    sun: _SunMonths,
-    block: slice,
-    totals: Totals,
-    record: Trace | None,
-    demand_m3: Array,
-    band_count: int,
-) -> Outcome:
-    strings, years, variants = len(option.strings), option.draw_m3.shape[1], option.tank_m3.size
-
-    def shaped(monthly: Array) -> Array:
-        """(12, [bands,] variants, columns) to (variants, strings, years, 12[, bands])."""
-        split = monthly.reshape(*monthly.shape[:-1], strings, years)
-        axes = (1, 2, 3, 0) if split.ndim == 4 else (2, 3, 4, 0, 1)
-        return np.ascontiguousarray(split.transpose(axes))
-
-    def whole(monthly: Array) -> Array:
-        """(12, columns) to (variants, strings, years, 12)."""
-        return shaped(np.broadcast_to(monthly[:, None, :], (12, variants, strings * years)))
-
-    demand = whole(demand_m3)
-    idle_m3, idle_kwh = shaped(totals.idle_m3[..., block]), shaped(totals.idle_kwh[..., block])
-    shift_kwh = shaped(totals.sun_shift_kwh[..., block])
-    solar_kwh = whole(sun.used_kwh) - idle_kwh + shift_kwh
-    grid = _served(totals.grid, block, "grid" in option.sources)
-    generator = _served(totals.generator, block, "generator" in option.sources)
-    nothing = np.zeros_like(demand)
-    generator_kwh = shaped(generator.kwh[:, 0]) if generator else nothing
-    generator_hours = shaped(generator.run_hours) if generator else nothing
-    fuel = (
-        fuel_l(
-            generator_hours,
-            generator_kwh,
-            option.fuel.rating_kw,
-            option.fuel.idle_l_per_h_per_kw,
-            option.fuel.marginal_l_per_kwh,
-        )
-        if option.fuel
-        else nothing
-    )
-    shape = (variants, strings, years)
-    return Outcome(
-        name=option.name,
-        demand_m3=demand,
-        delivered_m3=demand - shaped(totals.shortfall_m3[..., block]),
-        solar_m3=whole(sun.pumped_m3) - idle_m3,
-        solar_kwh=solar_kwh,
-        idle_kwh=whole(sun.offered_kwh) - solar_kwh,
-        grid_m3=shaped(grid.added_m3) if grid else nothing,
-        grid_kwh=shaped(grid.kwh) if grid else np.zeros((*demand.shape, band_count)),
-        grid_hours=shaped(grid.run_hours) if grid else nothing,
-        grid_peak_kw=shaped(grid.peak_kw) if grid else nothing,
-        generator_m3=shaped(generator.added_m3) if generator else nothing,
-        generator_kwh=generator_kwh,
-        generator_hours=generator_hours,
-        fuel_l=fuel,
-        level_start_m3=totals.start_m3[:, block].reshape(shape),
-        level_end_m3=totals.end_m3[:, block].reshape(shape),
-        longest_short_days=totals.longest_short_days[:, block].reshape(shape),
-        trace=_trace_of(record, block),
-    )
-
-
-def _served(totals: TopUpTotals | None, block: slice, used: bool) -> TopUpTotals | None:
-    if totals is None or not used:
-        return None
-    inside = slice(block.start - totals.columns.start, block.stop - totals.columns.start)
-    return TopUpTotals(
-        block,
-        totals.added_m3[..., inside],
-        totals.kwh[..., inside],
-        totals.run_hours[..., inside],
-        totals.peak_kw[..., inside],
-    )
-
-
-def _trace_of(record: Trace | None, block: slice) -> Trace | None:
-    if record is None:
-        return None
-    return Trace(*(getattr(record, name)[..., block] for name in Trace.__dataclass_fields__))

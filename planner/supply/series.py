@@ -20,8 +20,8 @@ class Sun:
 
     `string_w` (hours, weather years) is the DC power of one new string, `weather_of_year` (years,) the weather column
     of each life year, `ageing` (years,) the share of power left, `strings` the numbers of strings to try, `efficiency`
-    that of the controller, `power_limit_w` its largest output, `cable_loss_per_w` the share of the array's power that
-    its cable loses, per watt: the loss grows with the square of the current.
+    that of the controller, `cable_loss_per_w` the share of the array's power that its cable loses, per watt: the loss
+    grows with the square of the current. The controller's largest output binds in the pump's flow table.
     """
 
     string_w: Array
@@ -29,7 +29,6 @@ class Sun:
     ageing: Array
     strings: tuple[int, ...]
     efficiency: float
-    power_limit_w: float
     cable_loss_per_w: float = 0.0
 
 
@@ -84,7 +83,7 @@ def sun_series(sun: Sun | None, pump: FlowTable, month: NDArray[np.int64], years
     sun : Sun or None
         The array; None where the option has no sun.
     pump : FlowTable
-        Motor power to flow at this site, by month.
+        Motor power to flow at this site, by life year and month.
     month : ndarray of int, (hours,)
         Month of each hour.
     years : int
@@ -97,10 +96,13 @@ def sun_series(sun: Sun | None, pump: FlowTable, month: NDArray[np.int64], years
     weather = np.tile(sun.weather_of_year, len(sun.strings))
     offered_w = sun.string_w[:, weather] * scale
     if sun.cable_loss_per_w:
+        # a cable passes on at most a quarter of 1 / loss; the controller does not draw more than gives it that
+        offered_w = np.minimum(offered_w, 0.5 / sun.cable_loss_per_w)
         offered_w *= 1 - sun.cable_loss_per_w * offered_w
-    motor_w = np.minimum(offered_w * sun.efficiency, sun.power_limit_w)
-    pumped = pump.flow_at(motor_w, month)
-    used_w = pump.power_used(motor_w, month) / sun.efficiency
+    motor_w = offered_w * sun.efficiency
+    year = np.tile(np.arange(years), len(sun.strings))
+    pumped = pump.flow_at(motor_w, month, year)
+    used_w = pump.power_used(motor_w, month, year) / sun.efficiency
     return SunSeries(pumped, used_w / 1000, offered_w / 1000, motor_w)
 
 
@@ -121,20 +123,22 @@ def extra_series(
     sun_efficiency : float
         Efficiency from the array to the motor.
     pump : FlowTable
-        Motor power to flow.
+        Motor power to flow, by life year and month.
     month : ndarray of int, (hours,)
         Month of each hour.
     """
-    repeat = sun.pumped_m3.shape[1] // source.available.shape[1]
+    years = source.available.shape[1]
+    repeat = sun.pumped_m3.shape[1] // years
+    year = np.tile(np.arange(years), repeat)
     available = np.tile(source.available, (1, repeat))
     limit_w = np.tile(source.power_w, (1, repeat)) * source.efficiency
-    full_w = pump.full_power_w[month][:, None]
+    full_w = pump.by_hour(pump.full_power_w, month, year)
     sun_motor_w = np.minimum(sun.motor_w, full_w) if source.blending else np.zeros_like(sun.motor_w)
     total_w = np.minimum(full_w, sun_motor_w + limit_w)
     flow_m3 = (
-        np.broadcast_to(pump.full_flow_m3h[month][:, None], total_w.shape)
+        np.broadcast_to(pump.by_hour(pump.full_flow_m3h, month, year), total_w.shape)
         if np.all(limit_w >= full_w)
-        else pump.flow_at(total_w, month)
+        else pump.flow_at(total_w, month, year)
     )
     extra = np.maximum(flow_m3 - sun.pumped_m3, 0.0)
     extra[extra < _SMALL_M3] = 0.0

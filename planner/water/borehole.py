@@ -28,6 +28,17 @@ class Drawdown:
         flow = np.asarray(flow_m3h, dtype=float)
         return np.asarray((self.linear_m_per_m3h + self.quadratic_m_per_m3h2 * flow) * flow)
 
+    def flow_at(self, drawdown_m: ArrayLike) -> Array:
+        """Flow at a drawdown, not below 0 [m3/h]; infinite at an infinite one, and where nothing draws down."""
+        drawdown = np.asarray(drawdown_m, dtype=float)
+        if self.linear_m_per_m3h == self.quadratic_m_per_m3h2 == 0:
+            return np.where(drawdown > 0, np.inf, 0.0)
+        some = (drawdown > 0) & np.isfinite(drawdown)
+        # the root of B Q + C Q^2 = s in the form that does not cancel
+        held = np.where(some, drawdown, 1.0)
+        root = np.sqrt(self.linear_m_per_m3h**2 + 4 * self.quadratic_m_per_m3h2 * held)
+        return np.where(some, 2 * held / (self.linear_m_per_m3h + root), drawdown)
+
     def efficiency_percent(self, flow_m3h: ArrayLike) -> Array:
         """Share of the drawdown that the aquifer takes, B Q / (B Q + C Q^2) [%]; 100 without a quadratic part."""
         losses = self.quadratic_m_per_m3h2 * np.asarray(flow_m3h, dtype=float)

@@ -47,7 +47,7 @@ def _first_year_m3_day(user: User) -> Array:
 
 
 def _by_user(demand: Demand, years: int) -> tuple[Array, Array]:
-    """Daily volume in the first year with leakage (users, 12) and growth (users, years)."""
+    """Daily volume in the first year with the leakage that follows it (users, 12) and growth (users, years)."""
     gross = np.array([_first_year_m3_day(user) for user in demand.users]) / (1 - demand.leakage_percent / 100)
     percent = [
         demand.growth_percent_per_year if user.growth_percent_per_year is None else user.growth_percent_per_year
@@ -79,7 +79,7 @@ def daily_demand_m3(demand: Demand, years: int) -> Array:
         By life year and month.
     """
     gross, growth = _by_user(demand, years)
-    return np.asarray(growth.T @ gross)
+    return np.asarray(growth.T @ gross + demand.leakage_m3_per_day)
 
 
 def hourly_demand_m3(demand: Demand, years: int) -> Array:
@@ -93,9 +93,30 @@ def hourly_demand_m3(demand: Demand, years: int) -> Array:
     Returns
     -------
     (8760, years) array
-        By hour of a year of 365 days and life year. Leakage follows the draw.
+        By hour of a year of 365 days and life year. A share of leakage follows the draw, the rest the clock.
     """
     gross, growth = _by_user(demand, years)
     profiles = np.array([_profile(user, demand) for user in demand.users])
     hourly = gross[:, MONTH_OF_HOUR] * np.tile(profiles, 365)
-    return np.asarray(hourly.T @ growth)
+    return np.asarray(hourly.T @ growth + demand.leakage_m3_per_day / 24)
+
+
+def users_share(demand: Demand, draw_m3: Array) -> Array:
+    """Share of the water leaving the tank that reaches users.
+
+    Parameters
+    ----------
+    demand : Demand
+        With its leakage.
+    draw_m3 : (8760, years) array
+        Water drawn from the tank in every hour, leakage included [m3].
+
+    Returns
+    -------
+    (8760, years) or (1, 1) array
+        One number where all leakage follows the draw. Users and leaks share an hour's shortfall alike.
+    """
+    kept = np.full((1, 1), 1 - demand.leakage_percent / 100)
+    if not demand.leakage_m3_per_day:
+        return kept
+    return kept * np.maximum(1 - demand.leakage_m3_per_day / 24 / draw_m3, 0.0)

@@ -2,108 +2,62 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Literal
+from collections.abc import Collection
+from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from planner.scenario.waterworks import Borehole, Pipeline, Pump
+from planner.water.ageing import ageing_of
 from planner.water.head import SystemHead, system_head
 from planner.water.properties import water_density_kg_m3
-from planner.water.pump import PumpModel, hydraulic_power_w, pump_model, rising_root
+from planner.water.pump import hydraulic_power_w, pump_model
+from planner.water.working_range import (
+    LIMITS,
+    MONTH_NAMES,
+    Bounds,
+    CannotDraw,
+    CannotLift,
+    CannotStart,
+    Condition,
+    Limit,
+    work,
+    working_range,
+)
 
 Array = NDArray[np.float64]
-Limit = Literal["rated speed", "safe yield", "power limit"]
-LIMITS: tuple[Limit, ...] = ("rated speed", "safe yield", "power limit")
-
-MONTH_NAMES = (
-    "January",
-    "February",
-    "March",
-    "April",
-    "May",
-    "June",
-    "July",
-    "August",
-    "September",
-    "October",
-    "November",
-    "December",
-)
 TABLE_POINTS = 40
-
-
-class CannotLift(ValueError):
-    """The pump's head at no flow and rated speed does not reach the tank.
-
-    Attributes
-    ----------
-    shortfall_m : float
-        Head that is missing.
-    month : int or None
-        The worst month, 0 to 11; None for the yearly mean level.
-    static_head_m, max_head_m : float
-        Head asked for at no flow (static lift and residual head), and the pump's largest.
-    """
-
-    def __init__(self, static_head_m: float, max_head_m: float, month: int | None) -> None:
-        self.shortfall_m = static_head_m - max_head_m
-        self.month = month
-        self.static_head_m = static_head_m
-        self.max_head_m = max_head_m
-        when = "at the yearly mean level" if month is None else f"in {MONTH_NAMES[month]}"
-        super().__init__(
-            f"the pump cannot lift the water to the tank {when}: at no flow {static_head_m:.1f} m are needed (static "
-            f"lift and residual head), the pump gives at most {max_head_m:.1f} m; {self.shortfall_m:.1f} m are missing"
-        )
-
-
-class CannotStart(ValueError):
-    """The power limit is below the power at which the pump starts to deliver.
-
-    Attributes
-    ----------
-    power_limit_w, start_power_w : float
-        The limit, and the motor input that is needed in the worst month.
-    month : int or None
-        That month, 0 to 11; None for the yearly mean level.
-    """
-
-    def __init__(self, power_limit_w: float, start_power_w: float, month: int | None) -> None:
-        self.power_limit_w = power_limit_w
-        self.start_power_w = start_power_w
-        self.month = month
-        when = "at the yearly mean level" if month is None else f"in {MONTH_NAMES[month]}"
-        super().__init__(
-            f"the power limit of {power_limit_w:.0f} W is below the {start_power_w:.0f} W at which the pump starts to "
-            f"deliver {when}"
-        )
 
 
 @dataclass(frozen=True, eq=False)
 class FlowTable:
-    """What flow a motor input gives at this site, month by month.
+    """What flow a motor input gives at this site, by life year and month.
+
+    The first axis is the life year; a table of one year holds for all.
 
     Attributes
     ----------
-    power_w, flow_m3h : (12, points) arrays
-        Motor input and flow, both rising, from starting power to full power.
-    start_power_w, full_power_w, full_flow_m3h : (12,) arrays
-        Input at which water begins to arrive; input and flow at full speed, or at the reduced speed where the safe
-        yield or the power limit binds.
+    power_w, flow_m3h, torque : (years, 12, points) arrays
+        Motor input [W] and flow [m3/h], both rising, from starting power to full power, and the motor's torque over
+        its rated one.
+    start_power_w, full_power_w, full_flow_m3h : (years, 12) arrays
+        Input at which water begins to arrive; input and flow at full speed, or at the reduced speed where a limit
+        binds. A month in which the pump gives no water starts at an infinite power and has nil of the others.
     limited_by : tuple of str
-        What binds at full power in each month: 'rated speed', 'safe yield' or 'power limit'.
+        What binds at full power in each month of the first year, one of LIMITS.
     """
 
     power_w: Array
     flow_m3h: Array
+    torque: Array
     start_power_w: Array
     full_power_w: Array
     full_flow_m3h: Array
     limited_by: tuple[Limit, ...]
 
-    def flow_at(self, power_w: ArrayLike, month: ArrayLike) -> Array:
+    def flow_at(self, power_w: ArrayLike, month: ArrayLike, year: ArrayLike = 0) -> Array:
         """Flow that an available motor input gives [m3/h]; nil below starting power, level above full power.
 
         Parameters
@@ -112,21 +66,55 @@ class FlowTable:
             Motor input available [W], shape (hours,) or (hours, columns).
         month : array_like
             Month of each hour, 0 to 11, shape (hours,).
+        year : array_like
+            Life year of each column, from 0, shape (columns,) or one for all.
         """
         power, month = np.asarray(power_w, dtype=float), np.asarray(month)
-        flow = np.empty_like(power)
+        columns = power.reshape(month.size, -1)
+        of_column = np.broadcast_to(self._rows(year), columns.shape[1:])
+        groups = [(row, of_column == row) for row in np.unique(of_column)]
+        flow = np.empty_like(columns)
         for number in range(12):
             hours = month == number
-            if hours.any():
-                flow[hours] = np.interp(power[hours], self.power_w[number], self.flow_m3h[number], left=0.0)
-        return flow
+            if not hours.any():
+                continue
+            given, found = columns[hours], np.empty((int(hours.sum()), columns.shape[1]))
+            for row, same in groups:
+                x, y = self.power_w[row, number], self.flow_m3h[row, number]
+                found[:, same] = np.interp(given[:, same], x, y, left=0.0)
+            flow[hours] = found
+        return flow.reshape(power.shape)
 
-    def power_used(self, power_w: ArrayLike, month: ArrayLike) -> Array:
+    def power_used(self, power_w: ArrayLike, month: ArrayLike, year: ArrayLike = 0) -> Array:
         """What the pump takes of an available motor input [W]; arguments as for `flow_at`."""
-        power, month = np.asarray(power_w, dtype=float), np.asarray(month)
-        by_hour = (slice(None), *[np.newaxis] * (power.ndim - month.ndim))
-        start, full = self.start_power_w[month][by_hour], self.full_power_w[month][by_hour]
-        return np.where(power < start, 0.0, np.minimum(power, full))
+        power = np.asarray(power_w, dtype=float)
+        columns = power.reshape(np.size(month), -1)
+        start, full = (self.by_hour(values, month, year) for values in (self.start_power_w, self.full_power_w))
+        return np.where(columns < start, 0.0, np.minimum(columns, full)).reshape(power.shape)
+
+    def by_hour(self, values: Array, month: ArrayLike, year: ArrayLike) -> Array:
+        """Lay values of each year and month, (years, 12), out over hours and columns, (hours, columns).
+
+        One column stands for all where the table has one year.
+        """
+        rows = np.zeros(1, dtype=np.int64) if len(self.power_w) == 1 else np.atleast_1d(self._rows(year))
+        return np.asarray(values[rows[np.newaxis, :], np.asarray(month)[:, np.newaxis]])
+
+    def with_loss(self, loss_w: Array) -> FlowTable:
+        """Put a loss on the way to the motor, (years, 12, points) [W], on top of its input."""
+        power = np.maximum.accumulate(self.power_w + loss_w, axis=2)
+        start = np.where(np.isinf(self.start_power_w), self.start_power_w, power[..., 0])
+        return replace(self, power_w=power, start_power_w=start, full_power_w=power[..., -1])
+
+    def in_year(self, year: int) -> FlowTable:
+        """Return the table of one life year, from 0, for all years."""
+        row = int(self._rows(year))
+        arrays: dict[str, Any] = {name: v[[row]] for name, v in vars(self).items() if isinstance(v, np.ndarray)}
+        return replace(self, **arrays)
+
+    def _rows(self, year: ArrayLike) -> NDArray[np.int64]:
+        year = np.asarray(year, dtype=np.int64)
+        return np.zeros_like(year) if len(self.power_w) == 1 else year
 
 
 @dataclass(frozen=True)
@@ -175,112 +163,73 @@ class DutyCurves:
     pump_head_m: Array
 
 
-@dataclass(frozen=True, eq=False)
-class _Range:
-    """Flows between which the pump can work at each static lift, and what sets the upper one (index of LIMITS)."""
-
-    start_m3h: Array
-    full_m3h: Array
-    limit: NDArray[np.int64]
-
-
-def _work(system: SystemHead, model: PumpModel, flow_m3h: Array, static_m: Array) -> tuple[Array, Array, Array]:
-    """Head of the pump, its speed and its motor input where it gives a flow against a static lift.
-
-    Where that would need less than the lowest speed, a valve throttles the pump at its lowest speed.
-    """
-    head = system.required_m(flow_m3h, static_m)
-    speed = model.speed_for(flow_m3h, head)
-    throttled = speed < model.min_speed * (1 - 1e-9)
-    if throttled.any():
-        speed = np.where(throttled, model.min_speed, speed)
-        head = np.where(throttled, model.head_m(flow_m3h, speed), head)
-    return head, speed, model.input_power_w(flow_m3h, head, speed)
-
-
-def _flow_at_speed(system: SystemHead, model: PumpModel, static_m: Array, speed: float) -> Array:
-    return rising_root(
-        lambda flow, static, turn: -model.surplus(flow, system.required_m(flow, static), turn),
-        0.0,
-        speed * model.max_flow_m3h,
-        static_m,
-        speed,
-    )
-
-
-def _working_range(
-    system: SystemHead,
-    model: PumpModel,
-    static_m: Array,
-    month_of: list[int | None],
-    safe_yield_m3h: float,
-    power_limit_w: float | None,
-) -> _Range:
-    """Find the working range at each static lift; `month_of` names the month of each for the errors."""
-    at_rest = system.required_m(np.zeros_like(static_m), static_m)
-    worst = int(at_rest.argmax())
-    if at_rest[worst] >= model.max_head_m:
-        raise CannotLift(float(at_rest[worst]), model.max_head_m, month_of[worst])
-
-    full = _flow_at_speed(system, model, static_m, 1.0)
-    limit = np.where(full > safe_yield_m3h, 1, 0)
-    full = np.minimum(full, safe_yield_m3h)
-    start = np.minimum(_flow_at_speed(system, model, static_m, model.min_speed), full)
-    if power_limit_w is None:
-        return _Range(start, full, limit)
-
-    over = _work(system, model, full, static_m)[2] > power_limit_w * (1 + 1e-9)
-    if over.any():
-        start_power = _work(system, model, start, static_m)[2]
-        worst = int(start_power.argmax())
-        if start_power[worst] > power_limit_w:
-            raise CannotStart(power_limit_w, float(start_power[worst]), month_of[worst])
-        held = rising_root(
-            lambda flow, static: _work(system, model, flow, static)[2] - power_limit_w,
-            start[over],
-            full[over],
-            static_m[over],
-        )
-        full[over] = held
-        limit = np.where(over, 2, limit)
-    return _Range(start, full, limit)
-
-
-def flow_table(borehole: Borehole, pipeline: Pipeline, pump: Pump, power_limit_w: float | None = None) -> FlowTable:
-    """Solve, for each month, the flow that every motor input gives at this site.
+def flow_table(
+    borehole: Borehole, pipeline: Pipeline, pump: Pump, power_limit_w: float | None = None, years: int = 1
+) -> FlowTable:
+    """Solve, for each life year and month, the flow that every motor input gives at this site.
 
     Parameters
     ----------
     borehole, pipeline, pump
         The waterworks of the scenario.
     power_limit_w : float, optional
-        Largest motor input that the controller can give [W].
+        Largest motor input that the controller gives [W]; without it the pump's rated power.
+    years : int
+        Life years, through which the works age; the table has one year where nothing does.
 
     Raises
     ------
+    CannotDraw
+        If the water at rest does not cover the intake in some month of the first year.
     CannotLift
-        If the pump's largest head does not exceed static lift and residual head in some month.
+        If the pump's largest head does not exceed static lift and residual head in some month of the first year.
     CannotStart
-        If the power limit is below the starting power in some month.
+        If the power limit is below the starting power in some month of the first year.
     ImplausiblePump
         If the pump's figures contradict one another.
+
+    Notes
+    -----
+    A month of a later year in which the aged works give no water is no error: the pump stands still in it.
     """
     system, model = system_head(borehole, pipeline), pump_model(pump)
-    static, first, month_level = np.unique(system.static_m(), return_index=True, return_inverse=True)
-    reach = _working_range(
-        system, model, static, [int(month) for month in first], borehole.safe_yield_m3h, power_limit_w
+    aged = ageing_of(borehole, pump, years)
+    states = np.stack(
+        np.broadcast_arrays(
+            system.static_level_m + aged.level_fall_m[:, np.newaxis],
+            aged.drawdown_growth[:, np.newaxis],
+            aged.wear[:, np.newaxis],
+        ),
+        axis=-1,
+    )
+    # months that share a state share the working-out; the first of them stands in the first year if any does
+    distinct, first, case = np.unique(states.reshape(-1, 3), axis=0, return_index=True, return_inverse=True)
+    at = Condition(*distinct.T)
+    reach = working_range(
+        system,
+        model,
+        at,
+        Bounds.of(borehole, pump, power_limit_w),
+        [int(month) for month in first % 12],
+        first < 12,
     )
     flow = np.linspace(reach.start_m3h, reach.full_m3h, TABLE_POINTS, axis=1)
-    power = _work(system, model, flow, static[:, np.newaxis])[2]
-    power = np.maximum.accumulate(power, axis=1)  # a datasheet whose power falls with flow could bend it back
-    power, flow = power[month_level], flow[month_level]
+    done = work(system, model, flow, at.by_point())
+    works = reach.works[:, np.newaxis]
+    # a datasheet whose power falls with flow could bend the table back
+    power = np.where(works, np.maximum.accumulate(done.input_w, axis=1), 0.0)
+    torque = np.where(works, done.torque, 0.0)
+    case = case.reshape(years, 12)
+    if (case == case[0]).all():
+        case = case[:1]
     return FlowTable(
-        power_w=power,
-        flow_m3h=flow,
-        start_power_w=power[:, 0],
-        full_power_w=power[:, -1],
-        full_flow_m3h=flow[:, -1],
-        limited_by=tuple(LIMITS[index] for index in reach.limit[month_level]),
+        power_w=power[case],
+        flow_m3h=flow[case],
+        torque=torque[case],
+        start_power_w=np.where(reach.works, power[:, 0], np.inf)[case],
+        full_power_w=power[case][..., -1],
+        full_flow_m3h=reach.full_m3h[case],
+        limited_by=tuple(LIMITS[index] for index in reach.limit[case[0]]),
     )
 
 
@@ -294,8 +243,10 @@ def duty_point(
     pump: Pump,
     power_limit_w: float | None = None,
     month: int | None = None,
+    *,
+    without: Collection[Limit] = (),
 ) -> Duty:
-    """Solve the duty point at full speed, or at the speed to which safe yield or power limit hold the pump.
+    """Solve the duty point of the new works at full speed, or at the speed to which a limit holds the pump.
 
     Parameters
     ----------
@@ -303,16 +254,20 @@ def duty_point(
         As for `flow_table`.
     month : int, optional
         Month, 0 to 11; without it the water stands at the mean of the monthly levels.
+    without : collection of str
+        Limits to leave aside, of LIMITS.
 
     Raises
     ------
-    CannotLift, CannotStart, ImplausiblePump
+    CannotDraw, CannotLift, CannotStart, ImplausiblePump
         As `flow_table`, for the one level.
     """
     system, model = system_head(borehole, pipeline), pump_model(pump)
     static = np.array([_static_m(system, month)])
-    reach = _working_range(system, model, static, [month], borehole.safe_yield_m3h, power_limit_w)
-    head, speed, power = (float(value[0]) for value in _work(system, model, reach.full_m3h, static))
+    at = Condition(static - system.rise_m, np.ones(1), np.zeros(1))
+    bounds = Bounds.of(borehole, pump, power_limit_w, without)
+    reach = working_range(system, model, at, bounds, [month], np.array([True]))
+    head, speed, _, power = (float(value[0]) for value in work(system, model, reach.full_m3h, at))
     flow = float(reach.full_m3h[0])
     drawdown, friction = float(system.drawdown.at(flow)), float(system.friction_m(flow))
     hydraulic = float(hydraulic_power_w(flow, head, float(water_density_kg_m3(borehole.water_temperature_c))))
@@ -365,3 +320,19 @@ def duty_at_speeds(
         speed_percent=speeds,
         pump_head_m=np.where(flow <= turn * model.max_flow_m3h * (1 + 1e-9), head, np.nan),
     )
+
+
+__all__ = [
+    "LIMITS",
+    "MONTH_NAMES",
+    "CannotDraw",
+    "CannotLift",
+    "CannotStart",
+    "Duty",
+    "DutyCurves",
+    "FlowTable",
+    "Limit",
+    "duty_at_speeds",
+    "duty_point",
+    "flow_table",
+]

@@ -86,8 +86,8 @@ class SystemHead:
         pipe_m, fittings_m = self.segment_friction_m(flow_m3h)
         return np.asarray((pipe_m + fittings_m).sum(axis=0))
 
-    def required_m(self, flow_m3h: ArrayLike, static_m: ArrayLike) -> Array:
-        """Total dynamic head at a flow and a static lift [m]; the two broadcast.
+    def required_m(self, flow_m3h: ArrayLike, static_m: ArrayLike, drawdown_growth: ArrayLike = 1.0) -> Array:
+        """Total dynamic head at a flow and a static lift [m], drawdown grown by a factor; the three broadcast.
 
         Static lift + drawdown + friction + residual head. Where a point of the route stands so high that the pressure
         there would fall below that of the air, the head that just carries the water over it: air gets in there, so
@@ -100,7 +100,7 @@ class SystemHead:
             to_crest = np.tensordot(self.crest_share, friction, axes=1)
             over = self.crest_m.reshape(-1, *[1] * (to_crest.ndim - 1)) - self.rise_m + to_crest
             above = np.maximum(above, over.max(axis=0))
-        return np.asarray(np.asarray(static_m) + self.drawdown.at(flow_m3h) + above)
+        return np.asarray(np.asarray(static_m) + np.asarray(drawdown_growth) * self.drawdown.at(flow_m3h) + above)
 
     def total_m(self, flow_m3h: ArrayLike, month: ArrayLike) -> Array:
         """Total dynamic head at a flow in a month (0 to 11) [m]; the two broadcast."""

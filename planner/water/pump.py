@@ -1,7 +1,8 @@
 """The pump and its motor: what flow, head and speed go together, and what power they take.
 
 A pump is described at rated speed, from its nameplate alone or from points of its datasheet, and carried to other
-speeds by the affinity laws (centrifugal) or by displacement and slip (helical rotor).
+speeds by the affinity laws (centrifugal) or by displacement and slip (helical rotor). Wear is not a factor on the
+flow but a leak inside the pump: across the worn rings of a centrifugal pump, between rotor and stator of a helical one.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from scipy.interpolate import PchipInterpolator
 from scipy.optimize.elementwise import find_root
 
 from planner.scenario.waterworks import Pump
+from planner.water.motor import Motor
 from planner.water.properties import GRAVITY_M_S2
 
 Array = NDArray[np.float64]
@@ -25,8 +27,6 @@ SHUT_OFF_POWER_SHARE = 0.6
 """Input at no flow over input at rated flow, centrifugal pump: assumed, common practice, no source."""
 NO_HEAD_TORQUE_SHARE = 0.15
 """Torque at no head over torque at rated head, helical rotor: assumed, common practice, no source."""
-PEAK_LOAD = 0.75
-"""Load at which a motor is most efficient: US DOE Motor Challenge fact sheet DOE/GO-10097-517."""
 BEST_PUMP_EFFICIENCY = 0.8
 """Where the curves are our own, the pump end is taken as no more efficient: assumed, common practice, no source."""
 _LOWEST_SPEED = 0.01
@@ -57,57 +57,19 @@ def rising_root(function: Callable[..., Array], low: ArrayLike, high: ArrayLike,
     return np.asarray(np.where(found.success, found.x, nearer))
 
 
-@dataclass(frozen=True)
-class Motor:
-    """A motor with a constant loss and a loss that grows with the square of the load.
-
-    The two make the efficiency peak at 75 % load and reach its rated value at rated load. The constant loss is kept at
-    every speed, which is on the careful side for a drive that slows the motor.
-    """
-
-    rated_input_w: float
-    rated_efficiency: float
-
-    @property
-    def rated_shaft_w(self) -> float:
-        """Shaft power at rated load [W]."""
-        return self.rated_input_w * self.rated_efficiency
-
-    @property
-    def _losses(self) -> tuple[float, float]:
-        """Constant loss and loss at rated load of the other kind, both over rated shaft power."""
-        together = 1 / self.rated_efficiency - 1
-        varying = together / (1 + PEAK_LOAD**2)
-        return together - varying, varying
-
-    def input_w(self, shaft_w: ArrayLike) -> Array:
-        """Electrical input that a shaft power takes [W]."""
-        constant, varying = self._losses
-        load = np.asarray(shaft_w, dtype=float) / self.rated_shaft_w
-        return np.asarray(self.rated_shaft_w * (load + constant + varying * load**2))
-
-    def shaft_w(self, input_w: ArrayLike) -> Array:
-        """Shaft power that an electrical input gives [W]; nil below the constant loss."""
-        constant, varying = self._losses
-        spare = np.maximum(np.asarray(input_w, dtype=float) / self.rated_shaft_w - constant, 0)
-        # the root of load + varying load^2 = spare in the form that does not cancel
-        return np.asarray(self.rated_shaft_w * 2 * spare / (1 + np.sqrt(1 + 4 * varying * spare)))
-
-    def efficiency_percent(self, shaft_w: ArrayLike) -> Array:
-        """Shaft power over electrical input [%]."""
-        return np.asarray(100 * np.asarray(shaft_w, dtype=float) / self.input_w(shaft_w))
-
-
 @dataclass(frozen=True, eq=False)
 class PumpModel(ABC):
     """A pump with its motor.
 
-    Speeds are shares of the rated speed, flows in m3/h, heads in m; arguments broadcast.
+    Speeds are shares of the rated speed, flows in m3/h, heads in m. `wear` is the share of the rated flow that is lost
+    at the rated head and rated speed, nil for a new pump. Arguments broadcast.
 
     Attributes
     ----------
     max_flow_m3h, max_head_m : float
-        Flow at no head and head at no flow, both at rated speed.
+        Flow at no head and head at no flow of the new pump, both at rated speed.
+    rated_flow_m3h, rated_head_m : float
+        The plate's rated point, at which wear is given.
     min_speed : float
         Lowest speed over rated speed.
     motor : Motor
@@ -118,72 +80,112 @@ class PumpModel(ABC):
 
     max_flow_m3h: float
     max_head_m: float
+    rated_flow_m3h: float
+    rated_head_m: float
     min_speed: float
     motor: Motor
     best_efficiency: float
 
     @abstractmethod
-    def surplus(self, flow_m3h: Array, head_m: Array, speed: Array) -> Array:
+    def leak_m3h(self, head_m: Array, wear: ArrayLike) -> Array:
+        """Flow that wear lets back inside the pump at a head [m3/h]."""
+
+    @abstractmethod
+    def surplus(self, flow_m3h: Array, head_m: Array, speed: Array, wear: ArrayLike = 0.0) -> Array:
         """Measure how far flow and head stay within reach of the pump at a speed.
 
-        Nil on the pump's curve, positive below it; falls with flow and head, rises with speed. Only its sign and its
-        zero matter.
+        Nil on the pump's curve, positive below it; falls with flow, head and wear, rises with speed. Only its sign and
+        its zero matter.
         """
 
     @abstractmethod
-    def shaft_power_w(self, flow_m3h: Array, head_m: Array, speed: Array) -> Array:
+    def shaft_power_w(self, flow_m3h: Array, head_m: Array, speed: Array, wear: ArrayLike = 0.0) -> Array:
         """Shaft power at a point of the pump's curve at some speed [W]."""
 
-    def head_m(self, flow_m3h: ArrayLike, speed: ArrayLike) -> Array:
+    def head_m(self, flow_m3h: ArrayLike, speed: ArrayLike, wear: ArrayLike = 0.0) -> Array:
         """Head that the pump gives at a flow and a speed [m]; nil where the flow is out of reach."""
         return rising_root(
-            lambda head, flow, turn: -self.surplus(flow, head, turn), 0.0, self.max_head_m, flow_m3h, speed
+            lambda head, flow, turn, worn: -self.surplus(flow, head, turn, worn),
+            0.0,
+            self.max_head_m,
+            flow_m3h,
+            speed,
+            wear,
         )
 
-    def speed_for(self, flow_m3h: ArrayLike, head_m: ArrayLike) -> Array:
+    def speed_for(self, flow_m3h: ArrayLike, head_m: ArrayLike, wear: ArrayLike = 0.0) -> Array:
         """Speed at which the pump gives a flow at a head; 1 where that is out of reach."""
         return rising_root(
-            lambda turn, flow, head: self.surplus(flow, head, turn), _LOWEST_SPEED, 1.0, flow_m3h, head_m
+            lambda turn, flow, head, worn: self.surplus(flow, head, turn, worn),
+            _LOWEST_SPEED,
+            1.0,
+            flow_m3h,
+            head_m,
+            wear,
         )
 
-    def input_power_w(self, flow_m3h: ArrayLike, head_m: ArrayLike, speed: ArrayLike) -> Array:
-        """Electrical input of the motor at a point of the pump's curve at some speed [W]."""
+    def shaft_w(self, flow_m3h: ArrayLike, head_m: ArrayLike, speed: ArrayLike, wear: ArrayLike = 0.0) -> Array:
+        """Shaft power at a point of the pump's curve [W], never less than the best pump end would take there."""
         flow, head, turn = (np.asarray(value, dtype=float) for value in (flow_m3h, head_m, speed))
-        least_w = hydraulic_power_w(flow, head) / self.best_efficiency
-        return self.motor.input_w(np.maximum(self.shaft_power_w(flow, head, turn), least_w))
+        least_w = hydraulic_power_w(flow + self.leak_m3h(head, wear), head) / self.best_efficiency
+        return np.maximum(self.shaft_power_w(flow, head, turn, wear), least_w)
+
+    def input_power_w(self, flow_m3h: ArrayLike, head_m: ArrayLike, speed: ArrayLike, wear: ArrayLike = 0.0) -> Array:
+        """Electrical input of the motor at a point of the pump's curve at some speed [W]."""
+        return self.motor.input_w(self.shaft_w(flow_m3h, head_m, speed, wear), speed)
 
 
 @dataclass(frozen=True, eq=False)
 class CentrifugalPump(PumpModel):
     """A centrifugal pump: flow goes with the speed, head with its square, shaft power with its cube.
 
-    Affinity laws: US DOE-HDBK-1012/3-92, Fluid Flow, HT-03.
+    Affinity laws: US DOE-HDBK-1012/3-92, Fluid Flow, HT-03. Wear: the rings let back w Qb sqrt(H/Hb), Qb and Hb the
+    rated point, and the shaft takes what the impeller's flow asks (Guelich, Centrifugal Pumps, chapters 3 and 9, from
+    memory).
     """
 
     head_of_flow: Curve
     shaft_of_flow: Curve
 
-    def surplus(self, flow_m3h: Array, head_m: Array, speed: Array) -> Array:
-        """See `PumpModel.surplus`; here a head [m]."""
-        return np.asarray(speed**2 * self.head_of_flow(flow_m3h / speed) - head_m)
+    def leak_m3h(self, head_m: Array, wear: ArrayLike) -> Array:
+        """See `PumpModel.leak_m3h`."""
+        return np.asarray(np.asarray(wear) * self.rated_flow_m3h * np.sqrt(np.maximum(head_m, 0) / self.rated_head_m))
 
-    def shaft_power_w(self, flow_m3h: Array, head_m: Array, speed: Array) -> Array:
+    def surplus(self, flow_m3h: Array, head_m: Array, speed: Array, wear: ArrayLike = 0.0) -> Array:
+        """See `PumpModel.surplus`; here a head [m]."""
+        impeller = flow_m3h + self.leak_m3h(head_m, wear)
+        return np.asarray(speed**2 * self.head_of_flow(impeller / speed) - head_m)
+
+    def shaft_power_w(self, flow_m3h: Array, head_m: Array, speed: Array, wear: ArrayLike = 0.0) -> Array:
         """See `PumpModel.shaft_power_w`."""
-        return np.asarray(speed**3 * self.shaft_of_flow(flow_m3h / speed))
+        impeller = flow_m3h + self.leak_m3h(head_m, wear)
+        return np.asarray(speed**3 * self.shaft_of_flow(impeller / speed))
 
 
 @dataclass(frozen=True, eq=False)
 class HelicalRotorPump(PumpModel):
-    """A helical rotor pump: flow goes with the speed less a slip that the head causes; torque goes with the head."""
+    """A helical rotor pump: flow goes with the speed less a slip that the head causes; torque goes with the head.
+
+    Wear makes the slip grow in proportion, so that it costs more flow the higher the head, and none of the torque
+    (mechanism: SPE 37455, 1997, abstract; the proportion is assumed).
+    """
 
     slip_of_head: Curve
     shaft_of_head: Curve
 
-    def surplus(self, flow_m3h: Array, head_m: Array, speed: Array) -> Array:
-        """See `PumpModel.surplus`; here a flow [m3/h]."""
-        return np.asarray(speed * self.max_flow_m3h - self.slip_of_head(np.maximum(head_m, 0)) - flow_m3h)
+    def leak_m3h(self, head_m: Array, wear: ArrayLike) -> Array:
+        """See `PumpModel.leak_m3h`."""
+        rated_slip = float(self.slip_of_head(np.array(self.rated_head_m)))
+        return np.asarray(
+            np.asarray(wear) * self.rated_flow_m3h / rated_slip * self.slip_of_head(np.maximum(head_m, 0))
+        )
 
-    def shaft_power_w(self, flow_m3h: Array, head_m: Array, speed: Array) -> Array:
+    def surplus(self, flow_m3h: Array, head_m: Array, speed: Array, wear: ArrayLike = 0.0) -> Array:
+        """See `PumpModel.surplus`; here a flow [m3/h]."""
+        lost = self.slip_of_head(np.maximum(head_m, 0)) + self.leak_m3h(head_m, wear)
+        return np.asarray(speed * self.max_flow_m3h - lost - flow_m3h)
+
+    def shaft_power_w(self, flow_m3h: Array, head_m: Array, speed: Array, wear: ArrayLike = 0.0) -> Array:
         """See `PumpModel.shaft_power_w`."""
         return np.asarray(speed * self.shaft_of_head(np.maximum(head_m, 0)))
 
@@ -232,6 +234,8 @@ def _centrifugal(pump: Pump, motor: Motor, best_efficiency: float) -> Centrifuga
         return CentrifugalPump(
             max_flow_m3h=float(flow[-1]),
             max_head_m=float(head[0]),
+            rated_flow_m3h=pump.rated_flow_m3h,
+            rated_head_m=pump.rated_head_m,
             min_speed=pump.speed_min_percent / 100,
             motor=motor,
             best_efficiency=best_efficiency,
@@ -252,6 +256,8 @@ def _centrifugal(pump: Pump, motor: Motor, best_efficiency: float) -> Centrifuga
     return CentrifugalPump(
         max_flow_m3h=pump.max_flow_m3h,
         max_head_m=pump.max_head_m,
+        rated_flow_m3h=pump.rated_flow_m3h,
+        rated_head_m=pump.rated_head_m,
         min_speed=pump.speed_min_percent / 100,
         motor=motor,
         best_efficiency=best_efficiency,
@@ -272,6 +278,8 @@ def _helical_rotor(pump: Pump, motor: Motor, best_efficiency: float) -> HelicalR
         return HelicalRotorPump(
             max_flow_m3h=float(flow[-1]),
             max_head_m=float(head[0]),
+            rated_flow_m3h=pump.rated_flow_m3h,
+            rated_head_m=pump.rated_head_m,
             min_speed=pump.speed_min_percent / 100,
             motor=motor,
             best_efficiency=best_efficiency,
@@ -290,6 +298,8 @@ def _helical_rotor(pump: Pump, motor: Motor, best_efficiency: float) -> HelicalR
     return HelicalRotorPump(
         max_flow_m3h=pump.max_flow_m3h,
         max_head_m=pump.max_head_m,
+        rated_flow_m3h=pump.rated_flow_m3h,
+        rated_head_m=pump.rated_head_m,
         min_speed=pump.speed_min_percent / 100,
         motor=motor,
         best_efficiency=best_efficiency,

@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from planner.scenario.scenario import Scenario
 from planner.scenario.waterworks import Borehole, Pipeline
-from planner.water.duty import CannotLift, CannotStart, Duty, duty_point
+from planner.water.duty import CannotDraw, CannotLift, CannotStart, Duty, duty_point
 from planner.water.head import SystemHead, system_head
 from planner.water.pipes import Pipe
 from planner.water.properties import GRAVITY_M_S2, water_density_kg_m3
@@ -17,24 +17,7 @@ from planner.water.pump import pump_model
 
 Array = NDArray[np.float64]
 
-PLASTIC = ("PE100", "plastic")
-_FACTOR_AT_C = ((20.0, 30.0, 40.0), (1.0, 0.87, 0.74))
 _JOINT_M = 1e-6
-
-
-def pressure_factor(material: str, temperature_c: float) -> float | None:
-    """Share of its pressure class that a pipe keeps in warm water, or None where it has no class any more.
-
-    Notes
-    -----
-    PE100: 0.87 at 30 and 0.74 at 40 deg C with straight lines between, ISO 4427-1 annex A, from memory; no class above
-    40 deg C. Plastic of a kind that was not given counts as PE100. Steel keeps its class.
-    """
-    if material not in PLASTIC:
-        return 1.0
-    if temperature_c > _FACTOR_AT_C[0][-1]:
-        return None
-    return float(np.interp(temperature_c, *_FACTOR_AT_C))
 
 
 def head_of_bar(temperature_c: float) -> float:
@@ -44,7 +27,7 @@ def head_of_bar(temperature_c: float) -> float:
 
 def allowed_bar(pipe: Pipe, temperature_c: float) -> float | None:
     """Pressure that a pipe bears in water of a temperature [bar]; None where its class is not known or lost."""
-    factor = pressure_factor(pipe.material, temperature_c)
+    factor = pipe.material.warm.share_at(temperature_c)
     if pipe.pressure_class_bar is None or factor is None:
         return None
     return pipe.pressure_class_bar * factor
@@ -165,7 +148,7 @@ def route_profile(scenario: Scenario) -> RouteProfile | None:
     try:
         duty = duty_point(borehole, pipeline, scenario.pump, scenario.controller.power_limit_w, deepest)
         at_duty = route.line_m(level_above_pump_m(duty, system.rise_m), segment_loss_m(system, duty.flow_m3h))
-    except (CannotLift, CannotStart):
+    except (CannotLift, CannotStart, CannotDraw):
         at_duty = np.full(route.along_m.shape, np.nan)
     allowed = np.full(route.along_m.shape, np.inf)
     for number, pipe in enumerate(system.pipes):

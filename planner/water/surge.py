@@ -10,9 +10,6 @@ from planner.water.properties import GRAVITY_M_S2, bulk_modulus_pa, water_densit
 
 Array = NDArray[np.float64]
 
-YOUNG_PA = {"PE100": 1.1e9, "steel": 2.0e11}
-"""Short-term modulus of the wall: PE100 0.8 to 1.2 GPa, from memory (wave speed within 15 %); steel, usual value."""
-
 
 def wave_speed_m_s(
     bulk_modulus_pa: ArrayLike,
@@ -20,6 +17,7 @@ def wave_speed_m_s(
     young_pa: ArrayLike,
     inner_diameter_m: ArrayLike,
     wall_m: ArrayLike,
+    poisson: ArrayLike | None = None,
 ) -> Array:
     """Speed of a pressure wave in a full elastic pipe [m/s]; the arguments broadcast.
 
@@ -31,23 +29,37 @@ def wave_speed_m_s(
         Modulus of the wall [Pa].
     inner_diameter_m, wall_m : array_like
         Inside diameter and wall [m].
+    poisson : array_like, optional
+        Poisson's ratio of the wall, for a pipe that is anchored along its length, as a buried or clamped main is;
+        without it the pipe is free to move.
 
     Notes
     -----
-    Korteweg 1878, Annalen der Physik 241:525-542: a = sqrt(K/rho) / sqrt(1 + K D / (E e)), no restraint factor.
+    Korteweg 1878, Annalen der Physik 241:525-542: a = sqrt(K/rho) / sqrt(1 + c K D / (E e)), c = 1 for a free pipe and
+    1 - poisson^2 for an anchored one (Wylie and Streeter, Fluid Transients, from memory), whose wave is the faster.
     """
     bulk = np.asarray(bulk_modulus_pa, dtype=float)
-    slack = bulk / np.asarray(young_pa) * np.asarray(inner_diameter_m) / np.asarray(wall_m)
+    held = 1.0 if poisson is None else 1 - np.square(poisson)
+    slack = held * bulk / np.asarray(young_pa) * np.asarray(inner_diameter_m) / np.asarray(wall_m)
     return np.asarray(np.sqrt(bulk / np.asarray(density_kg_m3) / (1 + slack)))
 
 
 def wave_speed_of(pipe: Pipe, water_temperature_c: float) -> float | None:
-    """Wave speed of a pipe of the tables [m/s]; None where its material or wall is not known."""
-    young = YOUNG_PA.get(pipe.material)
-    if young is None or pipe.wall_m is None:
+    """Wave speed of an anchored pipe of the tables [m/s]; None where its material's modulus or its wall is not known.
+
+    Parameters
+    ----------
+    pipe : Pipe
+        The pipe.
+    water_temperature_c : float
+        Temperature of the water [deg C].
+    """
+    material = pipe.material
+    if material.young_pa is None or pipe.wall_m is None:
         return None
     bulk, density = bulk_modulus_pa(water_temperature_c), water_density_kg_m3(water_temperature_c)
-    return float(wave_speed_m_s(bulk, density, young, pipe.inner_diameter_m, pipe.wall_m))
+    speed = wave_speed_m_s(bulk, density, material.young_pa, pipe.inner_diameter_m, pipe.wall_m, material.poisson)
+    return float(speed)
 
 
 def joukowsky_head_m(wave_speed_m_s: ArrayLike, velocity_change_m_s: ArrayLike) -> Array:

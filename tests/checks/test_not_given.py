@@ -61,6 +61,14 @@ NO_CONTROLLER_LIMIT = {"controller.dc_voltage_limit_v": None, "pump.plate.dc_vol
             {"controller.dc_voltage_max_v": None, "pump.plate.dc_voltage_max_v": None},
             "range of DC or MPP voltage",
         ),
+        (
+            "string_over_current",
+            {"sources.solar.module.series_fuse_max_a": None, "sources.solar.strings": 3},
+            "max. series fuse",
+        ),
+        ("ac_cable_protection", {"cables.ac.protective_device_a": None}, "at least 12.9 A and at most 36.0 A"),
+        ("dc_cable_voltage", {"cables.dc.voltage_class_v": None}, "DC 1500 V"),
+        ("dc_cable_outdoor", {"cables.dc.outdoor": None}, "EN 50618"),
         ("array_current", {"controller.dc_current_max_a": None}, "max. input current"),
         ("grid_voltage", {"sources.grid.voltage_v": None}, "the voltage of the grid"),
         ("grid_phases", {"pump.plate.phases": None}, "'1~' or '3~'"),
@@ -73,14 +81,14 @@ NO_CONTROLLER_LIMIT = {"controller.dc_voltage_limit_v": None, "pump.plate.dc_vol
         ("ac_cable", {"sources.grid.voltage_v": None, "sources.generator.voltage_v": None}, "voltage of grid"),
         ("drop_cable", {"cables": None}, "give cables.drop"),
         ("inlet_height", {"pipeline.profile": []}, "survey"),
-        ("outlet_head", {"tank.outlet_height_m": None}, "tank.outlet_height_m"),
+        ("outlet_head", {"tank.outlet_height_m": None}, "survey the outlet against the highest tap"),
     ],
 )
 def test_what_is_missing_is_reported(key: str, changes: dict[str, Any], look_for: str) -> None:
     verdict = checked(site(changes))[key]
     assert verdict.outcome == "not given"
     assert verdict.symbol == "?"
-    assert look_for in verdict.mend
+    assert look_for in verdict.remedy
 
 
 def test_a_missing_screen_of_the_cable_does_not_hide_the_voltage() -> None:
@@ -106,4 +114,4 @@ def test_the_examples_are_judged_without_a_fault_of_ours(file: Path) -> None:
     keys = [verdict.key for verdict in found]
     assert len(keys) == len(set(keys)) > 40
     for verdict in found:
-        assert (verdict.mend == "") == (verdict.outcome == "pass"), verdict
+        assert (verdict.remedy == "") == (verdict.outcome == "pass"), verdict

@@ -81,7 +81,7 @@ def test_a_varying_source_asks_for_a_variable_speed_motor() -> None:
     # common practice, no source
     one_speed = checked(site({"pump.plate.speed_min_rpm": 2900}))["speed_range"]
     assert one_speed.outcome == "caution"
-    assert one_speed.mend == "choose a variable-speed motor"
+    assert one_speed.remedy == "choose a variable-speed motor"
 
 
 def test_head_near_the_largest_and_not_the_rated_one_is_told() -> None:

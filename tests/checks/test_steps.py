@@ -21,13 +21,17 @@ BARE = {"site.temperature_highest_c": 20}
         ("ingress_protection", {"pump.plate.ingress_protection": "IP57"}, "caution"),
         ("ingress_protection", {"pump.plate.ingress_protection": "IP69"}, "fail"),
         ("ingress_protection", {"pump.plate.ingress_protection": "IP6X"}, "not given"),
+        ("dc_cable_outdoor", {"cables.dc.outdoor": "no"}, "fail"),
+        ("window_hours", {"controller.dc_voltage_min_v": 320}, "fail"),
         ("speed_range", {"pump.plate.speed_min_rpm": 3000, "sources.solar": None}, "pass"),
         ("modules_in_series", {"sources.solar.modules_in_series": 5}, "pass"),
         ("modules_in_series", {"sources.solar.modules_in_series": 4}, "fail"),
         ("modules_in_series", {"sources.solar.modules_in_series": 9}, "pass"),
         ("modules_in_series", {"sources.solar.modules_in_series": 10}, "fail"),
         ("grid_phases", {"sources.grid.phases": 1}, "pass"),
-        ("grid_phases", {"sources.grid.phases": 3}, "fail"),
+        ("grid_phases", {"sources.grid.phases": 3}, "caution"),
+        ("grid_phases", {"pump.plate.phases": 3}, "fail"),
+        ("grid_phases", {"sources.grid.phases": 2}, "fail"),
         ("generator_phases", {"sources.generator.phases": 1}, "pass"),
         ("generator_phases", {"pump.plate.phases": 3}, "fail"),
         ("grid_frequency", {"sources.grid.frequency_hz": 51.0}, "pass"),
@@ -50,14 +54,14 @@ BARE = {"site.temperature_highest_c": 20}
         ("per_person", {"demand.users.0.litres_per_person_day": 3, "demand.users.0.draw_profile": "school"}, "pass"),
         ("per_person", {"demand.users.0.litres_per_person_day": 2.9, "demand.users.0.draw_profile": "school"}, "fail"),
         ("yield_through_life", {"borehole.daily_limit_m3": 20}, "fail"),
-        ("power_limit", {"controller.power_limit_w": 600}, "fail"),
+        ("power_limit", {"controller.power_limit_w": 550}, "fail"),
         ("outlet_head", {"tank.outlet_height_m": 2}, "caution"),
         ("high_points", {"pipeline.profile.1.level_m": 9}, "pass"),
         ("high_points", {"pipeline.profile.1.level_m": 13}, "caution"),
         ("high_points", {"pipeline.profile.1": {"chainage_m": 200, "level_m": 13, "air_valve": "yes"}}, "pass"),
         ("high_points", {"pipeline.profile.1": {"chainage_m": 200, "level_m": 20, "air_valve": "yes"}}, "pass"),
-        ("generator_starting", DIRECT | {"sources.generator.rating_kw": 5.0}, "caution"),
-        ("generator_starting", DIRECT | {"sources.generator.rating_kw": 3.5}, "fail"),
+        ("generator_starting", DIRECT | {"sources.generator.rating_kw": 10.0}, "caution"),
+        ("generator_starting", DIRECT | {"sources.generator.rating_kw": 8.0}, "fail"),
         ("pressure_at_duty", {"borehole.water_temperature_c": 40}, "pass"),
         ("pressure_at_duty", {"borehole.water_temperature_c": 41}, "fail"),
     ],
@@ -74,16 +78,21 @@ def _curve(last_power_w: float) -> dict[str, Any]:
 def test_motor_power_turns_at_five_and_fifteen_per_cent_above_the_plate() -> None:
     outcomes = []
     for power in range(2400, 6000, 60):
-        verdict = checked(site(_curve(power)))["motor_power"]
+        verdict = checked(site(_curve(power) | {"controller.starting": "direct"}))["motor_power"]
         share = float(verdict.value) / 2400  # type: ignore[arg-type]
         expected = "pass" if share <= 1.05 else "caution" if share <= 1.15 else "fail"
         assert verdict.outcome == expected
         outcomes.append(expected)
     assert set(outcomes) == {"pass", "caution", "fail"}
+    # a drive can hold the motor to its rated power, as the hourly run takes it to do
+    held = checked(site(_curve(5940)))["motor_power"]
+    assert float(held.value) > 1.15 * 2400  # type: ignore[arg-type]
+    assert held.outcome == "caution"
+    assert "at most 2400 W" in held.remedy
 
 
 def test_the_window_bites_when_its_lowest_voltage_is_that_of_noon(monkeypatch: pytest.MonkeyPatch) -> None:
-    biting = {"controller.dc_voltage_min_v": 275}
+    biting = {"controller.dc_voltage_min_v": 260}
     free, held = checked(site())["window_hours"], checked(site(biting))["window_hours"]
     assert (free.outcome, held.outcome) == ("pass", "caution")
     assert isinstance(held.value, float)
@@ -111,7 +120,7 @@ def test_open_design_counts_with_most_strings_and_smallest_tank_and_says_so() ->
     auto = {"sources.solar.strings": "auto", "tank.volume_m3": "auto"}
     found = checked(site(auto))
     assert found["array_current"].value == pytest.approx(4 * 1.25 * 12.4)
-    assert "the most that the design may have" in found["array_current"].compared
+    assert "the most there may be" in found["array_current"].compared
     assert found["days_held"].outcome == "caution"
     assert "the volume is open, 10 to 100 m3" in found["days_held"].compared
     assert "the number is open" in found["power_ratio"].compared
@@ -144,3 +153,17 @@ def test_lowest_and_highest_temperature_come_from_the_weather_unless_given() -> 
     assert taken.coldest_c == pytest.approx(taken.weather.temperature_c.min() - 5)
     assert taken.hottest_c == pytest.approx(taken.weather.temperature_c.max())
     assert "none was given" in taken.coldest_words
+
+
+def test_a_pump_that_draws_the_water_below_its_intake_fails_though_the_run_holds_it() -> None:
+    # 48 m at rest, 1 m per m3/h and an intake at 52 m of which 2 m must stay covered: 2 m3/h can be drawn
+    shallow = {"borehole.pump_depth_m": 52, "borehole.specific_capacity_m3h_per_m": 1.0}
+    duty = basis(site(shallow)).duty
+    assert duty is not None
+    assert (duty.flow_m3h, duty.limited_by) == (pytest.approx(2.0), "intake level")
+    found = checked(site(shallow))
+    for key in ("pumping_level", "submergence"):
+        assert found[key].outcome == "fail"
+        assert "that the pump would draw" in found[key].compared
+        assert "holds it to 2.00 m3/h" in found[key].remedy
+    assert float(found["pumping_level"].value) > 52  # type: ignore[arg-type]

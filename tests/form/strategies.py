@@ -212,6 +212,11 @@ def stepped(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
     return {"key": data["key"]} | ends
 
 
+def outages(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
+    weights = {"month_weights": [1.0, 2.5] * 6, "start_weights": [0.0, 4.0] * 12}
+    return data | {"hours_per_day": 6} | {key: value for key, value in weights.items() if key in data}
+
+
 def rising(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
     return data | {key: inner for key, inner in (("low", 1), ("mode", 2.5), ("high", 7)) if key in data}
 
@@ -258,6 +263,7 @@ RULES: dict[str, Callable[[Draw, dict[str, Any]], dict[str, Any]]] = {
     "Pump": pump,
     "Module": module,
     "Solar": solar,
+    "Outages": outages,
     "Tariff": tariff,
     "Tank": tank,
     "TopUp": topup,
@@ -265,7 +271,7 @@ RULES: dict[str, Callable[[Draw, dict[str, Any]], dict[str, Any]]] = {
     "Finance": finance,
     "Sources": sources,
     "Size": size,
-    "CableRun": cable,
+    "DcCable": cable,
     "AcCable": cable,
     "DropCable": cable,
     "SteppedInput": stepped,

@@ -33,6 +33,8 @@ def test_without_tariff_every_hour_is_outside_the_bands() -> None:
         ([[6.5, 9.0]], [6, 7, 8]),  # the midpoint 6:30 is the range's beginning
         ([[6.6, 9.4]], [7, 8]),
         ([[6.6, 9.6]], [7, 8, 9]),
+        ([[6.0, 9.5]], [6, 7, 8]),  # the midpoint 9:30 is the range's end, which is outside
+        ([[22.5, 1.5]], [0, 22, 23]),  # and so over midnight
         ([[0.0, 24.0]], list(range(24))),
         ([[0.0, 0.0]], list(range(24))),  # an end not after its beginning runs over midnight
         ([[7.0, 8.0], [18.0, 20.0]], [7, 18, 19]),

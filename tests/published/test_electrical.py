@@ -9,7 +9,6 @@ from math import acos, sin
 
 import pytest
 
-from planner.checks.alternating import DIRECT_EXTERNAL_KW, DIRECT_INTERNAL_KW, DIRECT_MOTOR_KW
 from planner.checks.array import open_circuit_v
 from planner.checks.borehole import COOLING_M_S, FRAME_OUTER_MM, HOT_COOLING_M_S, INCH_MM
 from planner.checks.plate import CLASS_LIMIT_C, SOLIDS, WATER
@@ -24,12 +23,22 @@ from planner.supply.cables import (
     ampacity_a,
     dc_loss_share,
     drop_loss_share,
+    drop_loss_w,
     drop_share,
+    grouping_factor,
+    protected_current_a,
     resistance_ohm_per_km,
     smallest_section_mm2,
     voltage_drop_v,
 )
-from planner.supply.generator import derated_rating_kw
+from planner.supply.generator import (
+    KW_PER_HP,
+    LOCKED_ROTOR_KVA_PER_HP,
+    derated_rating_kw,
+    locked_rotor_kva,
+    rating_for_dip_kw,
+    usual_locked_rotor_code,
+)
 
 FOOT_M = 0.3048
 GPM_M3_S = 3.785411784e-3 / 60
@@ -207,6 +216,20 @@ def test_ac_power_lost_by_hand() -> None:
     assert drop_loss_share(direct, 3000) == pytest.approx(drop_share(direct, "dc", 7.5, 400))
 
 
+def test_drop_cable_loses_by_the_current_at_any_speed() -> None:
+    # 3000 W into the motor and 3 I^2 R with the 3000 W and the loss sent down: 3 * 5.4127^2 * 0.88661 = 77.93 W of them
+    drop = DropCable(length_m=100, section_mm2=2.5, power_factor=0.8, supply="3-phase", voltage_v=400)
+    share = 77.93 / 3000
+    rated = share / (1 - share) * 3000
+    # half speed and half voltage against the same head: half the power, the same current, the same loss
+    assert drop_loss_w(drop, 3000, [3000, 1500], [1.0, 1.0]) == pytest.approx([rated, rated], rel=1e-4)
+    assert drop_loss_w(drop, 3000, 1500, 0.5) == pytest.approx(rated / 4, rel=1e-4)
+    # direct current keeps its voltage, and half the power takes half the current
+    direct = DropCable(length_m=100, section_mm2=2.5, supply="dc", voltage_v=400)
+    full, half = drop_loss_w(direct, 3000, [3000, 1500], [1.0, 1.0])
+    assert half == pytest.approx(full / 4)
+
+
 # ---------------------------------------------------------------------------------------------- string voltages
 
 
@@ -274,7 +297,7 @@ def test_ip_digits() -> None:
 
 # ------------------------------------------------------------------------------------------------ motor cooling
 
-# least flow past the motor [US gpm] by inside diameter of casing or sleeve [in], as motor handbooks print it
+# least flow past the motor [US gpm] by inside diameter of casing or sleeve [in], as makers of motors commonly print it
 FOUR_INCH = [(4, 1.2), (5, 7), (6, 13), (7, 20), (8, 30), (10, 50), (12, 80), (14, 110), (16, 150)]
 SIX_INCH = [(6, 9), (7, 25), (8, 45), (10, 90), (12, 140), (14, 200), (16, 280), (18, 380)]
 
@@ -337,15 +360,36 @@ def test_derating_against_iso_3046() -> None:
         assert 0 < float(derated_rating_kw(generator, altitude_m, air_c)) - alpha < 0.095
 
 
-def test_sets_for_direct_starting() -> None:
-    # table of a motor handbook (80 K rise, dip of 35 %): kW of the motor, of an externally and an internally
-    # regulated set; the ratios it gives for 3, 5, 10 and 50 hp
-    printed = {2.24: (10, 5), 3.73: (15, 7.5), 7.46: (30, 15), 37.3: (150, 60)}
-    for motor_kw, (external_kw, internal_kw) in printed.items():
-        at = DIRECT_MOTOR_KW.index(motor_kw)
-        assert (DIRECT_EXTERNAL_KW[at], DIRECT_INTERNAL_KW[at]) == (external_kw, internal_kw)
-    assert len(DIRECT_MOTOR_KW) == len(DIRECT_EXTERNAL_KW) == len(DIRECT_INTERNAL_KW)
-    for motor_kw, external_kw, internal_kw in zip(DIRECT_MOTOR_KW, DIRECT_EXTERNAL_KW, DIRECT_INTERNAL_KW, strict=True):
-        # the simple rule, thrice and twice the motor, is only the middle of the table
-        assert 3.3 < external_kw / motor_kw < 5.5
-        assert 1.6 <= internal_kw / motor_kw < 4.1
+@pytest.mark.parametrize(
+    ("hp", "locked_rotor_a"),
+    [(1, 30), (1.5, 40), (2, 50), (3, 64), (5, 92), (7.5, 127), (10, 162), (15, 232), (20, 290), (30, 435), (50, 725)],
+)
+def test_usual_code_letter_is_that_of_the_locked_rotor_current(hp: float, locked_rotor_a: float) -> None:
+    # NEMA MG 1 part 12, design B, three phases at 230 V, from memory
+    kva_per_hp = 3**0.5 * 230 * locked_rotor_a / 1000 / hp
+    code = usual_locked_rotor_code(hp * KW_PER_HP)
+    letters = list(LOCKED_ROTOR_KVA_PER_HP)
+    below = LOCKED_ROTOR_KVA_PER_HP[letters[letters.index(code) - 1]]
+    assert below <= kva_per_hp < LOCKED_ROTOR_KVA_PER_HP[code]
+    assert locked_rotor_kva(hp * KW_PER_HP, code) == pytest.approx(hp * LOCKED_ROTOR_KVA_PER_HP[code])
+
+
+def test_dip_of_the_generator_that_is_just_large_enough() -> None:
+    # reactances in series: 20 kVA of start on the rating that the formula gives, 25 % of reactance
+    rating_kva = rating_for_dip_kw(20, 0.25, 0.35) / 0.8
+    assert rating_kva == pytest.approx(9.286, abs=0.001)
+    source, motor = 0.25 / rating_kva, 1 / 20
+    assert source / (source + motor) == pytest.approx(0.35)
+
+
+def test_grouping_and_protective_device() -> None:
+    # IEC 60364-5-52 table B.52.17, bunched in air: as a cable handbook prints it
+    assert [grouping_factor(count) for count in (1, 2, 3, 6, 9, 10, 20)] == [1, 0.80, 0.70, 0.57, 0.50, 0.45, 0.38]
+    # 4 mm2, B2, three loaded, 40 deg C, two circuits: 27 x .87 x .80 = 18.79 A, which protects a gG fuse of 16 A
+    bears = ampacity_a(4, "B2", 3, 40, 2)
+    assert bears == pytest.approx(18.79, rel=0.005)
+    assert protected_current_a(16, "breaker") == 16
+    # IEC 60364-4-43, 433.1: Iz / 1.1 from 16 A, Iz / 1.31 below
+    assert protected_current_a(16, "gG fuse") == pytest.approx(16 * 1.1, rel=0.005)
+    assert protected_current_a(10, "gG fuse") == pytest.approx(10 * 1.31, rel=0.001)
+    assert ampacity_a(4, "B2", 3, 50, 2) < 16 < protected_current_a(16, "gG fuse") < bears

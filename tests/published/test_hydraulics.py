@@ -24,7 +24,8 @@ from planner.water.friction import (
     minor_head_m,
     velocity_m_s,
 )
-from planner.water.pipes import PE100_CLASS_BAR, PE100_OUTER_MM, PE100_WALL_MM, STEEL_MEDIUM_MM, pipe_of
+from planner.water.materials import PE100, STEEL
+from planner.water.pipes import pipe_of
 from planner.water.properties import (
     GRAVITY_M_S2,
     bulk_modulus_pa,
@@ -351,12 +352,12 @@ RAISED = {("13.6", 25), ("11", 25), ("9", 25), ("17", 32)}
 def test_pe_walls_follow_iso_4065(ratio: str, exponent: float) -> None:
     # ISO 4065: e = OD / (2 S + 1), S = 10^0.9 ... of the Renard series, rounded up to 0.1 mm; 75 SDR11 is the one cell
     # that the table rounds down (6.803 to 6.8)
-    for outer, wall in zip(PE100_OUTER_MM, PE100_WALL_MM[ratio], strict=True):
+    for size in PE100.series[f"PE100 SDR{ratio}"]:
+        outer, wall = size.number, size.wall_mm
         by_rule = outer / (2 * 10**exponent + 1)
         if (ratio, outer) in RAISED:
-            assert wall is not None
             assert wall >= by_rule
-        elif wall is not None:
+        else:
             by_rule = round(by_rule, 1) if (ratio, outer) == ("11", 75) else ceil(round(by_rule * 10, 6)) / 10
             assert wall == by_rule, outer
 
@@ -386,10 +387,35 @@ def test_bores(name: str, bore_mm: float) -> None:
 
 def test_pe_pressure_classes() -> None:
     # PN = 20 sigma / (SDR - 1) with sigma = 8 MPa; the label of SDR 13.6 is PN 12.5, the formula gives 12.70
-    for ratio, label in PE100_CLASS_BAR.items():
+    for ratio, label in {"17": 10.0, "13.6": 12.5, "11": 16.0, "9": 20.0}.items():
         assert label == pytest.approx(20 * 8 / (float(ratio) - 1), rel=0.017)
         assert pipe_of(f"PE100 SDR{ratio} 63").pressure_class_bar == label
-    assert PE100_CLASS_BAR == {"17": 10.0, "13.6": 12.5, "11": 16.0, "9": 20.0}
+        assert {size.class_bar for size in PE100.series[f"PE100 SDR{ratio}"]} == {label}
+
+
+@pytest.mark.parametrize(
+    ("name", "bore_mm", "ratio"),
+    [
+        # ISO 1452-2 (a producer's data sheet quoting it); series S 16, 10, 8 and 6.3, from 110 mm 20, 12.5, 10 and 8
+        ("PVC-U PN6 63", 59.0, 33),
+        ("PVC-U PN10 63", 57.0, 21),
+        ("PVC-U PN12.5 90", 79.2, 17),
+        ("PVC-U PN16 50", 42.6, 13.6),
+        ("PVC-U PN6 110", 104.6, 41),
+        ("PVC-U PN10 110", 101.6, 26),
+        ("PVC-U PN12.5 160", 144.6, 21),
+        ("PVC-U PN16 200", 176.2, 17),
+    ],
+)
+def test_pvc_bores_and_classes(name: str, bore_mm: float, ratio: float) -> None:
+    pipe = pipe_of(name)
+    assert pipe.wall_m is not None
+    assert pipe.outer_diameter_m is not None
+    assert pipe.inner_diameter_m * 1e3 == pytest.approx(bore_mm, abs=1e-9)
+    assert pipe.outer_diameter_m / pipe.wall_m == pytest.approx(ratio, rel=0.055)
+    # PN = 20 sigma / (SDR - 1): sigma = 25 MPa over 2.5 to 90 mm and over 2.0 from 110 mm
+    sigma = 10.0 if pipe.outer_diameter_m < 0.1 else 12.5
+    assert pipe.pressure_class_bar == pytest.approx(20 * sigma / (ratio - 1), rel=0.05)
 
 
 def test_mean_bore_of_pe() -> None:
@@ -413,7 +439,8 @@ def test_mean_bore_of_pe() -> None:
 )
 def test_steel_tube_weighs_what_the_standard_says(nominal: int, mass_kg_m: float) -> None:
     # EN 10255 series M; 65, 80 and 100 from memory. Mass = 0.0246615 (D - T) T with steel of 7850 kg/m3
-    outer, wall = STEEL_MEDIUM_MM[nominal]
+    size = next(size for size in STEEL.series["steel medium"] if size.number == nominal)
+    outer, wall = size.outer_mm, size.wall_mm
     assert 0.0246615 * (outer - wall) * wall == pytest.approx(mass_kg_m, rel=4e-3)
 
 
@@ -484,6 +511,8 @@ def test_maurer_operating_point() -> None:
     pump = CentrifugalPump(
         max_flow_m3h=(82.467 / 0.20094) ** 0.5,
         max_head_m=82.467,
+        rated_flow_m3h=12.051,
+        rated_head_m=53.285,
         min_speed=0.4,
         motor=Motor(1.0, 0.9),
         best_efficiency=1.0,

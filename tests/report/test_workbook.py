@@ -8,7 +8,6 @@ from pathlib import Path
 
 import openpyxl
 import pytest
-import xlsxwriter
 from openpyxl.utils import get_column_letter, range_boundaries
 
 from planner.report.sheets.page import NotFinite
@@ -109,11 +108,12 @@ def test_a_full_disk_leaves_the_earlier_workbook_alone(
     write(plain.study, path)
     before = path.read_bytes()
 
-    def half_written(book: xlsxwriter.Workbook) -> None:
-        Path(book.filename).write_bytes(before[:100])
+    def half_written(file: Path, content: bytes) -> None:
+        with file.open("wb") as stream:
+            stream.write(content[:100])
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(xlsxwriter.Workbook, "close", half_written)
+    monkeypatch.setattr(Path, "write_bytes", half_written)
     with pytest.raises(OSError, match="No space left"):
         write(plain.study, path)
     assert path.read_bytes() == before

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from planner.supply.kernel import FloatSwitch, TopUpSeries
 from planner.supply.run import HOUR, MONTH
+from planner.supply.topup import FloatSwitch, TopUpSeries
 
 FULL_M3H = 4.0
 
@@ -43,7 +43,7 @@ def make_cases(groups: int, variants: int, seed: int, *, minimum_run_h: float = 
         extra = FULL_M3H - sun[:, columns_]
         on = (random.random(extra.shape) < 0.8) * random.uniform(0.3, 1.0, extra.shape)
         per_m3 = np.divide(1.0, extra, out=np.zeros_like(extra), where=extra > 1e-9)
-        series = TopUpSeries(columns_, extra * on, per_m3, kwh_per_hour * per_m3, 0 * per_m3)
+        series = TopUpSeries(columns_, extra * on, per_m3, kwh_per_hour * per_m3, 0 * per_m3, on)
         switch = FloatSwitch((volume * start_share)[:, columns_], (volume * stop_share)[:, columns_], minimum_run_h=0.0)
         return series, switch
 
@@ -54,12 +54,11 @@ def make_cases(groups: int, variants: int, seed: int, *, minimum_run_h: float = 
         "draw_m3": draw,
         "sun_kwh_per_m3": np.full(sun.shape, 0.5),
         "volume_m3": volume,
-        "start_m3": volume * 0.5,
+        "start": volume * 0.5,
         "months": MONTH[:hours],
-        "grid": source(grid_columns, 1.5),
-        "generator": (
-            generator_series,
-            FloatSwitch(generator_switch.start_m3, generator_switch.stop_m3, minimum_run_h),
-        ),
+        "sources": [
+            source(grid_columns, 1.5),
+            (generator_series, FloatSwitch(generator_switch.start_m3, generator_switch.stop_m3, minimum_run_h)),
+        ],
     }
     return Cases(arguments, grid_columns, generator_columns)

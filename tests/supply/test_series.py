@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -17,17 +19,18 @@ def pump() -> FlowTable:
     """A pump that starts at 400 W and gives 4 m3/h at 2,000 W, the same in every month."""
     power, flow = np.array([400.0, 800.0, 2000.0]), np.array([0.0, 1.6, 4.0])
     return FlowTable(
-        power_w=np.tile(power, (12, 1)),
-        flow_m3h=np.tile(flow, (12, 1)),
-        start_power_w=np.full(12, 400.0),
-        full_power_w=np.full(12, 2000.0),
-        full_flow_m3h=np.full(12, 4.0),
+        power_w=np.tile(power, (1, 12, 1)),
+        flow_m3h=np.tile(flow, (1, 12, 1)),
+        torque=np.ones((1, 12, 3)),
+        start_power_w=np.full((1, 12), 400.0),
+        full_power_w=np.full((1, 12), 2000.0),
+        full_flow_m3h=np.full((1, 12), 4.0),
         limited_by=("rated speed",) * 12,
     )
 
 
 def sun(watts: float, strings: tuple[int, ...] = (1,)) -> Sun:
-    return Sun(np.full((HOURS, 1), watts), np.array([0]), np.array([1.0]), strings, 0.96, 1e12)
+    return Sun(np.full((HOURS, 1), watts), np.array([0]), np.array([1.0]), strings, 0.96)
 
 
 def source(*, blending: bool, power_w: float = 1e12, available: float = 1.0) -> TopUpSource:
@@ -35,7 +38,7 @@ def source(*, blending: bool, power_w: float = 1e12, available: float = 1.0) -> 
 
 
 def test_strings_scale_the_array_and_ageing_wears_it(pump: FlowTable) -> None:
-    aged = Sun(np.full((HOURS, 1), 1000.0), np.array([0, 0]), np.array([1.0, 0.5]), (1, 2), 0.96, 1e12)
+    aged = Sun(np.full((HOURS, 1), 1000.0), np.array([0, 0]), np.array([1.0, 0.5]), (1, 2), 0.96)
     series = sun_series(aged, pump, MONTH, 2)
     np.testing.assert_allclose(series.offered_kwh[0], [1.0, 0.5, 2.0, 1.0])
     np.testing.assert_allclose(series.motor_w[0], [960.0, 480.0, 1920.0, 960.0])
@@ -91,3 +94,12 @@ def test_nothing_to_add_where_the_sun_already_gives_all(pump: FlowTable) -> None
     extra = extra_series(source(blending=True), series, 0.96, pump, MONTH)
     for name in ("extra_m3", "hours_per_m3", "kwh_per_m3", "sun_kwh_per_m3"):
         assert getattr(extra, name).max() == 0
+
+
+def test_a_cable_that_is_far_too_long_leaves_energy_but_never_less_than_none(pump: FlowTable) -> None:
+    # It loses 1e-3 of the power per watt: at most 250 W arrive, at 500 W, however much more the array could give.
+    for watts, arrives_kwh in ((100.0, 0.09), (500.0, 0.25), (900.0, 0.25), (5000.0, 0.25)):
+        far = replace(sun(watts), cable_loss_per_w=1e-3)
+        series = sun_series(far, pump, MONTH, 1)
+        assert series.offered_kwh[0, 0] == pytest.approx(arrives_kwh)
+        assert (series.offered_kwh - series.used_kwh).min() >= 0

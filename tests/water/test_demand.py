@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from planner.scenario.place import Demand, Irrigation, Livestock, People, Volume
-from planner.water.demand import DAYS_IN_MONTH, MONTH_OF_HOUR, PROFILES, daily_demand_m3, hourly_demand_m3
+from planner.water.demand import DAYS_IN_MONTH, MONTH_OF_HOUR, PROFILES, daily_demand_m3, hourly_demand_m3, users_share
 
 PEOPLE = People(kind="people", name="village", count=1000.0, litres_per_person_day=25.0)
 CATTLE = Livestock(kind="livestock", name="cattle", count=200.0, litres_per_head_day=30.0, draw_profile="livestock")
@@ -103,3 +103,26 @@ def test_hours_sum_to_days(growth: float, leakage: float, profile: str, years: i
         assert hourly[month == MONTH_OF_HOUR].sum(axis=0) == pytest.approx(
             daily[:, month] * DAYS_IN_MONTH[month], rel=1e-12
         )
+
+
+def test_leakage_by_the_clock_is_steady_and_does_not_grow() -> None:
+    demand = _demand(SCHOOL, leakage_percent=20.0, leakage_m3_per_day=1.2, growth_percent_per_year=10.0)
+    hourly = hourly_demand_m3(demand, 2)
+    assert hourly[0] == pytest.approx([0.05, 0.05])  # night: nobody draws
+    noon = 10
+    assert hourly[noon] - 0.05 == pytest.approx(2.0 / 0.8 * PROFILES["school"][noon] * np.array([1.0, 1.1]))
+    assert daily_demand_m3(demand, 2)[:, 0] == pytest.approx([2.5 + 1.2, 2.75 + 1.2])
+    share = users_share(demand, hourly)
+    assert share[0] == pytest.approx([0.0, 0.0])
+    assert (share * hourly)[:24].sum(axis=0) == pytest.approx([2.0, 2.2])
+
+
+def test_share_of_users_is_one_number_where_leakage_follows_the_draw() -> None:
+    demand = _demand(PEOPLE, leakage_percent=20.0)
+    assert users_share(demand, hourly_demand_m3(demand, 3)).tolist() == [[pytest.approx(0.8)]]
+
+
+def test_leakage_and_growth_of_a_later_year() -> None:
+    # 25 m3 growing by 2 % a year, a fifth of what leaves the tank lost: in year 6 25 x 1.02^5 / 0.8.
+    hourly = hourly_demand_m3(_demand(PEOPLE, leakage_percent=20.0, growth_percent_per_year=2.0), 6)
+    assert hourly[:24, 5].sum() == pytest.approx(25 * 1.02**5 / 0.8)

@@ -3,7 +3,7 @@ from __future__ import annotations
 import pytest
 
 from planner.scenario.waterworks import Segment
-from planner.water.pipes import PIPES, bore_of, next_larger, pipe_of
+from planner.water.pipes import bore_of, next_larger, pipe_of, pipes
 
 
 @pytest.mark.parametrize(
@@ -14,8 +14,8 @@ def test_the_same_pipe_by_any_spelling(text: str) -> None:
 
 
 def test_every_name_finds_its_own_pipe() -> None:
-    assert {name: pipe_of(name) for name in PIPES} == PIPES
-    assert pipe_of("Steel medium DN50") is PIPES["steel medium 50"]
+    assert {name: pipe_of(name) for name in pipes()} == pipes()
+    assert pipe_of("Steel medium DN50") is pipes()["steel medium 50"]
 
 
 @pytest.mark.parametrize(
@@ -60,7 +60,7 @@ def test_figures_of_the_segment_win_over_the_table() -> None:
 
 
 def test_next_larger_stays_in_the_series() -> None:
-    assert next_larger(pipe_of("PE100 SDR11 50")) is PIPES["PE100 SDR11 63"]
-    assert next_larger(pipe_of("steel medium 50")) is PIPES["steel medium 65"]
+    assert next_larger(pipe_of("PE100 SDR11 50")) is pipes()["PE100 SDR11 63"]
+    assert next_larger(pipe_of("steel medium 50")) is pipes()["steel medium 65"]
     assert next_larger(pipe_of("PE100 SDR11 110")) is None
     assert next_larger(bore_of(Segment(name="x", length_m=1.0, inner_diameter_mm=45.0))) is None

@@ -124,7 +124,7 @@ def test_pump_end_never_makes_power(make_pump: Make, kind: str, flow: float, lar
     speed = np.array([[0.4], [0.7], [1.0]])
     flows = np.linspace(0.01, 0.99, 50) * speed * model.max_flow_m3h
     head = model.head_m(flows, speed)
-    shaft = model.motor.shaft_w(model.input_power_w(flows, head, speed))
+    shaft = model.shaft_w(flows, head, speed)
     assert np.all(hydraulic_power_w(flows, head) <= 0.8000001 * shaft)
 
 

@@ -37,7 +37,7 @@ def write_checks(page: Page, book: Any, study: Study, verdicts: Sequence[Verdict
         page.fix_width(column, width)
     page.title("Site checks", f"{summary(verdicts)}. Local codes and licensed practice come first.")
     page.header(
-        ["Verdict", "Topic", "What was compared", "Value", "Limit", "Margin", "Why it matters", "What would mend it",
+        ["Verdict", "Topic", "What was compared", "Value", "Limit", "Margin", "Why it matters", "Remedy",
          "Limit from"]
     )  # fmt: skip
     page.freeze()
@@ -52,7 +52,7 @@ def write_checks(page: Page, book: Any, study: Study, verdicts: Sequence[Verdict
             figure(verdict.limit, verdict.unit),
             verdict.margin,
             verdict.why,
-            verdict.mend,
+            verdict.remedy,
             verdict.source,
         )
         for column, text in enumerate(texts, start=1):

@@ -39,7 +39,7 @@ def write_head(page: Page, book: Any, study: Study) -> None:
     page.title(
         "Total dynamic head and duty point",
         f"Waterworks of {option.name}; heads in metres of water. The duty point is where the pump at full speed meets "
-        "the system, or where safe yield or power limit hold it.",
+        "the system, or where safe yield, power limit or intake level hold it.",
     )
     page.fix_width(0, 40)
     for column in range(1, LAST + 1):

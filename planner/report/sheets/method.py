@@ -30,10 +30,11 @@ GLOSSARY = (
 
 LIMITS = (
     "Hours, not minutes: within an hour the water balance is resolved, but a passing cloud is not seen.",
-    "Each life year starts by itself with a half-full tank; the tank's level is not carried over New Year.",
+    "Each life year starts with what the year before leaves in the tank; the first starts as full as it ends.",
     "A single weather file repeats every year; only monthly means give years that differ.",
     "From a nameplate alone, the power at part load is an assumption; points of the datasheet are better.",
-    "The borehole does not age. Surge, water quality and bursts are not part of the hourly run.",
+    "The works age evenly, by the yearly declines of the inputs; a borehole is never cleaned.",
+    "Surge, water quality and bursts are not part of the hourly run.",
     "Costs fall at year ends, loan payments are level, taxes on income are left out.",
     "The carbon dioxide of making and moving the equipment is not counted.",
     "The program computes; it does not inspect: a pumping test, a survey of the route and quotations come first.",

@@ -12,7 +12,6 @@ from numpy.typing import NDArray
 from planner.report.sheets.page import Page, reference
 from planner.report.style import SOURCE_FILLS, Kind, axis, dressed, hatched, solid, value_axis
 from planner.study.compare import OptionResult, Study
-from planner.study.search import users_share
 
 Array = NDArray[np.float64]
 
@@ -49,8 +48,11 @@ def write_water(page: Page, book: Any, study: Study) -> None:
     study : Study
         The finished comparison.
     """
-    leakage = study.scenario.demand.leakage_percent
-    lost = f" Of the water leaving the tank, {leakage:g} % is lost to leakage." if leakage else ""
+    demand = study.scenario.demand
+    lost = f" Of the water leaving the tank, {demand.leakage_percent:g} % is lost to leakage." * bool(
+        demand.leakage_percent
+    )
+    lost += f" Leakage by the clock is {demand.leakage_m3_per_day:g} m3 a day." * bool(demand.leakage_m3_per_day)
     page.title(
         "Water",
         "First life year by month, then every life year. Demand and delivered are what users want and get; the rise of "
@@ -98,10 +100,10 @@ SUN, IDLE, GRID, GENERATOR = "Sun used (kWh)", "Idle sun (kWh)", "Grid (kWh)", "
 
 
 def _water_columns(option: OptionResult) -> list[Column]:
-    outcome, kept = option.outcome, users_share(option.scenario)
-    demand, delivered = _sums(outcome.demand_m3 * kept), _sums(outcome.delivered_m3 * kept)
+    outcome = option.outcome
+    demand, delivered = _sums(outcome.demand_m3), _sums(outcome.delivered_m3)
     sun, grid, generator = _sums(outcome.solar_m3), _sums(outcome.grid_m3), _sums(outcome.generator_m3)
-    lost = _sums(outcome.delivered_m3 * (1 - kept))
+    lost = _sums(outcome.leakage_m3)
     pumped = _both(lambda a, b, c: a + b + c, sun, grid, generator)
     rise = _both(lambda a, b, c: a - b - c, pumped, delivered, lost)
     rise_of_years = outcome.level_end_m3 - outcome.level_start_m3

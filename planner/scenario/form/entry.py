@@ -385,4 +385,4 @@ def _item_text(item: Any) -> str:
 
 def _bare_quotes(text: str) -> bool:
     """Whether a text is nothing but quotes and white space between two quotes, which stands for an empty text."""
-    return len(text) >= 2 and text[0] == text[-1] == '"' and not text.strip(' "\t\n')
+    return len(text) >= 2 and text[0] == text[-1] == '"' and not text.replace('"', "").strip()

@@ -12,10 +12,10 @@ from pydantic import BaseModel
 from pydantic.fields import FieldInfo
 from pydantic_core import PydanticUndefined
 
+from planner.scenario.equipment import Equipment
 from planner.scenario.errors import dotted
 from planner.scenario.form.entry import Bounds, Entry, cell_of, entry_of, figure
 from planner.scenario.scenario import Scenario
-from planner.scenario.waterworks import Equipment
 
 KeyPath = tuple[str, ...]
 

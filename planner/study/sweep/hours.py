@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 import json
+import shutil
+import tempfile
+import weakref
+import zlib
 from collections import OrderedDict
 from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass, replace
@@ -51,6 +55,8 @@ class Core:
         Whether prices are taken by a straight line.
     price_ends : tuple of (float, float)
         Lowest and highest value of each key that is a price, in the order of `keys`.
+    weather : bytes or None
+        Compressed content of the weather file, for workers that do not see the folder.
     """
 
     raw: str
@@ -61,6 +67,14 @@ class Core:
     redesign: bool
     by_line: bool
     price_ends: tuple[tuple[float, float], ...]
+    weather: bytes | None = None
+
+    def with_weather(self) -> Core:
+        """Take the content of the weather file along, where there is one."""
+        weather = json.loads(self.raw)["weather"]
+        if weather["kind"] != "file":
+            return self
+        return replace(self, weather=zlib.compress((Path(self.folder) / weather["file"]).read_bytes()))
 
 
 @dataclass(frozen=True)
@@ -109,9 +123,21 @@ class HourStage:
     def __init__(self, core: Core) -> None:
         self._core = core
         self.raw: dict[str, Any] = json.loads(core.raw)
+        self._folder = Path(core.folder)
+        if core.weather is not None:
+            self._folder = self._unpacked(core.weather)
         self._grounds: OrderedDict[Hashable, Ground] = OrderedDict()
         self._designs: OrderedDict[Hashable, tuple[dict[str, Any], Ground, list[Design]]] = OrderedDict()
         self._hours: OrderedDict[Hashable, Hours] = OrderedDict()
+
+    def _unpacked(self, weather: bytes) -> Path:
+        """Put the weather file that came along into a folder of its own, removed with this stage."""
+        folder = Path(tempfile.mkdtemp(prefix="planner-"))
+        weakref.finalize(self, shutil.rmtree, folder, ignore_errors=True)
+        name = Path(self.raw["weather"]["file"]).name
+        (folder / name).write_bytes(zlib.decompress(weather))
+        self.raw["weather"]["file"] = name
+        return folder
 
     def stand_on(self, ground: Ground) -> None:
         """Take over the ground of the scenario as it is, so that it need not be made again."""
@@ -180,9 +206,8 @@ class HourStage:
         """Put a scenario on the ground that its weather keys make, which is kept."""
         weather = [(place, value) for place, value in held if self._core.keys[place].stage == "weather"]
         scenario = check_scenario(raw, "")
-        folder = Path(self._core.folder)
         ground = _keep(
-            self._grounds, tuple(weather), 4, lambda: ground_of(check_scenario(self.changed(weather), ""), folder)
+            self._grounds, tuple(weather), 4, lambda: ground_of(check_scenario(self.changed(weather), ""), self._folder)
         )
         grid = scenario.sources.grid
         return replace(
@@ -249,7 +274,7 @@ class HourStage:
             has_switch = choice.levels is not None
             sources, tank = choice.design.sources, np.array([choice.tank_m3])
             sizes.append(Sizes(sources, choice.strings, tank, np.array([start]), np.array([stop]), has_switch))
-        quantities = [quantities_of(o, c.design.scenario) for o, c in zip(outcomes, choices, strict=True)]
+        quantities = [quantities_of(outcome) for outcome in outcomes]
         return Row(raw, outcomes, quantities, sizes)
 
     def _held(self, case: Array) -> list[tuple[int, float]]:
@@ -309,7 +334,7 @@ def _run_together(rows: Sequence[_Prepared]) -> list[Row | str]:
     done: list[Row | str] = []
     for number, row in enumerate(rows):
         own = [_without_strings(outcome) for outcome in outcomes[number * width : (number + 1) * width]]
-        quantities = [quantities_of(o, design.scenario) for o, design in zip(own, row.designs, strict=True)]
+        quantities = [quantities_of(outcome) for outcome in own]
         done.append(Row(row.raw, own, quantities, row.sizes))
     return done
 

@@ -102,6 +102,8 @@ def stage_of(path: Path) -> Stage:
         path = path[2:]
     if path[0] in _SITE or path == ("finance", "life_years"):
         return "weather"
+    if path == ("pump", "life_years"):
+        return "design"  # a new pump ends the wear of the old one
     if path[0] in _MONEY_TABLES or path[-1] in _MONEY_NAMES:
         return "money"
     if path[:3] == ("sources", "grid", "tariff") and not {"hours", "months"} & set(path):
@@ -159,7 +161,7 @@ def parts_of(text: str) -> Path:
 
 def with_value(raw: dict[str, Any], key: Key, value: float) -> dict[str, Any]:
     """Return raw scenario data with one key set; nothing given is changed, only the tables on the way are copied."""
-    changed: dict[str, Any] = _set(raw, key.path, whole_or_not(key, value))
+    changed: dict[str, Any] = set_path(raw, key.path, whole_or_not(key, value))
     return changed
 
 
@@ -168,16 +170,17 @@ def whole_or_not(key: Key, value: float) -> float | int:
     return round(value) if key.whole else float(value)
 
 
-def _set(node: Any, path: Path, value: float) -> Any:
+def set_path(node: Any, path: Path, value: Any) -> Any:
+    """Return nested data with the value at a path replaced; only the tables and lists on the way are copied."""
     if not path:
         return value
     first, rest = path[0], path[1:]
     if isinstance(first, int):
         copied = list(node)
-        copied[first] = _set(copied[first], rest, value)
+        copied[first] = set_path(copied[first], rest, value)
         return copied
     table = dict(node or {})
-    table[first] = _set(table.get(first), rest, value)
+    table[first] = set_path(table.get(first), rest, value)
     return table
 
 

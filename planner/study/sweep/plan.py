@@ -41,6 +41,13 @@ _READY = (
     "sources.generator.fuel_price_per_l", "sources.generator.price", "pump.price", "tank.price", "borehole.price",
     "borehole.static_level_m", "demand.leakage_percent", "sources.solar.soiling_percent",
 )  # fmt: skip
+_READY_ENDS = {
+    "pump.wear_percent_per_year": (0.0, 3.0),
+    "borehole.level_decline_m_per_year": (0.0, 0.5),
+    "borehole.specific_capacity_decline_percent_per_year": (0.0, 4.0),
+}
+"""Ends of inputs of the ready list for which a change by per cent says little: no ageing, and sand in the water, a
+stressed aquifer, iron-rich alluvium; assumed."""
 _READY_USER = ("count", "area_m2")
 
 
@@ -132,14 +139,23 @@ def plans_of(scenario: Scenario) -> list[Plan]:
 
 
 def ready_inputs(scenario: Scenario) -> list[SteppedInput]:
-    """List the inputs that most often matter, to be moved down and up by a fifth where the scenario has them."""
+    """List the inputs that most often matter, where the scenario has them.
+
+    They are moved down and up by a fifth, but the ageing of the works between ends of its own, or to the scenario's
+    value where that lies outside.
+    """
     known = numeric_keys(scenario)
     texts = [text for text in known if text.startswith("demand.users[") and text.endswith(_READY_USER)]
-    return [
+    by_share = [
         SteppedInput(key=text, change_percent=READY_CHANGE_PERCENT)
         for text in (*texts, *_READY)
         if text in known and (known[text].base or 0.0) > 0
     ]
+    by_ends = [
+        SteppedInput(key=text, low=min(low, known[text].base or 0.0), high=max(high, known[text].base or 0.0))
+        for text, (low, high) in _READY_ENDS.items()
+    ]
+    return by_share + by_ends
 
 
 def _one_at_a_time(scenario: Scenario, steps: Sequence[SteppedInput]) -> Plan:

@@ -234,7 +234,7 @@ def run_plan(
     for done in workers.work(core, _chunks(layout, plan, left.copy(), pace, workers.count)):
         pace.learn(len(done.found), done.seconds)
         enter(done)
-        if store:
+        if store and not done.given_up:
             store.save(plan, done)
         if progress:
             rest = int(left.sum())

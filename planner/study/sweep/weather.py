@@ -14,7 +14,7 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
-from planner.study.design import Design, designs_of, ground_of, option_of
+from planner.study.design import Design, designs_of, ground_of, option_of, pump_table
 from planner.study.pinned import Pinned
 from planner.study.search import quantities_of
 from planner.study.sweep.statistics import worst_year_in_ten
@@ -61,7 +61,7 @@ class WeatherSpread:
 
 
 def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], asked: WeatherSweep) -> WeatherSpread:
-    """Run the designs of the base case through many weather years, each beginning with the tank half full.
+    """Run the designs of the base case through many weather years, each from what the one before leaves.
 
     Parameters
     ----------
@@ -101,7 +101,7 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], a
         aged = _aged(designs_of(replace(ground, scenario=alone))[0], asked.life_year, life)
         option = option_of(aged, ground, [design.strings], [design.tank_m3], [design.levels[0]], [design.levels[1]])
         outcome = run_options([option], bands=ground.bands, band_count=ground.band_count)[0].at(0, 0)
-        found.append((quantities_of(outcome, aged.scenario), outcome))
+        found.append((quantities_of(outcome), outcome))
     share = np.array([o.delivered_m3.sum(axis=-1) / o.demand_m3.sum(axis=-1) for _, o in found])
     return WeatherSpread(
         options=tuple(design.name for design in pinned),
@@ -120,8 +120,9 @@ def _lasting(scenario: Scenario, years: int) -> Scenario:
 
 
 def _aged(design: Design, life_year: int, life: int) -> Design:
-    """Give every year the array's power of one life year."""
+    """Give every year the array and the works of one life year."""
     solar = design.scenario.sources.solar
+    design = replace(design, pump=pump_table(design.scenario, life_year).in_year(life_year - 1))
     if design.array is None or solar is None:
         return design
     left = float(ageing(solar, life)[life_year - 1])

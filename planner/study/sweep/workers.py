@@ -11,10 +11,11 @@ import time
 from collections.abc import Iterator
 from concurrent.futures import FIRST_COMPLETED, Future, ProcessPoolExecutor, wait
 from concurrent.futures.process import BrokenProcessPool
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import partial
 from itertools import islice
-from multiprocessing import get_context
+from multiprocessing import get_context, resource_tracker
 from typing import Any, Protocol
 
 import numpy as np
@@ -28,6 +29,9 @@ AHEAD = 2
 """Chunks in hand for each worker: one at work, one waiting."""
 MOST_LOSSES = 3
 """Times that a chunk may be lost with its worker before it is given up."""
+
+GIVEN_UP = "given up: "
+"""How the reason begins for which a chunk was not done at all."""
 
 
 @dataclass(frozen=True)
@@ -45,6 +49,11 @@ class Done:
     first: int
     found: tuple[Found, ...]
     seconds: float
+
+    @property
+    def given_up(self) -> bool:
+        """Whether it was not done, so that it may be tried again."""
+        return any(text.startswith(GIVEN_UP) for found in self.found for text in found.problems.values())
 
 
 class Workers(Protocol):
@@ -142,7 +151,8 @@ class Processes:
             self._pool = None
 
     def _send(self, core: Core, chunk: Chunk) -> Future[Done]:
-        return self._ready().submit(work_chunk, core, chunk)
+        with _interrupts_held():  # sending may start a process, which takes over what is held
+            return self._ready().submit(work_chunk, core, chunk)
 
     def _ready(self) -> ProcessPoolExecutor:
         if self._pool is None:
@@ -186,11 +196,10 @@ class Cluster:
         from distributed import wait as wait_for
 
         waiting: dict[Any, Chunk] = {}
+        core = core.with_weather()  # the workers need not see this machine's disk
         try:
             while True:
-                _fill(
-                    [], chunks, waiting, AHEAD * self.count, partial(self._client.submit, work_chunk, core, pure=False)
-                )
+                _fill([], chunks, waiting, AHEAD * self.count, partial(self._send, core))
                 if not waiting:
                     return
                 with self._client.as_current():
@@ -222,7 +231,7 @@ def _fill(again: list[Chunk], chunks: Iterator[Chunk], waiting: dict[Any, Chunk]
 
 
 def _given_up(core: Core, chunk: Chunk, why: str) -> Done:
-    return Done(chunk.first, tuple(_lost(core, task, f"given up: {why}") for task in chunk.tasks), 0.0)
+    return Done(chunk.first, tuple(_lost(core, task, f"{GIVEN_UP}{why}") for task in chunk.tasks), 0.0)
 
 
 def _why(future: Any) -> str:
@@ -243,3 +252,21 @@ def _version() -> str:
 def _leave_interrupts() -> None:
     """Leave Ctrl-C to the process that hands out the work."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+
+
+@contextmanager
+def _interrupts_held() -> Iterator[None]:
+    """Hold Ctrl-C back, for this process until the end, for those started meanwhile as long as they live.
+
+    Without it one that comes while a process is still importing ends in a traceback of that process.
+    """
+    if not hasattr(signal, "pthread_sigmask"):
+        yield
+        return
+    # the tracker lets go of what is held when it is started, so it must be there before
+    resource_tracker.ensure_running()
+    before = signal.pthread_sigmask(signal.SIG_BLOCK, {signal.SIGINT})
+    try:
+        yield
+    finally:
+        signal.pthread_sigmask(signal.SIG_SETMASK, before)

@@ -103,7 +103,9 @@ def test_setting_a_key_changes_that_key_alone() -> None:
         ("sources.generator.life_hours", "money"),
         ("finance.discount_rate_percent", "money"),
         ("service.delivered_share_percent", "money"),
-        ("pump.life_years", "money"),
+        ("controller.life_years", "money"),
+        ("pump.life_years", "design"),  # a new pump ends the wear of the old one
+        ("pump.wear_percent_per_year", "design"),
         ("tank.sizes[2].price", "money"),
     ],
 )

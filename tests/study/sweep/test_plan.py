@@ -9,7 +9,7 @@ from hypothesis import strategies as some
 
 from planner.scenario.errors import InputError
 from planner.study.sweep.keys import numeric_keys
-from planner.study.sweep.plan import Plan, cut, hour_keys, plans_of
+from planner.study.sweep.plan import Plan, cut, hour_keys, plans_of, ready_inputs
 from tests.study.sweep.cases import FUEL, SCHOOL, random_table, school, uniform
 
 TANK, GHI = "tank.volume_m3", "weather.ghi_kwh_m2_day[1]"
@@ -35,6 +35,15 @@ def test_without_a_table_a_ready_list_is_moved_by_a_fifth() -> None:
     place = texts.index(FUEL)
     assert plan.values[1 + 2 * place, place] == pytest.approx(0.8 * 1.30)
     assert plan.values[2 + 2 * place, place] == pytest.approx(1.2 * 1.30)
+
+
+def test_the_ready_list_ages_the_works_between_ends_of_its_own() -> None:
+    ends = {step.key: (step.low, step.high) for step in ready_inputs(school())}
+    assert ends["pump.wear_percent_per_year"] == (0.0, 3.0)
+    assert ends["borehole.level_decline_m_per_year"] == (0.0, 0.5)
+    assert ends["borehole.specific_capacity_decline_percent_per_year"] == (0.0, 4.0)
+    worse = school(borehole={"level_decline_m_per_year": 1.5})
+    assert {step.key: step.high for step in ready_inputs(worse)}["borehole.level_decline_m_per_year"] == 1.5
 
 
 @pytest.mark.parametrize(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 import signal
 import subprocess
 import sys
@@ -22,6 +23,7 @@ from planner.report.sweep_rows import has_parquet, write_rows
 from planner.scenario.writer import toml_text
 from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences
+from planner.study.sweep.workers import Alone, _given_up, work_chunk
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
 
 ALL = {
@@ -160,8 +162,14 @@ def test_a_wrong_key_is_told_with_its_line(tmp_path: Path) -> None:
     assert "'pump.price'" in ran.stderr
 
 
+def interrupts_heard() -> None:
+    """Let a child hear Ctrl-C though the tests were started where it is ignored, as in the background of a shell."""
+    signal.signal(signal.SIGINT, signal.SIG_DFL)
+
+
 @pytest.mark.slow
-def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path) -> None:
+@pytest.mark.parametrize("crew", [[], ["--workers", "2"]], ids=["alone", "two workers"])
+def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path, crew: list[str]) -> None:
     values = [300 + 10 * step for step in range(30)]
     scenario = write_scenario(
         tmp_path,
@@ -182,15 +190,18 @@ def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path)
         ]
 
     environment = os.environ | {"PYTHONPATH": str(Path.cwd())}
-    process = subprocess.Popen(command("out"), env=environment, stderr=subprocess.PIPE, text=True)
+    process = subprocess.Popen(
+        command("out", *crew), env=environment, stderr=subprocess.PIPE, text=True,
+        preexec_fn=interrupts_heard, start_new_session=True,
+    )  # fmt: skip
     chunks = tmp_path / "out" / "school.sweep"
     deadline = time.monotonic() + 60
     while process.poll() is None and not list(chunks.rglob("[0-9]*.npz")) and time.monotonic() < deadline:
         time.sleep(0.02)
-    process.send_signal(signal.SIGINT)
+    os.killpg(process.pid, signal.SIGINT)  # as a terminal does: to every process of the command
     _, errors = process.communicate(timeout=60)
     assert process.returncode == 130
-    assert "--resume goes on with them" in errors
+    assert errors.split("\n") == ["", "Stopped. The finished chunks are kept; --resume goes on with them.", ""]
     assert list(chunks.rglob("[0-9]*.npz"))
     assert not (tmp_path / "out" / "school-sweep.csv").exists()
     for outputs, more in (("out", ["--resume", "--workers", "2"]), ("whole", [])):
@@ -198,3 +209,38 @@ def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path)
     resumed, whole = (tmp_path / outputs / "school-sweep.csv" for outputs in ("out", "whole"))
     assert resumed.read_bytes() == whole.read_bytes()
     assert not chunks.exists()
+
+
+def test_a_sweep_of_which_nothing_could_be_worked_out_is_refused(tmp_path: Path) -> None:
+    scenario = write_scenario(tmp_path, {"grid": [{"key": "pump.max_head_m", "values": [10, 20]}]})
+    ran = CliRunner().invoke(app, ["sweep", str(scenario), "--outputs", str(tmp_path / "out")])
+    assert ran.exit_code == 2
+    assert ran.stdout == ""
+    assert re.search(r"school\.toml: no variant of the sweep could be worked out; the first reason: pump: ", ran.stderr)
+    assert not list((tmp_path / "out").glob("school-sweep.*"))
+
+
+def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    scenario = write_scenario(tmp_path, {"redesign": True, "grid": [{"key": SCHOOL, "values": [300, 400, 500]}]})
+
+    def losing(self: Alone, core: Any, chunks: Any) -> Any:
+        for number, chunk in enumerate(chunks):
+            yield work_chunk(core, chunk) if number else _given_up(core, chunk, "lost")
+
+    command = ["sweep", str(scenario), "--outputs", str(tmp_path / "out"), "--quiet"]
+    with monkeypatch.context() as patched:
+        patched.setattr(Alone, "work", losing)
+        ran = CliRunner().invoke(app, command)
+        patched.setattr(Alone, "work", lambda self, core, chunks: (_given_up(core, chunk, "lost") for chunk in chunks))
+        all_lost = CliRunner().invoke(app, [*command[:-2], str(tmp_path / "none"), "--quiet"])
+    assert all_lost.exit_code == 1
+    assert "no variant of the sweep could be worked out; the first reason: given up: lost" in all_lost.stderr
+    assert not list((tmp_path / "none").glob("school-sweep.*"))
+    assert ran.exit_code == 1
+    assert " variants were given up with their workers; --resume does them again" in ran.stderr
+    assert CliRunner().invoke(app, [*command, "--resume"]).exit_code == 0
+    frame = pd.read_csv(tmp_path / "out" / "school-sweep.csv")
+    assert frame["present_cost"].notna().all()
+    assert not (tmp_path / "out" / "school.sweep").exists()

@@ -22,7 +22,12 @@ def spread_of(scenario: Scenario, **asked: int) -> WeatherSpread:
 def test_the_first_years_are_those_of_a_life_without_growth_and_ageing() -> None:
     raw_solar = school().sources.solar
     assert raw_solar is not None
-    still = school(demand={"growth_percent_per_year": 0.0}, finance={"life_years": 6})
+    still = school(
+        demand={"growth_percent_per_year": 0.0},
+        finance={"life_years": 6},
+        pump={"wear_percent_per_year": 0.0},
+        borehole={"specific_capacity_decline_percent_per_year": 0.0},
+    )
     solar = still.sources.solar
     assert solar is not None
     still = still.model_copy(
@@ -48,6 +53,25 @@ def test_a_later_life_year_has_more_demand_and_an_older_array() -> None:
     place = first.options.index("solar")
     assert (last.delivered_share[place] < first.delivered_share[place]).all()
     assert np.array_equal(first.irradiation_kwh_m2, last.irradiation_kwh_m2)
+
+
+def test_a_later_life_year_has_older_works() -> None:
+    # the array keeps the power that a year of its age leaves; only pump and borehole differ between the two
+    still = {"demand": {"growth_percent_per_year": 0.0}, "finance": {"life_years": 7}}
+    aged, new = (
+        spread_of(
+            school(
+                **still,
+                pump={"wear_percent_per_year": wear},
+                borehole={"specific_capacity_decline_percent_per_year": tired},
+            ),
+            years=4,
+            life_year=7,
+        )
+        for wear, tired in ((2.0, 4.0), (0.0, 0.0))
+    )
+    place = new.options.index("solar")
+    assert (aged.delivered_share[place] < new.delivered_share[place] - 0.01).all()
 
 
 def test_more_years_than_a_life_may_have_can_be_run_even_with_overrides() -> None:

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 import json
 import os
+import pickle
+import re
 import signal
 import subprocess
 import sys
 import time
+import zlib
 from collections.abc import Iterator
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -16,11 +20,12 @@ import numpy as np
 import pytest
 
 from planner.scenario.errors import InputError
+from planner.scenario.reader import check_scenario
 from planner.study.sweep.engine import Task
 from planner.study.sweep.plan import Plan
 from planner.study.sweep.run import SweepResult, base_of, core_of, run_sweep
 from planner.study.sweep.workers import Chunk, Cluster, Processes, work_chunk
-from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, uniform
+from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
 
 SWEEP = {
     "grid": [
@@ -156,3 +161,69 @@ def test_no_scheduler_at_the_address_is_said_plainly() -> None:
     pytest.importorskip("distributed", reason="the optional extra 'cluster' is not installed")
     with pytest.raises(InputError, match="no scheduler answers at nonsense"):
         Cluster("nonsense://here")
+
+
+def test_no_worker_process_hears_ctrl_c_however_early(tmp_path: Path) -> None:
+    """The signal must be held from the first instruction on: a process that is still importing has no handler."""
+    if not Path("/proc/self/status").exists():
+        pytest.skip("signals held by a process are read from /proc")
+    crew = Processes(1)
+    try:
+        process = crew._send(_core(), Chunk(0, ()))
+        (number,) = crew._pool._processes if crew._pool is not None else ()
+        held = re.search(r"^SigBlk:\s*(\w+)", Path(f"/proc/{number}/status").read_text(), re.MULTILINE)
+        assert held is not None
+        assert int(held[1], 16) >> (signal.SIGINT - 1) & 1
+        assert process.result(timeout=60).first == 0
+        assert signal.SIGINT not in signal.pthread_sigmask(signal.SIG_BLOCK, ())
+    finally:
+        crew.close()
+
+
+@pytest.fixture
+def by_file(tmp_path: Path) -> tuple[Any, Chunk]:
+    """What the workers are sent for a scenario with a weather file, and a chunk of it."""
+    (tmp_path / "year.csv").write_bytes((EXAMPLES / "dry-village-weather.csv").read_bytes())
+    raw = school_raw()
+    raw["weather"] = {"kind": "file", "file": "year.csv"}
+    scenario = check_scenario(raw, "test")
+    base = base_of(scenario, tmp_path)
+    plan = Plan("grid", (), np.zeros((1, 0)))
+    zero, nothing = np.zeros(1, dtype=np.int64), np.zeros((1, 0))
+    core = core_of(scenario, tmp_path, base.pinned, plan, by_line=False, redesign=False)
+    return core, Chunk(0, (Task(nothing, zero, zero, nothing),))
+
+
+def test_the_weather_file_travels_to_workers_that_do_not_see_the_disk(
+    by_file: tuple[Any, Chunk], tmp_path: Path
+) -> None:
+    core, chunk = by_file
+    here = work_chunk(core, chunk).found[0]
+    sent = pickle.loads(pickle.dumps(core.with_weather()))
+    (tmp_path / "year.csv").unlink()
+    there = work_chunk(replace(sent, folder=str(tmp_path / "elsewhere")), chunk).found[0]
+    assert not there.problems
+    assert there.numbers.tobytes() == here.numbers.tobytes()
+    assert len(sent.weather) < 100_000
+
+
+def test_a_cluster_is_sent_the_weather_file(by_file: tuple[Any, Chunk]) -> None:
+    pytest.importorskip("distributed", reason="the optional extra 'cluster' is not installed")
+    core, chunk = by_file
+    sent: list[Any] = []
+
+    class Client:
+        def submit(self, work: Any, core: Any, chunk: Any, *, pure: bool) -> None:
+            sent.append((core, pure))
+            raise StopAsyncIteration
+
+        def cancel(self, futures: list[Any]) -> None:
+            assert futures == []
+
+    crew = Cluster.__new__(Cluster)
+    crew._client, crew.count = Client(), 1
+    with pytest.raises(StopAsyncIteration):
+        next(crew.work(core, iter([chunk])))
+    ((taken, pure),) = sent
+    assert zlib.decompress(taken.weather) == (EXAMPLES / "dry-village-weather.csv").read_bytes()
+    assert not pure

@@ -1,0 +1,84 @@
+"""Remedies as changes of the scenario, tried out before they are proposed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
+from typing import Any
+
+from pydantic import ValidationError
+
+from planner.checks.verdict import Verdict
+from planner.scenario.errors import InputError
+from planner.scenario.scenario import Scenario
+from planner.study.sweep.keys import parts_of, set_path
+
+MOST_STEPS = 4
+"""Further remedies that one remedy may draw after it."""
+
+Judge = Callable[[dict[str, Any]], Sequence[Verdict]]
+
+
+def with_changes(scenario: Scenario, changes: Mapping[str, Any]) -> Scenario:
+    """Return the scenario with a remedy carried out.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        As it is.
+    changes : mapping
+        Dotted keys, list entries from 1 as in 'pipeline.segments[2].pipe', and their new values; None takes one away.
+
+    Raises
+    ------
+    pydantic.ValidationError
+        If what comes out is no scenario.
+    """
+    raw: Any = scenario.model_dump(exclude_unset=True)
+    for key, value in changes.items():
+        raw = set_path(raw, parts_of(key), value)
+    return Scenario.model_validate(raw)
+
+
+def tried_out(verdicts: Sequence[Verdict], judge: Judge) -> tuple[Verdict, ...]:
+    """Carry out each remedy on its own and check again; keep only what passes.
+
+    A remedy that makes another check fail takes that one's remedy with it. Where no such chain ends well, the words say
+    what would fail, and there are no changes to carry out.
+
+    Parameters
+    ----------
+    verdicts : sequence of Verdict
+        As judged, each with the changes that its own check asks for.
+    judge : callable
+        Checks the scenario again with some changes.
+    """
+    failing = {verdict.key for verdict in verdicts if verdict.outcome == "fail"}
+    return tuple(
+        _tried(verdict, failing - {verdict.key}, judge) if verdict.changes else verdict for verdict in verdicts
+    )
+
+
+def _tried(verdict: Verdict, failing: set[str], judge: Judge) -> Verdict:
+    changes, words = dict(verdict.changes), [verdict.remedy]
+    worse: list[Verdict] = []
+    for _ in range(MOST_STEPS):
+        try:
+            after = judge(changes)
+        except (ValidationError, InputError):
+            return replace(verdict, changes={})
+        worse = [other for other in after if other.outcome == "fail" and other.key not in failing]
+        if not worse:
+            return replace(verdict, remedy=", and with it ".join(dict.fromkeys(words)), changes=changes)
+        further = next((other for other in worse if other.changes and not changes.keys() & other.changes.keys()), None)
+        if further is None:
+            break
+        changes |= further.changes
+        words.append(further.remedy)
+    first = next((other for other in worse if other.key != verdict.key), worse[0])
+    short = first.compared.split(", against")[0]
+    return replace(
+        verdict,
+        remedy=f"{verdict.remedy}, but not by itself: then this fails: {short} ({first.remedy})",
+        changes={},
+    )

@@ -1,0 +1,40 @@
+"""What every bought thing has: a price, a life and upkeep; and how its life is counted."""
+
+from __future__ import annotations
+
+import math
+
+from planner.scenario.fields import COMMON_PRACTICE, Model, assumed
+
+
+def whole_years(life_years: float) -> int:
+    """Round a life to whole years, halves up, at least one: replacements fall at year ends.
+
+    Parameters
+    ----------
+    life_years : float
+        Service life [years].
+
+    Returns
+    -------
+    int
+        Years after which it is replaced; the cost of that and the wear that it ends both count with them.
+    """
+    return max(1, math.floor(life_years + 0.5))
+
+
+class Equipment(Model):
+    """What every bought thing has: a price, a life and upkeep."""
+
+    price: float = assumed(
+        0.0, "Price of one, without what costs.installation_percent adds", "money", source="no cost entered", ge=0
+    )
+    life_years: float = assumed(15.0, "Service life", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100)
+    upkeep_percent_per_year: float = assumed(
+        1.0,
+        "Yearly upkeep as a share of the price",
+        "%/year",
+        source=f"assumed, {COMMON_PRACTICE}",
+        ge=0,
+        le=50,
+    )
