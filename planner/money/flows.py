@@ -9,7 +9,7 @@ from typing import Any
 import numpy as np
 
 from planner.money.formula import Operand
-from planner.money.fuel import Wear, wear
+from planner.money.fuel import wear
 from planner.money.functions import both, equals, floor, maximum, remainder, total, weighted_total, where
 from planner.money.quantities import Line
 from planner.money.rates import Array, Number, by_case, growth_factor
@@ -197,11 +197,14 @@ def _of_wear(terms: Terms, lines: Sequence[Line], hours: Array) -> dict[str, Any
             raise ValueError(f"'{worn[0].name}' is worn by running hours, but the option has no generator")
         return {"services": 0.0, "overhauls": 0.0, "worn_costs": [], "bought_by_hours": [], "left_by_hours": []}
 
-    def of_life(life_years: Number) -> Wear:
-        intervals = generator.service_interval_h, generator.overhaul_interval_h
-        return wear(hours, generator.life_hours, whole_years(life_years), *intervals)
-
-    machine, found = of_life(generator.life_years), [of_life(line.life_years) for line in worn]
+    intervals = generator.service_interval_h, generator.overhaul_interval_h
+    machine = wear(hours, generator.life_hours, whole_years(generator.life_years), *intervals)
+    found = [
+        machine
+        if line.life_years is generator.life_years
+        else wear(hours, generator.life_hours, whole_years(line.life_years), *intervals)
+        for line in worn
+    ]
     return {
         "services": machine.services,
         "overhauls": machine.overhauls,

@@ -129,7 +129,11 @@ class Word(str):
 
 def is_formula(*operands: Operand) -> bool:
     """Whether any of some operands stands for cells."""
-    return any(isinstance(operand, Formula) for operand in operands)
+    # Plain, as it is asked at every step of the arithmetic.
+    for operand in operands:  # noqa: SIM110
+        if type(operand) is Formula:
+            return True
+    return False
 
 
 def cell_text(operand: Operand, address_of: Callable[[Any], str] = str) -> str | None:

@@ -10,12 +10,13 @@ from numpy.typing import ArrayLike, NDArray
 
 from planner.money.formula import Operand
 from planner.money.functions import ceiling, floor, maximum, minimum, where
+from planner.money.rates import by_case
 from planner.money.yearly import Column
 from planner.supply.generator import derated_rating_kw, fuel_l
 
 Array = NDArray[np.float64]
 
-__all__ = ["WEAR", "Wear", "derated_rating_kw", "fuel_l", "life_left", "times_due", "wear"]
+__all__ = ["AGEING", "SERVICED", "Wear", "derated_rating_kw", "fuel_l", "life_left", "times_due", "wear"]
 
 _ROUNDING = 1e-9
 """Share of an interval by which summed hours may miss its multiple and still count as having reached it."""
@@ -39,17 +40,9 @@ def _overhauls(run_h: Operand, w: Any) -> Operand:
     return machines * most + minimum(_whole_intervals(rest, w.overhaul_interval_h), most)
 
 
-WEAR = (
-    Column("run_h", later=lambda w: w.before.run_h + w.hours),
-    Column(
-        "services",
-        later=lambda w: (
-            _whole_intervals(w.run_h, w.service_interval_h) - _whole_intervals(w.before.run_h, w.service_interval_h)
-        ),
-    ),
+AGEING = (
     Column("used_h", later=lambda w: w.before.kept_h + w.hours),
     Column("age_years", later=lambda w: w.before.kept_years + 1),
-    Column("overhauls", later=lambda w: _overhauls(w.used_h, w) - _overhauls(w.before.kept_h, w)),
     Column(
         "worn",
         later=lambda w: _whole_intervals(w.used_h, w.life_hours),
@@ -64,8 +57,19 @@ WEAR = (
     Column("kept_h", later=lambda w: where(w.bought > w.worn, 0, maximum(w.used_h - w.worn * w.life_hours, 0))),
     Column("kept_years", later=lambda w: where(w.bought > 0, 0, w.age_years)),
 )
-"""A generating set by year: hours run in all, services, hours and years of the machine at hand before any replacement,
-overhauls, machines worn out by hours, machines bought, and hours and years of the machine kept."""
+"""A generating set by year, each from the one before: hours and years of the machine at hand before any replacement,
+machines worn out by hours, machines bought, hours and years of the machine kept."""
+SERVICED = (
+    Column("run_h", running="hours"),
+    Column(
+        "services",
+        later=lambda w: (
+            _whole_intervals(w.run_h, w.service_interval_h) - _whole_intervals(w.run_h - w.hours, w.service_interval_h)
+        ),
+    ),
+    Column("overhauls", later=lambda w: _overhauls(w.used_h, w) - _overhauls(w.used_h - w.hours, w)),
+)
+"""What its hours ask for: hours run in all, services and overhauls."""
 
 
 def life_left(w: Any) -> Operand:
@@ -114,24 +118,23 @@ def wear(
     """
     run_h = np.asarray(hours, dtype=float)
     years = run_h.shape[-1]
-    given = {
-        "life_hours": life_hours,
-        "whole_life_years": whole_life_years,
-        "service_interval_h": service_interval_h,
-        "overhaul_interval_h": overhaul_interval_h,
-    }
-    w = SimpleNamespace(**dict.fromkeys((column.key for column in WEAR), 0.0))
+    given = {"life_hours": life_hours, "whole_life_years": whole_life_years}
+    w = SimpleNamespace(kept_h=0.0, kept_years=0.0)
     rows = []
     for year in range(1, years + 1):
         w = SimpleNamespace(**given, hours=run_h[..., year - 1], before=w)
-        for column in WEAR:
+        for column in AGEING:
             setattr(w, column.key, column.in_year(year, years, w))
         rows.append(w)
 
-    def by_year(key: str) -> Array:
+    def stacked(key: str) -> Array:
         return np.stack(np.broadcast_arrays(*(getattr(row, key) for row in rows)), axis=-1)
 
-    return Wear(by_year("services"), by_year("overhauls"), by_year("bought"), np.asarray(life_left(w)))
+    intervals = {"service_interval_h": service_interval_h, "overhaul_interval_h": overhaul_interval_h}
+    terms = {name: by_case(value) for name, value in (given | intervals).items()}
+    y = SimpleNamespace(**terms, hours=run_h, used_h=stacked("used_h"), run_h=np.cumsum(run_h, axis=-1))
+    services, overhauls = (column.later(y) for column in SERVICED if column.later)
+    return Wear(services, overhauls, stacked("bought"), np.asarray(life_left(w)))
 
 
 def times_due(hours: ArrayLike, interval_h: float) -> Array:

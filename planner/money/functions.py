@@ -12,8 +12,8 @@ from planner.money.formula import Formula, Operand, Word, is_formula
 
 _NO_INTEREST = 1e-12
 """A rate so small that Fisher's relation can leave it where there is none."""
-_HALVINGS = 60
-"""After so many an interval of discount factors is no wider than rounding."""
+_MOST_STEPS, _CLOSE = 100, 4e-16
+"""Steps towards a rate, and how small the last may be; an interval halved so often is no wider than rounding."""
 
 
 def may_be(condition: Operand) -> bool:
@@ -143,11 +143,21 @@ def rate_between(flows: Operand, low: Operand, high: Operand) -> Operand:
         return Formula("IRR", flows, low)
     table = np.asarray(flows, dtype=float)
     powers = np.arange(table.shape[-1])
-    # Sought in the discount factor of one year, of which the present value is a polynomial.
+    # Sought in the discount factor of one year, of which the present value is a polynomial: by Newton's steps, or by
+    # halves where one leads out of the interval.
     left, right = 1 / (1 + np.asarray(high)), 1 / (1 + np.asarray(low))
     rising = np.vecdot(table, right[..., None] ** powers) > 0
-    for _ in range(_HALVINGS):
-        middle = (left + right) / 2
-        beyond = (np.vecdot(table, middle[..., None] ** powers) > 0) == rising
-        left, right = np.where(beyond, left, middle), np.where(beyond, middle, right)
-    return 2 / (left + right) - 1
+    factor = (left + right) / 2
+    for _ in range(_MOST_STEPS):
+        terms = table * factor[..., None] ** powers
+        worth, slope = terms.sum(axis=-1), (terms * powers).sum(axis=-1) / factor
+        beyond = (worth > 0) == rising
+        left, right = np.where(beyond, left, factor), np.where(beyond, factor, right)
+        step = factor - worth / np.where(slope == 0, 1.0, slope)
+        inside = (step > left) & (step < right) & (slope != 0)
+        step = np.where(inside, step, (left + right) / 2)
+        settled = np.abs(step - factor) <= _CLOSE * factor
+        if settled.all():
+            break
+        factor = np.where(settled, factor, step)
+    return 1 / factor - 1
