@@ -78,11 +78,12 @@ def life_left(w: Any) -> Operand:
 
 
 class Wear(NamedTuple):
-    """Services, overhauls and machines bought by year (..., n), the share of life left at the end (...)."""
+    """Services, overhauls, machines bought and every other column by year (..., n); the share of life left (...)."""
 
     services: Array
     overhauls: Array
     bought: Array
+    columns: dict[str, Array]
     left: Array
 
 
@@ -127,14 +128,16 @@ def wear(
             setattr(w, column.key, column.in_year(year, years, w))
         rows.append(w)
 
-    def stacked(key: str) -> Array:
-        return np.stack(np.broadcast_arrays(*(getattr(row, key) for row in rows)), axis=-1)
-
+    columns = {
+        column.key: np.stack(np.broadcast_arrays(*(getattr(row, column.key) for row in rows)), axis=-1)
+        for column in AGEING
+    }
     intervals = {"service_interval_h": service_interval_h, "overhaul_interval_h": overhaul_interval_h}
     terms = {name: by_case(value) for name, value in (given | intervals).items()}
-    y = SimpleNamespace(**terms, hours=run_h, used_h=stacked("used_h"), run_h=np.cumsum(run_h, axis=-1))
-    services, overhauls = (column.later(y) for column in SERVICED if column.later)
-    return Wear(services, overhauls, stacked("bought"), np.asarray(life_left(w)))
+    columns["run_h"] = np.cumsum(run_h, axis=-1)
+    y = SimpleNamespace(**terms, **columns, hours=run_h)
+    columns |= {column.key: np.asarray(column.later(y)) for column in SERVICED if column.later}
+    return Wear(columns["services"], columns["overhauls"], columns["bought"], columns, np.asarray(life_left(w)))
 
 
 def times_due(hours: ArrayLike, interval_h: float) -> Array:

@@ -106,9 +106,16 @@ def weighted_total(values: Operand, weights: Operand) -> Operand:
     return np.asarray(np.vecdot(values, weights))
 
 
+def as_number(condition: Operand) -> Operand:
+    """1 where a condition holds, else 0; sums of ranges take no truth for a number."""
+    if is_formula(condition):
+        return condition if condition.symbol in "*+" else Formula("*", condition, 1)
+    return np.asarray(condition, dtype=float)
+
+
 def count(condition: Operand) -> Operand:
     """In how many places of a range, or of the last axis, a condition holds."""
-    return total(condition * 1) if is_formula(condition) else np.asarray(condition).sum(axis=-1).astype(float)
+    return total(as_number(condition))
 
 
 def largest(values: Operand) -> Operand:

@@ -126,6 +126,11 @@ class Comparison:
     discounted_payback_reason: str | Words
     steps: dict[str, Array]
 
+    @property
+    def internal_rate_of_return_percent(self) -> Array:
+        """The internal rate of return [%/year]."""
+        return 100 * self.internal_rate_of_return
+
 
 def cash_flows(scenario: Scenario, sources: Sequence[str], lines: Sequence[Line], quantities: Quantities) -> CashFlows:
     """Money by year of a supply option, in constant prices of year 0; see `flows.flows_of`."""

@@ -12,6 +12,7 @@ from numpy.typing import ArrayLike, NDArray
 from planner.money.formula import Operand, Word
 from planner.money.functions import (
     absolute,
+    as_number,
     count,
     differs,
     equals,
@@ -85,8 +86,8 @@ STEPS: dict[str, Definition] = {
     "savers": lambda c: count(c.saving > by_case(c.slack)),
     "changes": lambda c: count(_changes(c)),
     # Where the sign changes once, these sums pick the rates before and after the change.
-    "rate_below": lambda c: weighted_total(_changes(c) * 1, c.rates_below),
-    "rate_above": lambda c: weighted_total(_changes(c) * 1, c.rates_above),
+    "rate_below": lambda c: weighted_total(as_number(_changes(c)), c.rates_below),
+    "rate_above": lambda c: weighted_total(as_number(_changes(c)), c.rates_above),
     "ever_behind": lambda c: where(count(_behind(c.saved, c.slack)) > 0, 1, 0),
     "last_behind": lambda c: largest(_behind(c.saved, c.slack) * c.years),
     "ever_behind_present": lambda c: where(count(_behind(c.saved_present, c.slack_present)) > 0, 1, 0),

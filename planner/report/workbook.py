@@ -16,9 +16,8 @@ from planner.report.sheets.checks import write_checks
 from planner.report.sheets.head import write_head
 from planner.report.sheets.inputs import write_inputs
 from planner.report.sheets.method import write_method
-from planner.report.sheets.money_formulas import MoneyFormulas
 from planner.report.sheets.months import write_energy, write_water
-from planner.report.sheets.options import write_options
+from planner.report.sheets.options import MoneyCells, write_options
 from planner.report.sheets.page import Page, clean
 from planner.report.sheets.renewals import write_renewals
 from planner.report.sheets.returns import write_returns
@@ -92,9 +91,9 @@ def _fill(
     bill = write_bill(pages["Bill of quantities"], study, inputs)
     renewals = write_renewals(pages["Renewals"], study, bill, simulated)
     cash = write_cash(pages["Cash flow"], study, Sources(inputs, simulated, bill, renewals))
-    returns = write_returns(pages["Returns"], study, cash)
-    rows = write_options(pages["Options"], study, MoneyFormulas(study, simulated, cash, returns))
-    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash)
+    returns = write_returns(pages["Returns"], study, cash.options, simulated.years)
+    rows = write_options(pages["Options"], study, MoneyCells(simulated, cash, returns))
+    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash.options)
     write_water(pages["Water"], book, study)
     write_energy(pages["Energy"], book, study)
     write_head(pages["Head"], book, study)

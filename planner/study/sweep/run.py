@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from planner.scenario.scenario import Scenario
 from planner.study.design import Ground, designs_of, ground_of
 from planner.study.pinned import Pinned, pinned_of
+from planner.study.ranking import ranked
 from planner.study.search import choose_all
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
 from planner.study.sweep.hours import Core
@@ -68,11 +69,10 @@ class Base:
 
     def ranking(self) -> list[int]:
         """Places of the options, best first: those that meet the target by cost, then by what they deliver."""
-        cost, serves, share = (self.numbers[:, MEASURES.index(name)] for name in _RANKED)
-        return sorted(range(len(cost)), key=lambda o: (serves[o] < 0.5, cost[o] if serves[o] else -share[o], cost[o]))
+        return ranked(*(self.numbers[:, MEASURES.index(name)] for name in _RANKED))
 
 
-_RANKED = ("present_cost", "meets_service", "delivered_share")
+_RANKED = ("meets_service", "delivered_share", "present_cost")
 
 
 @dataclass(frozen=True)
