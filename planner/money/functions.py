@@ -25,6 +25,9 @@ def where(condition: Operand, yes: Operand, no: Operand) -> Operand:
     """One of two operands by a condition."""
     if is_formula(condition, yes, no):
         return Formula("IF", condition, yes, no)
+    if isinstance(condition, bool | np.bool_) and not isinstance(yes, np.ndarray) and not isinstance(no, np.ndarray):
+        chosen = yes if condition else no
+        return chosen.value if isinstance(chosen, Word) else chosen
     return np.where(condition, *(choice.value if isinstance(choice, Word) else choice for choice in (yes, no)))
 
 

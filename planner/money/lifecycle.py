@@ -249,7 +249,7 @@ def _plain(words: Any) -> str | Words:
 def _co2_kg(terms: Terms, quantities: Quantities) -> Array:
     emitted = np.zeros(terms.life_years)
     if terms.generator is not None:
-        emitted = emitted + quantities.fuel_l * terms.generator.co2_kg_per_l
+        emitted = emitted + quantities.fuel_l * by_case(terms.generator.co2_kg_per_l)
     if terms.grid_co2_kg_per_kwh is not None:
-        emitted = emitted + quantities.grid_kwh.sum(axis=(-1, -2)) * terms.grid_co2_kg_per_kwh
+        emitted = emitted + quantities.grid_kwh.sum(axis=(-1, -2)) * by_case(terms.grid_co2_kg_per_kwh)
     return emitted

@@ -10,6 +10,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from planner.money.formula import Operand
 from planner.money.functions import weighted_total
+from planner.money.rates import by_case
 from planner.scenario.sources import Tariff
 
 Array = NDArray[np.float64]
@@ -62,7 +63,7 @@ def part_kwh(tariff: Tariff, kwh: Array) -> Array:
     Parameters
     ----------
     tariff : Tariff
-        The tariff.
+        The tariff; the ends of its blocks may be arrays of cases with an axis for the years.
     kwh : ndarray, (..., 12, bands)
         Energy by month and time band [kWh].
 
@@ -73,9 +74,10 @@ def part_kwh(tariff: Tariff, kwh: Array) -> Array:
     """
     if not tariff.blocks:
         return np.asarray(kwh.sum(axis=-2))
-    monthly_kwh, low, parts = kwh.sum(axis=-1), 0.0, []
+    low: Operand = 0.0
+    monthly_kwh, parts = kwh.sum(axis=-1), []
     for block in tariff.blocks:
-        high = np.inf if block.up_to_kwh_month is None else block.up_to_kwh_month
+        high = np.inf if block.up_to_kwh_month is None else by_case(block.up_to_kwh_month)
         parts.append(np.clip(monthly_kwh - low, 0.0, high - low).sum(axis=-1))
         low = high
     return np.stack(parts, axis=-1)

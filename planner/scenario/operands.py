@@ -6,11 +6,14 @@ copy is not checked again: its numbers must have been.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Sequence
 from typing import Any, TypeVar
 
+import numpy as np
+from numpy.typing import NDArray
 from pydantic import BaseModel
 
+Integers = NDArray[np.int64]
 Path = tuple[str | int, ...]
 Change = Callable[[Path, Any], Any]
 AnyModel = TypeVar("AnyModel", bound=BaseModel)
@@ -35,6 +38,30 @@ def with_operands(model: AnyModel, change: Change, path: Path = ()) -> AnyModel:
         if new is not value:
             found[name] = new
     return model.model_copy(update=found) if found else model
+
+
+def value_at(model: BaseModel, path: Path) -> Any:
+    """Value at a path of a model."""
+    node: Any = model
+    for part in path:
+        node = node[part] if isinstance(part, int) else getattr(node, part)
+    return node
+
+
+def stacked(models: Sequence[AnyModel], paths: Iterable[Path], places: Integers) -> AnyModel:
+    """Put models that differ in a few numbers into one, whose numbers are arrays of cases.
+
+    Parameters
+    ----------
+    models : sequence of BaseModel
+        The models.
+    paths : iterable of tuple
+        Where they may differ; a path holds a number in every model, or in none.
+    places : ndarray of int, (cases,)
+        Model of each case.
+    """
+    arrays = {path: np.array([value_at(model, path) for model in models])[places] for path in paths}
+    return with_operands(models[0], lambda path, value: arrays.get(path, value))
 
 
 def _changed(value: Any, change: Change, path: Path) -> Any:
