@@ -6,14 +6,14 @@ copy is not checked again: its numbers must have been.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Mapping
 from typing import Any, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 from pydantic import BaseModel
 
-Integers = NDArray[np.int64]
+Array = NDArray[np.float64]
 Path = tuple[str | int, ...]
 Change = Callable[[Path, Any], Any]
 AnyModel = TypeVar("AnyModel", bound=BaseModel)
@@ -48,20 +48,9 @@ def value_at(model: BaseModel, path: Path) -> Any:
     return node
 
 
-def stacked(models: Sequence[AnyModel], paths: Iterable[Path], places: Integers) -> AnyModel:
-    """Put models that differ in a few numbers into one, whose numbers are arrays of cases.
-
-    Parameters
-    ----------
-    models : sequence of BaseModel
-        The models.
-    paths : iterable of tuple
-        Where they may differ; a path holds a number in every model, or in none.
-    places : ndarray of int, (cases,)
-        Model of each case.
-    """
-    arrays = {path: np.array([value_at(model, path) for model in models])[places] for path in paths}
-    return with_operands(models[0], lambda path, value: arrays.get(path, value))
+def with_arrays(model: AnyModel, arrays: Mapping[Path, Array]) -> AnyModel:
+    """Put arrays of cases in the place of some numbers of a model, by their paths."""
+    return with_operands(model, lambda path, value: arrays.get(path, value))
 
 
 def _changed(value: Any, change: Change, path: Path) -> Any:

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from planner.money.lifecycle import Quantities, life_cycle
 from planner.money.quantities import bill_of_quantities
-from planner.scenario.operands import stacked
+from planner.scenario.operands import value_at, with_arrays
 from planner.scenario.reader import check_scenario, option_scenario
 from planner.scenario.scenario import Scenario
 from planner.study.design import Ground
@@ -105,22 +105,24 @@ class Engine:
 
     def _stacked(self, row: Row, money: Array) -> tuple[list[Scenario], dict[int, str]]:
         """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
-        sound: list[list[Scenario]] = []
-        model_of = np.full(len(money), -1, dtype=np.int64)
+        keys = [self._core.keys[place] for place in self._money]
+        paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
+        first: list[Scenario] = []
         wrong: dict[int, str] = {}
+        numbers = np.empty((len(self._options), len(paths), len(money)))
         for values, group in _groups(money):
             try:
                 owns = self._owns(self._stage.changed(self._held(self._money, values), row.raw))
             except Exception as error:
                 wrong |= dict.fromkeys(group.tolist(), said(error))
-            else:
-                model_of[group] = len(sound)
-                sound.append(owns)
-        if not sound:
-            return [], wrong
-        keys = [self._core.keys[place] for place in self._money]
-        paths = {key.path[2:] if key.path[0] == "overrides" else key.path for key in keys}
-        return [stacked(models, paths, model_of[model_of >= 0]) for models in zip(*sound, strict=True)], wrong
+                continue
+            # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
+            held = [[_number(value_at(own, path)) for path in paths] for own in owns]
+            numbers[..., group] = np.reshape(held, (len(owns), len(paths), 1))
+            first = first or owns
+        sound = [place for place in range(len(money)) if place not in wrong]
+        arrays = (dict(zip(paths, own, strict=True)) for own in numbers[..., sound])
+        return [with_arrays(own, each) for own, each in zip(first, arrays, strict=False)], wrong
 
     @staticmethod
     def _held(places: Sequence[int], values: Array) -> list[tuple[int, float]]:
@@ -149,6 +151,10 @@ class Engine:
         """Scenario of each option."""
         scenario = check_scenario(raw, "")
         return [option_scenario(scenario, name) for name in self._options]
+
+
+def _number(value: float | None) -> float:
+    return np.nan if value is None else value
 
 
 def _measured(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
