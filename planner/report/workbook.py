@@ -17,10 +17,12 @@ from planner.report.sheets.head import write_head
 from planner.report.sheets.inputs import InputCells, write_inputs
 from planner.report.sheets.method import write_method
 from planner.report.sheets.months import write_energy, write_water
-from planner.report.sheets.options import MoneyCells, OptionRows, write_options
+from planner.report.sheets.option_money import MoneyCells
+from planner.report.sheets.options import write_options
 from planner.report.sheets.page import Page, clean
 from planner.report.sheets.renewals import write_renewals
 from planner.report.sheets.returns import write_returns
+from planner.report.sheets.rows import OptionRows
 from planner.report.sheets.simulated import write_simulated
 from planner.report.sheets.tank import write_tank
 from planner.report.style import Styles

@@ -6,7 +6,7 @@ invented.
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -59,14 +59,25 @@ TARIFFS: tuple[dict[str, Any], ...] = (
 )
 
 
+@dataclass(frozen=True)
+class Case:
+    """Raw data of a scenario, and a seed for its quantities."""
+
+    raw: dict[str, Any]
+    seed: int
+
+    def __repr__(self) -> str:
+        return f"Case({self.raw['finance']}, seed={self.seed})"
+
+
 def maybe(low: float, high: float) -> st.SearchStrategy[float]:
     """Nothing, or a number between bounds."""
     return st.just(0.0) | st.floats(low, high).map(lambda value: round(value, 3))
 
 
 @st.composite
-def scenarios(draw: st.DrawFn) -> tuple[dict[str, Any], int]:
-    """Raw data of a scenario, and a seed for its quantities."""
+def scenarios(draw: st.DrawFn) -> Case:
+    """A scenario with any money."""
     years = draw(st.integers(1, 40))
     grant = draw(maybe(0, 100))
     loan = draw(maybe(0, 100).filter(lambda share: share + grant <= 100))
@@ -104,7 +115,7 @@ def scenarios(draw: st.DrawFn) -> tuple[dict[str, Any], int]:
     )
     if draw(st.booleans()):
         raw["overrides"] = {"grid": {"costs": {"installation_percent": 12.0}, "pump": {"price": 1234.5}}}
-    return raw, draw(st.integers(0, 2**32 - 1))
+    return Case(raw, draw(st.integers(0, 2**32 - 1)))
 
 
 @cache
@@ -177,9 +188,9 @@ def assert_same(found: Any, wanted: Any, where: str) -> None:
 @settings(max_examples=12, **WHOLE)
 @given(case=scenarios())
 def test_formulas_worked_out_from_their_text_are_the_values_of_numpy(
-    case: tuple[dict[str, Any], int], tmp_path_factory: pytest.TempPathFactory
+    case: Case, tmp_path_factory: pytest.TempPathFactory
 ) -> None:
-    path = written(money_study(*case), tmp_path_factory.mktemp("money") / "money.xlsx")
+    path = written(money_study(case.raw, case.seed), tmp_path_factory.mktemp("money") / "money.xlsx")
     stored = cells_with_formulas(path)
     book = openpyxl.load_workbook(path)
     cells = {
@@ -197,11 +208,11 @@ def test_formulas_worked_out_from_their_text_are_the_values_of_numpy(
 @pytest.mark.skipif(OFFICE is None, reason="LibreOffice (soffice) is not installed")
 @settings(max_examples=2, **WHOLE)
 @given(cases=st.lists(scenarios(), min_size=8, max_size=8))
-def test_libreoffice_finds_the_values_of_numpy(
-    cases: list[tuple[dict[str, Any], int]], tmp_path_factory: pytest.TempPathFactory
-) -> None:
+def test_libreoffice_finds_the_values_of_numpy(cases: list[Case], tmp_path_factory: pytest.TempPathFactory) -> None:
     folder = tmp_path_factory.mktemp("money")
-    files = [written(money_study(*case), folder / f"case-{number}.xlsx") for number, case in enumerate(cases)]
+    files = [
+        written(money_study(case.raw, case.seed), folder / f"case-{number}.xlsx") for number, case in enumerate(cases)
+    ]
     worked_out = recalculated([without_values(file, folder / "bare") for file in files], folder)
     for file in files:
         found = cells_with_formulas(worked_out[file.name])
@@ -225,7 +236,7 @@ BINARY = {
     "pay": lambda a, b: level_payment(minimum(maximum(a, 0), 9) / 100, 7, b),
 }
 TREES = st.recursive(
-    st.sampled_from(["x", "y", "z"]) | st.integers(-9, 9) | st.floats(-5, 5),
+    st.sampled_from(["x", "y", "z"]) | st.integers(-9, 9).map(float) | st.floats(-5, 5),
     lambda inner: st.tuples(st.sampled_from([*BINARY, "neg"]), inner, inner),
     max_leaves=12,
 )

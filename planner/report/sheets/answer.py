@@ -8,8 +8,9 @@ from typing import Any
 from planner.report.sheets.cash import COLUMN_OF, YEAR, CashCells
 from planner.report.sheets.inputs import InputCells, entries, plain_kind
 from planner.report.sheets.labels import COMPONENT_LABELS, COST_LABELS, SUPPORT
-from planner.report.sheets.options import OptionRows, verdict
+from planner.report.sheets.options import verdict
 from planner.report.sheets.page import Page
+from planner.report.sheets.rows import OptionRows
 from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
 from planner.study.compare import OptionResult, Study
 

@@ -3,73 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from functools import partial
-from types import SimpleNamespace
-from typing import Any
 
 import numpy as np
 
-from planner.money.figures import FIGURES
-from planner.money.formula import Formula, Operand, cell_text
-from planner.money.returns import NEVER, NO_REMARK, NONE
-from planner.report.sheets.cash import Cash
-from planner.report.sheets.labels import COMPONENT_LABELS, COST_LABELS, COST_OF_CAPITAL, OWN_FUNDS, SUPPORT
+from planner.money.formula import cell_text
+from planner.report.sheets.option_money import (
+    Figures,
+    MoneyCells,
+    comparison_rows,
+    component_rows,
+    money_rows,
+    rank_row,
+)
 from planner.report.sheets.page import Page
-from planner.report.sheets.returns import ReturnCells
-from planner.report.sheets.simulated import Simulated
+from planner.report.sheets.rows import FIRST_OPTION, OptionRows, Row, Value
 from planner.report.style import Kind, Look
 from planner.study.compare import OptionResult, Study
-from planner.study.ranking import Standing, rank_of
-
-FIRST_OPTION = 2
-REFERENCE = "reference"
-Value = float | str | None
-
-
-@dataclass(frozen=True)
-class Row:
-    """One figure: key, label, unit, format, its value for an option, the word for no value, and its formula."""
-
-    key: str
-    label: str
-    unit: str
-    kind: Kind
-    of: Callable[[OptionResult], Value]
-    word: str | None = None
-    formula: Callable[[OptionResult], Operand] | None = None
-
-
-@dataclass(frozen=True)
-class OptionRows:
-    """Where the figures stand: row of each key, 'option' being the header, and the columns in the order of the run."""
-
-    page: Page
-    rows: dict[str, int]
-    columns: dict[str, int]
-
-    def range(self, key: str) -> str:
-        """Range of a figure of all options."""
-        row = self.rows[key]
-        return self.page.at(row, FIRST_OPTION, row, FIRST_OPTION + len(self.columns) - 1)
-
-    def values(self, key: str) -> list[Any]:
-        """The same as a chart wants it."""
-        row = self.rows[key]
-        return self.page.range_of(row, FIRST_OPTION, row, FIRST_OPTION + len(self.columns) - 1)
-
-    def cell(self, key: str, option: str) -> Formula:
-        """Cell of a figure of an option."""
-        return Formula.leaf(self.page.at(self.rows[key], self.columns[option]))
-
-
-@dataclass(frozen=True)
-class MoneyCells:
-    """Where the sums of money come from: flows and quantities by option, and the steps of the returns."""
-
-    simulated: Simulated
-    cash: Cash
-    returns: ReturnCells
 
 
 def verdict(option: OptionResult) -> str:
@@ -141,15 +90,15 @@ def _write(page: Page, row: Row, options: Sequence[OptionResult], best: str | No
 
 def _sections(study: Study, money: MoneyCells, cells: OptionRows) -> list[tuple[str, list[Row]]]:
     currency, years = study.scenario.currency, study.scenario.finance.life_years
-    figures = _Figures(money, cells)
+    figures = Figures(money, cells)
     return [
         ("Design", _design()),
         ("Service", _service(study)),
         ("Energy, mean of the life years", _energy(years)),
-        ("Money", [_rank(study, cells), *_money(currency, figures)]),
-        ("Life-cycle cost components, present value", _components(currency, figures)),
+        ("Money", [rank_row(study, cells), *money_rows(currency, figures)]),
+        ("Life-cycle cost components, present value", component_rows(currency, figures)),
         ("Carbon dioxide of fuel and grid (what was built is not counted)", _carbon(years)),
-        (f"Compared with {study.reference}, before grant and loan", _comparison(currency, money, cells)),
+        (f"Compared with {study.reference}, before grant and loan", comparison_rows(currency, money, cells)),
         ("Delivered share by life year", [_share_of_year(year) for year in range(years)]),
     ]
 
@@ -294,78 +243,6 @@ def _energy(years: int) -> list[Row]:
     ]
 
 
-def _rank(study: Study, cells: OptionRows) -> Row:
-    names = [option.name for option in study.ranked]
-
-    def standing(cell: Callable[[str], Formula]) -> Standing:
-        place = Formula("COLUMN", cell("meets"))
-        return Standing(cell("meets"), cell("delivered_share"), cell("present_cost"), place)
-
-    def formula(option: OptionResult) -> Operand:
-        every = standing(lambda key: Formula.leaf(cells.range(key)))
-        return rank_of(standing(lambda key: cells.cell(key, option.name)), every)
-
-    return Row("rank", "Rank", "", "whole", lambda option: float(names.index(option.name) + 1), formula=formula)
-
-
-@dataclass(frozen=True)
-class _Figures:
-    """Rows of figures of `money.figures.FIGURES`."""
-
-    money: MoneyCells
-    cells: OptionRows
-
-    def row(self, key: str, label: str, unit: str, kind: Kind = "money", word: str | None = None) -> Row:
-        """Row of a figure."""
-        return Row(key, label, unit, kind, lambda option: float(option.life.figures[key]), word, partial(self.of, key))
-
-    def of(self, key: str, option: OptionResult) -> Operand:
-        """Formula of a figure; figures that it needs are cells of the sheet 'Options'."""
-        cash, simulated = self.money.cash, self.money.simulated
-        flows = cash.options[option.name]
-        figures = {name: self.cells.cell(name, option.name) for name in FIGURES if name in self.cells.rows}
-        o = SimpleNamespace(
-            **flows.ranges() | figures,
-            start=flows.start(),
-            real_discount_rate=cash.real_discount_rate,
-            life_years=Formula.leaf(simulated.years),
-            people=Formula.leaf(simulated.people),
-        )
-        return FIGURES[key](o)
-
-
-def _money(currency: str, figures: _Figures) -> list[Row]:
-    row, yearly = figures.row, f"{currency}/year"
-    return [
-        row("capital_cost", "Build cost", currency),
-        row("present_cost", "Present cost", currency),
-        *(row(f"{key}_present", f"  {label}", currency) for key, label in COST_LABELS.items()),
-        row("equivalent_yearly_cost", "Equivalent yearly cost", yearly),
-        row("levelised_cost_per_m3", "Levelised cost of water", f"{currency}/m3", "price", "nothing delivered"),
-        row(
-            "cost_per_person_year",
-            "Yearly cost per person of the first year",
-            f"{currency}/person/year",
-            "price",
-            "no people",
-        ),
-        row("revenue_present", "Present value of what users pay", currency),
-        row("npv", "Net present value", currency),
-        row("grant", "Grant", currency),
-        row("loan", "Loan", currency),
-        row("own_funds", OWN_FUNDS, currency),
-        row("owner_present_cost", "Present cost to the owner", currency),
-    ]
-
-
-def _components(currency: str, figures: _Figures) -> list[Row]:
-    return [
-        *(figures.row(key, label, currency) for key, label in COMPONENT_LABELS.items()),
-        figures.row("cost_of_capital", COST_OF_CAPITAL, currency),
-        Row("support", SUPPORT, "", "word", lambda option: "not entered"),
-    ]
-
-
 def _carbon(years: int) -> list[Row]:
     def total(option: OptionResult) -> Value:
         return "not counted" if _covers(option) == "grid not counted" else float(option.life.co2_kg.sum())
@@ -394,37 +271,6 @@ def _covers(option: OptionResult) -> str:
     if "grid" in option.sources:
         parts.append("grid" if grid is not None and grid.co2_kg_per_kwh is not None else "grid not counted")
     return "; ".join(parts) or "none burnt or bought"
-
-
-def _comparison(currency: str, money: MoneyCells, cells: OptionRows) -> list[Row]:
-    def formula(key: str, nothing: str, option: OptionResult) -> Operand:
-        if option.comparison is None:
-            return Formula.leaf(f'"{nothing}"')
-        return money.returns.of(option.name, key, lambda name: cells.cell("present_cost", name))
-
-    def row(key: str, label: str, unit: str, kind: Kind, word: str | None = None) -> Row:
-        def of(option: OptionResult) -> Value:
-            return REFERENCE if option.comparison is None else float(getattr(option.comparison, key))
-
-        # The savings by year have that name, too.
-        own = "saving_present_cost" if key == "saving_present" else key
-        return Row(own, label, unit, kind, of, word, partial(formula, key, REFERENCE))
-
-    def remark(key: str, label: str) -> Row:
-        def of(option: OptionResult) -> Value:
-            return NO_REMARK if option.comparison is None else str(getattr(option.comparison, key)) or NO_REMARK
-
-        return Row(key, label, "", "wrap", of, formula=partial(formula, key, NO_REMARK))
-
-    return [
-        row("saving_present", "Saving in present cost (negative: costs more)", currency, "money"),
-        row("internal_rate_of_return_percent", "Internal rate of return", "%/year", "one", NONE),
-        remark("irr_reason", "  why there is none"),
-        row("simple_payback_years", "Payback, simple", "years", "one", NEVER),
-        remark("payback_reason", "  remark"),
-        row("discounted_payback_years", "Payback, discounted", "years", "one", NEVER),
-        remark("discounted_payback_reason", "  remark"),
-    ]
 
 
 def _share_of_year(year: int) -> Row:
