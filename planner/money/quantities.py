@@ -10,6 +10,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from pydantic import BaseModel
 
+from planner.money.formula import Operand, is_formula
+from planner.money.functions import may_be, weighted_total
 from planner.scenario.equipment import Equipment
 from planner.scenario.finance import CostItem
 from planner.scenario.scenario import Scenario
@@ -50,7 +52,7 @@ class Line:
     source : str
         The source it serves, 'all' where it serves the works whatever the source.
     quantity, unit_price : float or ndarray, (...)
-        How much, and the price of one [money]; arrays are cases.
+        How much, and the price of one [money]; arrays are cases, and each number may also be a formula.
     unit : str
         Unit of the quantity.
     life_years : float
@@ -64,20 +66,20 @@ class Line:
     name: str
     group: Group
     source: Owner
-    quantity: float | Array
+    quantity: Operand
     unit: str
-    unit_price: float | Array
-    life_years: float
-    upkeep_percent_per_year: float
+    unit_price: Operand
+    life_years: Operand
+    upkeep_percent_per_year: Operand
     by_hours: bool = False
 
     @property
-    def cost(self) -> float | Array:
+    def cost(self) -> Operand:
         """Cost of the line [money]."""
         return self.quantity * self.unit_price
 
 
-def tank_price(tank: Tank, volume_m3: ArrayLike) -> Array:
+def tank_price(tank: Tank, volume_m3: ArrayLike) -> Operand:
     """Price of a tank of some volume.
 
     Parameters
@@ -90,7 +92,7 @@ def tank_price(tank: Tank, volume_m3: ArrayLike) -> Array:
     Returns
     -------
     ndarray, (...)
-        Price [money].
+        Price [money]; a formula where the tank's prices are cells.
 
     Notes
     -----
@@ -100,15 +102,16 @@ def tank_price(tank: Tank, volume_m3: ArrayLike) -> Array:
     """
     volume = np.asarray(volume_m3, dtype=float)
     points = [(size.volume_m3, size.price) for size in tank.sizes]
-    if tank.price is not None and tank.volume_m3 != "auto" and not points:
-        points = [(tank.volume_m3, tank.price)]
-    volumes, prices = np.array(points).T
-    price = np.interp(volume, volumes, prices)
-    price = np.where(volume < volumes[0], volume * prices[0] / volumes[0], price)
-    price = np.where(volume > volumes[-1], volume * prices[-1] / volumes[-1], price)
+    given = np.zeros(volume.shape)[()]
     if tank.price is not None and tank.volume_m3 != "auto":
-        price = np.where(np.isclose(volume, tank.volume_m3, rtol=1e-9, atol=0.0), tank.price, price)
-    return np.asarray(price)
+        points = points or [(tank.volume_m3, tank.price)]
+        given = np.isclose(volume, tank.volume_m3, rtol=1e-9, atol=0.0).astype(float)
+    volumes = np.array([volume_m3 for volume_m3, _ in points])
+    beyond = np.where(volume < volumes[0], volume / volumes[0], np.maximum(volume / volumes[-1], 1.0)) * (1 - given)
+    shares = [np.interp(volume, volumes, own) * beyond for own in np.eye(len(points))]
+    price = weighted_total([price for _, price in points], shares)
+    price = price if tank.price is None else price + tank.price * given
+    return price if is_formula(price) else np.asarray(price)
 
 
 def bill_of_quantities(
@@ -196,7 +199,7 @@ def belongs(item_sources: Iterable[str], option_sources: Iterable[str]) -> bool:
 
 
 def with_percentages(
-    lines: Iterable[Line], installation_percent: float, contingency_percent: float, life_years: float
+    lines: Iterable[Line], installation_percent: Operand, contingency_percent: Operand, life_years: float
 ) -> tuple[Line, ...]:
     """Put installation and contingency at the end of some lines, in place of any that they hold.
 
@@ -217,21 +220,19 @@ def with_percentages(
         A line of 0 % is left out.
     """
     kept = [line for line in lines if line.group not in ("Installation", "Contingency")]
-    if installation_percent > 0:
+    if may_be(installation_percent > 0):
         bought = [line for line in kept if line.group in EQUIPMENT_GROUPS]
         kept.append(_percentage("Installation", installation_percent, "% of equipment", bought, life_years))
-    if contingency_percent > 0:
+    if may_be(contingency_percent > 0):
         kept.append(_percentage("Contingency", contingency_percent, "% of construction", kept, life_years))
     return tuple(kept)
 
 
 def _percentage(
-    group: Literal["Installation", "Contingency"], percent: float, unit: str, base: list[Line], life_years: float
+    group: Literal["Installation", "Contingency"], percent: Operand, unit: str, base: list[Line], life_years: float
 ) -> Line:
-    total: float | Array = 0.0
-    for line in base:
-        total = total + line.cost
-    return Line(group, group, "all", percent, unit, total / 100, life_years, 0.0)
+    price = sum((line.cost for line in base), 0.0) / 100
+    return Line(group, group, "all", percent, unit, price, life_years, 0.0)
 
 
 def _bought(
@@ -240,9 +241,9 @@ def _bought(
     source: Owner,
     thing: Equipment | Tank,
     *,
-    quantity: float | Array = 1.0,
+    quantity: Operand = 1.0,
     unit: str = "item",
-    unit_price: float | Array | None = None,
+    unit_price: Operand = None,
     by_hours: bool = False,
 ) -> Line:
     """Line of a thing with life and upkeep of its own; its price too, unless another is given."""
@@ -296,6 +297,6 @@ def _item(item: CostItem, sources: Sequence[str], whole_life: float) -> Line:
     return Line(item.name, "Other", owner, item.quantity, item.unit, item.unit_price, life, upkeep)
 
 
-def _one_or_many(values: Array) -> float | Array:
-    """Unpack a single case; leave an array of cases as it is."""
-    return float(values) if values.ndim == 0 else values
+def _one_or_many(values: Operand) -> Operand:
+    """Unpack a single case; leave an array of cases, or a formula, as it is."""
+    return float(values) if isinstance(values, np.ndarray) and values.ndim == 0 else values

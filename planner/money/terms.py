@@ -11,15 +11,16 @@ from typing import Literal
 
 import numpy as np
 
+from planner.money.formula import Operand
 from planner.money.quantities import belongs
-from planner.money.rates import Array, Number, discount_factor, growth_factor, real_rate
+from planner.money.rates import Array, by_case, discount_factor, growth_factor, real_rate
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator, Tariff
 
 
 @dataclass(frozen=True)
 class Terms:
-    """Prices in money of year 0 and rules, each number also as an array (...) of cases; rates as fractions per year.
+    """Prices in money of year 0 and rules; rates as fractions per year. A number may be an array of cases or a formula.
 
     Attributes
     ----------
@@ -57,29 +58,34 @@ class Terms:
 
     life_years: int
     prices: Literal["constant", "nominal"]
-    discount_rate: Number
-    inflation: Number = 0.0
-    grant_share: Number = 0.0
-    loan_share: Number = 0.0
-    loan_rate: Number = 0.0
+    discount_rate: Operand
+    inflation: Operand = 0.0
+    grant_share: Operand = 0.0
+    loan_share: Operand = 0.0
+    loan_rate: Operand = 0.0
     loan_years: int = 1
-    water_price_per_m3: Number = 0.0
-    yearly_costs: Number = 0.0
+    water_price_per_m3: Operand = 0.0
+    yearly_costs: Operand = 0.0
     people: float | None = None
     tariff: Tariff | None = None
-    grid_price_factor: Number = 1.0
-    grid_price_growth: Number = 0.0
+    grid_price_factor: Operand = 1.0
+    grid_price_growth: Operand = 0.0
     grid_co2_kg_per_kwh: float | None = None
     generator: Generator | None = None
-    fuel_price_per_l: Number = 0.0
-    fuel_price_growth: Number = 0.0
-    service_price: Number = 0.0
-    overhaul_price: Number = 0.0
+    fuel_price_per_l: Operand = 0.0
+    fuel_price_growth: Operand = 0.0
+    service_price: Operand = 0.0
+    overhaul_price: Operand = 0.0
 
     @property
-    def real_discount_rate(self) -> Number:
+    def real_discount_rate(self) -> Operand:
         """Discount rate without inflation (Fisher)."""
-        return self.discount_rate if self.prices == "constant" else real_rate(self.discount_rate, self.inflation)
+        return real_rate(self.discount_rate, self.inflation) if self.nominal else self.discount_rate
+
+    @property
+    def nominal(self) -> bool:
+        """Whether prices rise with inflation."""
+        return self.prices == "nominal"
 
     @property
     def discount_factor(self) -> Array:
@@ -89,7 +95,7 @@ class Terms:
     @property
     def price_level(self) -> Array:
         """Nominal money of each year that buys what one unit did in year 0, (..., n + 1)."""
-        return growth_factor(self.inflation, np.arange(self.life_years + 1))
+        return np.asarray(growth_factor(by_case(self.inflation), np.arange(self.life_years + 1.0)))
 
 
 def terms_of(scenario: Scenario, sources: Sequence[str]) -> Terms:

@@ -11,17 +11,18 @@ from planner.checks.verdict import Verdict
 from planner.report.files import write_stream
 from planner.report.sheets.answer import write_answer
 from planner.report.sheets.bill import write_bill
-from planner.report.sheets.cash import Sources, write_cash
+from planner.report.sheets.cash import Cash, Sources, write_cash
 from planner.report.sheets.checks import write_checks
 from planner.report.sheets.head import write_head
-from planner.report.sheets.inputs import write_inputs
+from planner.report.sheets.inputs import InputCells, write_inputs
 from planner.report.sheets.method import write_method
-from planner.report.sheets.money_formulas import MoneyFormulas
 from planner.report.sheets.months import write_energy, write_water
+from planner.report.sheets.option_money import MoneyCells
 from planner.report.sheets.options import write_options
 from planner.report.sheets.page import Page, clean
 from planner.report.sheets.renewals import write_renewals
 from planner.report.sheets.returns import write_returns
+from planner.report.sheets.rows import OptionRows
 from planner.report.sheets.simulated import write_simulated
 from planner.report.sheets.tank import write_tank
 from planner.report.style import Styles
@@ -87,14 +88,8 @@ def _fill(
     styles = Styles(book)
     pages = {name: Page(book.add_worksheet(name, PlainWorksheet), styles, name) for name in SHEETS[:-1]}
     form = add_form_sheets(book, _plain(study.scenario.model_dump(mode="json", exclude_unset=True)), sheet=SHEETS[-1])
-    inputs = write_inputs(pages["Inputs"], study, form)
-    simulated = write_simulated(pages["Simulated"], study, inputs)
-    bill = write_bill(pages["Bill of quantities"], study, inputs)
-    renewals = write_renewals(pages["Renewals"], study, bill, simulated)
-    cash = write_cash(pages["Cash flow"], study, Sources(inputs, simulated, bill, renewals))
-    returns = write_returns(pages["Returns"], study, cash)
-    rows = write_options(pages["Options"], study, MoneyFormulas(study, simulated, cash, returns))
-    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash, verdicts)
+    rows, inputs, cash = write_money(pages, study, form)
+    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash.options, verdicts)
     write_water(pages["Water"], book, study)
     write_energy(pages["Energy"], book, study)
     write_head(pages["Head"], book, study)
@@ -106,6 +101,33 @@ def _fill(
         page.finish(footer, one_page=name == "Answer")
     pages["Answer"].sheet.activate()
     book.close()
+
+
+def write_money(pages: dict[str, Page], study: Study, form: dict[str, str]) -> tuple[OptionRows, InputCells, Cash]:
+    """Fill the sheets that the sums of money run through, from the inputs to the options.
+
+    Parameters
+    ----------
+    pages : dict of str to Page
+        The sheets by name.
+    study : Study
+        The finished comparison.
+    form : dict of str to str
+        Address on the sheet 'Form' of each key.
+
+    Returns
+    -------
+    rows, inputs, cash
+        Where figures, inputs and flows stand.
+    """
+    inputs = write_inputs(pages["Inputs"], study, form)
+    simulated = write_simulated(pages["Simulated"], study, inputs)
+    bill = write_bill(pages["Bill of quantities"], study, inputs)
+    renewals = write_renewals(pages["Renewals"], study, bill, simulated)
+    cash = write_cash(pages["Cash flow"], study, Sources(inputs, simulated, bill, renewals))
+    returns = write_returns(pages["Returns"], study, cash.options, simulated.years)
+    rows = write_options(pages["Options"], study, MoneyCells(simulated, cash, returns))
+    return rows, inputs, cash
 
 
 def _plain(value: Any) -> Any:

@@ -14,6 +14,7 @@ from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.study.design import Ground, designs_of, ground_of
+from planner.study.ranking import ranked
 from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all, meets, quantities_of
 from planner.supply.array import ArrayPower
 from planner.supply.run import Outcome
@@ -178,12 +179,12 @@ def reference_option(scenario: Scenario) -> str:
 
 def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
     """Order options: those that meet the service target by present cost, then the others by how much they deliver."""
-
-    def key(option: OptionResult) -> tuple[bool, float, float]:
-        cost = float(option.life.present_cost)
-        return (False, cost, 0.0) if option.meets_service else (True, -option.delivered_share, cost)
-
-    return tuple(option.name for option in sorted(options, key=key))
+    order = ranked(
+        [option.meets_service for option in options],
+        [option.delivered_share for option in options],
+        [float(option.life.present_cost) for option in options],
+    )
+    return tuple(options[place].name for place in order)
 
 
 def _price(choice: Choice) -> tuple[tuple[Line, ...], Quantities, LifeCycle]:

@@ -9,6 +9,7 @@ from planner.scenario.scenario import Scenario
 from planner.study.design import Ground
 from planner.study.inputs import VariedInput
 from planner.study.pinned import Operated, Pinned, price_pinned, run_pinned
+from planner.study.ranking import ranked
 
 _VALUES_AT_ONCE = 3
 """Values whose hours run in one pass: bounds the memory."""
@@ -34,11 +35,10 @@ class Standing:
         return self.pinned.name
 
 
-def rank_key(option: Standing) -> tuple[bool, float, float]:
+def best_first(standings: Sequence[Standing]) -> list[Standing]:
     """Order options as the comparison does: those that meet the target by cost, the others by what they deliver."""
-    if option.meets_service:
-        return (False, option.present_cost, 0.0)
-    return (True, -option.delivered_share, option.present_cost)
+    columns = zip(*((each.meets_service, each.delivered_share, each.present_cost) for each in standings), strict=True)
+    return [standings[place] for place in ranked(*map(list, columns))]
 
 
 def standing_of(scenario: Scenario, operated: Operated) -> Standing:
@@ -103,4 +103,4 @@ class Reruns:
 
     def ranked(self, scenario: Scenario, operated: Sequence[Operated]) -> list[Standing]:
         """Rank options in a scenario."""
-        return sorted((standing_of(scenario, each) for each in operated), key=rank_key)
+        return best_first([standing_of(scenario, each) for each in operated])

@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 
 from planner.money.lifecycle import LifeCycle, Quantities, life_cycle
 from planner.money.quantities import bill_of_quantities
+from planner.scenario.finance import Service
 from planner.scenario.scenario import Scenario
 from planner.study.design import Design, Ground, option_of
 from planner.supply.run import Outcome, run_options
@@ -86,12 +87,18 @@ def quantities_of(outcome: Outcome) -> Quantities:
 
 def meets(outcome: Outcome, scenario: Scenario) -> NDArray[np.bool_]:
     """Tell which cases meet the service target."""
-    service = scenario.service
-    enough = outcome.delivered_share >= service.delivered_share_percent / 100 - _ROUNDING
+    return serves(
+        scenario.service, outcome.delivered_share, outcome.worst_year_share, outcome.longest_short_days.max(axis=-1)
+    )
+
+
+def serves(service: Service, share: Array, worst_year_share: Array, longest_short_days: Array) -> NDArray[np.bool_]:
+    """Tell in which cases (...) shares and short days meet a service target, whose numbers may be arrays of cases."""
+    enough = share >= service.delivered_share_percent / 100 - _ROUNDING
     if service.worst_year_share_percent is not None:
-        enough &= outcome.worst_year_share >= service.worst_year_share_percent / 100 - _ROUNDING
+        enough &= worst_year_share >= service.worst_year_share_percent / 100 - _ROUNDING
     if service.longest_short_days is not None:
-        enough &= outcome.longest_short_days.max(axis=-1) <= service.longest_short_days
+        enough &= longest_short_days <= service.longest_short_days
     return np.asarray(enough)
 
 

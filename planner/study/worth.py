@@ -18,7 +18,7 @@ from planner.scenario.scenario import SOURCE_ORDER, Scenario, option_name
 from planner.study.design import designs_of, ground_of
 from planner.study.inputs import VariedInput, inputs_of
 from planner.study.pinned import operated_of, pinned_of, run_pinned
-from planner.study.reruns import Reruns, Standing, rank_key, standing_of
+from planner.study.reruns import Reruns, Standing, best_first, standing_of
 from planner.study.search import choose_all
 from planner.study.switching import Crossing, crossing, limit_between, linear_crossing
 
@@ -169,7 +169,7 @@ def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[
     ground = ground_of(scenario, folder)
     choices = choose_all(designs_of(ground), ground)
     base = [operated_of(pinned_of(choice), choice.outcome, choice.design.scenario) for choice in choices]
-    standings = sorted((standing_of(scenario, operated) for operated in base), key=rank_key)
+    standings = best_first([standing_of(scenario, operated) for operated in base])
     with_best = next(option for option in standings if source in option.pinned.sources)
     without_best = next(option for option in standings if source not in option.pinned.sources)
     runs = Reruns(scenario, ground, base)

@@ -64,7 +64,7 @@ def without_values(path: Path, folder: Path, changes: dict[str, float] | None = 
     copy = folder / path.name
     typed = {_form_cell(path, key): value for key, value in (changes or {}).items()} if changes else {}
     with zipfile.ZipFile(path) as book, zipfile.ZipFile(copy, "w", zipfile.ZIP_DEFLATED) as bare:
-        form = _sheets(book)["Form"]
+        form = _sheets(book).get("Form")
         for part in book.namelist():
             data = book.read(part)
             if part.startswith("xl/worksheets/sheet"):

@@ -11,9 +11,7 @@ import openpyxl
 import pytest
 
 from planner.checks.of_study import failed_of_first, study_verdicts
-from planner.money.lifecycle import Comparison
 from planner.report.sheets.inputs import entries
-from planner.report.sheets.options import SEVERAL
 from planner.scenario.starter import STILL_STARTER
 from planner.study.compare import Study
 from planner.water.duty import duty_point
@@ -109,17 +107,19 @@ def test_options_say_why_a_rate_is_missing(written: Written) -> None:
             assert rate == "reference"
         elif np.isnan(option.comparison.internal_rate_of_return):
             assert rate == "none"
-            wanted = option.comparison.irr_reason
-            assert reason == (SEVERAL if wanted.startswith("several") else wanted) != ""
+            assert reason == option.comparison.irr_reason != ""
         else:
             assert rate == pytest.approx(100 * float(option.comparison.internal_rate_of_return))
             assert reason == "–"
 
 
 def test_each_missing_figure_has_its_own_reason(plain: Written, tmp_path: Path) -> None:
-    nothing = np.array(np.nan)
-    comparison = Comparison(np.array(-5.0), nothing, "no rate", nothing, "no payback", nothing, "no discounted payback")
-    study, name = plain.study, next(option.name for option in plain.study.options if option.comparison)
+    study = plain.study
+    name, known = next((option.name, option.comparison) for option in study.options if option.comparison)
+    figures = ("internal_rate_of_return", "simple_payback_years", "discounted_payback_years")
+    remarks = ("irr_reason", "payback_reason", "discounted_payback_reason")
+    words = dict(zip(remarks, ("no rate", "no payback", "no discounted payback"), strict=True))
+    comparison = replace(known, **dict.fromkeys(figures, np.array(np.nan)), **words)
     options = tuple(replace(o, comparison=comparison) if o.name == name else o for o in study.options)
     write(replace(study, options=options), tmp_path / "reasons.xlsx")
     rows = rows_of(openpyxl.load_workbook(tmp_path / "reasons.xlsx", data_only=True)["Options"])

@@ -89,7 +89,7 @@ def test_a_number_without_value_leaves_the_earlier_workbook_alone(plain: Written
     path = tmp_path / "study.xlsx"
     write(plain.study, path)
     before = path.read_bytes()
-    with pytest.raises(NotFinite, match=r"'Options' [A-Z]+\d+: nan"):
+    with pytest.raises(NotFinite, match=r"'Answer' [A-Z]+\d+: nan"):
         write_workbook(with_present_cost(plain.study, float("nan")), [], [], path, [])
     assert path.read_bytes() == before
     assert [file.name for file in tmp_path.iterdir()] == ["study.xlsx"]

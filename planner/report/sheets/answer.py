@@ -7,20 +7,12 @@ from typing import Any
 
 from planner.checks.of_study import headline, holds
 from planner.checks.verdict import Verdict
-from planner.money.rates import present_value
-from planner.report.sheets.cash import CUMULATED, YEAR, CashCells
+from planner.report.sheets.cash import COLUMN_OF, YEAR, CashCells
 from planner.report.sheets.inputs import InputCells, entries, plain_kind
-from planner.report.sheets.options import (
-    COMPONENTS,
-    COST_LABELS,
-    COST_OF_CAPITAL,
-    OWN_FUNDS,
-    RANK,
-    SUPPORT,
-    OptionRows,
-    verdict,
-)
+from planner.report.sheets.labels import COMPONENT_LABELS, COST_LABELS, SUPPORT
+from planner.report.sheets.options import verdict
 from planner.report.sheets.page import Page
+from planner.report.sheets.rows import OptionRows
 from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
 from planner.study.compare import OptionResult, Study
 
@@ -95,13 +87,13 @@ def write_answer(
         f"{people}Money in {currency}, {prices}. Every option was simulated hour by hour through "
         f"{scenario.finance.life_years} years."
     )
-    best = f"INDEX({rows.range('Figure')},MATCH(1,{rows.range(RANK)},0))"
+    best = f"INDEX({rows.range('option')},MATCH(1,{rows.range('rank')},0))"
     said = f"{'✓' if holds(study, verdicts) else '✗'} {headline(study, verdicts)}"
     page.paragraph(said, "verdict", formula=f'=IF({best}="{study.ranked[0].name}","{said}","{OTHER_FIRST}"&{best})')
     for sentence in sentences:
         page.paragraph(sentence.removeprefix(f"{headline(study, verdicts)}. "))
     total = sum(float(option.life.present_cost) for option in study.ranked)
-    differ = f"ABS(SUM({rows.range('Present cost')})-({total!r}))"
+    differ = f"ABS(SUM({rows.range('present_cost')})-({total!r}))"
     shares = "+".join(inputs.of_key[f"finance.{name}_percent"] for name in ("grant", "loan"))
     agree = f'IF({differ}<={1e-9 * abs(total)!r},"{UNCHANGED}","{CHANGED}")'
     page.paragraph(UNCHANGED, formula=f'=IF({shares}>100,"{OVERPAID}",{agree})')
@@ -148,9 +140,9 @@ def _table(page: Page, study: Study, rows: OptionRows) -> None:
     page.fix_width(1, 17)
     for place, option in enumerate(study.ranked, start=1):
         look: Look = "best" if option.name == study.best else "plain"
-        match = f"MATCH({place},{rows.range(RANK)},0)"
-        for column, (value, kind, word, label) in enumerate(_figures(option, years, rows)):
-            found = f"INDEX({rows.range(label)},{match})"
+        match = f"MATCH({place},{rows.range('rank')},0)"
+        for column, (value, kind, word, key) in enumerate(_figures(option, years)):
+            found = f"INDEX({rows.range(key)},{match})"
             formula = f"={found}"
             if column in DASHED:
                 formula = f'=IF(N({found})=0,"–",{found})'
@@ -158,27 +150,27 @@ def _table(page: Page, study: Study, rows: OptionRows) -> None:
         page.row += 1
 
 
-def _figures(option: OptionResult, years: int, rows: OptionRows) -> Iterator[tuple[float | str, Kind, str | None, str]]:
-    """Value, format, word for no value and label on the sheet 'Options' of each column."""
+def _figures(option: OptionResult, years: int) -> Iterator[tuple[float | str, Kind, str | None, str]]:
+    """Value, format, word for no value and key on the sheet 'Options' of each column."""
     life, quantities = option.life, option.quantities
 
     def dashed(value: float) -> float | str:
         return value or "–"
 
-    yield option.name, "text", None, "Figure"
-    yield verdict(option), "text", None, rows.verdict
-    yield 100 * option.delivered_share, "one", None, "Delivered over the life"
-    yield 100 * option.worst_year_share, "one", None, "Delivered in the worst year"
-    yield option.tank_m3, "one", None, "Tank"
-    yield dashed(option.modules), "whole", None, "PV modules"
-    yield dashed(option.array_kw if option.modules else 0.0), "two", None, "PV array, rated"
-    yield dashed(float(quantities.grid_kwh.sum()) / years), "whole", None, "Grid"
-    yield dashed(float(quantities.fuel_l.sum()) / years), "whole", None, "Fuel"
-    yield float(life.capital_cost), "money", None, "Build cost"
-    yield float(life.present_cost), "money", None, "Present cost"
-    yield float(life.equivalent_yearly_cost), "money", None, "Equivalent yearly cost"
-    yield float(life.levelised_cost_per_m3), "price", "nothing delivered", "Levelised cost of water"
-    yield float(life.cost_per_person_year), "price", "no people", "Yearly cost per person of the first year"
+    yield option.name, "text", None, "option"
+    yield verdict(option), "text", None, "verdict"
+    yield 100 * option.delivered_share, "one", None, "delivered_share"
+    yield 100 * option.worst_year_share, "one", None, "worst_year_share"
+    yield option.tank_m3, "one", None, "tank_m3"
+    yield dashed(option.modules), "whole", None, "modules"
+    yield dashed(option.array_kw if option.modules else 0.0), "two", None, "array_kw"
+    yield dashed(float(quantities.grid_kwh.sum()) / years), "whole", None, "grid_kwh"
+    yield dashed(float(quantities.fuel_l.sum()) / years), "whole", None, "fuel_l"
+    yield float(life.capital_cost), "money", None, "capital_cost"
+    yield float(life.present_cost), "money", None, "present_cost"
+    yield float(life.equivalent_yearly_cost), "money", None, "equivalent_yearly_cost"
+    yield float(life.levelised_cost_per_m3), "price", "nothing delivered", "levelised_cost_per_m3"
+    yield float(life.cost_per_person_year), "price", "no people", "cost_per_person_year"
 
 
 def _assumptions(page: Page, study: Study, inputs: InputCells) -> None:
@@ -208,54 +200,48 @@ def _assumption(page: Page, label: str, value: float, kind: Kind, basis: str, fo
     page.row += 1
 
 
-def _first(rows: OptionRows, label: str) -> str:
+def _first(rows: OptionRows, key: str) -> str:
     """A figure of the option ranked first."""
-    return f"INDEX({rows.range(label)},MATCH(1,{rows.range(RANK)},0))"
+    return f"INDEX({rows.range(key)},MATCH(1,{rows.range('rank')},0))"
 
 
 def _who_pays(page: Page, study: Study, rows: OptionRows) -> None:
     """Write who pays for building the option ranked first."""
-    life = study.ranked[0].life
-    build, grant, loan = float(life.capital_cost), float(life.grant), float(life.loan)
+    figures = study.ranked[0].life.figures
     page.row += 1
     page.header(["Who pays for building the first", f"Year 0 ({study.scenario.currency})", "Share (%)"])
-    total = _first(rows, "Build cost")
-    for label, value, source in (
-        ("Grant", grant, "Grant"),
-        ("Loan", loan, "Loan"),
-        ("Own funds (community or owner)", build - grant - loan, OWN_FUNDS),
-        ("Build cost", build, "Build cost"),
-    ):
-        found = _first(rows, source)
-        look: Look = "total" if source == "Build cost" else "plain"
+    labels = {
+        "grant": "Grant",
+        "loan": "Loan",
+        "own_funds": "Own funds (community or owner)",
+        "capital_cost": "Build cost",
+    }
+    _shares(page, rows, labels, figures)
+
+
+def _shares(page: Page, rows: OptionRows, labels: dict[str, str], figures: dict[str, Any]) -> None:
+    """Write figures of the option ranked first, each with its share of the last one, their sum."""
+    *_, whole = labels
+    total, all_of_it = float(figures[whole]), _first(rows, whole)
+    for key, label in labels.items():
+        found, value = _first(rows, key), float(figures[key])
+        look: Look = "total" if key == whole else "plain"
         page.put(page.row, 0, label, "text", look)
         page.put(page.row, 1, value, "money", look, formula=f"={found}")
-        share = 100 * value / build if build > 0 else 0.0
-        page.put(page.row, 2, share, "one", look, formula=f"=IF({total}>0,100*{found}/{total},0)")
+        share = 100 * value / total if total > 0 else 0.0
+        page.put(page.row, 2, share, "one", look, formula=f"=IF({all_of_it}>0,100*{found}/{all_of_it},0)")
         page.row += 1
 
 
 def _components(page: Page, study: Study, rows: OptionRows) -> None:
     """Write the life-cycle cost of the option ranked first by the components that funders use."""
-    option = study.ranked[0]
-    life = option.life
+    figures = study.ranked[0].life.figures
     page.row += 1
     page.header(["Life-cycle cost of the first", f"Present value ({study.scenario.currency})", "Share (%)"])
-    present, total = float(life.present_cost), _first(rows, "Present cost")
-    lines = [
-        (label, sum(float(life.present_by_category[name]) for name in names)) for label, names in COMPONENTS.items()
-    ]
-    for label, value in [*lines, ("Present cost", present)]:
-        found = _first(rows, label)
-        look: Look = "total" if label == "Present cost" else "plain"
-        page.put(page.row, 0, label, "text", look)
-        page.put(page.row, 1, value, "money", look, formula=f"={found}")
-        share = 100 * value / present if present > 0 else 0.0
-        page.put(page.row, 2, share, "one", look, formula=f"=IF({total}>0,100*{found}/{total},0)")
-        page.row += 1
+    _shares(page, rows, COMPONENT_LABELS | {"present_cost": "Present cost"}, figures)
     page.put(page.row, 0, "Cost of capital, on top", "text")
-    capital = float(present_value(life.loan_payment, life.discount_factor)) - float(life.loan)
-    page.put(page.row, 1, capital, "money", formula=f"={_first(rows, COST_OF_CAPITAL)}")
+    capital = float(figures["cost_of_capital"])
+    page.put(page.row, 1, capital, "money", formula=f"={_first(rows, 'cost_of_capital')}")
     page.put(page.row, 2, "loan", "centre")
     page.row += 1
     page.put(page.row, 0, SUPPORT)
@@ -268,12 +254,12 @@ def _time_chart(book: Any, study: Study, cash: dict[str, CashCells]) -> Any:
     """Present cost cumulated by year of the options ranked first."""
     chart = book.add_chart({"type": "scatter", "subtype": "straight_with_markers"})
     for place, option in enumerate(study.ranked[:SHOWN_LINES]):
-        cells = cash[option.name]
+        cells, at = cash[option.name], COLUMN_OF["cumulated"]
         chart.add_series(
             {
                 "name": option.name,
                 "categories": cells.page.range_of(cells.first, YEAR, cells.last, YEAR),
-                "values": cells.page.range_of(cells.first, CUMULATED, cells.last, CUMULATED),
+                "values": cells.page.range_of(cells.first, at, cells.last, at),
                 "line": LINES[place],
                 "marker": {
                     "type": MARKERS[place],
@@ -296,8 +282,8 @@ def _cost_chart(book: Any, study: Study, rows: OptionRows) -> Any:
             chart.add_series(
                 {
                     "name": label,
-                    "categories": rows.values("Figure"),
-                    "values": rows.values(f"  {label}"),
+                    "categories": rows.values("option"),
+                    "values": rows.values(f"{category}_present"),
                     "gap": 45,
                     **COST_FILLS[category],
                 }

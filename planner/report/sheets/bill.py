@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import get_args
 
-from planner.money.quantities import EQUIPMENT_GROUPS, Group, Line
+from planner.money.formula import cell_text
+from planner.money.quantities import EQUIPMENT_GROUPS, Group, Line, bill_of_quantities
+from planner.report.sheets.cells import cell_scenario
 from planner.report.sheets.inputs import InputCells
-from planner.report.sheets.line_cells import LineCells, line_cells
 from planner.report.sheets.page import Page, reference
 from planner.report.style import Kind
 from planner.study.compare import OptionResult, Study
@@ -19,10 +20,13 @@ NAME, SOURCE, QUANTITY, UNIT, PRICE, COST, LIFE, WORN, UPKEEP, FIRST_OPTION = ra
 
 @dataclass(frozen=True)
 class _Entry:
-    """One row: a line as it stands in some options, by name of option; the same but for the price of a percentage."""
+    """One row: a line as it stands in some options, by name of option; the same but for the price of a percentage.
+
+    `cells` is the line with the inputs as cells.
+    """
 
     line: Line
-    cells: LineCells
+    cells: Line
     by_option: dict[str, Line]
 
 
@@ -119,9 +123,11 @@ def write_bill(page: Page, study: Study, inputs: InputCells) -> BillCells:
 def _entries(study: Study, inputs: InputCells) -> list[_Entry]:
     """Gather the lines of all options, equal ones in one row, in order of first appearance."""
     found: dict[tuple[object, ...], dict[str, Line]] = {}
-    cells_of: dict[tuple[object, ...], LineCells] = {}
+    cells_of: dict[tuple[object, ...], Line] = {}
     for option in study.ranked:
-        for line, cells in zip(option.lines, line_cells(option, inputs), strict=True):
+        own = cell_scenario(option, inputs)
+        written = bill_of_quantities(own, option.sources, strings=option.strings, tank_m3=option.tank_m3)
+        for line, cells in zip(option.lines, written, strict=True):
             price = None if line.group in PERCENTAGES else float(line.unit_price)
             key: tuple[object, ...] = (
                 line.name,
@@ -133,7 +139,10 @@ def _entries(study: Study, inputs: InputCells) -> list[_Entry]:
                 line.life_years,
                 line.upkeep_percent_per_year,
                 line.by_hours,
-                cells,
+                cell_text(cells.quantity),
+                None if price is None else cell_text(cells.unit_price),
+                cell_text(cells.life_years),
+                cell_text(cells.upkeep_percent_per_year),
             )
             while option.name in found.get(key, {}):  # two equal lines of one option stay two rows
                 key = (*key, "again")
@@ -148,19 +157,19 @@ def _line(page: Page, entry: _Entry, options: list[str], subtotals: dict[Group, 
     page.put(row, NAME, line.name, "wrap")
     page.put(row, SOURCE, line.source)
     kind: Kind = "whole" if float(line.quantity).is_integer() else "two"
-    page.put(row, QUANTITY, float(line.quantity), kind, formula=_equal(cells.quantity))
+    page.put(row, QUANTITY, float(line.quantity), kind, formula=cell_text(cells.quantity))
     page.put(row, UNIT, line.unit)
     cost = f"={reference(row, QUANTITY)}*{reference(row, PRICE)}"
     if percentage:
         page.put(row, PRICE, "by option", "word")
         page.put(row, COST, "by option", "word")
     else:
-        page.put(row, PRICE, float(line.unit_price), "price", formula=_equal(cells.price))
+        page.put(row, PRICE, float(line.unit_price), "price", formula=cell_text(cells.unit_price))
         page.put(row, COST, float(line.cost), "money", formula=cost)
     life: Kind = "whole" if float(line.life_years).is_integer() else "one"
-    page.put(row, LIFE, line.life_years, life, formula=_equal(cells.life))
+    page.put(row, LIFE, line.life_years, life, formula=cell_text(cells.life_years))
     page.put(row, WORN, "years or hours" if line.by_hours else "years")
-    page.put(row, UPKEEP, line.upkeep_percent_per_year, "two", formula=_equal(cells.upkeep))
+    page.put(row, UPKEEP, line.upkeep_percent_per_year, "two", formula=cell_text(cells.upkeep_percent_per_year))
     bases = [
         subtotals[group]
         for group in (EQUIPMENT_GROUPS if line.group == "Installation" else GROUPS)
@@ -177,10 +186,6 @@ def _line(page: Page, entry: _Entry, options: list[str], subtotals: dict[Group, 
             formula = f"={reference(row, QUANTITY, fixed_column=True)}/100*({added})"
         page.put(row, column, float(own.cost), "money", formula=formula)
     page.row += 1
-
-
-def _equal(cell: str | None) -> str | None:
-    return None if cell is None else f"={cell}"
 
 
 def _subtotal(page: Page, group: Group, first: int, chosen: list[_Entry], options: list[str]) -> None:

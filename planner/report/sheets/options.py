@@ -3,77 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from planner.money.rates import present_value
-from planner.report.sheets.page import Page, reference
+from planner.money.formula import cell_text
+from planner.report.sheets.option_money import (
+    Figures,
+    MoneyCells,
+    comparison_rows,
+    component_rows,
+    money_rows,
+    rank_row,
+)
+from planner.report.sheets.page import Page
+from planner.report.sheets.rows import FIRST_OPTION, OptionRows, Row, Value
 from planner.report.style import Kind, Look
 from planner.study.compare import OptionResult, Study
-
-if TYPE_CHECKING:
-    from planner.report.sheets.money_formulas import MoneyFormulas
-
-COST_LABELS = {
-    "construction": "Construction",
-    "replacement": "Replacement",
-    "upkeep": "Upkeep",
-    "grid": "Grid bills",
-    "fuel": "Fuel",
-    "generator_service": "Generator service",
-    "yearly_costs": "Yearly costs",
-    "residual": "Residual value",
-}
-COMPONENTS: dict[str, tuple[str, ...]] = {
-    "Capital expenditure": ("construction",),
-    "Operation and minor maintenance": ("upkeep", "grid", "fuel", "generator_service", "yearly_costs"),
-    "Capital maintenance (replacement)": ("replacement",),
-    "Residual value, taken off": ("residual",),
-}
-COST_OF_CAPITAL = "Cost of capital (loan payments less loan)"
-SUPPORT = "Direct and indirect support"
-OWN_FUNDS = "Own funds in year 0 (community or owner)"
-FIRST_OPTION = 2
-SEVERAL = "several rates balance outlay and savings, so none is the answer"
-RANK, MEETS = "Rank", "Meets the target (1: yes)"
-Value = float | str | None
-Formula = Callable[[OptionResult], str]
-
-
-@dataclass(frozen=True)
-class Row:
-    """One figure: label, unit, format, its value for an option, and the word for no value."""
-
-    label: str
-    unit: str
-    kind: Kind
-    of: Callable[[OptionResult], Value]
-    word: str | None = None
-    formula: Formula | None = None
-
-
-@dataclass(frozen=True)
-class OptionRows:
-    """Where the figures stand: header row, row of each label, columns of the options in the order of the run."""
-
-    page: Page
-    header_row: int
-    rows: dict[str, int]
-    first_column: int
-    last_column: int
-    verdict: str
-
-    def range(self, label: str) -> str:
-        """Range of a figure of all options."""
-        row = self.header_row if label == "Figure" else self.rows[label]
-        return self.page.at(row, self.first_column, row, self.last_column)
-
-    def values(self, label: str) -> list[Any]:
-        """The same as a chart wants it."""
-        row = self.header_row if label == "Figure" else self.rows[label]
-        return self.page.range_of(row, self.first_column, row, self.last_column)
 
 
 def verdict(option: OptionResult) -> str:
@@ -81,7 +26,7 @@ def verdict(option: OptionResult) -> str:
     return "✓ meets target" if option.meets_service else "✗ misses target"
 
 
-def write_options(page: Page, study: Study, money: MoneyFormulas) -> OptionRows:
+def write_options(page: Page, study: Study, money: MoneyCells) -> OptionRows:
     """Fill the sheet 'Options'.
 
     Parameters
@@ -90,8 +35,8 @@ def write_options(page: Page, study: Study, money: MoneyFormulas) -> OptionRows:
         The sheet.
     study : Study
         The finished comparison.
-    money : MoneyFormulas
-        Formulas of the sums of money.
+    money : MoneyCells
+        Where the sums of money come from.
 
     Returns
     -------
@@ -107,19 +52,26 @@ def write_options(page: Page, study: Study, money: MoneyFormulas) -> OptionRows:
     )
     options = study.ranked
     last = FIRST_OPTION + len(options) - 1
-    header_row = page.row
+    places = {"option": page.row}
     page.header(["Figure", "Unit", *(option.name for option in options)])
     page.freeze(FIRST_OPTION)
     page.fix_width(0, 38)
     for column in range(FIRST_OPTION, last + 1):
         page.fix_width(column, 19)
-    places: dict[str, int] = {}
-    for heading, rows in _sections(study, money, places, page):
+    found = OptionRows(page, places, {option.name: column for column, option in enumerate(options, start=FIRST_OPTION)})
+    sections = _sections(study, money, found)
+    row = page.row - 2
+    for _, rows in sections:  # formulas may lead to figures further down
+        row += 3
+        places |= {figure.key: row + place for place, figure in enumerate(rows)}
+        row += len(rows) - 1
+    for heading, rows in sections:
         page.heading(heading, last)
-        for row in rows:
-            places.setdefault(row.label, page.row)
-            _write(page, row, options, study.best)
-    return OptionRows(page, header_row, places, FIRST_OPTION, last, _service(study)[0].label)
+        for figure in rows:
+            if page.row != places[figure.key]:
+                raise ValueError(f"'{figure.key}' stands in row {page.row}, not {places[figure.key]}")
+            _write(page, figure, options, study.best)
+    return found
 
 
 def _write(page: Page, row: Row, options: Sequence[OptionResult], best: str | None) -> None:
@@ -130,39 +82,52 @@ def _write(page: Page, row: Row, options: Sequence[OptionResult], best: str | No
         kind: Kind = row.kind
         if isinstance(value, str) and kind not in ("wrap", "word"):
             kind = "word"
-        formula = None if row.formula is None else row.formula(option)
+        formula = None if row.formula is None else cell_text(row.formula(option))
         look: Look = "best" if option.name == best else "plain"
         page.put(page.row, column, value, kind, look, word=row.word, formula=formula)
     page.row += 1
 
 
-def _sections(study: Study, money: MoneyFormulas, places: dict[str, int], page: Page) -> list[tuple[str, list[Row]]]:
+def _sections(study: Study, money: MoneyCells, cells: OptionRows) -> list[tuple[str, list[Row]]]:
     currency, years = study.scenario.currency, study.scenario.finance.life_years
+    figures = Figures(money, cells)
     return [
         ("Design", _design()),
         ("Service", _service(study)),
         ("Energy, mean of the life years", _energy(years)),
-        ("Money", [_rank(study, places, page), *_money(study, currency, money)]),
-        ("Life-cycle cost components, present value", _components(currency, money)),
+        ("Money", [rank_row(study, cells), *money_rows(currency, figures)]),
+        ("Life-cycle cost components, present value", component_rows(currency, figures)),
         ("Carbon dioxide of fuel and grid (what was built is not counted)", _carbon(years)),
-        (f"Compared with {study.reference}, before grant and loan", _comparison(currency, money)),
+        (f"Compared with {study.reference}, before grant and loan", comparison_rows(currency, money, cells)),
         ("Delivered share by life year", [_share_of_year(year) for year in range(years)]),
     ]
 
 
 def _design() -> list[Row]:
     return [
-        Row("Tank", "m3", "one", lambda option: option.tank_m3),
-        Row("PV modules", "", "whole", lambda option: option.modules or "none"),
-        Row("Strings in parallel", "", "whole", lambda option: option.strings or "none"),
-        Row("PV array, rated", "kW", "two", lambda option: option.array_kw if option.modules else "none"),
-        Row("Generator, rated", "kW", "one", _rating_kw),
-        Row("Start level of the float switch", "% of tank", "whole", lambda o: o.levels[0] if o.levels else "none"),
-        Row("Stop level of the float switch", "% of tank", "whole", lambda o: o.levels[1] if o.levels else "none"),
-        Row("Controller", "", "word", lambda option: option.scenario.controller.mode),
-        Row("Pump", "", "wrap", lambda option: option.scenario.pump.name),
-        Row("Flow at the duty point", "m3/h", "two", lambda option: option.duty.flow_m3h),
-        Row("Total dynamic head", "m", "one", lambda option: option.duty.total_head_m),
+        Row("tank_m3", "Tank", "m3", "one", lambda option: option.tank_m3),
+        Row("modules", "PV modules", "", "whole", lambda option: option.modules or "none"),
+        Row("strings", "Strings in parallel", "", "whole", lambda option: option.strings or "none"),
+        Row("array_kw", "PV array, rated", "kW", "two", lambda option: option.array_kw if option.modules else "none"),
+        Row("generator_kw", "Generator, rated", "kW", "one", _rating_kw),
+        Row(
+            "start_level",
+            "Start level of the float switch",
+            "% of tank",
+            "whole",
+            lambda o: o.levels[0] if o.levels else "none",
+        ),
+        Row(
+            "stop_level",
+            "Stop level of the float switch",
+            "% of tank",
+            "whole",
+            lambda o: o.levels[1] if o.levels else "none",
+        ),
+        Row("controller", "Controller", "", "word", lambda option: option.scenario.controller.mode),
+        Row("pump", "Pump", "", "wrap", lambda option: option.scenario.pump.name),
+        Row("duty_flow_m3h", "Flow at the duty point", "m3/h", "two", lambda option: option.duty.flow_m3h),
+        Row("duty_head_m", "Total dynamic head", "m", "one", lambda option: option.duty.total_head_m),
     ]
 
 
@@ -174,24 +139,70 @@ def _rating_kw(option: OptionResult) -> Value:
 def _service(study: Study) -> list[Row]:
     service = study.scenario.service
     rows = [
-        Row(f"Delivers at least {service.delivered_share_percent:g} % of the demand", "", "word", verdict),
-        Row(MEETS, "", "whole", lambda option: float(option.meets_service)),
-        Row("Delivered over the life", "% of demand", "two", lambda option: 100 * option.delivered_share),
-        Row("Delivered in the worst year", "% of demand", "two", lambda option: 100 * option.worst_year_share),
-        Row("Demand in the first year", "m3", "whole", lambda option: option.quantities.demand_m3[0]),
-        Row("Delivered in the first year", "m3", "whole", lambda option: option.quantities.delivered_m3[0]),
-        Row("Demand in the last year", "m3", "whole", lambda option: option.quantities.demand_m3[-1]),
-        Row("Delivered in the last year", "m3", "whole", lambda option: option.quantities.delivered_m3[-1]),
-        Row("Shortfall, mean", "m3/year", "one", _shortfall_m3),
-        Row("Pumped by the sun", "% of pumped", "one", lambda option: _pumped_percent(option, "solar"), "none"),
-        Row("Added by the grid", "% of pumped", "one", lambda option: _pumped_percent(option, "grid"), "none"),
+        Row("verdict", f"Delivers at least {service.delivered_share_percent:g} % of the demand", "", "word", verdict),
+        Row("meets", "Meets the target (1: yes)", "", "whole", lambda option: float(option.meets_service)),
         Row(
-            "Added by the generator", "% of pumped", "one", lambda option: _pumped_percent(option, "generator"), "none"
+            "delivered_share",
+            "Delivered over the life",
+            "% of demand",
+            "two",
+            lambda option: 100 * option.delivered_share,
+        ),
+        Row(
+            "worst_year_share",
+            "Delivered in the worst year",
+            "% of demand",
+            "two",
+            lambda option: 100 * option.worst_year_share,
+        ),
+        Row(
+            "demand_first_m3", "Demand in the first year", "m3", "whole", lambda option: option.quantities.demand_m3[0]
+        ),
+        Row(
+            "delivered_first_m3",
+            "Delivered in the first year",
+            "m3",
+            "whole",
+            lambda option: option.quantities.delivered_m3[0],
+        ),
+        Row("demand_last_m3", "Demand in the last year", "m3", "whole", lambda option: option.quantities.demand_m3[-1]),
+        Row(
+            "delivered_last_m3",
+            "Delivered in the last year",
+            "m3",
+            "whole",
+            lambda option: option.quantities.delivered_m3[-1],
+        ),
+        Row("shortfall_m3", "Shortfall, mean", "m3/year", "one", _shortfall_m3),
+        Row(
+            "pumped_solar",
+            "Pumped by the sun",
+            "% of pumped",
+            "one",
+            lambda option: _pumped_percent(option, "solar"),
+            "none",
+        ),
+        Row(
+            "pumped_grid",
+            "Added by the grid",
+            "% of pumped",
+            "one",
+            lambda option: _pumped_percent(option, "grid"),
+            "none",
+        ),
+        Row(
+            "pumped_generator",
+            "Added by the generator",
+            "% of pumped",
+            "one",
+            lambda option: _pumped_percent(option, "generator"),
+            "none",
         ),
     ]
     worst = service.worst_year_share_percent
     if worst is not None:
         rows[0] = Row(
+            "verdict",
             f"Delivers {service.delivered_share_percent:g} % over the life, {worst:g} % in the worst year",
             "",
             "word",
@@ -215,114 +226,20 @@ def _energy(years: int) -> list[Row]:
         return lambda option: float(getattr(option.outcome, name).sum()) / years
 
     return [
-        Row("Sun used (DC)", "kWh/year", "whole", mean("solar_kwh")),
-        Row("Idle sun (DC)", "kWh/year", "whole", mean("idle_kwh")),
-        Row("Grid", "kWh/year", "whole", mean("grid_kwh")),
-        Row("Running on the grid", "h/year", "whole", mean("grid_hours")),
+        Row("solar_kwh", "Sun used (DC)", "kWh/year", "whole", mean("solar_kwh")),
+        Row("idle_kwh", "Idle sun (DC)", "kWh/year", "whole", mean("idle_kwh")),
+        Row("grid_kwh", "Grid", "kWh/year", "whole", mean("grid_kwh")),
+        Row("grid_hours", "Running on the grid", "h/year", "whole", mean("grid_hours")),
         Row(
-            "Highest half-hour demand on the grid", "kW", "two", lambda option: float(option.outcome.grid_peak_kw.max())
+            "grid_peak_kw",
+            "Highest half-hour demand on the grid",
+            "kW",
+            "two",
+            lambda option: float(option.outcome.grid_peak_kw.max()),
         ),
-        Row("Generator", "kWh/year", "whole", mean("generator_kwh")),
-        Row("Running of the generator", "h/year", "whole", mean("generator_hours")),
-        Row("Fuel", "L/year", "whole", mean("fuel_l")),
-    ]
-
-
-def _rank(study: Study, places: dict[str, int], page: Page) -> Row:
-    """Rank as `study.compare.rank`: those that meet the target by cost, then the others by what they deliver."""
-    names = [option.name for option in study.ranked]
-    last = FIRST_OPTION + len(names) - 1
-
-    def line(label: str) -> str:
-        row = places[label] if label in places else places[RANK] + 2
-        return page.at(row, FIRST_OPTION, row, last)
-
-    def formula(option: OptionResult) -> str:
-        column = FIRST_OPTION + names.index(option.name)
-
-        def own(label: str) -> str:
-            row = places[label] if label in places else places[RANK] + 2
-            return reference(row, column)
-
-        meets, share, cost = line(MEETS), line("Delivered over the life"), line("Present cost")
-        mine, my_share, my_cost = own(MEETS), own("Delivered over the life"), own("Present cost")
-        cheaper = f"({cost}<{my_cost})+({cost}={my_cost})*(COLUMN({cost})<{column + 1})"
-        return (
-            f"=IF({mine}=1,1+SUMPRODUCT(({meets}=1)*({cheaper})),"
-            f"1+SUM({meets})+SUMPRODUCT(({meets}=0)*(({share}>{my_share})+({share}={my_share})*({cheaper}))))"
-        )
-
-    return Row(RANK, "", "whole", lambda option: float(names.index(option.name) + 1), formula=formula)
-
-
-def _money(study: Study, currency: str, money: MoneyFormulas) -> list[Row]:
-    def row(label: str, unit: str, kind: Kind, name: str, formula: Formula, word: str | None = None) -> Row:
-        return Row(label, unit, kind, lambda option: float(getattr(option.life, name)), word, formula)
-
-    def category(name: str) -> Row:
-        return Row(
-            f"  {COST_LABELS[name]}",
-            currency,
-            "money",
-            lambda option: float(option.life.present_by_category[name]),
-            formula=lambda option: money.category(option, name),
-        )
-
-    yearly = f"{currency}/year"
-    per_person = f"{currency}/person/year"
-    return [
-        row("Build cost", currency, "money", "capital_cost", money.build),
-        row("Present cost", currency, "money", "present_cost", money.present),
-        *(category(name) for name in COST_LABELS),
-        row("Equivalent yearly cost", yearly, "money", "equivalent_yearly_cost", money.yearly),
-        row(
-            "Levelised cost of water",
-            f"{currency}/m3",
-            "price",
-            "levelised_cost_per_m3",
-            money.levelised,
-            "nothing delivered",
-        ),
-        row(
-            "Yearly cost per person of the first year",
-            per_person,
-            "price",
-            "cost_per_person_year",
-            money.per_person,
-            "no people",
-        ),
-        row("Present value of what users pay", currency, "money", "revenue_present", money.revenue),
-        row("Net present value", currency, "money", "npv", money.net),
-        row("Grant", currency, "money", "grant", money.grant),
-        row("Loan", currency, "money", "loan", money.loan),
-        Row(OWN_FUNDS, currency, "money", _own_funds, formula=money.own_funds),
-        row("Present cost to the owner", currency, "money", "owner_present_cost", money.owner),
-    ]
-
-
-def _own_funds(option: OptionResult) -> Value:
-    return float(option.life.capital_cost) - float(option.life.grant) - float(option.life.loan)
-
-
-def _components(currency: str, money: MoneyFormulas) -> list[Row]:
-    """Components of life-cycle cost as funders count them; the generator's overhauls go with its services."""
-
-    def row(label: str, names: Sequence[str]) -> Row:
-        return Row(
-            label,
-            currency,
-            "money",
-            lambda option: sum(float(option.life.present_by_category[name]) for name in names),
-            formula=lambda option: money.group(option, names),
-        )
-
-    def capital(option: OptionResult) -> Value:
-        return float(present_value(option.life.loan_payment, option.life.discount_factor)) - float(option.life.loan)
-
-    return [
-        *(row(label, names) for label, names in COMPONENTS.items()),
-        Row(COST_OF_CAPITAL, currency, "money", capital, formula=money.capital),
-        Row(SUPPORT, "", "word", lambda option: "not entered"),
+        Row("generator_kwh", "Generator", "kWh/year", "whole", mean("generator_kwh")),
+        Row("generator_hours", "Running of the generator", "h/year", "whole", mean("generator_hours")),
+        Row("fuel_l", "Fuel", "L/year", "whole", mean("fuel_l")),
     ]
 
 
@@ -341,10 +258,10 @@ def _carbon(years: int) -> list[Row]:
         return value / delivered if delivered > 0 else "nothing delivered"
 
     return [
-        Row("Carbon dioxide over the life", "kg", "whole", total),
-        Row("Carbon dioxide, mean", "kg/year", "whole", mean),
-        Row("Carbon dioxide per m3 delivered", "kg/m3", "three", per_m3),
-        Row("What it covers", "", "wrap", _covers),
+        Row("co2_kg", "Carbon dioxide over the life", "kg", "whole", total),
+        Row("co2_kg_per_year", "Carbon dioxide, mean", "kg/year", "whole", mean),
+        Row("co2_kg_per_m3", "Carbon dioxide per m3 delivered", "kg/m3", "three", per_m3),
+        Row("co2_covers", "What it covers", "", "wrap", _covers),
     ]
 
 
@@ -356,38 +273,9 @@ def _covers(option: OptionResult) -> str:
     return "; ".join(parts) or "none burnt or bought"
 
 
-def _comparison(currency: str, money: MoneyFormulas) -> list[Row]:
-    def row(label: str, unit: str, kind: Kind, name: str, word: str | None = None, factor: float = 1.0) -> Row:
-        def of(option: OptionResult) -> Value:
-            if option.comparison is None:
-                return "reference"
-            return factor * float(getattr(option.comparison, name))
-
-        return Row(label, unit, kind, of, word, lambda option: money.comparison(option, name))
-
-    def remark(label: str, name: str) -> Row:
-        def of(option: OptionResult) -> Value:
-            if option.comparison is None:
-                return "–"
-            words = str(getattr(option.comparison, name))
-            return SEVERAL if words.startswith("several") else words or "–"
-
-        return Row(label, "", "wrap", of, formula=lambda option: money.comparison(option, name))
-
-    return [
-        row("Saving in present cost (negative: costs more)", currency, "money", "saving_present"),
-        row("Internal rate of return", "%/year", "one", "internal_rate_of_return", "none", 100),
-        remark("  why there is none", "irr_reason"),
-        row("Payback, simple", "years", "one", "simple_payback_years", "never"),
-        remark("  remark", "payback_reason"),
-        row("Payback, discounted", "years", "one", "discounted_payback_years", "never"),
-        remark("  remark", "discounted_payback_reason"),
-    ]
-
-
 def _share_of_year(year: int) -> Row:
     def share(option: OptionResult) -> Value:
         demand = float(option.quantities.demand_m3[year])
         return 100 * float(option.quantities.delivered_m3[year]) / demand if demand > 0 else np.nan
 
-    return Row(f"Year {year + 1}", "% of demand", "two", share, "no demand")
+    return Row(f"share_of_year_{year + 1}", f"Year {year + 1}", "% of demand", "two", share, "no demand")

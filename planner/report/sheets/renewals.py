@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.money.fuel import whole_years
+from planner.money.flows import renewals, share_left, whole_years
+from planner.money.formula import Formula, cell_text
 from planner.report.sheets.bill import LIFE, NAME, BillCells
 from planner.report.sheets.page import Page, reference
 from planner.report.sheets.simulated import Simulated
@@ -61,23 +62,18 @@ def write_renewals(page: Page, study: Study, bill: BillCells, simulated: Simulat
     )
     page.freeze()
     page.fix_width(LINE, 34)
+    counted = Formula.leaf(simulated.years)
     for row, line in bill.lines.items():
         page.put(row, LINE, line.name, "wrap", formula=f"={bill.page.at(row, NAME)}")
         if line.by_hours:
             page.put(row, WHOLE_LIFE, "by hours", "word")
             continue
-        life = whole_years(line.life_years)
-        page.put(row, WHOLE_LIFE, life, "whole", formula=f"=MAX(1,INT({bill.page.at(row, LIFE)}+0.5))")
-        whole = reference(row, WHOLE_LIFE, fixed_column=True)
-        left = 1 - (years - (years - 1) // life * life) / life
-        formula = f"=1-({simulated.years}-INT(({simulated.years}-1)/{whole})*{whole})/{whole}"
-        page.put(row, LEFT, left, "three", formula=formula)
+        life, given = whole_years(line.life_years), Formula.leaf(bill.page.at(row, LIFE))
+        whole = Formula.leaf(reference(row, WHOLE_LIFE, fixed_column=True))
+        page.put(row, WHOLE_LIFE, life, "whole", formula=cell_text(whole_years(given)))
+        page.put(row, LEFT, share_left(life, years), "three", formula=cell_text(share_left(whole, counted)))
         for year in range(1, years + 1):
-            due = float(year < years and year % life == 0)
-            column = FIRST_YEAR + year - 1
-            if year == years:
-                page.put(row, column, 0.0, "money")
-            else:
-                page.put(row, column, due, "money", formula=f"=IF(MOD({year},{whole})=0,1,0)")
+            due, formula = float(renewals(life, year, years)), cell_text(renewals(whole, year, counted))
+            page.put(row, FIRST_YEAR + year - 1, due, "money", formula=formula)
     page.row = max(bill.lines) + 1
     return RenewalCells(page, min(bill.lines), max(bill.lines))

@@ -2,51 +2,58 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
+from types import SimpleNamespace
 
-import numpy as np
-from numpy.typing import NDArray
-
-from planner.report.sheets.cash import SAVED, SAVED_PRESENT, SAVING, SAVING_PRESENT, YEAR, CashCells
+from planner.money.formula import Formula, Operand, cell_text
+from planner.money.returns import RATES, RETURNS, STEPS, base_year, worth_at
+from planner.report.sheets.cash import CashCells
+from planner.report.sheets.labels import STEP_LABELS
 from planner.report.sheets.page import Page, reference
 from planner.report.style import Kind
 from planner.study.compare import OptionResult, Study
 
-Array = NDArray[np.float64]
-
-RATES = np.round(
-    np.concatenate([np.linspace(-0.98, -0.52, 24), np.arange(-0.5, 0.6, 0.02), np.geomspace(0.61, 1000.0, 25)]), 6
-)
-"""Rates at which the net present value of the savings is worked out; a sign changed between two is one rate."""
-LABELS = (
-    "Saving in year 0",
-    "Rounding, taken as nothing",
-    "Rounding, discounted",
-    "Years that save",
-    "Rates that balance",
-    "Rate below the first",
-    "Ever behind (1: yes)",
-    "Last year end behind",
-    "Ever behind, discounted",
-    "Last year end behind, discounted",
-)
-OUTLAY, SLACK, SLACK_PRESENT, SAVERS, CHANGES, GUESS, EVER, LAST, EVER_PRESENT, LAST_PRESENT = range(len(LABELS))
+_KINDS: dict[str, Kind] = {
+    "outlay": "money", "savers": "whole", "changes": "whole", "ever_behind": "whole", "last_behind": "whole",
+    "ever_behind_present": "whole", "last_behind_present": "whole",
+}  # fmt: skip
+_ROW_OF = {key: place for place, key in enumerate(STEP_LABELS)}
 
 
 @dataclass(frozen=True)
 class ReturnCells:
-    """Where the steps stand: row of the first and column of each option."""
+    """Where the steps stand: row of the first and column of each option, and the flows that they come from."""
 
     page: Page
     first: int
     columns: dict[str, int]
+    cash: dict[str, CashCells]
+    years: str
+    reference: str
 
-    def of(self, option: str, step: int) -> str:
-        """Absolute address of a step of an option."""
-        return self.page.at(self.first + step, self.columns[option])
+    def of(self, option: str, name: str, figure: Callable[[str], Operand]) -> Operand:
+        """Formula of a figure of `money.returns.RETURNS`.
+
+        Parameters
+        ----------
+        option, name : str
+            Option and key of the figure.
+        figure : callable
+            Gives the cell of the present cost of an option.
+        """
+        column = self.columns[option]
+        steps = {key: Formula.leaf(self.page.at(self.first + row, column)) for key, row in _ROW_OF.items()}
+        c = SimpleNamespace(
+            **self.cash[option].ranges() | steps,
+            life_years=Formula.leaf(self.years),
+            present_cost=figure(option),
+            reference=SimpleNamespace(present_cost=figure(self.reference)),
+        )
+        return RETURNS[name](c)
 
 
-def write_returns(page: Page, study: Study, cash: dict[str, CashCells]) -> ReturnCells:
+def write_returns(page: Page, study: Study, cash: dict[str, CashCells], years: str) -> ReturnCells:
     """Fill the sheet 'Returns'.
 
     Parameters
@@ -57,6 +64,8 @@ def write_returns(page: Page, study: Study, cash: dict[str, CashCells]) -> Retur
         The finished comparison.
     cash : dict of str to CashCells
         Where the flows stand.
+    years : str
+        Cell of the years counted.
 
     Returns
     -------
@@ -75,9 +84,9 @@ def write_returns(page: Page, study: Study, cash: dict[str, CashCells]) -> Retur
         page.fix_width(column, 19)
     columns = {name: 1 + place for place, name in enumerate(names)}
     first = page.row
-    for step, label in enumerate(LABELS):
-        page.put(first + step, 0, label)
-    page.row = first + len(LABELS)
+    for key, label in STEP_LABELS.items():
+        page.put(first + _ROW_OF[key], 0, label)
+    page.row = first + len(STEP_LABELS)
     page.heading(
         "Worth of the savings by rate (fraction per year): in year 0, at negative rates in the last year",
         max(len(names), 1),
@@ -86,60 +95,32 @@ def write_returns(page: Page, study: Study, cash: dict[str, CashCells]) -> Retur
     for place, rate in enumerate(RATES):
         page.put(grid + place, 0, float(rate), "general")
     for name, column in columns.items():
-        _column(page, study.option(name), study, cash[name], column, first, grid)
+        _column(page, study.option(name), cash[name], column, first, grid)
     page.row = grid + len(RATES)
-    return ReturnCells(page, first, columns)
+    return ReturnCells(page, first, columns, cash, years, study.reference)
 
 
-def _column(
-    page: Page, option: OptionResult, study: Study, cash: CashCells, column: int, first: int, grid: int
-) -> None:
-    saving = study.option(study.reference).life.flows.total_cost() - option.life.flows.total_cost()
-    present = saving * option.life.discount_factor
-    when = np.arange(len(saving))
-    last_year = len(when) - 1
-    # At negative rates present values grow beyond all bounds; the sign of the worth in the last year is the same.
-    npv = (saving * (1 + RATES[:, None]) ** (np.where(RATES < 0, last_year, 0)[:, None] - when)).sum(axis=1)
-    signs = np.sign(npv)
-    changed = np.flatnonzero(signs[1:] != signs[:-1])
-    slack, slack_present = 1e-9 * np.abs(saving).sum(), 1e-9 * np.abs(present).sum()
-    years = cash.range(YEAR)
+def _column(page: Page, option: OptionResult, cash: CashCells, column: int, first: int, grid: int) -> None:
+    assert option.comparison is not None
+    values, ranges, last = option.comparison.steps, cash.ranges(), grid + len(RATES) - 1
 
-    def own(step: int) -> str:
-        return reference(first + step, column)
+    def part(from_row: int, to_row: int, column: int) -> Formula:
+        fixed = column == 0
+        ends = (reference(row, column, fixed_column=fixed) for row in (from_row, to_row))
+        return Formula.leaf(":".join(ends))
 
-    def behind(flows: Array, least: float) -> tuple[float, float]:
-        late = np.flatnonzero(np.cumsum(flows) < -least)
-        return float(len(late) > 0), float(late[-1]) if len(late) else 0.0
-
-    here = [reference(row, column) for row in (grid, grid + len(RATES) - 2, grid + 1, grid + len(RATES) - 1)]
-    rates = f"{reference(grid, 0, fixed_column=True)}:{reference(grid + len(RATES) - 2, 0, fixed_column=True)}"
-    differ = f"(SIGN({here[0]}:{here[1]})<>SIGN({here[2]}:{here[3]}))"
-    steps: dict[int, tuple[float, Kind, str]] = {
-        OUTLAY: (float(saving[0]), "money", f"={cash.start(SAVING)}"),
-        SLACK: (slack, "general", f"=0.000000001*SUMPRODUCT(ABS({cash.range(SAVING)}))"),
-        SLACK_PRESENT: (slack_present, "general", f"=0.000000001*SUMPRODUCT(ABS({cash.range(SAVING_PRESENT)}))"),
-        SAVERS: (
-            float((saving > slack).sum()),
-            "whole",
-            f"=SUMPRODUCT(({cash.range(SAVING)}>{own(SLACK)})*1)",
-        ),
-        CHANGES: (float(len(changed)), "whole", f"=SUMPRODUCT({differ}*1)"),
-        # Where the sign changes once, the sum picks the rate before the change.
-        GUESS: (float(RATES[changed].sum()), "general", f"=SUMPRODUCT({differ}*{rates})"),
-    }
-    for ever, last, flows, least, saved, slack_step in (
-        (EVER, LAST, saving, slack, SAVED, SLACK),
-        (EVER_PRESENT, LAST_PRESENT, present, slack_present, SAVED_PRESENT, SLACK_PRESENT),
-    ):
-        was, year = behind(flows, least)
-        late = f"({cash.range(saved)}<-{own(slack_step)})"
-        steps[ever] = (was, "whole", f"=IF(SUMPRODUCT({late}*1)>0,1,0)")
-        steps[last] = (year, "whole", f"=SUMPRODUCT(MAX({late}*{years}))")
-    for step, (value, kind, formula) in steps.items():
-        page.put(first + step, column, value, kind, formula=formula)
-    for place, value in enumerate(npv):
-        rate = reference(grid + place, 0, fixed_column=True)
-        base = last_year if RATES[place] < 0 else 0
-        formula = f"=SUMPRODUCT({cash.range(SAVING)}*(1+{rate})^({base}-{years}))"
-        page.put(grid + place, column, float(value), "money", formula=formula)
+    c = SimpleNamespace(
+        **ranges | {key: Formula.leaf(reference(first + row, column)) for key, row in _ROW_OF.items()},
+        worth_below=part(grid, last - 1, column),
+        worth_above=part(grid + 1, last, column),
+        rates_below=part(grid, last - 1, 0),
+        rates_above=part(grid + 1, last, 0),
+    )
+    for key, row in _ROW_OF.items():
+        formula = cell_text(STEPS[key](c))
+        page.put(first + row, column, float(values[key]), _KINDS.get(key, "general"), formula=formula)
+    last_year = cash.last - cash.first
+    for place, rate in enumerate(RATES):
+        at = Formula.leaf(reference(grid + place, 0, fixed_column=True))
+        worth = worth_at(ranges["saving"], at, ranges["years"], base_year(rate, last_year))
+        page.put(grid + place, column, float(values["worth"][place]), "money", formula=cell_text(worth))

@@ -3,21 +3,31 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from types import SimpleNamespace
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.fuel import overhauls_due, replacement_by_hours, times_due
-from planner.money.tariff import yearly_bill
+from planner.money.flows import whole_years
+from planner.money.formula import Formula, Operand, cell_text
+from planner.money.fuel import AGEING, SERVICED, life_left, wear
+from planner.money.tariff import bill_of, part_kwh, yearly_bill
+from planner.money.terms import terms_of
+from planner.report.sheets.cells import cell_scenario
 from planner.report.sheets.inputs import InputCells
+from planner.report.sheets.labels import SIMULATED_LABELS
 from planner.report.sheets.page import Page, reference
 from planner.report.style import Kind
-from planner.scenario.sources import Tariff
+from planner.scenario.sources import Generator, Tariff
 from planner.study.compare import OptionResult, Study
 
 Array = NDArray[np.float64]
 
-YEAR, DEMAND, DELIVERED, HOURS, FUEL, SERVICES, OVERHAULS, BOUGHT, GRID, PEAKS, FIRST_PART = range(11)
+YEAR = 0
+COLUMN_OF = {key: place for place, key in enumerate(SIMULATED_LABELS, start=1)}
+FIRST_PART = 1 + len(COLUMN_OF)
+_WEAR = (*SERVICED, *AGEING)
+_COUNTS = frozenset(("services", "overhauls", "worn", "bought", "age_years", "kept_years"))
 
 
 @dataclass(frozen=True)
@@ -29,9 +39,10 @@ class SimulatedCells:
     bill: int
     left: str
 
-    def of(self, year: int, column: int) -> str:
-        """Absolute address of a quantity of a life year, counted from 1."""
-        return self.page.at(self.first + year - 1, column)
+    def of(self, year: int, key: str) -> Formula:
+        """Cell of a quantity, or of the 'bill', of a life year, counted from 1."""
+        column = self.bill if key == "bill" else COLUMN_OF[key]
+        return Formula.leaf(self.page.at(self.first + year - 1, column))
 
 
 @dataclass(frozen=True)
@@ -53,47 +64,31 @@ def write_simulated(page: Page, study: Study, inputs: InputCells) -> Simulated:
     study : Study
         The finished comparison.
     inputs : InputCells
-        Where the tariff's prices stand.
+        Where the tariff's prices and the generator's lives stand.
 
     Returns
     -------
     Simulated
     """
-    currency = study.scenario.currency
     page.title(
         "Simulated quantities",
-        "Values from the hourly simulation, not formulas: they change only with a new run. The last column prices the "
-        "grid's energy by the tariff on the sheet 'Inputs', at the prices of the first year.",
+        "Water, energy, fuel and hours are values of the hourly simulation: they change only with a new run. What the "
+        "hours ask of the generator and the grid's bill, at the prices of the first year, are formulas on the sheet "
+        "'Inputs'.",
     )
     page.put(page.row, 0, "Years counted", "wrap")
     page.put(page.row, 1, study.scenario.finance.life_years, "whole")
     years = page.at(page.row, 1)
     page.row += 1
-    page.put(page.row, 0, "People, first year", "wrap")
-    page.put(page.row, 1, "none" if study.scenario.people is None else study.scenario.people, "whole")
+    page.put(page.row, 0, "People, first year (0: none)", "wrap")
+    page.put(page.row, 1, study.scenario.people or 0, "whole")
     people = page.at(page.row, 1)
     page.row += 1
-    parts = max((len(_parts(option)) for option in study.options), default=0)
-    names = next((_parts(option) for option in study.ranked if len(_parts(option)) == parts), [])
-    page.header(
-        [
-            "Year",
-            "Demand (m3)",
-            "Delivered (m3)",
-            "Generator (h)",
-            "Fuel (L)",
-            "Services",
-            "Overhauls",
-            "Generators replaced",
-            "Grid (kWh)",
-            "Sum of monthly peaks (kW)",
-            *names,
-            f"Grid bill ({currency})",
-        ]
-    )
+    names = max((_parts(option) for option in study.ranked), key=len, default=[])
+    page.header(["Year", *SIMULATED_LABELS.values(), *names, f"Grid bill ({study.scenario.currency})"])
     page.freeze()
     page.fix_width(YEAR, 16)
-    bill = FIRST_PART + parts
+    bill = FIRST_PART + len(names)
     return Simulated({option.name: _block(page, option, inputs, bill) for option in study.ranked}, years, people)
 
 
@@ -112,78 +107,68 @@ def _parts(option: OptionResult) -> list[str]:
     return ["Grid, outside the bands (kWh)", *(f"Grid, {band.name} (kWh)" for band in tariff.bands)]
 
 
-def _part_kwh(tariff: Tariff, kwh: Array) -> Array:
-    """Yearly energy by band or block, (n, parts), of energy by month and band, (n, 12, bands)."""
-    if not tariff.blocks:
-        return np.asarray(kwh.sum(axis=1))
-    monthly, low, parts = kwh.sum(axis=-1), 0.0, []
-    for block in tariff.blocks:
-        high = np.inf if block.up_to_kwh_month is None else block.up_to_kwh_month
-        parts.append(np.clip(monthly - low, 0.0, high - low).sum(axis=-1))
-        low = high
-    return np.stack(parts, axis=-1)
-
-
 def _block(page: Page, option: OptionResult, inputs: InputCells, bill: int) -> SimulatedCells:
     page.heading(option.name, bill)
     quantities, tariff = option.quantities, _tariff(option)
     hours = quantities.generator_hours
-    none = np.zeros(len(hours))
-    columns: dict[int, Array] = {
-        DEMAND: quantities.demand_m3,
-        DELIVERED: quantities.delivered_m3,
-        HOURS: hours,
-        FUEL: quantities.fuel_l,
-        SERVICES: none,
-        OVERHAULS: none,
-        BOUGHT: none,
-        GRID: quantities.grid_kwh.sum(axis=(1, 2)),
-        PEAKS: quantities.grid_peak_kw.sum(axis=1),
+    terms, cells = (terms_of(own, option.sources) for own in (option.scenario, cell_scenario(option, inputs)))
+    columns: dict[str, Array] = dict.fromkeys(COLUMN_OF, np.zeros(len(hours))) | {
+        "demand_m3": quantities.demand_m3,
+        "delivered_m3": quantities.delivered_m3,
+        "fuel_l": quantities.fuel_l,
+        "grid_kwh": quantities.grid_kwh.sum(axis=(1, 2)),
+        "grid_peaks_kw": quantities.grid_peak_kw.sum(axis=1),
+        "hours": hours,
     }
     left = 0.0
-    generator = option.scenario.sources.generator
-    if generator is not None and "generator" in option.sources:
-        counts, share = replacement_by_hours(hours, generator.life_hours, generator.life_years)
-        left = float(share)
-        columns |= {
-            SERVICES: times_due(hours, generator.service_interval_h),
-            OVERHAULS: overhauls_due(hours, generator.overhaul_interval_h, generator.life_hours, generator.life_years),
-            BOUGHT: counts,
-        }
-    bills = none
+    machine = terms.generator
+    if machine is not None:
+        intervals = machine.service_interval_h, machine.overhaul_interval_h
+        worn = wear(hours, machine.life_hours, whole_years(machine.life_years), *intervals)
+        columns, left = columns | worn.columns, float(worn.left)
+    parts, bills = np.zeros((len(hours), 0)), np.zeros(len(hours))
     if tariff is not None:
+        parts = part_kwh(tariff, quantities.grid_kwh)
         bills = yearly_bill(tariff, quantities.grid_kwh, quantities.grid_peak_kw).total
-        parts = _part_kwh(tariff, quantities.grid_kwh)
-        columns |= {FIRST_PART + place: parts[:, place] for place in range(parts.shape[1])}
-    first = page.row
-    for year in range(len(hours)):
-        page.put(page.row, YEAR, year + 1, "year")
-        for column, values in columns.items():
-            kind: Kind = "whole" if column in (SERVICES, OVERHAULS, BOUGHT) else "one"
-            page.put(page.row, column, float(values[year]), kind)
-        if tariff is not None:
-            formula = _bill_formula(tariff, option.name, inputs, page.row)
-            page.put(page.row, bill, float(bills[year]), "money", formula=formula)
+    first, life_formula = page.row, None
+    for year in range(1, len(hours) + 1):
+        row = page.row
+        page.put(row, YEAR, year, "year")
+        found: dict[str, Operand] = {}
+        if cells.generator is not None:
+            y = _wear_of_year(cells.generator, row, year)
+            found = {column.key: column.in_year(year, len(hours), y) for column in _WEAR}
+            life_formula = cell_text(life_left(y))
+        for key, values in columns.items():
+            kind: Kind = "whole" if key in _COUNTS else "one"
+            page.put(row, COLUMN_OF[key], float(values[year - 1]), kind, formula=cell_text(found.get(key)))
+        for place, value in enumerate(parts[year - 1]):
+            page.put(row, FIRST_PART + place, float(value), "one")
+        if cells.tariff is not None:
+            kwh = [Formula.leaf(reference(row, FIRST_PART + place)) for place in range(parts.shape[1])]
+            energy, peaks = (Formula.leaf(reference(row, COLUMN_OF[key])) for key in ("grid_kwh", "grid_peaks_kw"))
+            due = cell_text(bill_of(cells.tariff, kwh, energy, peaks).total)
+            page.put(row, bill, float(bills[year - 1]), "money", formula=due)
         page.row += 1
     page.put(page.row, YEAR, "Generator's life left at the end (share)", "wrap")
-    page.put(page.row, BOUGHT, left, "three")
-    cells = SimulatedCells(page, first, bill, page.at(page.row, BOUGHT))
+    page.put(page.row, COLUMN_OF["bought"], left, "three", formula=life_formula)
+    found_cells = SimulatedCells(page, first, bill, page.at(page.row, COLUMN_OF["bought"]))
     page.row += 1
-    return cells
+    return found_cells
 
 
-def _bill_formula(tariff: Tariff, option: str, inputs: InputCells, row: int) -> str:
-    """As `tariff.yearly_bill`: fixed, energy, demand and levy, and the tax on all of them."""
+def _wear_of_year(generator: Generator, row: int, year: int) -> SimpleNamespace:
+    """What the definitions of wear are told of one year: cells of its row, and of the row before but in year 1."""
 
-    def cell(key: str) -> str:
-        return inputs.of(option, f"sources.grid.tariff.{key}")
+    def of_row(row: int) -> dict[str, Formula]:
+        return {key: Formula.leaf(reference(row, column)) for key, column in COLUMN_OF.items()}
 
-    if tariff.blocks:
-        prices = [cell(f"blocks[{number}].price_per_kwh") for number in range(1, len(tariff.blocks) + 1)]
-    else:
-        bands = range(1, len(tariff.bands) + 1)
-        prices = [cell("price_per_kwh"), *(cell(f"bands[{number}].price_per_kwh") for number in bands)]
-    energy = "+".join(f"{reference(row, FIRST_PART + place)}*{price}" for place, price in enumerate(prices))
-    demand = f"{cell('demand_charge_per_kw_month')}*{reference(row, PEAKS)}"
-    levy = f"{cell('levy_per_kwh')}*{reference(row, GRID)}"
-    return f"=(12*{cell('fixed_charge_per_month')}+{energy}+{demand}+{levy})*(1+{cell('tax_percent')}/100)"
+    before = of_row(row - 1) if year > 1 else dict.fromkeys(COLUMN_OF, 0.0)
+    return SimpleNamespace(
+        **of_row(row),
+        before=SimpleNamespace(**before),
+        life_hours=generator.life_hours,
+        whole_life_years=whole_years(generator.life_years),
+        service_interval_h=generator.service_interval_h,
+        overhaul_interval_h=generator.overhaul_interval_h,
+    )

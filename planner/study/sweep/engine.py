@@ -12,10 +12,11 @@ from numpy.typing import NDArray
 
 from planner.money.lifecycle import Quantities, life_cycle
 from planner.money.quantities import bill_of_quantities
+from planner.scenario.operands import value_at, with_arrays
 from planner.scenario.reader import check_scenario, option_scenario
 from planner.scenario.scenario import Scenario
 from planner.study.design import Ground
-from planner.study.search import meets
+from planner.study.search import serves
 from planner.study.sweep.hours import Core, HourStage, Row, said
 from planner.study.sweep.prices import PriceLine, price_line
 
@@ -65,7 +66,7 @@ class Engine:
         self._stage = HourStage(core)
         self._options = [pinned.name for pinned in core.pinned]
         self._prices = [place for place, key in enumerate(core.keys) if key.is_price] if core.by_line else []
-        self._others = [
+        self._money = [
             place
             for place, key in enumerate(core.keys)
             if place not in core.hour_keys and place not in self._prices and not key.is_size
@@ -84,26 +85,55 @@ class Engine:
         for place in sorted(set(range(len(task.case))) - set(known)):
             problems[place] = str(hours.problems[int(task.case[place])])
         rows = np.array([[hours.row_of[int(task.case[place])]] for place in known], dtype=float).reshape(-1, 1)
-        others = task.values[known][:, self._others]
-        for shared, group in _groups(np.hstack([rows, others])):
+        # The same keys are held throughout a group; what they are held at varies, but where lines are drawn.
+        money = task.values[known][:, self._money]
+        for shared, group in _groups(np.hstack([rows, money if self._prices else np.isnan(money)])):
             chosen = np.array(known)[group]
             row, at = hours.rows[int(shared[0])], hours.place[task.case[chosen]]
             try:
-                numbers[chosen] = self._priced(row, at, shared[1:], task.values[chosen][:, self._prices])
+                if self._prices:
+                    numbers[chosen] = self._along_lines(row, at, shared[1:], task.values[chosen][:, self._prices])
+                    continue
+                owns, wrong = self._stacked(row, task.values[chosen][:, self._money])
+                good = [place for place in range(len(chosen)) if place not in wrong]
+                problems |= {int(chosen[place]): text for place, text in wrong.items()}
+                if good:
+                    numbers[chosen[good]] = _measured(row, at[good], owns)
             except Exception as error:
                 problems |= dict.fromkeys(chosen.tolist(), said(error))
         return Found(numbers, problems)
 
-    def _priced(self, row: Row, at: Integers, others: Array, prices: Array) -> Array:
+    def _stacked(self, row: Row, money: Array) -> tuple[list[Scenario], dict[int, str]]:
+        """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
+        keys = [self._core.keys[place] for place in self._money]
+        paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
+        first: list[Scenario] = []
+        wrong: dict[int, str] = {}
+        numbers = np.empty((len(self._options), len(paths), len(money)))
+        for values, group in _groups(money):
+            try:
+                owns = self._owns(self._stage.changed(self._held(self._money, values), row.raw))
+            except Exception as error:
+                wrong |= dict.fromkeys(group.tolist(), said(error))
+                continue
+            # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
+            held = [[_number(value_at(own, path)) for path in paths] for own in owns]
+            numbers[..., group] = np.reshape(held, (len(owns), len(paths), 1))
+            first = first or owns
+        sound = [place for place in range(len(money)) if place not in wrong]
+        arrays = (dict(zip(paths, own, strict=True)) for own in numbers[..., sound])
+        return [with_arrays(own, each) for own, each in zip(first, arrays, strict=False)], wrong
+
+    @staticmethod
+    def _held(places: Sequence[int], values: Array) -> list[tuple[int, float]]:
+        return [(place, float(value)) for place, value in zip(places, values, strict=True) if not np.isnan(value)]
+
+    def _along_lines(self, row: Row, at: Integers, others: Array, prices: Array) -> Array:
         """Measures (variants, options, measures) of some cases of a row at some prices, all else the same."""
-        held = [(p, float(v)) for p, v in zip(self._others, others, strict=True) if not np.isnan(v)]
-        raw = self._stage.changed(held, row.raw)
+        raw = self._stage.changed(self._held(self._money, others), row.raw)
         owns = self._owns(raw)
         found = np.empty((at.size, len(owns), len(MEASURES)))
         found[:, :, len(PRICED) :] = _served(row, at, owns)
-        if not self._prices:
-            found[:, :, : len(PRICED)] = _costs(row, at, owns)
-            return found
         for case, group in _groups(at[:, None].astype(float)):
             line = self._line(row, case.astype(np.int64), raw)
             found[group, :, : len(PRICED)] = line.at(prices[group]).reshape(-1, len(owns), len(PRICED))
@@ -121,6 +151,15 @@ class Engine:
         """Scenario of each option."""
         scenario = check_scenario(raw, "")
         return [option_scenario(scenario, name) for name in self._options]
+
+
+def _number(value: float | None) -> float:
+    return np.nan if value is None else value
+
+
+def _measured(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
+    """Measures (cases, options, measures) of some cases of a row."""
+    return np.concatenate([_costs(row, at, owns), _served(row, at, owns)], axis=-1)
 
 
 def _costs(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
@@ -141,7 +180,8 @@ def _served(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
     for place, (own, size) in enumerate(zip(owns, row.sizes, strict=True)):
         outcome, quantities = row.outcomes[place], row.quantities[place]
         years = outcome.demand_m3.shape[1]
-        found[:, place, 0] = meets(outcome, own)[at]
+        worst, short = outcome.worst_year_share[at], outcome.longest_short_days.max(axis=-1)[at]
+        found[:, place, 0] = serves(own.service, outcome.delivered_share[at], worst, short)
         found[:, place, 1] = outcome.delivered_share[at]
         found[:, place, 2] = outcome.worst_year_share[at]
         found[:, place, 3] = quantities.grid_kwh[at].sum(axis=(1, 2, 3)) / years

@@ -30,8 +30,8 @@ COLUMNS = 320
 """Columns (options x life years x cases) run together: few enough for memory, enough for speed."""
 INNER = 128
 """Most cases that differ in tank and float switch alone and share their hourly series."""
-SLICE, PRICE_SLICE = 128, 8192
-"""Variants of a batch in one unit: priced one by one, and priced by a straight line."""
+SLICE, PRICE_SLICE = 512, 8192
+"""Variants of a batch in one unit: each checked and all priced together, and priced by a straight line."""
 MOST_VARIANTS = 1_000_000
 READY_CHANGE_PERCENT = 20.0
 """Change of the ready list of inputs; assumed, common practice, no source."""

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from planner.scenario.scenario import Scenario
 from planner.study.design import Ground, designs_of, ground_of
 from planner.study.pinned import Pinned, pinned_of
+from planner.study.ranking import ranked
 from planner.study.search import choose_all
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
 from planner.study.sweep.hours import Core
@@ -84,11 +85,10 @@ def ranking_of(numbers: Array) -> list[int]:
     list of int
         Places of the options, best first.
     """
-    cost, serves, share = (numbers[:, MEASURES.index(name)] for name in _RANKED)
-    return sorted(range(len(cost)), key=lambda o: (serves[o] < 0.5, cost[o] if serves[o] else -share[o], cost[o]))
+    return ranked(*(numbers[:, MEASURES.index(name)] for name in _RANKED))
 
 
-_RANKED = ("present_cost", "meets_service", "delivered_share")
+_RANKED = ("meets_service", "delivered_share", "present_cost")
 
 
 @dataclass(frozen=True)

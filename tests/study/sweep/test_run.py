@@ -15,7 +15,7 @@ from planner.scenario.reader import check_scenario
 from planner.study.compare import study_scenario
 from planner.study.sweep.engine import MEASURES, engine_of
 from planner.study.sweep.keys import numeric_keys, with_value
-from planner.study.sweep.run import Results, run_sweep
+from planner.study.sweep.run import Results, base_of, run_sweep
 from planner.water.demand import hourly_demand_m3
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
 
@@ -282,3 +282,40 @@ def test_chunks_of_another_scenario_seed_or_weather_file_are_never_used(tmp_path
         (tmp_path / "w.csv").write_text(text, encoding="utf-8")
         before.append(run_key(filed, tmp_path))
     assert before[0] == before[2] != before[1]
+
+
+MONEY: dict[str, tuple[float, float]] = {
+    "finance.discount_rate_percent": (-3.0, 15.0),
+    "finance.inflation_percent": (0.0, 8.0),
+    "finance.grant_percent": (0.0, 70.0),
+    "finance.loan_percent": (0.0, 60.0),
+    "finance.loan_rate_percent": (0.0, 9.0),
+    "pump.life_years": (1.0, 3.0),
+    "pump.upkeep_percent_per_year": (0.0, 5.0),
+    "costs.contingency_percent": (0.0, 20.0),
+    "service.delivered_share_percent": (90.0, 100.0),
+    "sources.grid.tariff.blocks[1].up_to_kwh_month": (5.0, 40.0),
+    "sources.grid.tariff.tax_percent": (0.0, 20.0),
+    "sources.generator.life_hours": (100.0, 900.0),
+    "sources.generator.service_interval_h": (20.0, 90.0),
+    FUEL: (0.5, 3.0),
+}
+
+
+def test_money_priced_in_arrays_is_what_each_variant_costs_alone() -> None:
+    inputs = [uniform(key, low, high) for key, (low, high) in MONEY.items()]
+    scenario = school(finance={"loan_years": 2}, sweep=random_table(12, *inputs))
+    results = run_sweep(scenario, EXAMPLES).results[0]
+    known, sound = numeric_keys(scenario), 0
+    for variant, values in enumerate(results.plan.values):
+        raw = school_raw(finance={"loan_years": 2})
+        for key, value in zip(results.plan.keys, values, strict=True):
+            raw = with_value(raw, known[key.text], float(value))
+        if variant in results.problems:
+            with pytest.raises(InputError, match="together exceed 100"):
+                check_scenario(raw, "test")
+            continue
+        alone = base_of(check_scenario(raw, "test"), EXAMPLES)
+        np.testing.assert_allclose(results.numbers[variant], alone.numbers, rtol=1e-9)
+        sound += 1
+    assert 3 < sound < 12
