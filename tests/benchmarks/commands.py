@@ -39,6 +39,9 @@ WIDE_SEARCH: dict[str, Any] = {
 }
 
 
+SEARCHES = (("size, hill school", {}), ("size, one option, thousands of candidates", WIDE_SEARCH))
+
+
 def rows() -> Iterator[Row]:
     """Measure imports, `run`, `check`, `size` and the workbook."""
     imports = spent_by("import", *IMPORTS, times=3)
@@ -54,7 +57,7 @@ def rows() -> Iterator[Row]:
         check = spent_by("check", str(HILL), "--quiet", times=3)
         ratio = f"{check.cpu_s / needed.cpu_s:.2f} of what it imports"
         yield Row("check, hill school", f"{check.cpu_s:.2f} CPU s", ratio, "at most 1.5")
-        for name, changes in (("size, hill school", {}), ("size, one option, thousands of candidates", WIDE_SEARCH)):
+        for name, changes in SEARCHES:
             yield from _sizing(name, hill_file(Path(place, "hill.toml"), changes), Path(place), imports.cpu_s)
         yield _workbook(Path(place, "book.xlsx"), imports.cpu_s)
 

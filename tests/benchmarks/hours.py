@@ -15,7 +15,7 @@ from planner.supply.series import sun_series
 from tests.benchmarks.measure import EXAMPLES, Row, bare_recurrence, cpu_in_turn, cpu_s, hill, million_steps
 from tests.supply.cases import make_cases
 from tests.supply.plain_loop import plain_loop
-from tests.supply.test_kernel import plain_source
+from tests.supply.test_kernel import GENERATOR, GRID, plain_source
 
 WIDTHS = ((17, 1, 365, ""), (20, 7, 365, ""), (82, 7, 365, "at most 6"), (409, 7, 73, ""))
 """Groups and variants of the seven supply options, days and aim: a scenario, searches of one, a wide pass."""
@@ -44,9 +44,9 @@ def _plain(arguments: dict, groups: int) -> None:
             arguments["sun_m3"][:, column].tolist(),
             arguments["draw_m3"][:, column].tolist(),
             float(arguments["volume_m3"][0, column]),
-            float(arguments["start_m3"][0, column]),
-            plain_source(arguments["grid"], 0, column),
-            plain_source(arguments["generator"], 0, column),
+            float(arguments["start"][0, column]),
+            plain_source(arguments["sources"][GRID], 0, column),
+            plain_source(arguments["sources"][GENERATOR], 0, column),
         )
 
 
