@@ -1,6 +1,6 @@
 """What a report holds, apart from any file format: pages of tables, charts and sentences.
 
-A writer (workbook, terminal, HTML) takes a `Report` and renders it. A cell holds its value; where the value follows from
+A writer (workbook, terminal, HTML) takes a `Report` and renders it. A cell holds its value; where that follows from
 other cells it holds a formula too, whose leaves are `At` and `Span`: a writer that knows formulas puts addresses in
 their place, any other passes over them.
 """
