@@ -1,4 +1,4 @@
-"""Write a report as one HTML file: no script, nothing fetched from elsewhere, readable on a small screen and on paper."""
+"""Write a report as one HTML file: no script, nothing fetched, readable on a small screen and on paper."""
 
 from __future__ import annotations
 
