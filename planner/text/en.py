@@ -1,0 +1,113 @@
+"""English."""
+
+FIGURES: dict[str, tuple[str, str]] = {
+    "tank_m3": ("Storage tank", "Usable volume of the tank."),
+    "modules": ("PV modules", "Modules in all strings together."),
+    "strings": ("Strings in parallel", "Strings of modules in series, side by side."),
+    "array_kwp": ("PV array, rated", "Rated power of all modules at standard test conditions (IEC 60904-3)."),
+    "start_level_percent": ("Start level of the top-up", "Level at which the float switch starts grid or generator."),
+    "stop_level_percent": ("Stop level of the top-up", "Level at which the float switch stops grid or generator."),
+    "duty_flow_m3h": ("Flow at the duty point", "Flow where pump and system meet at the yearly mean water level."),
+    "total_dynamic_head_m": (
+        "Total dynamic head",
+        "Static lift, drawdown, friction and residual head together, at the duty point.",
+    ),
+    "meets_target": ("Meets the service target (1: yes)", "Whether it delivers what the service target asks."),
+    "demand_met_percent": ("Demand met", "Water delivered over water wanted, all years together."),
+    "demand_met_worst_year_percent": ("Demand met in the worst year", "The lowest yearly share of demand delivered."),
+    "longest_short_days": (
+        "Longest run of short days",
+        "Most days in a row on which more than a tenth of the day's demand is missing.",
+    ),
+    "demand_first_year_m3": ("Demand in the first year", "Water wanted by the users in year 1."),
+    "delivered_first_year_m3": ("Delivered in the first year", "Water that reaches the users in year 1."),
+    "demand_last_year_m3": ("Demand in the last year", "Water wanted by the users in the last year."),
+    "delivered_last_year_m3": ("Delivered in the last year", "Water that reaches the users in the last year."),
+    "shortfall_m3_per_year": ("Shortfall, mean", "Demand not met, mean of the years."),
+    "pumped_by_solar_percent": ("Pumped by the sun", "Share of the water pumped that PV power lifts."),
+    "pumped_by_grid_percent": ("Added by the grid", "Share of the water pumped that the grid adds."),
+    "pumped_by_generator_percent": ("Added by the generator", "Share of the water pumped that the generator adds."),
+    "pv_used_kwh_per_year": ("PV energy used (DC)", "Energy that the array gives the pump, mean of the years."),
+    "pv_unused_kwh_per_year": ("PV energy unused (DC)", "Energy that the array could have given, mean of the years."),
+    "grid_kwh_per_year": ("Grid energy", "Energy bought from the grid, mean of the years."),
+    "grid_hours_per_year": ("Running on the grid", "Hours in which the grid drives the pump, mean of the years."),
+    "grid_peak_kw": ("Highest half-hour demand on the grid", "The highest half hour of all months and years."),
+    "generator_kwh_per_year": ("Generator energy", "Energy that the generator gives, mean of the years."),
+    "generator_hours_per_year": ("Running of the generator", "Hours that the generator runs, mean of the years."),
+    "fuel_l_per_year": ("Fuel", "Fuel that the generator burns, mean of the years."),
+    "capital_cost": ("Capital cost", "What is built in year 0, before grant and loan."),
+    "life_cycle_cost": (
+        "Life-cycle cost (present value)",
+        "Present value of every cost of the analysis period less the residual value (NIST Handbook 135).",
+    ),
+    "life_cycle_construction": ("  Construction", "Its part that is built in year 0."),
+    "life_cycle_replacement": ("  Replacements", "Its part that replaces what wears out."),
+    "life_cycle_upkeep": ("  Maintenance", "Its part that keeps the works up."),
+    "life_cycle_grid": ("  Grid bills", "Its part that pays for grid energy."),
+    "life_cycle_fuel": ("  Fuel", "Its part that pays for fuel, delivery included."),
+    "life_cycle_generator_service": ("  Generator service", "Its part that services and overhauls the generator."),
+    "life_cycle_yearly_costs": ("  Other yearly costs", "Its part that comes back each year."),
+    "life_cycle_residual": ("  Residual value", "What the works are worth at the end, taken off."),
+    "annualised_cost": (
+        "Annualised cost",
+        "Level yearly cost, in money of year 0, of the same present value (NIST Handbook 135).",
+    ),
+    "levelised_cost_per_m3": (
+        "Levelised cost of water",
+        "Life-cycle cost over the present volume delivered (average incremental economic cost, ADB 1999).",
+    ),
+    "annualised_cost_per_person": (
+        "Annualised cost per person of the first year",
+        "Annualised cost over the people served in year 1.",
+    ),
+    "revenue_present": ("Present value of what users pay", "Present value of water sold at the water price."),
+    "net_present_value": ("Net present value", "Present value of what users pay less the life-cycle cost."),
+    "grant": ("Grant", "Sum received in year 0 that need not be repaid."),
+    "loan": ("Loan", "Sum received in year 0 that is repaid."),
+    "own_funds": ("Own funds in year 0 (community or owner)", "Capital cost less grant and loan."),
+    "owner_life_cycle_cost": (
+        "Life-cycle cost to the owner",
+        "Present value of all costs less grant and loan drawn, plus loan payments.",
+    ),
+    "capital_expenditure": ("Capital expenditure", "Construction (life-cycle components, IRC 2011)."),
+    "operation_and_minor_maintenance": (
+        "Operation and minor maintenance",
+        "Maintenance, energy, fuel, services and other yearly costs (life-cycle components, IRC 2011).",
+    ),
+    "capital_maintenance": (
+        "Capital maintenance (replacement)",
+        "Replacements (life-cycle components, IRC 2011).",
+    ),
+    "residual_taken_off": ("Residual value, taken off", "What the works are worth at the end."),
+    "cost_of_capital": (
+        "Cost of capital (loan payments less loan)",
+        "Present value of loan payments less the loan (life-cycle components, IRC 2011).",
+    ),
+    "co2_kg": ("Carbon dioxide over the analysis period", "Of fuel burnt, and of the grid where its factor is given."),
+    "co2_kg_per_year": ("Carbon dioxide, mean", "The same, mean of the years."),
+    "co2_kg_per_m3": ("Carbon dioxide per m3 delivered", "The same over the water delivered."),
+    "saving_present": (
+        "Saving in life-cycle cost (negative: costs more)",
+        "Life-cycle cost of the reference less this one's.",
+    ),
+    "internal_rate_of_return_percent": (
+        "Internal rate of return",
+        "Rate at which the extra construction equals the later savings against the reference.",
+    ),
+    "payback_years": (
+        "Payback, simple",
+        "Years until the extra construction is recovered, to stay so.",
+    ),
+    "discounted_payback_years": (
+        "Payback, discounted",
+        "The same with savings discounted.",
+    ),
+}
+
+SENTENCES: dict[str, str] = {
+    "figure.none": "none",
+    "figure.no_water": "nothing delivered",
+    "figure.no_people": "no people",
+    "figure.reference": "reference",
+    "figure.never": "never",
+}
