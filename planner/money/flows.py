@@ -4,15 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, fields
+from typing import Any
 
 import numpy as np
-from numpy.typing import ArrayLike
 
-from planner.money.fuel import overhauls_due, replacement_by_hours, times_due, whole_years
+from planner.money.formula import Operand
+from planner.money.fuel import wear
+from planner.money.functions import both, equals, floor, maximum, remainder, total, weighted_total, where
 from planner.money.quantities import Line
-from planner.money.rates import Array, Number, growth_factor
+from planner.money.rates import Array, Number, by_case, growth_factor
 from planner.money.tariff import yearly_bill
 from planner.money.terms import Terms
+from planner.money.yearly import Column, by_year
+from planner.scenario.operands import with_operands
 
 
 @dataclass(frozen=True)
@@ -73,16 +77,53 @@ class CashFlows:
 
     def total_cost(self) -> Array:
         """Sum of all costs by year, less the residual value, (..., n + 1)."""
-        # The smallest arrays first, so that those with many cases are passed over least often.
-        parts = sorted(self.costs_by_category().values(), key=lambda part: part.size)
-        total = parts[0]
-        for part in parts[1:]:
-            total = total + part
-        return total
+        return np.asarray(total(list(self.costs_by_category().values())))
 
     def times(self, factor: Array) -> CashFlows:
         """Every flow times a factor by year, (..., n + 1)."""
         return CashFlows(**{field.name: getattr(self, field.name) * factor for field in fields(self)})
+
+
+def whole_years(life_years: Operand) -> Operand:
+    """Round a life to whole years, halves up, at least one: replacements fall at year ends."""
+    return maximum(1, floor(life_years + 0.5))
+
+
+def renewals(whole_life: Operand, year: Operand, life_years: Operand) -> Operand:
+    """1 in each year in which a line is replaced: at each multiple of its life before the end, else 0."""
+    return where(both(equals(remainder(year, whole_life), 0), year < life_years), 1, 0)
+
+
+def share_left(whole_life: Operand, life_years: Operand) -> Operand:
+    """Share of its life that the last one bought of a line has left at the end (straight line)."""
+    return 1 - (life_years - floor((life_years - 1) / whole_life) * whole_life) / whole_life
+
+
+def _grown(price: Operand, growth: Operand, y: Any) -> Operand:
+    """Price of a year that grows from year 2."""
+    return price * growth_factor(growth, y.year - 1)
+
+
+FLOWS = (
+    Column("construction", first=lambda y: y.build),
+    Column(
+        "replacement",
+        later=lambda y: weighted_total(y.line_costs, y.renewals) + weighted_total(y.worn_costs, y.bought_by_hours),
+    ),
+    Column(
+        "residual",
+        last=lambda y: -(weighted_total(y.line_costs, y.shares_left) + weighted_total(y.worn_costs, y.left_by_hours)),
+    ),
+    Column("upkeep", later=lambda y: y.yearly_upkeep),
+    Column("grid", later=lambda y: y.grid_bill * _grown(y.grid_price_factor, y.grid_price_growth, y)),
+    Column("fuel", later=lambda y: y.fuel_l * _grown(y.fuel_price_per_l, y.fuel_price_growth, y)),
+    Column("generator_service", later=lambda y: y.services * y.service_price + y.overhauls * y.overhaul_price),
+    Column("yearly_costs", later=lambda y: y.yearly_costs),
+    Column("revenue", later=lambda y: y.delivered_m3 * y.water_price_per_m3),
+)
+"""Money by year in constant prices; given are `Terms`, `Quantities` and what `flows_of` makes of lines and wear."""
+CATEGORIES = tuple(column.key for column in FLOWS if column.key != "revenue")
+"""Kinds of cost."""
 
 
 def flows_of(terms: Terms, lines: Sequence[Line], quantities: Quantities) -> CashFlows:
@@ -117,93 +158,57 @@ def flows_of(terms: Terms, lines: Sequence[Line], quantities: Quantities) -> Cas
     years = terms.life_years
     if quantities.delivered_m3.shape[-1] != years:
         raise ValueError(f"the quantities hold {quantities.delivered_m3.shape[-1]} years, the terms count {years}")
-    bought, kept_up = _sum_by_life(lines)
-    construction: Number = 0.0
-    residual: Number = 0.0
-    replacement = np.zeros(years + 1)
-    for life, cost in bought.items():
-        construction = construction + cost
-        renewals, left = _renewal(life, years)
-        residual = residual + cost * left
-        if renewals.any():
-            replacement = replacement + _over_years(cost, renewals)
-    for line in (line for line in lines if line.by_hours):
-        if terms.generator is None:
-            raise ValueError(f"'{line.name}' is worn by running hours, but the option has no generator")
-        counts, last_left = replacement_by_hours(
-            quantities.generator_hours, terms.generator.life_hours, line.life_years
-        )
-        construction = construction + line.cost
-        residual = residual + line.cost * last_left
-        if counts.any():
-            replacement = replacement + np.asarray(line.cost)[..., None] * _from_year_one(counts)
-    first, later, last = np.eye(years + 1)[0], 1 - np.eye(years + 1)[0], np.eye(years + 1)[years]
-    return CashFlows(
-        construction=_over_years(construction, first),
-        replacement=replacement,
-        residual=_over_years(-residual, last),
-        upkeep=_over_years(kept_up, later),
-        grid=_grid(terms, quantities),
-        fuel=_per_year(terms.fuel_price_per_l, terms.fuel_price_growth, quantities.fuel_l),
-        generator_service=_services(terms, quantities.generator_hours),
-        yearly_costs=_over_years(terms.yearly_costs, later),
-        revenue=_per_year(terms.water_price_per_m3, 0.0, quantities.delivered_m3),
-    )
+    given = {name: by_case(value) for name, value in vars(terms).items()}
+    given |= vars(quantities) | _of_lines(lines, years) | _of_wear(terms, lines, quantities.generator_hours)
+    given["grid_bill"] = 0.0
+    if terms.tariff is not None:
+        tariff = with_operands(terms.tariff, lambda _, value: by_case(value))
+        given["grid_bill"] = yearly_bill(tariff, quantities.grid_kwh, quantities.grid_peak_kw).total
+    return CashFlows(**by_year(FLOWS, given, years))
 
 
-def _sum_by_life(lines: Sequence[Line]) -> tuple[dict[int, Number], Number]:
-    """Cost of the lines worn by years alone, by life in whole years, and the yearly upkeep of all lines."""
-    bought: dict[int, Number] = {}
+def _of_lines(lines: Sequence[Line], years: int) -> dict[str, Any]:
+    """What the bill of quantities gives: lines of the same life are taken together."""
+    build: Number = 0.0
     upkeep: Number = 0.0
+    lives: dict[Any, tuple[Number, Number]] = {}
     for line in lines:
-        upkeep = upkeep + line.cost * (line.upkeep_percent_per_year / 100)
+        build, upkeep = build + line.cost, upkeep + line.cost * (line.upkeep_percent_per_year / 100)
         if not line.by_hours:
             life = whole_years(line.life_years)
-            bought[life] = bought.get(life, 0.0) + line.cost
-    return bought, upkeep
+            key = life if np.ndim(life) == 0 else id(line)
+            lives[key] = (life, lives[key][1] + line.cost if key in lives else line.cost)
+    when = np.arange(1.0, years + 1)
+    return {
+        "build": by_case(build),
+        "yearly_upkeep": by_case(upkeep),
+        "line_costs": [by_case(cost) for _, cost in lives.values()],
+        "renewals": [renewals(by_case(life), when, years) for life, _ in lives.values()],
+        "shares_left": [share_left(by_case(life), years) for life, _ in lives.values()],
+    }
 
 
-def _renewal(life: int, years: int) -> tuple[Array, float]:
-    """Replacements by year, (n + 1,), and the share of its life that the last one has left."""
-    when = np.arange(years + 1)
-    renewals = ((when % life == 0) & (when > 0) & (when < years)).astype(float)
-    age = years - (years - 1) // life * life
-    return renewals, 1 - age / life
-
-
-def _grid(terms: Terms, quantities: Quantities) -> Array:
-    if terms.tariff is None:
-        return np.zeros(terms.life_years + 1)
-    bill = yearly_bill(terms.tariff, quantities.grid_kwh, quantities.grid_peak_kw).total
-    return _per_year(terms.grid_price_factor, terms.grid_price_growth, bill)
-
-
-def _services(terms: Terms, hours: Array) -> Array:
+def _of_wear(terms: Terms, lines: Sequence[Line], hours: Array) -> dict[str, Any]:
+    """What running hours give: services and overhauls, and the renewal of lines that they wear out."""
+    worn = [line for line in lines if line.by_hours]
     generator = terms.generator
     if generator is None:
-        return np.zeros(terms.life_years + 1)
-    services = times_due(hours, generator.service_interval_h)
-    overhauls = overhauls_due(hours, generator.overhaul_interval_h, generator.life_hours, generator.life_years)
-    service_cost: Array = np.asarray(terms.service_price)[..., None] * _from_year_one(services)
-    overhaul_cost: Array = np.asarray(terms.overhaul_price)[..., None] * _from_year_one(overhauls)
-    return service_cost + overhaul_cost
+        if worn:
+            raise ValueError(f"'{worn[0].name}' is worn by running hours, but the option has no generator")
+        return {"services": 0.0, "overhauls": 0.0, "worn_costs": [], "bought_by_hours": [], "left_by_hours": []}
 
-
-def _over_years(amount: Number, profile: Array) -> Array:
-    """An amount (...) times a profile by year (n + 1,): (..., n + 1)."""
-    flow: Array = np.asarray(amount, dtype=float)[..., None] * profile
-    return flow
-
-
-def _per_year(price: Number, growth: Number, quantity: Array) -> Array:
-    """Price (...) of year 1, growing from year 2, times a yearly quantity (..., n): (..., n + 1), nothing in year 0."""
-    prices = np.asarray(price, dtype=float)[..., None] * growth_factor(growth, np.arange(quantity.shape[-1]))
-    return _from_year_one(prices * quantity)
-
-
-def _from_year_one(values: ArrayLike) -> Array:
-    """Put a year 0 of nothing before the years 1 to n."""
-    later = np.asarray(values, dtype=float)
-    flow = np.zeros((*later.shape[:-1], later.shape[-1] + 1))
-    flow[..., 1:] = later
-    return flow
+    intervals = generator.service_interval_h, generator.overhaul_interval_h
+    machine = wear(hours, generator.life_hours, whole_years(generator.life_years), *intervals)
+    found = [
+        machine
+        if line.life_years is generator.life_years
+        else wear(hours, generator.life_hours, whole_years(line.life_years), *intervals)
+        for line in worn
+    ]
+    return {
+        "services": machine.services,
+        "overhauls": machine.overhauls,
+        "worn_costs": [by_case(line.cost) for line in worn],
+        "bought_by_hours": [each.bought for each in found],
+        "left_by_hours": [by_case(each.left) for each in found],
+    }

@@ -2,134 +2,142 @@
 
 from __future__ import annotations
 
-import math
-from typing import NamedTuple
+from types import SimpleNamespace
+from typing import Any, NamedTuple
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from planner.money.formula import Operand
+from planner.money.functions import ceiling, floor, maximum, minimum, where
+from planner.money.rates import by_case
+from planner.money.yearly import Column
 from planner.supply.generator import derated_rating_kw, fuel_l
 
 Array = NDArray[np.float64]
 
-__all__ = ["derated_rating_kw", "fuel_l", "overhauls_due", "replacement_by_hours", "times_due", "whole_years"]
+__all__ = ["AGEING", "SERVICED", "Wear", "derated_rating_kw", "fuel_l", "life_left", "times_due", "wear"]
 
 _ROUNDING = 1e-9
 """Share of an interval by which summed hours may miss its multiple and still count as having reached it."""
 
 
-def whole_years(life_years: float) -> int:
-    """Round a life to whole years, halves up, at least one: replacements fall at year ends."""
-    return max(1, math.floor(life_years + 0.5))
+def _whole_intervals(run_h: Operand, interval_h: Operand) -> Operand:
+    """Whole intervals that some running hours hold."""
+    return floor(run_h / interval_h + _ROUNDING)
 
 
-def times_due(hours: ArrayLike, interval_h: float) -> Array:
-    """Count how often something due at every interval of running hours falls in each year.
+def _intervals_before(run_h: Operand, interval_h: Operand) -> Operand:
+    """Whole intervals that some running hours hold, one that ends just then not counted."""
+    return maximum(ceiling(run_h / interval_h - _ROUNDING) - 1, 0)
+
+
+def _overhauls(run_h: Operand, w: Any) -> Operand:
+    """Overhauls of machines that one after another ran some hours: none at a machine's end."""
+    machines = _whole_intervals(run_h, w.life_hours)
+    most = _intervals_before(w.life_hours, w.overhaul_interval_h)
+    rest = maximum(run_h - machines * w.life_hours, 0)
+    return machines * most + minimum(_whole_intervals(rest, w.overhaul_interval_h), most)
+
+
+AGEING = (
+    Column("used_h", later=lambda w: w.before.kept_h + w.hours),
+    Column("age_years", later=lambda w: w.before.kept_years + 1),
+    Column(
+        "worn",
+        later=lambda w: _whole_intervals(w.used_h, w.life_hours),
+        # A machine that wears out exactly at the end is kept, worn, not replaced.
+        last=lambda w: minimum(_intervals_before(w.used_h, w.life_hours), _whole_intervals(w.used_h, w.life_hours)),
+    ),
+    Column(
+        "bought",
+        later=lambda w: maximum(w.worn, where(w.age_years >= w.whole_life_years, 1, 0)),
+        last=lambda w: w.worn,
+    ),
+    Column("kept_h", later=lambda w: where(w.bought > w.worn, 0, maximum(w.used_h - w.worn * w.life_hours, 0))),
+    Column("kept_years", later=lambda w: where(w.bought > 0, 0, w.age_years)),
+)
+"""A generating set by year, each from the one before: hours and years of the machine at hand before any replacement,
+machines worn out by hours, machines bought, hours and years of the machine kept."""
+SERVICED = (
+    Column("run_h", running="hours"),
+    Column(
+        "services",
+        later=lambda w: (
+            _whole_intervals(w.run_h, w.service_interval_h) - _whole_intervals(w.run_h - w.hours, w.service_interval_h)
+        ),
+    ),
+    Column("overhauls", later=lambda w: _overhauls(w.used_h, w) - _overhauls(w.used_h - w.hours, w)),
+)
+"""What its hours ask for: hours run in all, services and overhauls."""
+
+
+def life_left(w: Any) -> Operand:
+    """Share of its life that the last machine has left, by hours or by years, whichever is less."""
+    return maximum(1 - maximum(w.kept_h / w.life_hours, w.kept_years / w.whole_life_years), 0)
+
+
+class Wear(NamedTuple):
+    """Services, overhauls and machines bought by year (..., n), the share of life left at the end (...)."""
+
+    services: Array
+    overhauls: Array
+    bought: Array
+    left: Array
+
+
+def wear(
+    hours: ArrayLike,
+    life_hours: Operand,
+    whole_life_years: Operand,
+    service_interval_h: Operand = np.inf,
+    overhaul_interval_h: Operand = np.inf,
+) -> Wear:
+    """Wear a machine by running hours: replaced when its hours or its years are used up, whichever comes first.
 
     Parameters
     ----------
     hours : array_like, (..., n)
         Running hours of each year [h].
-    interval_h : float
-        Running hours from one time to the next [h]; the first falls after one interval.
-
-    Returns
-    -------
-    ndarray, (..., n)
-        Times in each year.
-    """
-    reached = _times(np.cumsum(np.asarray(hours, dtype=float), axis=-1), interval_h)
-    return np.diff(reached, axis=-1, prepend=0.0)
-
-
-def replacement_by_hours(hours: ArrayLike, life_hours: float, life_years: float) -> tuple[Array, Array]:
-    """Replace a machine when its running hours or its years are used up, whichever comes first.
-
-    Parameters
-    ----------
-    hours : array_like, (..., n)
-        Running hours of each year [h].
-    life_hours : float
+    life_hours : float or ndarray, (...)
         Running hours that one machine lasts [h].
-    life_years : float
-        Most years that one machine lasts, rounded to whole years.
+    whole_life_years : float or ndarray, (...)
+        Most years that one machine lasts, whole.
+    service_interval_h, overhaul_interval_h : float or ndarray, (...)
+        Running hours from one to the next [h]; the first falls after one interval.
 
     Returns
     -------
-    counts : ndarray, (..., n)
-        Machines bought in each year to replace a worn one.
-    left : ndarray, (...)
-        Share of its life that the last machine has left, by hours or by years, whichever is less.
+    Wear
 
     Notes
     -----
     A machine worn by hours is replaced in that same year and the new one runs for the rest of it; age counts from the
-    year's end. A machine that would be due at the very end of year n is not replaced.
+    year's end. A machine that would be due at the very end of year n is not replaced. Services go by all hours run,
+    overhauls count anew for each machine.
     """
-    wear = _wear(hours, life_hours, life_years)
-    return wear.counts, wear.left
-
-
-def overhauls_due(hours: ArrayLike, interval_h: float, life_hours: float, life_years: float) -> Array:
-    """Count the overhauls of each year: as `times_due`, but counted anew for each machine, and none at its end.
-
-    Parameters
-    ----------
-    hours : array_like, (..., n)
-        Running hours of each year [h].
-    interval_h : float
-        Running hours between overhauls [h].
-    life_hours, life_years : float
-        Life of one machine [h, years], as in `replacement_by_hours`.
-
-    Returns
-    -------
-    ndarray, (..., n)
-        Overhauls in each year.
-    """
-    used = _wear(hours, life_hours, life_years).used_before
-    most = math.ceil(life_hours / interval_h - _ROUNDING) - 1
-
-    def overhauls_in(run_h: Array) -> Array:
-        machines = _times(run_h, life_hours)
-        rest: Array = np.maximum(run_h - machines * life_hours, 0.0)
-        return machines * most + np.minimum(_times(rest, interval_h), most)
-
-    return overhauls_in(used + np.asarray(hours, dtype=float)) - overhauls_in(used)
-
-
-class _Wear(NamedTuple):
-    """Machines bought (..., n), hours on the machine as each year begins (..., n), share of life left at the end."""
-
-    counts: Array
-    used_before: Array
-    left: Array
-
-
-def _wear(hours: ArrayLike, life_hours: float, life_years: float) -> _Wear:
     run_h = np.asarray(hours, dtype=float)
-    last, years = run_h.shape[-1] - 1, whole_years(life_years)
-    used, age = np.zeros(run_h.shape[:-1]), np.zeros(run_h.shape[:-1])
-    counts, used_before = np.zeros(run_h.shape), np.zeros(run_h.shape)
-    for year in range(last + 1):
-        used_before[..., year] = used
-        used = used + run_h[..., year]
-        age = age + 1
-        worn = _times(used, life_hours)
-        if year == last:
-            # A machine that wears out exactly at the end is kept, worn, not replaced.
-            worn = np.clip(np.ceil(used / life_hours - _ROUNDING) - 1, 0.0, worn)
-            old = np.zeros(worn.shape, dtype=bool)
-        else:
-            old = (worn == 0) & (age >= years)
-        used = np.where(old, 0.0, np.maximum(used - worn * life_hours, 0.0))
-        counts[..., year] = np.where(old, 1.0, worn)
-        age = np.where(counts[..., year] > 0, 0.0, age)
-    left = np.clip(1 - np.maximum(used / life_hours, age / years), 0.0, 1.0)
-    return _Wear(counts, used_before, left)
+    years = run_h.shape[-1]
+    given = {"life_hours": life_hours, "whole_life_years": whole_life_years}
+    w = SimpleNamespace(kept_h=0.0, kept_years=0.0)
+    rows = []
+    for year in range(1, years + 1):
+        w = SimpleNamespace(**given, hours=run_h[..., year - 1], before=w)
+        for column in AGEING:
+            setattr(w, column.key, column.in_year(year, years, w))
+        rows.append(w)
+
+    def stacked(key: str) -> Array:
+        return np.stack(np.broadcast_arrays(*(getattr(row, key) for row in rows)), axis=-1)
+
+    intervals = {"service_interval_h": service_interval_h, "overhaul_interval_h": overhaul_interval_h}
+    terms = {name: by_case(value) for name, value in (given | intervals).items()}
+    y = SimpleNamespace(**terms, hours=run_h, used_h=stacked("used_h"), run_h=np.cumsum(run_h, axis=-1))
+    services, overhauls = (column.later(y) for column in SERVICED if column.later)
+    return Wear(services, overhauls, stacked("bought"), np.asarray(life_left(w)))
 
 
-def _times(run_h: Array, interval_h: float) -> Array:
-    """Whole intervals that some running hours hold."""
-    times: Array = np.floor(run_h / interval_h + _ROUNDING)
-    return times
+def times_due(hours: ArrayLike, interval_h: float) -> Array:
+    """Count how often something due at every interval of running hours (..., n) falls in each year: (..., n)."""
+    reached = _whole_intervals(np.cumsum(np.asarray(hours, dtype=float), axis=-1), interval_h)
+    return np.diff(reached, axis=-1, prepend=0.0)

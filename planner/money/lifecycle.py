@@ -2,27 +2,30 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
+from types import SimpleNamespace
+from typing import Any
 
 import numpy as np
 
-from planner.money.flows import CashFlows, Quantities, flows_of
+from planner.money.figures import FIGURES, FINANCED, SHOWN
+from planner.money.flows import CATEGORIES, CashFlows, Quantities, flows_of
 from planner.money.quantities import Line
-from planner.money.rates import (
-    Array,
-    Number,
-    capital_recovery_factor,
-    discount_factor,
-    growth_factor,
-    level_payment,
-    present_value,
-)
-from planner.money.returns import Words, internal_rate_of_return, payback_years, plain
+from planner.money.rates import Array, by_case
+from planner.money.returns import COMPARED, RETURNS, Words, returns_of
 from planner.money.terms import Terms, terms_of
+from planner.money.yearly import by_year
 from planner.scenario.scenario import Scenario
 
 __all__ = ["CashFlows", "Comparison", "LifeCycle", "Quantities", "appraise", "cash_flows", "compare", "life_cycle"]
+
+
+_NAMED = (
+    "present_cost", "revenue_present", "npv", "equivalent_yearly_cost", "levelised_cost_per_m3", "cost_per_person_year",
+    "capital_cost", "owner_present_cost", "grant", "loan", "own_funds", "cost_of_capital",
+)  # fmt: skip
+"""Figures that are attributes of `LifeCycle`."""
 
 
 @dataclass(frozen=True)
@@ -55,10 +58,16 @@ class LifeCycle:
         Costs that the owner bears: all costs less grant and loan drawn, plus loan payments.
     owner_present_cost : ndarray, (...)
         Their present value.
-    grant, loan : ndarray, (...)
-        Sums received in year 0.
+    grant, loan, own_funds : ndarray, (...)
+        Sums received in year 0, and what is left of the construction after them.
+    cost_of_capital : ndarray, (...)
+        Present value of the loan's payments less the loan.
     loan_payment : ndarray, (..., n + 1)
         Payments of interest and principal in the kind of prices chosen.
+    columns : dict of str to ndarray, (..., n + 1)
+        Every column by year of `flows.FLOWS` and `figures.FINANCED`.
+    figures : dict of str to ndarray, (...)
+        Every figure of `figures.FIGURES`.
     """
 
     flows: CashFlows
@@ -76,7 +85,15 @@ class LifeCycle:
     owner_present_cost: Array
     grant: Array
     loan: Array
+    own_funds: Array
+    cost_of_capital: Array
     loan_payment: Array
+    columns: dict[str, Array]
+    figures: dict[str, Array]
+
+    def shown_columns(self) -> dict[str, Array]:
+        """Every column by year, those too that only a reader needs (`figures.SHOWN`)."""
+        return self.columns | by_year(SHOWN, self.columns, self.discount_factor.shape[-1] - 1)
 
 
 @dataclass(frozen=True)
@@ -96,6 +113,8 @@ class Comparison:
         Years until the extra construction is recovered and stays so; 0 at once, NaN never.
     payback_reason, discounted_payback_reason : str or ndarray of str
         Why they are 0 or NaN, '' elsewhere.
+    steps : dict of str to ndarray
+        Savings by year (`returns.COMPARED`), worth by rate, and every step of `returns.STEPS` and `returns.RETURNS`.
     """
 
     saving_present: Array
@@ -105,6 +124,7 @@ class Comparison:
     payback_reason: str | Words
     discounted_payback_years: Array
     discounted_payback_reason: str | Words
+    steps: dict[str, Array]
 
 
 def cash_flows(scenario: Scenario, sources: Sequence[str], lines: Sequence[Line], quantities: Quantities) -> CashFlows:
@@ -152,41 +172,38 @@ def appraise(terms: Terms, flows: CashFlows, quantities: Quantities) -> LifeCycl
 
     Notes
     -----
-    Life-cycle cost as in 10 CFR 436.19 and Fuller and Petersen, NIST Handbook 135 (1995). In nominal prices every flow
-    rises with inflation and the rate is nominal; volumes, which no inflation touches, are discounted at the real rate
-    in both kinds of prices, so that the levelised cost is in money of year 0 (average incremental economic cost, ADB
-    Handbook for the Economic Analysis of Water Supply Projects, 1999). Loan payments are level and nominal; in constant
-    prices they are deflated.
+    The definitions are those of `figures`.
     """
-    years, real = terms.life_years, terms.real_discount_rate
-    factor, basis = terms.discount_factor, flows
-    if terms.prices == "nominal":
-        basis = flows.times(terms.price_level)
-    by_category = {name: present_value(flow, factor) for name, flow in basis.costs_by_category().items()}
-    present_cost = _sum(by_category.values())
-    revenue = present_value(basis.revenue, factor)
-    volume = present_value(quantities.delivered_m3, discount_factor(real, years)[..., 1:])
-    yearly = present_cost * capital_recovery_factor(real, years)
-    capital = np.asarray(basis.construction[..., 0])
-    grant, loan = np.asarray(terms.grant_share * capital), np.asarray(terms.loan_share * capital)
-    payment = _loan_payments(terms, loan)
+    basis = flows.times(terms.price_level) if terms.nominal else flows
+    costs = basis.costs_by_category()
+    given = {name: by_case(value) for name, value in vars(terms).items()} | vars(basis)
+    given |= {
+        "nominal": terms.nominal,
+        "real_discount_rate": by_case(terms.real_discount_rate),
+        "delivered_m3": quantities.delivered_m3,
+        "costs": list(costs.values()),
+    }
+    columns = vars(basis) | by_year(FINANCED, given, terms.life_years)
+    o = SimpleNamespace(
+        **columns,
+        start=SimpleNamespace(**{name: values[..., 0] for name, values in columns.items()}),
+        real_discount_rate=terms.real_discount_rate,
+        life_years=terms.life_years,
+        people=terms.people or 0.0,
+    )
+    for name, definition in FIGURES.items():
+        setattr(o, name, np.asarray(definition(o)))
+    figures = {name: getattr(o, name) for name in FIGURES}
     return LifeCycle(
         flows=basis,
-        discount_factor=factor,
-        present_cost=present_cost,
-        present_by_category=by_category,
-        revenue_present=revenue,
-        npv=revenue - present_cost,
-        equivalent_yearly_cost=yearly,
-        levelised_cost_per_m3=_ratio(present_cost, volume),
-        cost_per_person_year=yearly / (terms.people or np.nan),
-        capital_cost=capital,
+        columns=columns,
+        figures=figures,
+        present_by_category={name: figures[f"{name}_present"] for name in CATEGORIES},
         co2_kg=_co2_kg(terms, quantities),
-        owner_flows=basis.total_cost() + payment - _at_start(grant + loan, years),
-        owner_present_cost=present_cost - grant - loan + present_value(payment, factor),
-        grant=grant,
-        loan=loan,
-        loan_payment=payment,
+        discount_factor=columns["discount_factor"],
+        owner_flows=columns["owner_cost"],
+        loan_payment=columns["loan_payment"],
+        **{name: figures[name] for name in _NAMED},
     )
 
 
@@ -202,39 +219,26 @@ def compare(option: LifeCycle, reference: LifeCycle) -> Comparison:
     -------
     Comparison
     """
-    saving = reference.flows.total_cost() - option.flows.total_cost()
-    rate, rate_reason = internal_rate_of_return(saving)
-    simple, simple_reason = payback_years(saving)
-    discounted, discounted_reason = payback_years(saving * option.discount_factor)
+    given = {
+        "reference_total_cost": reference.flows.total_cost(),
+        "total_cost": option.flows.total_cost(),
+        "discount_factor": option.discount_factor,
+    }
+    found = returns_of(by_year(COMPARED, given, option.discount_factor.shape[-1] - 1))
+    words = {name: _plain(found[name]) for name in ("irr_reason", "payback_reason", "discounted_payback_reason")}
     return Comparison(
-        saving_present=np.asarray(reference.present_cost - option.present_cost),
-        internal_rate_of_return=rate,
-        irr_reason=plain(rate_reason),
-        simple_payback_years=simple,
-        payback_reason=plain(simple_reason),
-        discounted_payback_years=discounted,
-        discounted_payback_reason=plain(discounted_reason),
+        saving_present=np.asarray(RETURNS["saving_present"](SimpleNamespace(**vars(option), reference=reference))),
+        internal_rate_of_return=found["internal_rate_of_return_percent"] / 100,
+        simple_payback_years=found["simple_payback_years"],
+        discounted_payback_years=found["discounted_payback_years"],
+        **words,
+        steps=found,
     )
 
 
-def _at_start(amount: Array, years: int) -> Array:
-    """Put an amount (...) in year 0: (..., n + 1)."""
-    flow: Array = np.zeros((*amount.shape, years + 1)) if amount.any() else np.zeros(years + 1)
-    if amount.any():
-        flow[..., 0] = amount
-    return flow
-
-
-def _loan_payments(terms: Terms, loan: Array) -> Array:
-    """Payments by year, (..., n + 1), deflated where prices are constant."""
-    when = np.arange(terms.life_years + 1)
-    if not loan.any():
-        return np.zeros(when.shape)
-    due = ((when >= 1) & (when <= terms.loan_years)).astype(float)
-    payment: Array = np.asarray(level_payment(terms.loan_rate, terms.loan_years, loan))[..., None] * due
-    if terms.prices == "constant":
-        payment = payment * growth_factor(terms.inflation, -when)
-    return payment
+def _plain(words: Any) -> str | Words:
+    """Unpack the words of a single case; leave an array of cases as it is."""
+    return str(words.item()) if words.ndim == 0 else words.astype(object)
 
 
 def _co2_kg(terms: Terms, quantities: Quantities) -> Array:
@@ -244,15 +248,3 @@ def _co2_kg(terms: Terms, quantities: Quantities) -> Array:
     if terms.grid_co2_kg_per_kwh is not None:
         emitted = emitted + quantities.grid_kwh.sum(axis=(-1, -2)) * terms.grid_co2_kg_per_kwh
     return emitted
-
-
-def _ratio(above: Array, below: Array) -> Array:
-    shape = np.broadcast_shapes(above.shape, below.shape)
-    return np.divide(above, below, out=np.full(shape, np.nan), where=np.broadcast_to(below > 0, shape))
-
-
-def _sum(parts: Iterable[Array]) -> Array:
-    total: Number = 0.0
-    for part in parts:
-        total = total + part
-    return np.asarray(total)

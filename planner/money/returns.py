@@ -2,24 +2,169 @@
 
 from __future__ import annotations
 
+from functools import partial
+from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
-import numpy_financial as npf
 from numpy.typing import ArrayLike, NDArray
+
+from planner.money.formula import Operand, Word
+from planner.money.functions import (
+    absolute,
+    count,
+    differs,
+    equals,
+    item,
+    largest,
+    rate_between,
+    ratio,
+    total,
+    weighted_total,
+    where,
+)
+from planner.money.rates import by_case
+from planner.money.yearly import Column, Definition, by_year
 
 Array = NDArray[np.float64]
 Words = NDArray[np.object_]
 
 NO_OUTLAY = "it costs no more to build than the reference, so there is no extra outlay to earn a return on"
 NEVER_SAVES = "its later years save nothing that could pay for the extra construction"
-LOSES_ALL = "no rate above -100 percent balances the extra construction and the later savings"
+LOSES_ALL = "at no rate above -100 percent are the later savings worth more than the extra construction"
+SEVERAL = "several rates balance outlay and savings, so none is the answer"
 AT_ONCE = "it costs no more to build than the reference and never falls behind"
 NOT_RECOVERED = "the extra construction is not recovered, to stay so, within the life"
+NONE, NEVER, NO_REMARK = Word("none"), Word("never"), Word("–", "")
 
+RATES: Array = np.round(
+    np.concatenate(
+        [
+            [-0.9999, -0.999, -0.99],
+            np.linspace(-0.98, -0.52, 24),
+            np.arange(-0.5, 0.6, 0.01),
+            np.geomspace(0.61, 1e6, 60),
+        ]
+    ),
+    6,
+)
+"""Rates at which the worth of the savings is worked out; a sign changed between two of them is one rate."""
 _ROUNDING = 1e-9
-_NEARLY_REAL = 1e-6
-"""Imaginary part of a root that rounding may give to one of two equal roots."""
+
+COMPARED = (
+    Column("saving", every=lambda y: y.reference_total_cost - y.total_cost),
+    Column("saved", running="saving", summed=False),
+    Column("saving_present", every=lambda y: y.saving * y.discount_factor),
+    Column("saved_present", running="saving_present", summed=False),
+)
+"""Savings against the reference by year, before grant and loan and without what users pay."""
+
+
+def worth_at(flows: Operand, rate: Operand, years: Operand, base_year: Operand) -> Operand:
+    """Worth of flows in some year at a rate."""
+    return weighted_total(flows, (1 + rate) ** (base_year - years))
+
+
+def base_year(rate: float, last_year: int) -> int:
+    """Year in which `worth_at` is looked at for its sign; present values explode at negative rates."""
+    return last_year if rate < 0 else 0
+
+
+def _changes(c: Any) -> Operand:
+    return differs(c.worth_below > 0, c.worth_above > 0)
+
+
+def _behind(saved: Operand, slack: Operand) -> Operand:
+    return saved < by_case(-slack)
+
+
+STEPS: dict[str, Definition] = {
+    "outlay": lambda c: item(c.saving, 0),
+    "slack": lambda c: total(absolute(c.saving)) * _ROUNDING,
+    "slack_present": lambda c: total(absolute(c.saving_present)) * _ROUNDING,
+    "savers": lambda c: count(c.saving > by_case(c.slack)),
+    "changes": lambda c: count(_changes(c)),
+    # Where the sign changes once, these sums pick the rates before and after the change.
+    "rate_below": lambda c: weighted_total(_changes(c) * 1, c.rates_below),
+    "rate_above": lambda c: weighted_total(_changes(c) * 1, c.rates_above),
+    "ever_behind": lambda c: where(count(_behind(c.saved, c.slack)) > 0, 1, 0),
+    "last_behind": lambda c: largest(_behind(c.saved, c.slack) * c.years),
+    "ever_behind_present": lambda c: where(count(_behind(c.saved_present, c.slack_present)) > 0, 1, 0),
+    "last_behind_present": lambda c: largest(_behind(c.saved_present, c.slack_present) * c.years),
+}
+"""Steps towards rate and payback; `c` holds the columns of `COMPARED`, the worths at `RATES`, and the steps above."""
+
+
+def _if_outlay(c: Any, otherwise: Operand, then: Operand) -> Operand:
+    return where(c.outlay >= -c.slack, otherwise, then)
+
+
+def _rate_percent(c: Any) -> Operand:
+    rate = 100 * rate_between(c.saving, c.rate_below, c.rate_above)
+    return _if_outlay(c, NONE, where(equals(c.savers, 0), NONE, where(equals(c.changes, 1), rate, NONE)))
+
+
+def _rate_reason(c: Any) -> Operand:
+    counted = where(equals(c.changes, 0), LOSES_ALL, where(equals(c.changes, 1), NO_REMARK, SEVERAL))
+    return _if_outlay(c, NO_OUTLAY, where(equals(c.savers, 0), NEVER_SAVES, counted))
+
+
+def _payback(present: str, c: Any) -> Operand:
+    flows, saved = getattr(c, f"saving{present}"), getattr(c, f"saved{present}")
+    ever, last = getattr(c, f"ever_behind{present}"), getattr(c, f"last_behind{present}")
+    paid = last - ratio(item(saved, last), item(flows, last + 1))
+    return where(equals(ever, 0), 0, _if_outlay(c, NEVER, where(last < c.life_years, paid, NEVER)))
+
+
+def _payback_reason(present: str, c: Any) -> Operand:
+    ever, last = getattr(c, f"ever_behind{present}"), getattr(c, f"last_behind{present}")
+    rest = where(last < c.life_years, NO_REMARK, NOT_RECOVERED)
+    return where(equals(ever, 0), AT_ONCE, _if_outlay(c, NO_OUTLAY, rest))
+
+
+RETURNS: dict[str, Definition] = {
+    "saving_present": lambda c: c.reference.present_cost - c.present_cost,
+    "internal_rate_of_return_percent": _rate_percent,
+    "irr_reason": _rate_reason,
+    "simple_payback_years": partial(_payback, ""),
+    "payback_reason": partial(_payback_reason, ""),
+    "discounted_payback_years": partial(_payback, "_present"),
+    "discounted_payback_reason": partial(_payback_reason, "_present"),
+}
+"""Figures and remarks of an option against the reference, from `STEPS`; the present costs are those of `FIGURES`.
+
+Flows that change sign more than once (a late replacement is enough) can have several rates (Descartes' rule of signs):
+a rate is given where the worth of the savings changes its sign once over `RATES`. Two rates between the same two of
+them are not seen. A payback that a later replacement undoes is not counted, so that a discounted payback exists exactly
+where the extra outlay has a saving in present value.
+"""
+
+
+def returns_of(columns: dict[str, Array]) -> dict[str, Array]:
+    """Work out the steps and, but for the saving, the figures of `RETURNS`.
+
+    Parameters
+    ----------
+    columns : dict of str to ndarray, (..., n + 1)
+        The columns of `COMPARED`.
+
+    Returns
+    -------
+    dict of str to ndarray, (...)
+        Figures, NaN where there is none, and remarks, '' where there is none; `worth` is (..., rates).
+    """
+    last_year = columns["saving"].shape[-1] - 1
+    years, rates = np.arange(last_year + 1.0), RATES[:, None]
+    bases = np.array([[base_year(rate, last_year)] for rate in RATES])
+    worth = worth_at(columns["saving"][..., None, :], rates, years, bases)
+    c = SimpleNamespace(
+        **columns, years=years, life_years=last_year, worth=worth, worth_below=worth[..., :-1],
+        worth_above=worth[..., 1:], rates_below=RATES[:-1], rates_above=RATES[1:],
+    )  # fmt: skip
+    for name, definition in (STEPS | RETURNS).items():
+        if name != "saving_present":
+            setattr(c, name, np.asarray(definition(c)))
+    return vars(c)
 
 
 def internal_rate_of_return(flows: ArrayLike) -> tuple[Array, Words]:
@@ -33,20 +178,12 @@ def internal_rate_of_return(flows: ArrayLike) -> tuple[Array, Words]:
     Returns
     -------
     rate : ndarray, (...)
-        Rate [fraction per year]; NaN where there is none or more than one.
+        Rate [fraction per year]; NaN where there is none or more than one, see `RETURNS`.
     reason : ndarray of str, (...)
         Why the rate is NaN, '' where it is not.
-
-    Notes
-    -----
-    The rate is numpy_financial's. As flows that change sign more than once (a late replacement is enough) can have
-    several rates (Descartes' rule of signs), all roots above -100 % are counted first, and none is chosen of several.
     """
-    table = np.asarray(flows, dtype=float)
-    rates, reasons = np.full(table.shape[:-1], np.nan), np.full(table.shape[:-1], "", dtype=object)
-    for case in np.ndindex(rates.shape):
-        rates[case], reasons[case] = _one_rate(table[case])
-    return rates, reasons
+    found = _of_savings(flows)
+    return found["internal_rate_of_return_percent"] / 100, found["irr_reason"].astype(object)
 
 
 def payback_years(flows: ArrayLike) -> tuple[Array, Words]:
@@ -63,56 +200,12 @@ def payback_years(flows: ArrayLike) -> tuple[Array, Words]:
         Years, read off linearly within the year; 0 where the flows' sum is never negative, NaN where there is none.
     reason : ndarray of str, (...)
         Words where the figure is 0 or NaN, '' elsewhere.
-
-    Notes
-    -----
-    A recovery that a later replacement undoes is not counted, so that a discounted payback exists exactly where the
-    extra outlay has a saving in present value.
     """
-    table = np.asarray(flows, dtype=float)
-    total = np.cumsum(table, axis=-1)
-    last = table.shape[-1] - 1
-    slack = _ROUNDING * np.abs(table).sum(axis=-1, keepdims=True)
-    behind = total < -slack
-    ever = behind.any(axis=-1)
-    # The last year end at which the outlay is still not recovered.
-    year = np.where(ever, last - np.argmax(behind[..., ::-1], axis=-1), 0)
-    after = np.minimum(year + 1, last)
-    short = -np.take_along_axis(total, year[..., None], axis=-1)[..., 0]
-    gain = np.take_along_axis(table, after[..., None], axis=-1)[..., 0]
-    outlay = table[..., 0] < -slack[..., 0]
-    paid = ever & outlay & (year < last)
-    years = np.where(paid, year + short / np.where(paid, gain, 1.0), np.where(ever, np.nan, 0.0))
-    reason = np.select([paid, ~ever, ~outlay], ["", AT_ONCE, NO_OUTLAY], NOT_RECOVERED).astype(object)
-    return years, reason
+    found = _of_savings(flows)
+    return found["simple_payback_years"], found["payback_reason"].astype(object)
 
 
-def _one_rate(flows: Array) -> tuple[float, str]:
-    slack = _ROUNDING * np.abs(flows).sum()
-    signs = np.sign(np.where(np.abs(flows) > slack, flows, 0.0))
-    if signs[0] >= 0:
-        return np.nan, NO_OUTLAY
-    if not (signs > 0).any():
-        return np.nan, NEVER_SAVES
-    kept = np.where(signs == 0, 0.0, flows)
-    changes = np.count_nonzero(np.diff(signs[signs != 0]))
-    if changes > 1:
-        rates = _all_rates(kept)
-        if not rates:
-            return np.nan, LOSES_ALL
-        if len(rates) > 1:
-            listed = ", ".join(f"{100 * rate:.1f}" for rate in rates)
-            return np.nan, f"several rates balance outlay and savings ({listed} percent), so none is the answer"
-    return float(npf.irr(kept)), ""
-
-
-def _all_rates(flows: Array) -> list[float]:
-    """Every rate above -100 % at which the flows have no present value, in rising order; double ones twice."""
-    roots: NDArray[Any] = np.roots(flows[::-1])
-    positive = roots[(roots.real > 0) & (np.abs(roots.imag) < _NEARLY_REAL * np.abs(roots))].real
-    return sorted((1 / positive - 1).tolist())
-
-
-def plain(words: Words) -> str | Words:
-    """Unpack the words of a single case; leave an array of cases as it is."""
-    return str(words.item()) if words.ndim == 0 else words
+def _of_savings(flows: ArrayLike) -> dict[str, Array]:
+    saving = np.asarray(flows, dtype=float)
+    given = {"reference_total_cost": saving, "total_cost": 0.0, "discount_factor": 1.0}
+    return returns_of(by_year(COMPARED, given, saving.shape[-1] - 1))

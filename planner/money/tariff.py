@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from planner.money.formula import Operand
+from planner.money.functions import weighted_total
 from planner.scenario.sources import Tariff
 
 Array = NDArray[np.float64]
@@ -53,24 +56,87 @@ def band_of_hour(tariff: Tariff | None, month: ArrayLike, hour: ArrayLike) -> In
     return band_of
 
 
+def part_kwh(tariff: Tariff, kwh: Array) -> Array:
+    """Part a year's energy by what it is priced at.
+
+    Parameters
+    ----------
+    tariff : Tariff
+        The tariff.
+    kwh : ndarray, (..., 12, bands)
+        Energy by month and time band [kWh].
+
+    Returns
+    -------
+    ndarray, (..., parts)
+        Energy by block, of each month's energy on its own, or by band, the hours outside all bands first [kWh].
+    """
+    if not tariff.blocks:
+        return np.asarray(kwh.sum(axis=-2))
+    monthly_kwh, low, parts = kwh.sum(axis=-1), 0.0, []
+    for block in tariff.blocks:
+        high = np.inf if block.up_to_kwh_month is None else block.up_to_kwh_month
+        parts.append(np.clip(monthly_kwh - low, 0.0, high - low).sum(axis=-1))
+        low = high
+    return np.stack(parts, axis=-1)
+
+
+def part_prices(tariff: Tariff) -> list[Operand]:
+    """Price of each part of `part_kwh` [money/kWh]."""
+    if tariff.blocks:
+        return [block.price_per_kwh for block in tariff.blocks]
+    return [tariff.price_per_kwh, *(band.price_per_kwh for band in tariff.bands)]
+
+
 @dataclass(frozen=True)
 class Bill:
-    """A year's electricity bill by its parts, each (...) [money/year]."""
+    """A year's electricity bill by its parts, each (...) or a formula [money/year]; the tax is on everything else."""
 
-    fixed: Array
-    energy: Array
-    demand: Array
-    levy: Array
-    tax: Array
+    fixed: Operand
+    energy: Operand
+    demand: Operand
+    levy: Operand
+    tax_share: Operand
 
     @property
-    def total(self) -> Array:
+    def before_tax(self) -> Operand:
+        """Everything but the tax [money/year]."""
+        return self.fixed + self.energy + self.demand + self.levy
+
+    @property
+    def tax(self) -> Operand:
+        """The tax [money/year]."""
+        return self.before_tax * self.tax_share
+
+    @property
+    def total(self) -> Operand:
         """The whole bill [money/year]."""
-        return self.fixed + self.energy + self.demand + self.levy + self.tax
+        return self.before_tax * (1 + self.tax_share)
+
+
+def bill_of(tariff: Tariff, parts_kwh: Sequence[Operand], kwh: Operand, peaks_kw: Operand) -> Bill:
+    """Bill a year at the prices of the first year.
+
+    Parameters
+    ----------
+    tariff : Tariff
+        The tariff; its prices may be arrays of cases with an axis for the years, or cells.
+    parts_kwh : sequence of operand
+        Energy of each part of `part_kwh` [kWh].
+    kwh, peaks_kw : operand
+        Energy in all [kWh], and the sum of the monthly peaks [kW].
+    """
+    return Bill(
+        fixed=12 * tariff.fixed_charge_per_month,
+        energy=weighted_total(list(parts_kwh), part_prices(tariff)),
+        demand=peaks_kw * tariff.demand_charge_per_kw_month,
+        levy=kwh * tariff.levy_per_kwh,
+        tax_share=tariff.tax_percent / 100,
+    )
 
 
 def yearly_bill(tariff: Tariff, kwh: ArrayLike, peak_kw: ArrayLike) -> Bill:
-    """Bill a year's electricity at the prices of the first year.
+    """Bill years of electricity at the prices of the first year.
 
     Parameters
     ----------
@@ -84,16 +150,12 @@ def yearly_bill(tariff: Tariff, kwh: ArrayLike, peak_kw: ArrayLike) -> Bill:
     Returns
     -------
     Bill
-        Its parts, each of shape (...).
+        Its parts, each broadcastable to (...).
 
     Raises
     ------
     ValueError
         When the bands of `kwh` are not those of the tariff, or an axis is not of twelve months.
-
-    Notes
-    -----
-    Blocks are applied to each month's energy on its own. The tax is on everything, levies included.
     """
     energy_kwh, peaks_kw = np.asarray(kwh, dtype=float), np.asarray(peak_kw, dtype=float)
     if energy_kwh.shape[-2:] != (12, band_count(tariff)) or peaks_kw.shape[-1:] != (12,):
@@ -101,26 +163,5 @@ def yearly_bill(tariff: Tariff, kwh: ArrayLike, peak_kw: ArrayLike) -> Bill:
             f"the tariff wants energy (..., 12, {band_count(tariff)}) and peaks (..., 12), "
             f"not {energy_kwh.shape} and {peaks_kw.shape}"
         )
-    used_kwh = energy_kwh.sum(axis=(-1, -2))
-    energy = _energy_charge(tariff, energy_kwh)
-    fixed = np.full_like(energy, 12 * tariff.fixed_charge_per_month)
-    demand = tariff.demand_charge_per_kw_month * peaks_kw.sum(axis=-1)
-    levy = tariff.levy_per_kwh * used_kwh
-    tax = tariff.tax_percent / 100 * (fixed + energy + demand + levy)
-    return Bill(fixed=fixed, energy=energy, demand=demand, levy=levy, tax=tax)
-
-
-def _energy_charge(tariff: Tariff, kwh: Array) -> Array:
-    if tariff.price_per_kwh is not None:
-        prices = np.array([tariff.price_per_kwh, *(band.price_per_kwh for band in tariff.bands)])
-        by_band: Array = np.asarray((kwh.sum(axis=-2) * prices).sum(axis=-1))
-        return by_band
-    monthly_kwh = kwh.sum(axis=-1)
-    charge = np.zeros_like(monthly_kwh)
-    low = 0.0
-    for block in tariff.blocks:
-        high = np.inf if block.up_to_kwh_month is None else block.up_to_kwh_month
-        charge += block.price_per_kwh * np.clip(monthly_kwh - low, 0.0, high - low)
-        low = high
-    by_block: Array = np.asarray(charge.sum(axis=-1))
-    return by_block
+    parts = np.moveaxis(part_kwh(tariff, energy_kwh), -1, 0)
+    return bill_of(tariff, list(parts), energy_kwh.sum(axis=(-1, -2)), peaks_kw.sum(axis=-1))

@@ -12,7 +12,7 @@ from typing import Literal
 import numpy as np
 
 from planner.money.quantities import belongs
-from planner.money.rates import Array, Number, discount_factor, growth_factor, real_rate
+from planner.money.rates import Array, Number, by_case, discount_factor, growth_factor, real_rate
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator, Tariff
 
@@ -79,7 +79,12 @@ class Terms:
     @property
     def real_discount_rate(self) -> Number:
         """Discount rate without inflation (Fisher)."""
-        return self.discount_rate if self.prices == "constant" else real_rate(self.discount_rate, self.inflation)
+        return real_rate(self.discount_rate, self.inflation) if self.nominal else self.discount_rate
+
+    @property
+    def nominal(self) -> bool:
+        """Whether prices rise with inflation."""
+        return self.prices == "nominal"
 
     @property
     def discount_factor(self) -> Array:
@@ -89,7 +94,7 @@ class Terms:
     @property
     def price_level(self) -> Array:
         """Nominal money of each year that buys what one unit did in year 0, (..., n + 1)."""
-        return growth_factor(self.inflation, np.arange(self.life_years + 1))
+        return np.asarray(growth_factor(by_case(self.inflation), np.arange(self.life_years + 1.0)))
 
 
 def terms_of(scenario: Scenario, sources: Sequence[str]) -> Terms:

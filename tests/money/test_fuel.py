@@ -8,8 +8,20 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from numpy.typing import ArrayLike
 
-from planner.money.fuel import overhauls_due, replacement_by_hours, times_due, whole_years
+from planner.money.flows import whole_years
+from planner.money.fuel import times_due, wear
+
+
+def replacement_by_hours(hours: ArrayLike, life_hours: float, life_years: float) -> tuple[np.ndarray, np.ndarray]:
+    found = wear(hours, life_hours, whole_years(life_years))
+    return found.bought, found.left
+
+
+def overhauls_due(hours: ArrayLike, interval_h: float, life_hours: float, life_years: float) -> np.ndarray:
+    return wear(hours, life_hours, whole_years(life_years), overhaul_interval_h=interval_h).overhauls
+
 
 YEARLY_HOURS = st.lists(st.floats(0, 8760), min_size=1, max_size=25)
 

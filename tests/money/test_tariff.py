@@ -74,7 +74,7 @@ def test_every_part_of_a_banded_bill() -> None:
     peak[1, :2] = 4.0
     bill = yearly_bill(tariff, kwh, peak)
     assert bill.total.shape == (3,)
-    assert bill.fixed.tolist() == [60.0] * 3
+    assert bill.fixed == 60.0
     assert bill.energy == pytest.approx([0.0, 1200 * 0.1 + 50 * 0.3, 0.0])
     assert bill.demand.tolist() == [0.0, 16.0, 0.0]
     assert bill.levy == pytest.approx([0.0, 12.5, 0.0])

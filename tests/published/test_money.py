@@ -14,12 +14,14 @@ from scipy.optimize import brentq
 
 from planner.money.flows import CashFlows, flows_of
 from planner.money.fuel import derated_rating_kw, fuel_l, times_due
+from planner.money.functions import rate_between
 from planner.money.lifecycle import LifeCycle, appraise, life_cycle
 from planner.money.quantities import Line, bill_of_quantities
 from planner.money.rates import capital_recovery_factor, discount_factor, level_payment, present_value, real_rate
-from planner.money.returns import internal_rate_of_return
+from planner.money.returns import COMPARED, RATES, internal_rate_of_return, returns_of
 from planner.money.tariff import yearly_bill
 from planner.money.terms import Terms
+from planner.money.yearly import by_year
 from tests.money.cases import make_generator, make_quantities, make_scenario, make_tariff, make_terms
 
 GALLON_L = 3.785411784
@@ -271,7 +273,16 @@ def test_examples_with_several_rates(flows: list[float], printed: str) -> None:
     rate, reason = internal_rate_of_return(flows)
     assert math.isnan(rate)
     assert str(reason).startswith("several rates")
-    assert printed in str(reason)
+    steps = returns_of(
+        by_year(
+            COMPARED,
+            {"reference_total_cost": np.array(flows), "total_cost": 0.0, "discount_factor": 1.0},
+            len(flows) - 1,
+        )
+    )
+    changed = np.flatnonzero((steps["worth_below"] > 0) != (steps["worth_above"] > 0))
+    found = rate_between(np.array(flows), RATES[changed], RATES[changed + 1])
+    assert printed in [f"{100 * rate:.1f}" for rate in found]
 
 
 def test_present_value_of_flows() -> None:
