@@ -81,6 +81,9 @@ LOW_FILL, HIGH_FILL = solid("#6F9AA0"), hatched("wide_upward_diagonal", "#B5651D
 _FILLS: dict[str, Fill] = {
     **{f"source {name}": fill for name, fill in SOURCE_FILLS.items()},
     **{f"cost {name}": fill for name, fill in COST_FILLS.items()},
+    "unused": hatched("dotted_grid", "#B08D2E"),
+    "light": solid("#C8DCDA"),
+    "dark": solid("#2C4A56"),
     "low": LOW_FILL,
     "high": HIGH_FILL,
 }
@@ -153,7 +156,7 @@ class Styles:
 _LETTERS: dict[str, Any] = {"font_name": FONT, "font_size": SIZE, "font_color": INK}
 _NAMED: dict[str, dict[str, Any]] = {
     "title": {"bold": True, "font_size": 16, "font_color": SLATE},
-    "under title": {"italic": True, "text_wrap": True, "valign": "top"},
+    "note": {"italic": True, "text_wrap": True, "valign": "top"},
     "heading": {"bold": True, "font_size": 12, "font_color": SLATE, "bottom": 2, "bottom_color": SLATE},
     "header": {
         "bold": True,
