@@ -14,7 +14,7 @@ begin = time.perf_counter()
 import numpy, pandas, pvlib, openpyxl
 from planner.checks.cautions import cautions
 from planner.checks.of_study import study_verdicts
-from planner.report.workbook import write_workbook
+from planner.report.run_workbook import write_workbook
 from planner.scenario.reader import read_scenario
 from planner.study.compare import study_scenario
 from planner.study.words import sentences

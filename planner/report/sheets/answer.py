@@ -13,7 +13,7 @@ from planner.report.sheets.labels import COMPONENT_LABELS, COST_LABELS, SUPPORT
 from planner.report.sheets.options import verdict
 from planner.report.sheets.page import Page
 from planner.report.sheets.rows import OptionRows
-from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
+from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, style_chart, value_axis
 from planner.study.compare import OptionResult, Study
 
 LAST = 13
@@ -271,7 +271,7 @@ def _time_chart(book: Any, study: Study, cash: dict[str, CashCells]) -> Any:
         )
     chart.set_x_axis(axis("Year", "0", min=0, max=study.scenario.finance.life_years))
     chart.set_y_axis(value_axis(f"Cumulated present cost ({study.scenario.currency})"))
-    return dressed(chart, "Present cost cumulated by year", legend="right")
+    return style_chart(chart, "Present cost cumulated by year", legend="right")
 
 
 def _cost_chart(book: Any, study: Study, rows: OptionRows) -> Any:
@@ -290,4 +290,4 @@ def _cost_chart(book: Any, study: Study, rows: OptionRows) -> Any:
             )
     chart.set_y_axis(axis("", reverse=True, label_position="low", crossing="max"))
     chart.set_x_axis(value_axis(f"Present cost ({study.scenario.currency})"))
-    return dressed(chart, "Present cost by category", legend="right")
+    return style_chart(chart, "Present cost by category", legend="right")
