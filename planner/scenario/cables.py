@@ -36,11 +36,13 @@ class CableRun(Model):
         "B2",
         "How it is laid (IEC 60364-5-52): B2 cable in conduit, C on a wall or in free air, D in the ground",
         source="the careful choice",
+        changes="nothing",
     )
     ambient_temperature_c: float | None = optional(
         "Temperature of what surrounds it",
         "deg C",
         absent="the hottest hour of the weather; in the ground, the mean of the warmest month",
+        changes="nothing",
         ge=-20,
         le=65,
     )
@@ -48,6 +50,7 @@ class CableRun(Model):
         "Current that it bears here, from its datasheet",
         "A",
         absent="IEC 60364-5-52 for PVC, with the factor for the ambient temperature",
+        changes="nothing",
         gt=0,
     )
 

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import difflib
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import Any, get_args
+from typing import Any
 
 from pydantic import BaseModel, ValidationError
 
-Path = tuple[str | int, ...]
+from planner.scenario.paths import Path
+from planner.scenario.walk import keys_at
 
 
 @dataclass(frozen=True)
@@ -45,18 +46,6 @@ class InputError(Exception):
         for problem in self.problems:
             place = self.file if problem.line is None else f"{self.file}:{problem.line}"
             yield f"{place}: {problem.key}: {problem.text}" if problem.key else f"{place}: {problem.text}"
-
-
-def dotted(path: Iterable[str | int]) -> str:
-    """Write a path the way a reader of TOML would: tables by dots, list entries by number from 1."""
-    text = ""
-    for part in path:
-        if isinstance(part, int):
-            text += f"[{part + 1}]"
-        else:
-            shown = part if part.replace("_", "").replace("-", "").isalnum() else f"'{part}'"
-            text += f".{shown}" if text else shown
-    return text
 
 
 def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseModel]) -> list[tuple[Path, str]]:
@@ -158,33 +147,9 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
 
 
 def _unknown_key(path: Path, root: type[BaseModel]) -> str:
-    known = sorted(set(_keys_at(root, path[:-1])))
+    known = keys_at(root, path[:-1])
     near = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
     if near:
         return f"is not a known key; did you mean '{near[0]}'?"
     listed = ", ".join(known) if known else "none"
     return f"is not a known key; allowed here: {listed}"
-
-
-def _keys_at(root: type[BaseModel], path: Path) -> Iterator[str]:
-    """Yield the keys that a path of the file allows, over every member of a union."""
-    models = [root]
-    for part in path:
-        if isinstance(part, int):
-            continue
-        models = [
-            inner
-            for model in models
-            if part in model.model_fields
-            for inner in _models_in(model.model_fields[part].annotation)
-        ]
-    for model in models:
-        yield from model.model_fields
-
-
-def _models_in(annotation: Any) -> Iterator[type[BaseModel]]:
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        yield annotation
-        return
-    for argument in get_args(annotation):
-        yield from _models_in(argument)

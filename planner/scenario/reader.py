@@ -12,7 +12,8 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from planner.scenario.errors import InputError, Problem, dotted, problems_of
+from planner.scenario.errors import InputError, Problem, problems_of
+from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario, option_name_of
 
 _LARGEST_FILE = 2_000_000

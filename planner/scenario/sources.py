@@ -43,12 +43,15 @@ class Module(Equipment):
     voltage_oc_percent_per_k: float = needed(
         "Temperature coefficient of the open-circuit voltage (negative)", "%/K", ge=-0.6, le=-0.1
     )
-    system_voltage_v: float | None = optional("Highest system voltage of the module", "V", gt=0, le=3000)
+    system_voltage_v: float | None = optional(
+        "Highest system voltage of the module", "V", changes="nothing", gt=0, le=3000
+    )
     life_years: float = assumed(
         25.0,
         "Service life",
         "years",
         source="usual module warranty (humanitarian solar-water guidance)",
+        changes="money",
         gt=0,
         le=100,
     )
@@ -111,10 +114,10 @@ class Solar(Model):
     )
     albedo: float = assumed(0.2, "Reflectance of the ground", source="usual value of open ground", ge=0, le=0.9)
     structure_price_per_module: float = assumed(
-        0.0, "Price of stand, wiring and fixing, per module", "money", source="no cost entered", ge=0
+        0.0, "Price of stand, wiring and fixing, per module", "money", source="no cost entered", changes="money", ge=0
     )
     structure_life_years: float = assumed(
-        25.0, "Service life of the stand", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100
+        25.0, "Service life of the stand", "years", source=f"assumed, {COMMON_PRACTICE}", changes="money", gt=0, le=100
     )
 
     @model_validator(mode="after")
@@ -132,14 +135,18 @@ class Solar(Model):
 class Band(Model):
     """Hours of the day with an energy price of their own."""
 
-    name: str = needed("Name of the band", min_length=1)
-    hours: list[HourRange] = several("Parts of the day, [from, to] in local standard time", min_length=1)
-    months: list[Month] = several("Months in which the band holds, 1 to 12; none means all year")
+    changes = "money"
+
+    name: str = needed("Name of the band", changes="nothing", min_length=1)
+    hours: list[HourRange] = several("Parts of the day, [from, to] in local standard time", changes="run", min_length=1)
+    months: list[Month] = several("Months in which the band holds, 1 to 12; none means all year", changes="run")
     price_per_kwh: float = needed("Energy price", "money/kWh", ge=0)
 
 
 class Block(Model):
     """A step of a rising-block tariff."""
+
+    changes = "money"
 
     up_to_kwh_month: float | None = optional(
         "Monthly use up to which the price holds", "kWh/month", absent="no upper end", gt=0
@@ -149,6 +156,8 @@ class Block(Model):
 
 class Tariff(Model):
     """What the grid's energy costs."""
+
+    changes = "money"
 
     price_per_kwh: float | None = optional(
         "Energy price outside the bands", "money/kWh", absent="blocks are given instead", ge=0
@@ -200,23 +209,33 @@ class Grid(Equipment):
     power_limit_w: float | None = optional("Largest power the connection gives", "W", absent="no limit", gt=0)
     voltage_v: float | None = optional("Nominal voltage at the pump's connection", "V", gt=0, le=1000)
     voltage_tolerance_percent: float = assumed(
-        10.0, "Usual swing of the voltage", "%", source="IEC 60034-1 zone B", ge=0, le=50
+        10.0, "Usual swing of the voltage", "%", source="IEC 60034-1 zone B", changes="nothing", ge=0, le=50
     )
-    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
-    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
-    line_length_m: float = assumed(0.0, "Length of new line to the pump", "m", source="no new line", ge=0, le=1e5)
-    line_price_per_m: float = assumed(0.0, "Price of new line", "money/m", source="no cost entered", ge=0)
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases", changes="nothing")
+    frequency_hz: float | None = optional("Frequency", "Hz", changes="nothing", gt=0, le=400)
+    line_length_m: float = assumed(
+        0.0, "Length of new line to the pump", "m", source="no new line", changes="money", ge=0, le=1e5
+    )
+    line_price_per_m: float = assumed(
+        0.0, "Price of new line", "money/m", source="no cost entered", changes="money", ge=0
+    )
     life_years: float = assumed(
         20.0,
         "Service life of the connection",
         "years",
         source="Indian Electricity (Supply) Act schedule, cables 20 years",
+        changes="money",
         gt=0,
         le=100,
     )
     tariff: Tariff = Field(description="The tariff")
     co2_kg_per_kwh: float | None = optional(
-        "Carbon dioxide per kWh", "kg/kWh", absent="no figure: grid emissions are not counted", ge=0, le=3
+        "Carbon dioxide per kWh",
+        "kg/kWh",
+        absent="no figure: grid emissions are not counted",
+        changes="money",
+        ge=0,
+        le=3,
     )
 
 
@@ -240,15 +259,16 @@ class Generator(Equipment):
         gt=0,
         le=2,
     )
-    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", ge=0)
+    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", changes="money", ge=0)
     fuel_delivery_per_l: float = assumed(
-        0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", ge=0
+        0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", changes="money", ge=0
     )
     fuel_price_growth_percent_per_year: float = assumed(
         0.0,
         "Growth of the fuel price beyond general inflation",
         "%/year",
         source="none assumed",
+        changes="money",
         ge=-10,
         le=20,
     )
@@ -287,13 +307,14 @@ class Generator(Equipment):
         le=60,
     )
     voltage_v: float | None = optional("Voltage", "V", gt=0, le=1000)
-    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
-    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases", changes="nothing")
+    frequency_hz: float | None = optional("Frequency", "Hz", changes="nothing", gt=0, le=400)
     life_hours: float = assumed(
         20000.0,
         "Running hours until it is replaced",
         "h",
         source="commercial sets 20 000-30 000 h",
+        changes="money",
         gt=0,
         le=2e5,
     )
@@ -302,6 +323,7 @@ class Generator(Equipment):
         "Longest life whatever the hours",
         "years",
         source="diesel-electric plant 15 years: Indian Electricity (Supply) Act schedule",
+        changes="money",
         gt=0,
         le=100,
     )
@@ -310,19 +332,31 @@ class Generator(Equipment):
         "Running hours between services",
         "h",
         source="oil and filter every 250 h: common service schedules",
+        changes="money",
         gt=0,
         le=5000,
     )
-    service_price: float = assumed(0.0, "Price of one service", "money", source="no cost entered", ge=0)
-    overhaul_interval_h: float = assumed(
-        10000.0, "Running hours between overhauls", "h", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=1e5
+    service_price: float = assumed(
+        0.0, "Price of one service", "money", source="no cost entered", changes="money", ge=0
     )
-    overhaul_price: float = assumed(0.0, "Price of one overhaul", "money", source="no cost entered", ge=0)
+    overhaul_interval_h: float = assumed(
+        10000.0,
+        "Running hours between overhauls",
+        "h",
+        source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
+        gt=0,
+        le=1e5,
+    )
+    overhaul_price: float = assumed(
+        0.0, "Price of one overhaul", "money", source="no cost entered", changes="money", ge=0
+    )
     co2_kg_per_l: float = assumed(
         2.68,
         "Carbon dioxide per litre of fuel",
         "kg/L",
         source="diesel: IPCC 2006 Guidelines vol. 2, 74.1 kg/GJ, 43.0 GJ/t, 0.84 kg/L",
+        changes="money",
         ge=0,
         le=5,
     )

@@ -11,8 +11,8 @@ import openpyxl
 import pytest
 
 from planner.money.lifecycle import Comparison
-from planner.report.sheets.inputs import entries
 from planner.report.sheets.options import SEVERAL
+from planner.scenario.walk import walk
 from planner.study.compare import Study
 from planner.water.duty import duty_point
 from tests.report.conftest import Written, write
@@ -329,7 +329,7 @@ def test_inputs_list_every_key_once(written: Written) -> None:
 
 
 def test_inputs_tell_given_from_assumed_with_a_source(rich: Written) -> None:
-    found = {entry.key: entry for entry in entries(rich.study.scenario)}
+    found = {entry.key: entry for entry in walk(rich.study.scenario)}
     assert found["finance.inflation_percent"].status == "given"
     assert found["borehole.water_temperature_c"].status == "default"
     assert found["sources.generator.minimum_run_h"].status == "given"

@@ -7,7 +7,7 @@ from typing import Any
 
 from planner.money.rates import present_value
 from planner.report.sheets.cash import CUMULATED, YEAR, CashCells
-from planner.report.sheets.inputs import InputCells, entries, plain_kind
+from planner.report.sheets.inputs import InputCells, plain_kind
 from planner.report.sheets.options import (
     COMPONENTS,
     COST_LABELS,
@@ -21,6 +21,7 @@ from planner.report.sheets.options import (
 )
 from planner.report.sheets.page import Page
 from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
+from planner.scenario.walk import walk
 from planner.study.compare import OptionResult, Study
 
 LAST = 13
@@ -190,7 +191,7 @@ def _assumptions(page: Page, study: Study, inputs: InputCells) -> None:
     )
     for label, value, kind in worked_out:
         _assumption(page, label, value, kind, "worked out")
-    known = {entry.key: entry for entry in entries(study.scenario)}
+    known = {field.key: field for field in walk(study.scenario)}
     for key, label in ASSUMPTIONS:
         entry = known.get(key)
         if entry is not None and isinstance(entry.value, int | float):

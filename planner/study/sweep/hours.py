@@ -178,7 +178,7 @@ class HourStage:
 
     def _ground(self, raw: dict[str, Any], held: Sequence[tuple[int, float]]) -> Ground:
         """Put a scenario on the ground that its weather keys make, which is kept."""
-        weather = [(place, value) for place, value in held if self._core.keys[place].stage == "weather"]
+        weather = [(place, value) for place, value in held if self._core.keys[place].changes == "weather"]
         scenario = check_scenario(raw, "")
         folder = Path(self._core.folder)
         ground = _keep(

@@ -10,11 +10,14 @@ import numpy as np
 import pytest
 
 from planner.scenario.errors import InputError
+from planner.scenario.paths import parts_of
 from planner.scenario.reader import check_scenario
+from planner.scenario.scenario import Scenario
+from planner.scenario.walk import field_at
 from planner.study.design import designs_of, ground_of, option_of
 from planner.study.search import given_levels
 from planner.study.site import place_of, weather_of
-from planner.study.sweep.keys import SIZES, Key, key_of, numeric_keys, parts_of, stage_of, with_value
+from planner.study.sweep.keys import SIZES, Key, key_of, numeric_keys, with_value
 from planner.supply.run import Option
 from tests.study.sweep.cases import EXAMPLES, school, school_raw
 
@@ -34,7 +37,7 @@ def test_a_value_within_an_override_is_a_key() -> None:
     overrides = {"solar + grid": {"tank": {"volume_m3": 30}}}
     scenario = school(overrides=overrides)
     key = key_of(scenario, "overrides.'solar + grid'.tank.volume_m3", "here")
-    assert (key.base, key.stage) == (30, "design")
+    assert (key.base, key.changes) == (30, "run")
     changed = check_scenario(
         with_value(school_raw(overrides={"solar + grid": {"tank": {"volume_m3": 30}}}), key, 40), ""
     )
@@ -94,10 +97,10 @@ def test_setting_a_key_changes_that_key_alone() -> None:
         ("weather.ghi_kwh_m2_day[3]", "weather"),
         ("seed", "weather"),
         ("finance.life_years", "weather"),
-        ("demand.users[1].count", "design"),
-        ("tank.volume_m3", "design"),
-        ("sources.grid.outages.hours_per_day", "design"),
-        ("sources.solar.module.power_w", "design"),
+        ("demand.users[1].count", "run"),
+        ("tank.volume_m3", "run"),
+        ("sources.grid.outages.hours_per_day", "run"),
+        ("sources.solar.module.power_w", "run"),
         ("sources.solar.module.price", "money"),
         ("sources.grid.tariff.blocks[1].price_per_kwh", "money"),
         ("sources.generator.life_hours", "money"),
@@ -108,12 +111,17 @@ def test_setting_a_key_changes_that_key_alone() -> None:
     ],
 )
 def test_the_stage_follows_from_the_section(text: str, stage: str) -> None:
-    assert key_of(school(), text, "here").stage == stage
+    assert key_of(school(), text, "here").changes == stage
 
 
-def test_hours_of_a_band_touch_the_design() -> None:
-    assert stage_of(("sources", "grid", "tariff", "bands", 0, "hours", 0, 1)) == "design"
-    assert stage_of(("overrides", "grid", "pump", "price")) == "money"
+def test_hours_of_a_band_touch_the_hours() -> None:
+    def changes(path: tuple[str | int, ...]) -> str:
+        field = field_at(Scenario, path)
+        assert field is not None
+        return field.changes
+
+    assert changes(("sources", "grid", "tariff", "bands", 0, "hours", 0, 1)) == "run"
+    assert changes(("overrides", "grid", "pump", "price")) == "money"
 
 
 def test_prices_are_told_by_their_unit() -> None:
@@ -159,7 +167,7 @@ def test_no_money_key_changes_anything_that_goes_into_the_hours() -> None:
     base = into_the_hours(raw)
     tried = 0
     for key in numeric_keys(ground.scenario).values():
-        if key.stage != "money":
+        if key.changes != "money":
             continue
         try:
             option = into_the_hours(with_value(raw, key, _moved(key)))
@@ -182,7 +190,7 @@ def test_the_weather_is_made_from_the_weather_keys_alone() -> None:
     )
     weather = weather_of(bare, place_of(bare), EXAMPLES)  # type: ignore[arg-type]
     assert np.array_equal(weather.ghi_w_m2, weather_of(scenario, place_of(scenario), EXAMPLES).ghi_w_m2)
-    read = {key.path[0] for key in numeric_keys(scenario).values() if key.stage == "weather"}
+    read = {key.path[0] for key in numeric_keys(scenario).values() if key.changes == "weather"}
     assert read == {"site", "weather", "seed", "finance"}
 
 
