@@ -68,4 +68,4 @@ def several(description: str, *, changes: Changes | None = None, **bounds: Any) 
 
 
 def _said(**extra: str | None) -> dict[str, Any]:
-    return {name: text for name, text in extra.items() if text is not None}
+    return {name: text for name, text in extra.items() if text}

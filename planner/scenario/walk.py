@@ -208,7 +208,10 @@ def is_table_list(value: Any) -> bool:
 
 @cache
 def field_at(root: type[BaseModel], path: Path) -> Field | None:
-    """Find a key of the models; places in lists may be in the path, and do not matter. None where there is none."""
+    """Find a key of the models, None where there is none; places in lists may be in the path, and do not matter.
+
+    Where tables of several kinds have it, that of the first counts; within [overrides], that of the table overridden.
+    """
     names = [part for part in path if isinstance(part, str)]
     if not names:
         return None

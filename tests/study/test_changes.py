@@ -35,7 +35,7 @@ WITHOUT_EFFECT = {
 }
 """Keys of which a change does less here than it makes necessary, and why."""
 
-LIFE_YEARS = 3
+LIFE_YEARS = 2
 OPTIONS = ["generator", "solar + grid"]
 
 
@@ -95,6 +95,16 @@ def with_every_table() -> dict[str, Any]:
         {"tilt_deg": 20, "azimuth_deg": 100, "share_percent": 50},
         {"tilt_deg": 20, "azimuth_deg": 260, "share_percent": 50},
     ]
+    solar, grid = raw["sources"]["solar"], raw["sources"]["grid"]
+    for bought in (
+        raw["borehole"],
+        *raw["pipeline"]["segments"],
+        raw["pump"],
+        raw["controller"],
+        solar["module"],
+        grid,
+    ):
+        bought["life_years"] = 1.6
     raw["sources"]["grid"] |= {
         "hours": [[4, 12], [14, 23]], "power_limit_w": 900, "line_length_m": 300, "line_price_per_m": 6,
         "tariff": {

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import is_dataclass, replace
 from types import SimpleNamespace
-from typing import Any
 
 import numpy as np
 import pytest
@@ -14,11 +12,8 @@ from planner.scenario.paths import parts_of
 from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import field_at
-from planner.study.design import designs_of, ground_of, option_of
-from planner.study.search import given_levels
 from planner.study.site import place_of, weather_of
-from planner.study.sweep.keys import SIZES, Key, key_of, numeric_keys, with_value
-from planner.supply.run import Option
+from planner.study.sweep.keys import SIZES, key_of, numeric_keys, with_value
 from tests.study.sweep.cases import EXAMPLES, school, school_raw
 
 
@@ -131,53 +126,6 @@ def test_prices_are_told_by_their_unit() -> None:
     assert not keys["finance.discount_rate_percent"].is_price
     assert not keys["pump.life_years"].is_price
     assert not keys["sources.grid.line_length_m"].is_price
-
-
-def _moved(key: Key) -> float:
-    """Another value that the models allow for nearly every key."""
-    if key.base is None:
-        return 50.0
-    if key.whole:
-        return key.base + 1
-    return key.base * 0.9 if key.base else 0.7
-
-
-def _same(one: Any, other: Any) -> bool:
-    """Whether two values hold the same numbers, however deep."""
-    if isinstance(one, np.ndarray):
-        return np.array_equal(one, other)
-    if isinstance(one, tuple | list):
-        return len(one) == len(other) and all(map(_same, one, other))
-    if is_dataclass(one):
-        return all(_same(value, getattr(other, name)) for name, value in vars(one).items())
-    return bool(one == other)
-
-
-def test_no_money_key_changes_anything_that_goes_into_the_hours() -> None:
-    raw = school_raw(finance={"life_years": 1}, service={"options": ["solar + grid + generator"]})
-    raw["sources"]["grid"]["tariff"] |= {"demand_charge_per_kw_month": 1.0}
-    ground = ground_of(check_scenario(raw, "test"), EXAMPLES)
-
-    def into_the_hours(changed: dict[str, Any]) -> Option:
-        here = replace(ground, scenario=check_scenario(changed, "test"))
-        design = designs_of(here)[0]
-        start, stop = given_levels(design)
-        return option_of(design, here, [1], [20.0], [start], [stop])
-
-    base = into_the_hours(raw)
-    tried = 0
-    for key in numeric_keys(ground.scenario).values():
-        if key.changes != "money":
-            continue
-        try:
-            option = into_the_hours(with_value(raw, key, _moved(key)))
-        except InputError:
-            continue
-        tried += 1
-        assert _same(option, base), key.text
-    assert tried > 50
-    fuel = numeric_keys(ground.scenario)["sources.generator.marginal_l_per_kwh"]
-    assert not _same(into_the_hours(with_value(raw, fuel, 0.3)), base)
 
 
 def test_the_weather_is_made_from_the_weather_keys_alone() -> None:
