@@ -49,13 +49,18 @@ class Module(Equipment):
     voltage_oc_percent_per_k: float = needed(
         "Temperature coefficient of the open-circuit voltage (negative)", "%/K", ge=-0.6, le=-0.1
     )
-    system_voltage_v: float | None = optional("Highest system voltage of the module", "V", gt=0, le=3000)
-    series_fuse_max_a: float | None = optional("Largest series fuse of the module", "A", gt=0, le=200)
+    system_voltage_v: float | None = optional(
+        "Highest system voltage of the module", "V", changes="nothing", gt=0, le=3000
+    )
+    series_fuse_max_a: float | None = optional(
+        "Largest series fuse of the module", "A", changes="nothing", gt=0, le=200
+    )
     life_years: float = assumed(
         25.0,
         "Service life",
         "years",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
         gt=0,
         le=100,
     )
@@ -115,7 +120,7 @@ class Solar(Model):
         le=200,
     )
     string_fuse_a: float | None = optional(
-        "Rated current of the fuses in each string", "A", absent="none", gt=0, le=200
+        "Rated current of the fuses in each string", "A", absent="none", changes="nothing", gt=0, le=200
     )
     planes: list[Plane] = several("Planes of the array", min_length=1)
     soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
@@ -157,10 +162,10 @@ class Solar(Model):
     )
     albedo: float = assumed(0.2, "Reflectance of the ground", source="usual value of open ground", ge=0, le=0.9)
     structure_price_per_module: float = assumed(
-        0.0, "Price of stand, wiring and fixing, per module", "money", source="no cost entered", ge=0
+        0.0, "Price of stand, wiring and fixing, per module", "money", source="no cost entered", changes="money", ge=0
     )
     structure_life_years: float = assumed(
-        25.0, "Service life of the stand", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100
+        25.0, "Service life of the stand", "years", source=f"assumed, {COMMON_PRACTICE}", changes="money", gt=0, le=100
     )
 
     @model_validator(mode="after")
@@ -202,14 +207,18 @@ class Solar(Model):
 class Band(Model):
     """Hours of the day with an energy price of their own."""
 
-    name: str = needed("Name of the band", min_length=1)
-    hours: list[HourRange] = several("Parts of the day, [from, to] in local standard time", min_length=1)
-    months: list[Month] = several("Months in which the band holds, 1 to 12; none means all year")
+    changes = "money"
+
+    name: str = needed("Name of the band", changes="nothing", min_length=1)
+    hours: list[HourRange] = several("Parts of the day, [from, to] in local standard time", changes="run", min_length=1)
+    months: list[Month] = several("Months in which the band holds, 1 to 12; none means all year", changes="run")
     price_per_kwh: float = needed("Energy price", "money/kWh", ge=0)
 
 
 class Block(Model):
     """A step of a rising-block tariff."""
+
+    changes = "money"
 
     up_to_kwh_month: float | None = optional(
         "Monthly use up to which the price holds", "kWh/month", absent="no upper end", gt=0
@@ -219,6 +228,8 @@ class Block(Model):
 
 class Tariff(Model):
     """What the grid's energy costs."""
+
+    changes = "money"
 
     price_per_kwh: float | None = optional(
         "Energy price outside the bands", "money/kWh", absent="blocks are given instead", ge=0
@@ -306,24 +317,35 @@ class Grid(Equipment):
         "Variation of the voltage, either way",
         "%",
         source="supply voltage of public networks: IEC 60038, EN 50160",
+        changes="nothing",
         ge=0,
         le=50,
     )
-    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
-    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
-    line_length_m: float = assumed(0.0, "Length of new line to the pump", "m", source="no new line", ge=0, le=1e5)
-    line_price_per_m: float = assumed(0.0, "Price of new line", "money/m", source="no cost entered", ge=0)
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases", changes="nothing")
+    frequency_hz: float | None = optional("Frequency", "Hz", changes="nothing", gt=0, le=400)
+    line_length_m: float = assumed(
+        0.0, "Length of new line to the pump", "m", source="no new line", changes="money", ge=0, le=1e5
+    )
+    line_price_per_m: float = assumed(
+        0.0, "Price of new line", "money/m", source="no cost entered", changes="money", ge=0
+    )
     life_years: float = assumed(
         20.0,
         "Service life of the connection",
         "years",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
         gt=0,
         le=100,
     )
     tariff: Tariff = Field(description="The tariff")
     co2_kg_per_kwh: float | None = optional(
-        "Carbon dioxide per kWh", "kg/kWh", absent="no figure: grid emissions are not counted", ge=0, le=3
+        "Carbon dioxide per kWh",
+        "kg/kWh",
+        absent="no figure: grid emissions are not counted",
+        changes="money",
+        ge=0,
+        le=3,
     )
 
 
@@ -347,15 +369,16 @@ class Generator(Equipment):
         gt=0,
         le=2,
     )
-    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", ge=0)
+    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", changes="money", ge=0)
     fuel_delivery_per_l: float = assumed(
-        0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", ge=0
+        0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", changes="money", ge=0
     )
     fuel_price_growth_percent_per_year: float = assumed(
         0.0,
         "Growth of the fuel price beyond general inflation",
         "%/year",
         source="none assumed",
+        changes="money",
         ge=-10,
         le=20,
     )
@@ -394,13 +417,14 @@ class Generator(Equipment):
         le=60,
     )
     voltage_v: float | None = optional("Voltage", "V", gt=0, le=1000)
-    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
-    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases", changes="nothing")
+    frequency_hz: float | None = optional("Frequency", "Hz", changes="nothing", gt=0, le=400)
     transient_reactance_percent: float = assumed(
         25.0,
         "Transient reactance of the alternator, for the voltage dip when the motor starts",
         "%",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="nothing",
         gt=2,
         le=60,
     )
@@ -409,6 +433,7 @@ class Generator(Equipment):
         "Running hours until it is replaced",
         "h",
         source="commercial sets 20 000-30 000 h",
+        changes="money",
         gt=0,
         le=2e5,
     )
@@ -417,6 +442,7 @@ class Generator(Equipment):
         "Longest life whatever the hours",
         "years",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
         gt=0,
         le=100,
     )
@@ -425,19 +451,31 @@ class Generator(Equipment):
         "Running hours between services",
         "h",
         source="oil and filter every 250 h: common service schedules",
+        changes="money",
         gt=0,
         le=5000,
     )
-    service_price: float = assumed(0.0, "Price of one service", "money", source="no cost entered", ge=0)
-    overhaul_interval_h: float = assumed(
-        10000.0, "Running hours between overhauls", "h", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=1e5
+    service_price: float = assumed(
+        0.0, "Price of one service", "money", source="no cost entered", changes="money", ge=0
     )
-    overhaul_price: float = assumed(0.0, "Price of one overhaul", "money", source="no cost entered", ge=0)
+    overhaul_interval_h: float = assumed(
+        10000.0,
+        "Running hours between overhauls",
+        "h",
+        source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
+        gt=0,
+        le=1e5,
+    )
+    overhaul_price: float = assumed(
+        0.0, "Price of one overhaul", "money", source="no cost entered", changes="money", ge=0
+    )
     co2_kg_per_l: float = assumed(
         2.68,
         "Carbon dioxide per litre of fuel",
         "kg/L",
         source="diesel: IPCC 2006 Guidelines vol. 2, 74.1 kg/GJ, 43.0 GJ/t, 0.84 kg/L",
+        changes="money",
         ge=0,
         le=5,
     )

@@ -9,7 +9,7 @@ from planner.checks.of_study import headline, holds
 from planner.checks.verdict import Verdict
 from planner.money.rates import present_value
 from planner.report.sheets.cash import CUMULATED, YEAR, CashCells
-from planner.report.sheets.inputs import InputCells, entries, plain_kind
+from planner.report.sheets.inputs import InputCells, plain_kind
 from planner.report.sheets.options import (
     COMPONENTS,
     COST_LABELS,
@@ -22,6 +22,8 @@ from planner.report.sheets.options import (
 )
 from planner.report.sheets.page import Page
 from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
+from planner.scenario.starter import statuses
+from planner.scenario.walk import walk
 from planner.study.compare import OptionResult, Study
 
 LAST = 13
@@ -193,12 +195,12 @@ def _assumptions(page: Page, study: Study, inputs: InputCells) -> None:
     )
     for label, value, kind in worked_out:
         _assumption(page, label, value, kind, "worked out")
-    known = {entry.key: entry for entry in entries(study.scenario)}
+    known, status = {field.key: field for field in walk(study.scenario)}, statuses(study.scenario)
     for key, label in ASSUMPTIONS:
         entry = known.get(key)
         if entry is not None and isinstance(entry.value, int | float):
             words = label.format(currency=study.scenario.currency)
-            _assumption(page, words, entry.value, plain_kind(entry.value), entry.status, f"={inputs.of_key[key]}")
+            _assumption(page, words, entry.value, plain_kind(entry.value), status[key], f"={inputs.of_key[key]}")
 
 
 def _assumption(page: Page, label: str, value: float, kind: Kind, basis: str, formula: str | None = None) -> None:
