@@ -15,7 +15,8 @@ from planner.scenario.place import Demand, Site, Weather
 from planner.scenario.size import Size
 from planner.scenario.sources import Sources
 from planner.scenario.sweep import Sweep
-from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump, Tank, TopUp
+from planner.scenario.tank import Tank, TopUp
+from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump
 
 SOURCE_ORDER = ("solar", "grid", "generator")
 OVERRIDABLE = ("pump", "controller", "topup", "sources", "tank", "costs", "pipeline")

@@ -9,7 +9,7 @@ import numpy as np
 
 from planner.money.quantities import belongs
 from planner.report.sheets.inputs import InputCells
-from planner.scenario.waterworks import Tank
+from planner.scenario.tank import Tank
 from planner.study.compare import OptionResult
 
 Cell = Callable[[str], str]
