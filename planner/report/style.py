@@ -13,6 +13,7 @@ from typing import Any, Literal
 Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
 Look = Literal["plain", "best", "total", "sub", "strong"]
 
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 FONT, SIZE = "Arial", 10
 INK, SLATE, MIST, STRAW, RULE, HAIR = "#1D2B33", "#2C4A56", "#DDE6E6", "#F2EBD6", "#9AA7AB", "#E1E7E7"
 

@@ -6,9 +6,8 @@ from typing import Any
 
 import numpy as np
 
-from planner.report.sheets.months import MONTHS
 from planner.report.sheets.page import Page, reference
-from planner.report.style import INK, LINES, MARKERS, axis, style_chart, value_axis
+from planner.report.style import INK, LINES, MARKERS, MONTHS, axis, style_chart, value_axis
 from planner.scenario.scenario import Scenario
 from planner.study.compare import OptionResult, Study
 from planner.water.duty import Duty, duty_at_speeds, duty_point

@@ -10,12 +10,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.report.sheets.page import Page, reference
-from planner.report.style import SOURCE_FILLS, Kind, axis, hatched, solid, style_chart, value_axis
+from planner.report.style import MONTHS, SOURCE_FILLS, Kind, axis, hatched, solid, style_chart, value_axis
 from planner.study.compare import OptionResult, Study
 
 Array = NDArray[np.float64]
 
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 CHART_COLUMNS, CHART_ROWS = 7, 18
 
 
