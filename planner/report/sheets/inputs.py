@@ -21,7 +21,7 @@ NOTE = (
     "Prices, lives and upkeep of things bought, percentages, the discount rate, inflation, growth of prices, grant, "
     "loan, water price and tariff prices may be changed so. All else needs a new run of this workbook (planner run "
     "FILE): whatever changes water, energy, fuel or hours, the years counted, the kind of prices, the limits of tariff "
-    "blocks, the lives of pump and generator, its service intervals, a percentage that was 0, and whatever was chosen "
+    "blocks, the pump's life, a percentage that was 0, and whatever was chosen "
     "by cost (tank, strings, levels), which stays as it was chosen. The sheet 'Tank' and the sentences of the sheet "
     "'Answer' stay as of the run."
 )
