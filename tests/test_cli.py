@@ -94,7 +94,7 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
         assert [year["year"] for year in option["yearly"]] == [1, 2]
         assert set(option["yearly"][0]) == {
             "year", "demand_m3", "delivered_m3", "solar_kwh", "grid_kwh", "generator_kwh", "fuel_l", "generator_hours",
-            "cost",
+            "shortfall_by_daily_limit_m3", "cost",
         }  # fmt: skip
         assert len(option["monthly"]) == 12
         monthly = sum(month["delivered_m3"] for month in option["monthly"])

@@ -13,7 +13,7 @@ from typer.testing import CliRunner
 
 from planner.checks.safety import WHERE_LISTED
 from planner.cli import app
-from planner.report.form_sheets import write_form
+from planner.report.form.sheets import write_form
 from planner.scenario.writer import toml_text
 
 COMMANDS = get_command(app).commands  # type: ignore[attr-defined]

@@ -10,10 +10,12 @@ from pathlib import Path
 
 import pytest
 
-ORDER = ["scenario", "resource", "water", "supply", "money", "study", "checks", "report", "commands"]
+ORDER = [
+    "text", "scenario", "resource", "water", "supply", "money", "figures", "study", "checks", "report", "commands",
+]  # fmt: skip
 FILES = sorted(Path("planner").rglob("*.py"))
 MOST_LINES = 400
-KNOWN_LONG = {"planner/scenario/sources.py", "planner/study/sizing.py", "planner/checks/borehole.py"}
+KNOWN_LONG = {"planner/study/sizing.py"}
 KNOWN_CIRCLES: set[frozenset[str]] = set()
 """What is over the limit or runs in a circle for now. What is mended must go: the tests want these exactly."""
 

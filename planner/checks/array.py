@@ -10,7 +10,7 @@ from pvlib.temperature import faiman
 
 from planner.checks.basis import Basis
 from planner.checks.verdict import PRACTICE, Outcome, Remedy, Verdict, at_most, figure, highest, lowest, missing, room
-from planner.scenario.sources import Module, Solar
+from planner.scenario.solar import Module, Solar
 
 TOPIC = "Array and controller"
 CONTROLLER = "the controller's datasheet"

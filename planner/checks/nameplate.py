@@ -8,8 +8,8 @@ from typing import Any
 from planner.checks.alternating import LICENSED
 from planner.checks.array import operating_voltages, series_remedy
 from planner.checks.basis import Basis
-from planner.checks.borehole import INCH_MM, frame_of
 from planner.checks.connection import connection_of
+from planner.checks.cooling import INCH_MM, frame_of
 from planner.checks.head import better_pump
 from planner.checks.plate import CLASS_LIMIT_C, protection_words
 from planner.checks.verdict import (

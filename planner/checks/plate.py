@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from planner.checks.borehole import INCH_MM
+from planner.checks.cooling import INCH_MM
 from planner.scenario.waterworks import Pump
 from planner.water.pump import hydraulic_power_w
 

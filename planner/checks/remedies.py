@@ -10,8 +10,9 @@ from pydantic import ValidationError
 
 from planner.checks.verdict import Verdict
 from planner.scenario.errors import InputError
+from planner.scenario.paths import parts_of
 from planner.scenario.scenario import Scenario
-from planner.study.sweep.keys import parts_of, set_path
+from planner.study.sweep.keys import set_path
 
 MOST_STEPS = 4
 """Further remedies that one remedy may draw after it."""

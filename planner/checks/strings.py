@@ -19,7 +19,7 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
-from planner.scenario.sources import Solar
+from planner.scenario.solar import Solar
 from planner.supply.cables import PV_CURRENT_FACTOR
 
 POWER_RATIO = (1.2, 2.0)

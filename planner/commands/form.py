@@ -19,9 +19,9 @@ def form(
 ) -> int:
     """Write a fill-in form: a workbook that 'planner run' reads like a scenario file."""
     from planner.report.files import writing
-    from planner.report.form_sheets import write_form
+    from planner.report.form.reading import read_form
+    from planner.report.form.sheets import write_form
     from planner.scenario.errors import InputError, Problem
-    from planner.scenario.form.reading import read_form
     from planner.scenario.reader import read_raw, read_scenario
 
     if file.suffix.lower() != ".xlsx":

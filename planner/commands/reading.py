@@ -12,7 +12,7 @@ from typing import Any
 def read_with_seed(file: Path, seed: int | None) -> Any:
     """Read a scenario from TOML or from a filled-in form, another seed put in place of its own."""
     if is_form(file):
-        from planner.scenario.form.reading import check_form
+        from planner.report.form.reading import check_form
 
         scenario = check_form(file)
     else:
@@ -30,7 +30,7 @@ def is_form(file: Path) -> bool:
 def located(file: Path) -> Any:
     """Name file and line, or sheet and cell, of problems that show only when the scenario is worked out."""
     if is_form(file):
-        from planner.scenario.form.reading import located_in_form
+        from planner.report.form.reading import located_in_form
 
         return located_in_form(file)
     from planner.scenario.reader import located as located_in_toml

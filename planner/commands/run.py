@@ -105,8 +105,8 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
     from planner.report.console import out_console
     from planner.report.files import results_in
     from planner.report.json_file import write_json
+    from planner.report.run_workbook import write_workbook
     from planner.report.terminal import study_report
-    from planner.report.workbook import write_workbook
     from planner.scenario.errors import InputError, Problem
     from planner.study.compare import study_scenario
 

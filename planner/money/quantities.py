@@ -15,8 +15,9 @@ from planner.money.functions import may_be, weighted_total
 from planner.scenario.equipment import Equipment
 from planner.scenario.finance import CostItem
 from planner.scenario.scenario import Scenario
-from planner.scenario.sources import Generator, Grid, Solar
-from planner.scenario.waterworks import Tank
+from planner.scenario.solar import Solar
+from planner.scenario.sources import Generator, Grid
+from planner.scenario.tank import Tank
 
 Array = NDArray[np.float64]
 Group = Literal[

@@ -10,7 +10,7 @@ from planner.checks.of_study import failed_of_first, study_verdicts
 from planner.report.sheets.options import verdict
 from planner.report.sheets.page import Page
 from planner.report.study_book import write_study_book
-from planner.report.style import Kind, Look, axis, dressed, solid, value_axis
+from planner.report.style import Kind, Look, axis, solid, style_chart, value_axis
 from planner.scenario.errors import InputError, Problem
 from planner.study.compare import OptionResult, Study
 
@@ -114,7 +114,7 @@ def _side_by_side(page: Page, book: Any, studies: Sequence[Study], names: list[s
     )
     chart.set_x_axis(axis("Scenario"))
     chart.set_y_axis(value_axis(f"Cost of water ({currency}/m3)", "0.00", min=0))
-    page.chart(dressed(chart, "Levelised cost of water", legend="none"), page.row, 0, None, CHART_ROWS)
+    page.chart(style_chart(chart, "Levelised cost of water", legend="none"), page.row, 0, None, CHART_ROWS)
     page.row += CHART_ROWS
 
 

@@ -15,7 +15,7 @@ from planner import __version__
 from planner.checks.safety import WHERE_LISTED
 from planner.report.sheets.page import Page
 from planner.report.study_book import put_row, write_study_book, write_study_json
-from planner.report.style import LINES, MARKERS, Kind, dressed, value_axis
+from planner.report.style import LINES, MARKERS, Kind, style_chart, value_axis
 from planner.study.sizing import CLOSE, OptionSizing, SizedDesign, Sizing
 from planner.study.sizing_words import misses_words, switch_sentence
 
@@ -258,7 +258,7 @@ def _trade_off(page: Page, book: Any, sizing: Sizing) -> None:
         )
     chart.set_x_axis(value_axis("Delivered share of the water (%)", "0", max=100))
     chart.set_y_axis(value_axis(f"Least present cost ({currency})"))
-    page.chart(dressed(chart, "What more service costs"), top, 0, 11, 21)
+    page.chart(style_chart(chart, "What more service costs"), top, 0, 11, 21)
 
 
 def _cost_of_service(page: Page, book: Any, sizing: Sizing) -> None:
@@ -288,7 +288,7 @@ def _cost_of_service(page: Page, book: Any, sizing: Sizing) -> None:
     chart.set_x_axis(value_axis("Delivered at least (%)", "0.0"))
     chart.set_y_axis(value_axis(f"Least present cost ({currency})"))
     page.row += 1
-    page.chart(dressed(chart, "Least present cost by service"), page.row, 0, None, 20)
+    page.chart(style_chart(chart, "Least present cost by service"), page.row, 0, None, 20)
 
 
 def sizing_as_data(sizing: Sizing, sentences: Sequence[str]) -> dict[str, Any]:

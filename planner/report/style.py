@@ -13,6 +13,7 @@ from typing import Any, Literal
 Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
 Look = Literal["plain", "best", "total", "sub", "strong"]
 
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 FONT, SIZE = "Arial", 10
 INK, SLATE, MIST, STRAW, RULE, HAIR = "#1D2B33", "#2C4A56", "#DDE6E6", "#F2EBD6", "#9AA7AB", "#E1E7E7"
 
@@ -76,6 +77,40 @@ LINES: tuple[Fill, ...] = (
     {"color": "#8C7A3C", "width": 1.5, "dash_type": "square_dot"},
 )
 MARKERS = ("circle", "square", "diamond", "triangle", "x")
+LOW_FILL, HIGH_FILL = solid("#6F9AA0"), hatched("wide_upward_diagonal", "#B5651D")
+
+_FILLS: dict[str, Fill] = {
+    **{f"source {name}": fill for name, fill in SOURCE_FILLS.items()},
+    **{f"cost {name}": fill for name, fill in COST_FILLS.items()},
+    "unused": hatched("dotted_grid", "#B08D2E"),
+    "light": solid("#C8DCDA"),
+    "dark": solid("#2C4A56"),
+    "low": LOW_FILL,
+    "high": HIGH_FILL,
+}
+_SPECIAL_LINES: dict[str, Fill] = {
+    "system": {"line": {"color": INK, "width": 2.75}, "marker": {"type": "none"}},
+    "target": {"line": {"color": INK, "width": 1.25, "dash_type": "dash"}, "marker": {"type": "none"}},
+    "duty point": {
+        "line": {"none": True},
+        "marker": {"type": MARKERS[2], "size": 10, "fill": {"color": "#B5651D"}, "border": {"color": INK}},
+    },
+}
+
+
+def series_style(name: str, chart_kind: str) -> Fill:
+    """Look of a chart's series by the name of its style: a fill, 'line 0' to 'line 4', or a line of its own."""
+    if name in _FILLS:
+        return _FILLS[name]
+    if name in _SPECIAL_LINES:
+        return _SPECIAL_LINES[name]
+    kind, number = name.rsplit(" ", 1)
+    place = int(number) % len(LINES)
+    colour = LINES[place]["color"]
+    marker = {"type": MARKERS[place], "size": 5, "fill": {"color": colour}, "border": {"color": INK}}
+    if chart_kind == "points":
+        return {"marker": {**marker, "size": 7}}
+    return {"line": LINES[place], "marker": {"type": "none"} if kind == "plain line" else marker}
 
 
 class Styles:
@@ -122,7 +157,7 @@ class Styles:
 _LETTERS: dict[str, Any] = {"font_name": FONT, "font_size": SIZE, "font_color": INK}
 _NAMED: dict[str, dict[str, Any]] = {
     "title": {"bold": True, "font_size": 16, "font_color": SLATE},
-    "under title": {"italic": True, "text_wrap": True, "valign": "top"},
+    "note": {"italic": True, "text_wrap": True, "valign": "top"},
     "heading": {"bold": True, "font_size": 12, "font_color": SLATE, "bottom": 2, "bottom_color": SLATE},
     "header": {
         "bold": True,
@@ -207,7 +242,7 @@ def value_axis(name: str, number_format: str = "#,##0", **more: Any) -> dict[str
     return axis(name, number_format, **{"major_gridlines": lines, **more})
 
 
-def dressed(chart: Any, title: str, legend: str = "bottom") -> Any:
+def style_chart(chart: Any, title: str, legend: str = "bottom") -> Any:
     """Give a chart its title and legend."""
     chart.set_title({"name": title, "name_font": {"name": FONT, "size": 11, "color": SLATE}, "overlay": False})
     chart.set_legend({"position": legend, "font": {"name": FONT, "size": 9, "color": INK}})

@@ -25,8 +25,9 @@ _SHEETS = {"one at a time": "One at a time", "grid": "Grid", "random": "Random"}
 _WRITERS = {"one at a time": write_tornado, "grid": write_grid, "random": write_random}
 _STAGES = {
     "weather": "weather and hours anew",
-    "design": "hours anew, same weather",
+    "run": "hours anew, same weather",
     "money": "prices only, same hours",
+    "nothing": "nothing: it is only checked",
 }
 _SHOWN = 8
 
@@ -114,7 +115,7 @@ def _write_answer(page: Page, swept: SweepResult, said: Sequence[str]) -> None:
             page.put(page.row, 3, _short(np.nanmin(values_of_key)), "general")
             page.put(page.row, 4, _short(np.nanmax(values_of_key)), "general")
             page.put(page.row, 5, key.unit.replace("money", currency))
-            page.put(page.row, 6, _STAGES[key.stage])
+            page.put(page.row, 6, _STAGES[key.changes])
             page.row += 1
 
 

@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.report.sheets.page import Page
-from planner.report.style import LINES, MARKERS, Kind, axis, dressed, hatched, solid, value_axis
+from planner.report.style import LINES, MARKERS, Kind, axis, hatched, solid, style_chart, value_axis
 from planner.study.sweep.run import Base, Results
 from planner.study.sweep.statistics import PERCENTS, percentiles, rank_correlations, sensitivity_indicator
 from planner.study.sweep.summary import Tornado, chances_of, cheapest_of, ends_of, first_words, firsts_of, tornadoes
@@ -80,7 +80,7 @@ def write_tornado(page: Page, book: Any, base: Base, results: Results) -> None:
         chart.set_y_axis(axis("", reverse=True, label_position="low"))
         chart.set_x_axis(value_axis(f"Change ({unit})", "#,##0.00" if number == 1 else "#,##0"))
         rows = max(6 + shown, 10)
-        page.chart(dressed(chart, f"Change of: {tornado.title}"), page.row + 1, 0, 9, rows)
+        page.chart(style_chart(chart, f"Change of: {tornado.title}"), page.row + 1, 0, 9, rows)
         page.row += rows + 2
 
 
@@ -129,7 +129,7 @@ def write_grid(page: Page, book: Any, base: Base, results: Results) -> None:
             )
         chart.set_x_axis(axis(names[0], "General"))
         chart.set_y_axis(value_axis(f"Present cost ({currency})"))
-        page.chart(dressed(chart, "Present cost"), page.row + 1, 0, None, CHART_ROWS)
+        page.chart(style_chart(chart, "Present cost"), page.row + 1, 0, None, CHART_ROWS)
     elif len(names) == 2 and plan.size <= MOST_ROWS:
         _write_map(page, results, best, names)
 
@@ -182,7 +182,9 @@ def write_random(page: Page, book: Any, base: Base, results: Results) -> None:
         )
     chart.set_x_axis(axis(""))
     chart.set_y_axis(value_axis("Of 100 cases", "0", min=0, max=100))
-    page.chart(dressed(chart, "How often each option is best, and serves"), page.row + 1, 0, len(PERCENTS), CHART_ROWS)
+    page.chart(
+        style_chart(chart, "How often each option is best, and serves"), page.row + 1, 0, len(PERCENTS), CHART_ROWS
+    )
     page.row += CHART_ROWS + 2
     _write_percentiles(page, book, base, results)
     _write_correlations(page, results)
@@ -225,7 +227,7 @@ def _write_percentiles(page: Page, book: Any, base: Base, results: Results) -> N
         chart.set_x_axis(axis(label))
         chart.set_y_axis(value_axis("Cases that exceed it, of 100", "0", min=0, max=100))
         page.chart(
-            dressed(chart, "Present cost and how often it is exceeded"), page.row + 1, 0, len(PERCENTS), CHART_ROWS
+            style_chart(chart, "Present cost and how often it is exceeded"), page.row + 1, 0, len(PERCENTS), CHART_ROWS
         )
         page.row += CHART_ROWS + 2
 
@@ -289,7 +291,7 @@ def write_weather(page: Page, book: Any, spread: WeatherSpread) -> None:
              max=float(np.ceil(years.max() / 50 + 0.01) * 50))
     )  # fmt: skip
     chart.set_y_axis(value_axis("Delivered share (%)", "0", max=100))
-    page.chart(dressed(chart, "Delivered share and irradiation of the year"), page.row + 1, 0, None, CHART_ROWS)
+    page.chart(style_chart(chart, "Delivered share and irradiation of the year"), page.row + 1, 0, None, CHART_ROWS)
 
 
 def _leading(base: Base) -> list[int]:

@@ -15,7 +15,7 @@ from planner import __version__
 from planner.checks.safety import WHERE_LISTED
 from planner.report.sheets.page import Page
 from planner.report.study_book import put_row, write_study_book, write_study_json
-from planner.report.style import LINES, Kind, axis, dressed, solid, value_axis
+from planner.report.style import LINES, Kind, axis, solid, style_chart, value_axis
 from planner.study.reruns import Standing
 from planner.study.worth import AGREE, CheapestMap, Switching, Worth
 from planner.study.worth_words import NAMES
@@ -222,7 +222,7 @@ def _options(page: Page, book: Any, worth: Worth) -> None:
     chart.set_x_axis(value_axis(f"Present cost ({currency})"))
     page.row += 1
     title = f"Present cost with (dark) and without (light) {source}"
-    page.chart(dressed(chart, title, legend="none"), page.row, 0, 10, 18)
+    page.chart(style_chart(chart, title, legend="none"), page.row, 0, 10, 18)
 
 
 def _switching(page: Page, book: Any, worth: Worth) -> None:
@@ -273,7 +273,7 @@ def _switching(page: Page, book: Any, worth: Worth) -> None:
         chart.set_y_axis(axis("", reverse=True, label_position="low"))
         chart.set_x_axis(value_axis("Change of the input that makes the two cost the same (%)", "0"))
         page.row += 1
-        page.chart(dressed(chart, "How far each input would have to move", legend="none"), page.row, 0, 7, 16)
+        page.chart(style_chart(chart, "How far each input would have to move", legend="none"), page.row, 0, 7, 16)
 
 
 def _map(page: Page, book: Any, cheapest: CheapestMap, currency: str) -> None:
@@ -310,7 +310,7 @@ def _map(page: Page, book: Any, cheapest: CheapestMap, currency: str) -> None:
     chart.set_x_axis(axis(f"{across.name} ({across.unit})"))
     chart.set_y_axis(value_axis(f"Present cost of the best option ({currency})"))
     page.row += 1
-    page.chart(dressed(chart, "Present cost of the best option", legend="right"), page.row, 0, None, 20)
+    page.chart(style_chart(chart, "Present cost of the best option", legend="right"), page.row, 0, None, 20)
 
 
 def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:

@@ -36,11 +36,13 @@ class CableRun(Model):
         "B2",
         "How it is laid (IEC 60364-5-52): B2 cable in conduit, C on a wall or in free air, D in the ground",
         source="the careful choice",
+        changes="nothing",
     )
     ambient_temperature_c: float | None = optional(
         "Temperature of what surrounds it",
         "deg C",
         absent="the hottest hour of the weather; in the ground, the mean of the warmest month",
+        changes="nothing",
         ge=-20,
         le=65,
     )
@@ -48,6 +50,7 @@ class CableRun(Model):
         1,
         "Loaded circuits that lie bunched together or in one conduit, this one counted",
         source="laid by itself",
+        changes="nothing",
         ge=1,
         le=20,
     )
@@ -55,6 +58,7 @@ class CableRun(Model):
         "Current-carrying capacity here, from its datasheet, with the ambient temperature and the grouping in it",
         "A",
         absent="IEC 60364-5-52 for PVC, with the factors for ambient temperature and grouping",
+        changes="nothing",
         gt=0,
     )
 
@@ -74,10 +78,10 @@ class DcCable(CableRun):
     """The run from the array to the controller."""
 
     voltage_class_v: float | None = optional(
-        "Highest DC voltage for which the cable is made, as printed on it", "V", gt=0, le=3000
+        "Highest DC voltage for which the cable is made, as printed on it", "V", changes="nothing", gt=0, le=3000
     )
     outdoor: Literal["yes", "no"] | None = optional(
-        "Whether it is made for sun and weather, such as cable to EN 50618 or IEC 62930"
+        "Whether it is made for sun and weather, such as cable to EN 50618 or IEC 62930", changes="nothing"
     )
 
 
@@ -88,10 +92,13 @@ class AcCable(CableRun):
         0.85, "Power factor of what it feeds", source=f"assumed, {COMMON_PRACTICE}", gt=0.2, le=1
     )
     protective_device_a: float | None = optional(
-        "Rated current of the circuit breaker or fuse that protects it", "A", gt=0, le=1000
+        "Rated current of the circuit breaker or fuse that protects it", "A", changes="nothing", gt=0, le=1000
     )
     protective_device: Literal["breaker", "gG fuse"] = assumed(
-        "breaker", "Its kind: circuit breaker (IEC 60898) or gG fuse (IEC 60269)", source=COMMON_PRACTICE
+        "breaker",
+        "Its kind: circuit breaker (IEC 60898) or gG fuse (IEC 60269)",
+        source=COMMON_PRACTICE,
+        changes="nothing",
     )
 
 

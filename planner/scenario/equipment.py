@@ -27,14 +27,22 @@ class Equipment(Model):
     """What every bought thing has: a price, a life and upkeep."""
 
     price: float = assumed(
-        0.0, "Price of one, without what costs.installation_percent adds", "money", source="no cost entered", ge=0
+        0.0,
+        "Price of one, without what costs.installation_percent adds",
+        "money",
+        source="no cost entered",
+        changes="money",
+        ge=0,
     )
-    life_years: float = assumed(15.0, "Service life", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100)
+    life_years: float = assumed(
+        15.0, "Service life", "years", source=f"assumed, {COMMON_PRACTICE}", changes="money", gt=0, le=100
+    )
     upkeep_percent_per_year: float = assumed(
         1.0,
         "Yearly upkeep as a share of the price",
         "%/year",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
         ge=0,
         le=50,
     )

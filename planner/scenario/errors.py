@@ -4,20 +4,20 @@ from __future__ import annotations
 
 import difflib
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time
-from typing import Any, get_args
+from typing import Any
 
 from pydantic import BaseModel, ValidationError
 
 from planner.scenario.mistakes import number_advice
+from planner.scenario.paths import Path
+from planner.scenario.walk import keys_at
 
 LONGEST_SHOWN, LONGEST_MESSAGE = 80, 300
 """Characters of a value that a message repeats, and of a key (a form's cell has its label with it) or a message."""
 _CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")
-
-Path = tuple[str | int, ...]
 
 
 @dataclass(frozen=True)
@@ -67,18 +67,6 @@ def shown(value: Any, most: int = LONGEST_SHOWN, *, quoted: bool = True) -> str:
     text = repr(value[: most + 1]) if quoted and isinstance(value, str) else repr(value) if quoted else str(value)
     text = printable(text)
     return text if len(text) <= most else text[: most - 1] + "…"
-
-
-def dotted(path: Iterable[str | int]) -> str:
-    """Write a path the way a reader of TOML would: tables by dots, list entries by number from 1."""
-    text = ""
-    for part in path:
-        if isinstance(part, int):
-            text += f"[{part + 1}]"
-        else:
-            name = part if part.replace("_", "").replace("-", "").isalnum() else f"'{part}'"
-            text += f".{name}" if text else name
-    return text
 
 
 def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseModel]) -> list[tuple[Path, str]]:
@@ -183,33 +171,9 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
 
 
 def _unknown_key(path: Path, root: type[BaseModel]) -> str:
-    known = sorted(set(_keys_at(root, path[:-1])))
+    known = keys_at(root, path[:-1])
     near = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
     if near:
         return f"is not a known key; did you mean '{near[0]}'?"
     listed = shown(", ".join(known), LONGEST_MESSAGE - 60, quoted=False) if known else "none"
     return f"is not a known key; allowed here: {listed}"
-
-
-def _keys_at(root: type[BaseModel], path: Path) -> Iterator[str]:
-    """Yield the keys that a path of the file allows, over every member of a union."""
-    models = [root]
-    for part in path:
-        if isinstance(part, int):
-            continue
-        models = [
-            inner
-            for model in models
-            if part in model.model_fields
-            for inner in _models_in(model.model_fields[part].annotation)
-        ]
-    for model in models:
-        yield from model.model_fields
-
-
-def _models_in(annotation: Any) -> Iterator[type[BaseModel]]:
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        yield annotation
-        return
-    for argument in get_args(annotation):
-        yield from _models_in(argument)

@@ -1,12 +1,12 @@
 """The vocabulary in which scenario fields are declared: base model, number types and field makers.
 
-Every field carries its description, unit, bounds and, where it has a default, the default's source, so that error
-messages, the starter file, the inputs sheet and the JSON Schema all say the same thing.
+Every field carries its description, unit, bounds, what a change of it makes necessary and, where it has a default, the
+default's source; `planner.scenario.walk` reads them for error messages, starter file, form, sheets, sweeps and schema.
 """
 
 from __future__ import annotations
 
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -25,32 +25,50 @@ HourRange = Annotated[list[Annotated[float, Field(ge=0, le=24)]], Field(min_leng
 """A part of the day, [from, to] in hours of local standard time; to < from runs over midnight."""
 
 
+Changes = Literal["weather", "run", "money", "nothing"]
+"""What a change of a key makes necessary: the weather anew, and with it the hours and the money; the hours in the same
+weather, and the money; the money, and who meets the target; or none of these, as for names and what is only checked.
+
+Designs are taken as given: where one is left open ('auto'), any key may change what is chosen.
+"""
+
+
 class Model(BaseModel):
-    """Base of every scenario model: nothing unknown, nothing converted, nothing infinite, nothing changed later."""
+    """Base of every scenario model: nothing unknown, nothing converted, nothing infinite, nothing changed later.
+
+    `changes` holds for the model's own fields and those that it inherits, unless a field says otherwise.
+    """
 
     model_config = ConfigDict(extra="forbid", frozen=True, strict=True, allow_inf_nan=False, validate_default=True)
 
+    changes: ClassVar[Changes] = "run"
 
-def needed(description: str, unit: str = "", **bounds: Any) -> Any:
+
+def needed(description: str, unit: str = "", *, changes: Changes | None = None, **bounds: Any) -> Any:
     """Declare a field that the user must give."""
-    return Field(description=description, json_schema_extra={"unit": unit}, **bounds)
+    return Field(description=description, json_schema_extra=_said(unit=unit, changes=changes), **bounds)
 
 
-def optional(description: str, unit: str = "", *, absent: str = "not given", **bounds: Any) -> Any:
+def optional(
+    description: str, unit: str = "", *, absent: str = "not given", changes: Changes | None = None, **bounds: Any
+) -> Any:
     """Declare a field that may be left out; `absent` says what that means."""
-    return Field(default=None, description=description, json_schema_extra={"unit": unit, "absent": absent}, **bounds)
+    extra = _said(unit=unit, absent=absent, changes=changes)
+    return Field(default=None, description=description, json_schema_extra=extra, **bounds)
 
 
-def assumed(default: Any, description: str, unit: str = "", *, source: str, **bounds: Any) -> Any:
+def assumed(
+    default: Any, description: str, unit: str = "", *, source: str, changes: Changes | None = None, **bounds: Any
+) -> Any:
     """Declare a field with a default and the source of that default."""
-    return Field(
-        default=default,
-        description=description,
-        json_schema_extra={"unit": unit, "default_source": source},
-        **bounds,
-    )
+    extra = _said(unit=unit, default_source=source, changes=changes)
+    return Field(default=default, description=description, json_schema_extra=extra, **bounds)
 
 
-def several(description: str, **bounds: Any) -> Any:
-    """Declare a list of tables that may be empty."""
-    return Field(default_factory=list, description=description, **bounds)
+def several(description: str, *, changes: Changes | None = None, **bounds: Any) -> Any:
+    """Declare a list that may be empty."""
+    return Field(default_factory=list, description=description, json_schema_extra=_said(changes=changes), **bounds)
+
+
+def _said(**extra: str | None) -> dict[str, Any]:
+    return {name: text for name, text in extra.items() if text}

@@ -15,9 +15,11 @@ SourceName = Literal["solar", "grid", "generator"]
 class CostItem(Model):
     """One more line of the bill of quantities."""
 
-    name: str = needed("What it is", min_length=1)
+    changes = "money"
+
+    name: str = needed("What it is", changes="nothing", min_length=1)
     quantity: float = assumed(1.0, "How many", source="one", gt=0)
-    unit: str = assumed("item", "Unit of the quantity", source="item")
+    unit: str = assumed("item", "Unit of the quantity", source="item", changes="nothing")
     unit_price: float = needed("Price of one", "money", ge=0)
     life_years: float | None = optional("Service life", "years", absent="lasts the whole life", gt=0, le=200)
     upkeep_percent_per_year: float = assumed(
@@ -29,13 +31,17 @@ class CostItem(Model):
 class YearlyCost(Model):
     """A cost that comes back each year, such as a caretaker."""
 
-    name: str = needed("What it is", min_length=1)
+    changes = "money"
+
+    name: str = needed("What it is", changes="nothing", min_length=1)
     per_year: float = needed("Cost per year", "money/year", ge=0)
     sources: list[SourceName] = several("Sources it belongs to; none means every option")
 
 
 class Costs(Model):
     """Costs that are not the price of a thing described elsewhere."""
+
+    changes = "money"
 
     items: list[CostItem] = several("Further lines of the bill of quantities")
     yearly: list[YearlyCost] = several("Yearly costs")
@@ -51,7 +57,11 @@ class Costs(Model):
 class Finance(Model):
     """The rules of the money."""
 
-    life_years: int = assumed(20, "Years that are counted", "years", source=COMMON_PRACTICE, ge=1, le=40)
+    changes = "money"
+
+    life_years: int = assumed(
+        20, "Years that are counted", "years", source=COMMON_PRACTICE, changes="weather", ge=1, le=40
+    )
     discount_rate_percent: float = needed("Discount rate, in the kind of prices chosen", "%/year", gt=-5, le=40)
     prices: Literal["constant", "nominal"] = assumed(
         "constant",
@@ -81,6 +91,8 @@ class Finance(Model):
 class Service(Model):
     """What counts as serving the demand, and which options are compared."""
 
+    changes = "money"
+
     delivered_share_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
         98.0,
         "Least share of the life's demand that must be delivered",
@@ -98,7 +110,8 @@ class Service(Model):
         le=365,
     )
     options: list[str] = several(
-        "Supply options to compare, such as 'solar + grid'; none means all the described sources allow"
+        "Supply options to compare, such as 'solar + grid'; none means all the described sources allow",
+        changes="run",
     )
     reference: str | None = optional(
         "Supply option against which saving and payback are counted",

@@ -13,8 +13,9 @@ import numpy as np
 from numpy.typing import NDArray
 from pydantic import BaseModel
 
+from planner.scenario.paths import Path
+
 Array = NDArray[np.float64]
-Path = tuple[str | int, ...]
 Change = Callable[[Path, Any], Any]
 AnyModel = TypeVar("AnyModel", bound=BaseModel)
 

@@ -22,7 +22,9 @@ from planner.scenario.fields import (
 class Site(Model):
     """The place on the map."""
 
-    place: str = needed("Name of the place", min_length=1)
+    changes = "weather"
+
+    place: str = needed("Name of the place", changes="nothing", min_length=1)
     latitude_deg: float = needed("Latitude, north positive", "deg", ge=-90, le=90)
     longitude_deg: float = needed("Longitude, east positive", "deg", ge=-180, le=180)
     time_zone: str = needed(
@@ -36,16 +38,24 @@ class Site(Model):
         "Lowest air temperature to be expected in the life of the works",
         "deg C",
         absent="the coldest hour of the weather less 5 K",
+        changes="nothing",
         ge=-50,
         le=40,
     )
     temperature_highest_c: float | None = optional(
-        "Highest air temperature to be expected", "deg C", absent="the hottest hour of the weather", ge=0, le=60
+        "Highest air temperature to be expected",
+        "deg C",
+        absent="the hottest hour of the weather",
+        changes="nothing",
+        ge=0,
+        le=60,
     )
 
 
 class MonthlyWeather(Model):
     """Twelve monthly means, turned into a different synthetic year for each life year."""
+
+    changes = "weather"
 
     kind: Literal["monthly"]
     ghi_kwh_m2_day: NonNegative12 = needed("Monthly mean of daily irradiation on a horizontal plane", "kWh/m2/day")
@@ -88,6 +98,8 @@ class MonthlyWeather(Model):
 class FileWeather(Model):
     """A weather file, used as it is for every life year (several years in the file take turns)."""
 
+    changes = "weather"
+
     kind: Literal["file"]
     file: str = needed("Path of the weather file, relative to the scenario", min_length=1)
     file_format: Literal["auto", "epw", "tmy3", "tm2", "pvgis_tmy", "pvgis_hourly", "csv"] = assumed(
@@ -115,7 +127,7 @@ Fractions24 = Annotated[
 
 
 class _User(Model):
-    name: str = needed("Who draws the water", min_length=1)
+    name: str = needed("Who draws the water", changes="nothing", min_length=1)
     growth_percent_per_year: float | None = optional(
         "Growth of this user's demand", "%/year", absent="the growth of the whole demand", ge=-20, le=30
     )

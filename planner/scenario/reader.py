@@ -11,8 +11,9 @@ from typing import Any
 
 from pydantic import ValidationError
 
-from planner.scenario.errors import InputError, Problem, dotted, problems_of
+from planner.scenario.errors import InputError, Problem, problems_of
 from planner.scenario.ordinary import read_ordinary
+from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.scenario.syntax import parsed_toml
 

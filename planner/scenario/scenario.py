@@ -9,13 +9,14 @@ from pydantic import Field, field_validator, model_validator
 from pydantic_core import PydanticCustomError
 
 from planner.scenario.cables import Cables
-from planner.scenario.fields import Model, needed, optional
+from planner.scenario.fields import Model, assumed, needed, optional
 from planner.scenario.finance import Costs, Finance, Service
 from planner.scenario.place import Demand, Site, Weather
 from planner.scenario.size import Size
 from planner.scenario.sources import Sources
 from planner.scenario.sweep import Sweep
-from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump, Tank, TopUp
+from planner.scenario.tank import Tank, TopUp
+from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump
 
 SOURCE_ORDER = ("solar", "grid", "generator")
 OVERRIDABLE = ("pump", "controller", "topup", "sources", "tank", "costs", "pipeline")
@@ -34,15 +35,16 @@ def option_names(described: tuple[str, ...]) -> list[str]:
 class Scenario(Model):
     """Everything the user tells us about one site."""
 
-    name: str = needed("Name of the project", min_length=1)
-    question: str | None = optional("The question the comparison should answer")
-    currency: str = needed("Currency of every price, three letters", pattern=r"^[A-Z]{3}$")
-    seed: int = Field(
-        default=1,
+    name: str = needed("Name of the project", changes="nothing", min_length=1)
+    question: str | None = optional("The question the comparison should answer", changes="nothing")
+    currency: str = needed("Currency of every price, three letters", changes="nothing", pattern=r"^[A-Z]{3}$")
+    seed: int = assumed(
+        1,
+        "Seed of everything drawn at random (weather, outages)",
+        source="same scenario, same seed, same numbers",
+        changes="weather",
         ge=0,
         le=2**31,
-        description="Seed of everything drawn at random (weather, outages)",
-        json_schema_extra={"default_source": "same scenario, same seed, same numbers"},
     )
     site: Site
     weather: Weather

@@ -1,8 +1,8 @@
-"""The sources that could serve the pump: sun, grid and generator, each with equipment, prices and availability."""
+"""The sources that could serve the pump: sun (in `solar`), grid and generator, with equipment, prices, availability."""
 
 from __future__ import annotations
 
-from typing import Annotated, Literal, Self
+from typing import Annotated, Self
 
 from pydantic import Field, model_validator
 from pydantic_core import PydanticCustomError
@@ -11,205 +11,37 @@ from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
     COMMON_PRACTICE,
     FROM_MEMORY,
-    Auto,
     HourRange,
     Model,
     NonNegative12,
     NonNegative24,
     Percent,
-    Percent12,
     assumed,
     needed,
     optional,
     several,
 )
+from planner.scenario.solar import Solar
 
-DOBOS = "Dobos 2014, NREL/TP-6A20-62641"
-"""Usual losses of an array: the report, of the United States' National Renewable Energy Laboratory, from memory."""
 Month = Annotated[int, Field(ge=1, le=12)]
 _MONTH_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
-
-
-class Module(Equipment):
-    """A PV module from its datasheet at standard test conditions."""
-
-    power_w: float = needed("Rated power", "W", gt=0, le=2000)
-    voltage_mp_v: float = needed("Voltage at the maximum power point", "V", gt=0, le=500)
-    current_mp_a: float = needed("Current at the maximum power point", "A", gt=0, le=50)
-    voltage_oc_v: float = needed("Open-circuit voltage", "V", gt=0, le=600)
-    current_sc_a: float = needed("Short-circuit current", "A", gt=0, le=60)
-    current_sc_percent_per_k: float = assumed(
-        0.05,
-        "Temperature coefficient of the short-circuit current",
-        "%/K",
-        source=f"assumed, {COMMON_PRACTICE}",
-        ge=0,
-        le=0.2,
-    )
-    voltage_oc_percent_per_k: float = needed(
-        "Temperature coefficient of the open-circuit voltage (negative)", "%/K", ge=-0.6, le=-0.1
-    )
-    system_voltage_v: float | None = optional("Highest system voltage of the module", "V", gt=0, le=3000)
-    series_fuse_max_a: float | None = optional("Largest series fuse of the module", "A", gt=0, le=200)
-    life_years: float = assumed(
-        25.0,
-        "Service life",
-        "years",
-        source=f"assumed, {COMMON_PRACTICE}",
-        gt=0,
-        le=100,
-    )
-
-    @model_validator(mode="after")
-    def _consistent(self) -> Self:
-        product = self.voltage_mp_v * self.current_mp_a
-        if abs(product / self.power_w - 1) > 0.05:
-            raise PydanticCustomError(
-                "module",
-                "power_w {power} differs by more than 5 % from voltage_mp_v x current_mp_a = {product}",
-                {"power": self.power_w, "product": round(product, 1)},
-            )
-        if self.voltage_oc_v <= self.voltage_mp_v or self.current_sc_a <= self.current_mp_a:
-            raise PydanticCustomError(
-                "module", "voltage_oc_v and current_sc_a must exceed voltage_mp_v and current_mp_a"
-            )
-        return self
-
-
-class Plane(Model):
-    """Strings of modules that face one way."""
-
-    tilt_deg: float = needed("Tilt from the horizontal", "deg", ge=0, le=90)
-    azimuth_deg: float = needed("Direction faced, clockwise from north (180 is south)", "deg", ge=0, le=360)
-    share_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
-        100.0, "Share of the strings on this plane", "%", source="one plane"
-    )
-    shading_percent: Percent = assumed(
-        0.0,
-        "Energy lost to the shade of trees, buildings and the horizon (one shaded cell can take a third of a module)",
-        "%",
-        source="no shade assumed; look at the site",
-    )
-    shading_by_month_percent: Percent12 | None = optional(
-        "The same by month, January to December, where the low sun is shaded more", "%", absent="shading_percent"
-    )
-
-    def shading_of_months_percent(self) -> tuple[float, ...]:
-        """Loss to shade of each month."""
-        return tuple(self.shading_by_month_percent or [self.shading_percent] * 12)
-
-
-class Solar(Model):
-    """The PV array."""
-
-    module: Module = Field(description="The module")
-    modules_in_series: int = needed("Modules in one string", ge=1, le=100)
-    strings: Annotated[int, Field(ge=1, le=1000)] | Auto = needed(
-        "Strings in parallel, or 'auto' for the number that meets the service target at least present cost"
-    )
-    strings_max: int = assumed(
-        12,
-        "Largest number of strings tried when strings is 'auto'",
-        source="a bound of the search",
-        ge=1,
-        le=200,
-    )
-    string_fuse_a: float | None = optional(
-        "Rated current of the fuses in each string", "A", absent="none", gt=0, le=200
-    )
-    planes: list[Plane] = several("Planes of the array", min_length=1)
-    soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
-    soiling_by_month_percent: Percent12 | None = optional(
-        "The same by month, January to December, where dry and rainy seasons differ", "%", absent="soiling_percent"
-    )
-    soiling_percent_per_day: float | None = optional(
-        "Growth of the loss to dust with each day without rain or cleaning, about 0.05 in the humid tropics, 0.2 in a "
-        "dry season, 0.4 under harmattan or desert dust; with cleaning_interval_days, in place of soiling_percent",
-        "%/day",
-        absent="soiling_percent",
-        ge=0,
-        le=2,
-    )
-    cleaning_interval_days: float | None = optional(
-        "Days between cleanings, by hand or by rain, where soiling_percent_per_day is given", "days", gt=0, le=365
-    )
-    reflection: Literal["glass", "coated_glass", "none"] = assumed(
-        "glass",
-        "What light that falls in aslant loses at the module's glass: plain, with an anti-reflection coating, or none",
-        source="De Soto, Klein and Beckman 2006, Solar Energy 80:78-88; plain glass loses most",
-    )
-    sky_model: Literal["perez-driesse", "haydavies"] = assumed(
-        "perez-driesse",
-        "Model of the sky's light on a tilted plane; Hay and Davies give 1 to 2 % less",
-        source="Perez et al. 1990, Solar Energy 44:271-289, made continuous by Driesse, Jensen and Perez 2024, "
-        "Solar Energy 267:112093",
-    )
-    mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source=DOBOS)
-    wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source=DOBOS)
-    light_induced_percent: Percent = assumed(1.5, "Loss in the first days of light", "%", source=DOBOS)
-    degradation_percent_per_year: float = assumed(
-        0.5,
-        "Loss of power per year",
-        "%/year",
-        source="Jordan and Kurtz 2013, Prog. Photovolt. 21:12-29, median",
-        ge=0,
-        le=5,
-    )
-    albedo: float = assumed(0.2, "Reflectance of the ground", source="usual value of open ground", ge=0, le=0.9)
-    structure_price_per_module: float = assumed(
-        0.0, "Price of stand, wiring and fixing, per module", "money", source="no cost entered", ge=0
-    )
-    structure_life_years: float = assumed(
-        25.0, "Service life of the stand", "years", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=100
-    )
-
-    @model_validator(mode="after")
-    def _whole(self) -> Self:
-        total = sum(plane.share_percent for plane in self.planes)
-        if abs(total - 100) > 0.01:
-            raise PydanticCustomError(
-                "planes",
-                "share_percent of the planes adds up to {total}, must be 100",
-                {"total": round(total, 3)},
-            )
-        rate, days = self.soiling_percent_per_day, self.cleaning_interval_days
-        if (rate is None) != (days is None):
-            raise PydanticCustomError(
-                "soiling", "give soiling_percent_per_day and cleaning_interval_days together, or neither"
-            )
-        if rate is not None and days is not None:
-            if self.soiling_by_month_percent is not None or "soiling_percent" in self.model_fields_set:
-                raise PydanticCustomError(
-                    "soiling",
-                    "give the loss to dust once: soiling_percent (and soiling_by_month_percent), or "
-                    "soiling_percent_per_day with cleaning_interval_days",
-                )
-            if rate * days > 100:
-                raise PydanticCustomError(
-                    "soiling",
-                    "soiling_percent_per_day x cleaning_interval_days is {product} %, must be at most 100 %",
-                    {"product": round(rate * days, 1)},
-                )
-        return self
-
-    def soiling_of_months_percent(self) -> tuple[float, ...]:
-        """Loss to dust of each month; of a linear growth between cleanings, half of what it comes to."""
-        if self.soiling_percent_per_day is not None and self.cleaning_interval_days is not None:
-            return (self.soiling_percent_per_day * self.cleaning_interval_days / 2,) * 12
-        return tuple(self.soiling_by_month_percent or [self.soiling_percent] * 12)
 
 
 class Band(Model):
     """Hours of the day with an energy price of their own."""
 
-    name: str = needed("Name of the band", min_length=1)
-    hours: list[HourRange] = several("Parts of the day, [from, to] in local standard time", min_length=1)
-    months: list[Month] = several("Months in which the band holds, 1 to 12; none means all year")
+    changes = "money"
+
+    name: str = needed("Name of the band", changes="nothing", min_length=1)
+    hours: list[HourRange] = several("Parts of the day, [from, to] in local standard time", changes="run", min_length=1)
+    months: list[Month] = several("Months in which the band holds, 1 to 12; none means all year", changes="run")
     price_per_kwh: float = needed("Energy price", "money/kWh", ge=0)
 
 
 class Block(Model):
     """A step of a rising-block tariff."""
+
+    changes = "money"
 
     up_to_kwh_month: float | None = optional(
         "Monthly use up to which the price holds", "kWh/month", absent="no upper end", gt=0
@@ -219,6 +51,8 @@ class Block(Model):
 
 class Tariff(Model):
     """What the grid's energy costs."""
+
+    changes = "money"
 
     price_per_kwh: float | None = optional(
         "Energy price outside the bands", "money/kWh", absent="blocks are given instead", ge=0
@@ -306,24 +140,35 @@ class Grid(Equipment):
         "Variation of the voltage, either way",
         "%",
         source="supply voltage of public networks: IEC 60038, EN 50160",
+        changes="nothing",
         ge=0,
         le=50,
     )
-    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
-    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
-    line_length_m: float = assumed(0.0, "Length of new line to the pump", "m", source="no new line", ge=0, le=1e5)
-    line_price_per_m: float = assumed(0.0, "Price of new line", "money/m", source="no cost entered", ge=0)
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases", changes="nothing")
+    frequency_hz: float | None = optional("Frequency", "Hz", changes="nothing", gt=0, le=400)
+    line_length_m: float = assumed(
+        0.0, "Length of new line to the pump", "m", source="no new line", changes="money", ge=0, le=1e5
+    )
+    line_price_per_m: float = assumed(
+        0.0, "Price of new line", "money/m", source="no cost entered", changes="money", ge=0
+    )
     life_years: float = assumed(
         20.0,
         "Service life of the connection",
         "years",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
         gt=0,
         le=100,
     )
     tariff: Tariff = Field(description="The tariff")
     co2_kg_per_kwh: float | None = optional(
-        "Carbon dioxide per kWh", "kg/kWh", absent="no figure: grid emissions are not counted", ge=0, le=3
+        "Carbon dioxide per kWh",
+        "kg/kWh",
+        absent="no figure: grid emissions are not counted",
+        changes="money",
+        ge=0,
+        le=3,
     )
 
 
@@ -347,15 +192,16 @@ class Generator(Equipment):
         gt=0,
         le=2,
     )
-    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", ge=0)
+    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", changes="money", ge=0)
     fuel_delivery_per_l: float = assumed(
-        0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", ge=0
+        0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", changes="money", ge=0
     )
     fuel_price_growth_percent_per_year: float = assumed(
         0.0,
         "Growth of the fuel price beyond general inflation",
         "%/year",
         source="none assumed",
+        changes="money",
         ge=-10,
         le=20,
     )
@@ -394,13 +240,14 @@ class Generator(Equipment):
         le=60,
     )
     voltage_v: float | None = optional("Voltage", "V", gt=0, le=1000)
-    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases")
-    frequency_hz: float | None = optional("Frequency", "Hz", gt=0, le=400)
+    phases: Annotated[int, Field(ge=1, le=3)] | None = optional("Phases", changes="nothing")
+    frequency_hz: float | None = optional("Frequency", "Hz", changes="nothing", gt=0, le=400)
     transient_reactance_percent: float = assumed(
         25.0,
         "Transient reactance of the alternator, for the voltage dip when the motor starts",
         "%",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="nothing",
         gt=2,
         le=60,
     )
@@ -409,6 +256,7 @@ class Generator(Equipment):
         "Running hours until it is replaced",
         "h",
         source="commercial sets 20 000-30 000 h",
+        changes="money",
         gt=0,
         le=2e5,
     )
@@ -417,6 +265,7 @@ class Generator(Equipment):
         "Longest life whatever the hours",
         "years",
         source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
         gt=0,
         le=100,
     )
@@ -425,19 +274,31 @@ class Generator(Equipment):
         "Running hours between services",
         "h",
         source="oil and filter every 250 h: common service schedules",
+        changes="money",
         gt=0,
         le=5000,
     )
-    service_price: float = assumed(0.0, "Price of one service", "money", source="no cost entered", ge=0)
-    overhaul_interval_h: float = assumed(
-        10000.0, "Running hours between overhauls", "h", source=f"assumed, {COMMON_PRACTICE}", gt=0, le=1e5
+    service_price: float = assumed(
+        0.0, "Price of one service", "money", source="no cost entered", changes="money", ge=0
     )
-    overhaul_price: float = assumed(0.0, "Price of one overhaul", "money", source="no cost entered", ge=0)
+    overhaul_interval_h: float = assumed(
+        10000.0,
+        "Running hours between overhauls",
+        "h",
+        source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
+        gt=0,
+        le=1e5,
+    )
+    overhaul_price: float = assumed(
+        0.0, "Price of one overhaul", "money", source="no cost entered", changes="money", ge=0
+    )
     co2_kg_per_l: float = assumed(
         2.68,
         "Carbon dioxide per litre of fuel",
         "kg/L",
         source="diesel: IPCC 2006 Guidelines vol. 2, 74.1 kg/GJ, 43.0 GJ/t, 0.84 kg/L",
+        changes="money",
         ge=0,
         le=5,
     )

@@ -7,13 +7,13 @@ starter's invented names and prices was made from it, and whatever else it share
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterator
 from functools import cache
 from importlib import resources
 from typing import Any
 
-from planner.scenario.errors import dotted
+from planner.scenario.paths import Path, dotted
 from planner.scenario.scenario import Scenario
+from planner.scenario.walk import leaves, walk
 
 FEW = 5
 """Names and prices that a scenario may share with the starter by chance; assumed."""
@@ -21,8 +21,6 @@ STILL_STARTER = "still the starter's value"
 _NAMES = ("name", "place", "question")
 _CHOICES = ("kind", "mode", "currency", "time_zone", "draw_profile", "seed")
 _SHOWN = 8
-
-Path = tuple[str | int, ...]
 
 
 def starter_data() -> dict[str, Any]:
@@ -43,13 +41,22 @@ def left_over(scenario: Scenario) -> tuple[str, ...]:
     tuple of str
         Dotted keys; choices of a kind, the currency, the time zone and the seed are passed over.
     """
-    given = dict(_leaves(scenario.model_dump(mode="json", exclude_unset=True), ()))
+    given = dict(leaves(scenario.model_dump(mode="json", exclude_unset=True)))
     starter = _starter()
     same = [path for path, value in given.items() if path in starter and starter[path] == value]
     telling = [path for path in same if path[-1] in _NAMES or "price" in str(path[-1])]
     if len(telling) <= FEW:
         return ()
     return tuple(dotted(path) for path in same if path[-1] not in _CHOICES)
+
+
+def statuses(scenario: Scenario) -> dict[str, str]:
+    """Say of each key where its value comes from: 'given', 'default', 'not given' or `STILL_STARTER`."""
+    left = frozenset(left_over(scenario))
+    return {
+        field.key: STILL_STARTER if field.status == "given" and field.key in left else field.status
+        for field in walk(scenario)
+    }
 
 
 def starter_sentence(scenario: Scenario) -> str | None:
@@ -66,16 +73,4 @@ def starter_sentence(scenario: Scenario) -> str | None:
 
 @cache
 def _starter() -> dict[Path, Any]:
-    return dict(_leaves(starter_data(), ()))
-
-
-def _leaves(value: Any, path: Path) -> Iterator[tuple[Path, Any]]:
-    """Walk through tables and lists of tables; a list of numbers is one value."""
-    if isinstance(value, dict):
-        for key, inner in value.items():
-            yield from _leaves(inner, (*path, key))
-    elif isinstance(value, list) and value and isinstance(value[0], dict):
-        for index, inner in enumerate(value):
-            yield from _leaves(inner, (*path, index))
-    else:
-        yield path, value
+    return dict(leaves(starter_data()))

@@ -7,8 +7,9 @@ import tomllib
 from collections.abc import Iterator
 from typing import Any
 
-from planner.scenario.errors import InputError, Problem, dotted, shown
+from planner.scenario.errors import InputError, Problem, shown
 from planner.scenario.mistakes import value_advice
+from planner.scenario.paths import dotted
 
 _MOST_PROBLEMS = 20
 _MOST_PARTS = 50

@@ -1,8 +1,8 @@
-"""The borehole, the pipeline, the pump with its plate and controller, and the tank."""
+"""The borehole, the pipeline, and the pump with its plate and controller."""
 
 from __future__ import annotations
 
-from typing import Annotated, Literal, Self
+from typing import Literal, Self
 
 from pydantic import Field, model_validator
 from pydantic_core import PydanticCustomError
@@ -10,10 +10,8 @@ from pydantic_core import PydanticCustomError
 from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
     COMMON_PRACTICE,
-    Auto,
     Model,
     Month12,
-    Percent,
     assumed,
     needed,
     optional,
@@ -61,11 +59,13 @@ class Borehole(Equipment):
     water_temperature_c: float = assumed(
         20.0, "Temperature of the water", "deg C", source=f"assumed, {COMMON_PRACTICE}", ge=0, le=60
     )
-    depth_m: float | None = optional("Depth of the borehole", "m", gt=0, le=2000)
-    casing_inner_diameter_mm: float | None = optional("Inside diameter of the casing at the pump", "mm", gt=0)
-    screen_top_m: float | None = optional("Depth of the top of the screen", "m", gt=0)
+    depth_m: float | None = optional("Depth of the borehole", "m", changes="nothing", gt=0, le=2000)
+    casing_inner_diameter_mm: float | None = optional(
+        "Inside diameter of the casing at the pump", "mm", changes="nothing", gt=0
+    )
+    screen_top_m: float | None = optional("Depth of the top of the screen", "m", changes="nothing", gt=0)
     flow_sleeve_diameter_mm: float | None = optional(
-        "Inside diameter of a flow sleeve over the motor", "mm", absent="no sleeve", gt=0
+        "Inside diameter of a flow sleeve over the motor", "mm", absent="no sleeve", changes="nothing", gt=0
     )
 
     @model_validator(mode="after")
@@ -91,7 +91,7 @@ class Borehole(Equipment):
 class Segment(Equipment):
     """One run of pipe; segments follow one another from the pump to the tank. The price is per metre."""
 
-    name: str = needed("Which run of pipe", min_length=1)
+    name: str = needed("Which run of pipe", changes="nothing", min_length=1)
     length_m: float = needed("Length", "m", gt=0, le=1e5)
     inner_diameter_mm: float | None = optional("Inside diameter", "mm", absent="from the pipe table", gt=5, le=2000)
     pipe: str | None = optional(
@@ -106,12 +106,13 @@ class Segment(Equipment):
     )
     fittings_k: float = assumed(0.0, "Sum of the loss coefficients K of the fittings", source="none", ge=0, le=1e4)
     pressure_class_bar: float | None = optional(
-        "Pressure class of the pipe at 20 deg C", "bar", absent="from the pipe table", gt=0
+        "Pressure class of the pipe at 20 deg C", "bar", absent="from the pipe table", changes="nothing", gt=0
     )
     wave_speed_m_s: float | None = optional(
         "Speed of a pressure wave in the full pipe",
         "m/s",
         absent="from material and wall of the pipe table",
+        changes="nothing",
         gt=50,
         le=1500,
     )
@@ -125,6 +126,8 @@ class Segment(Equipment):
 
 class ProfilePoint(Model):
     """One point of the pipeline's route."""
+
+    changes = "nothing"
 
     chainage_m: float = needed("Distance along the pipe from the borehole", "m", ge=0)
     level_m: float = needed("Level of the ground above the ground at the borehole", "m", ge=-3000, le=3000)
@@ -144,9 +147,14 @@ class Pipeline(Model):
         "darcy-weisbach", "Friction formula", source="Darcy-Weisbach with Colebrook-White"
     )
     segments: list[Segment] = several("Runs of pipe from the pump to the tank", min_length=1)
-    profile: list[ProfilePoint] = several("Ground level along the route, borehole first")
+    profile: list[ProfilePoint] = several("Ground level along the route, borehole first", changes="nothing")
     stop_time_s: float | None = optional(
-        "Shortest time in which the flow can stop", "s", absent="it stops at once, the worst case", gt=0, le=600
+        "Shortest time in which the flow can stop",
+        "s",
+        absent="it stops at once, the worst case",
+        changes="nothing",
+        gt=0,
+        le=600,
     )
 
 
@@ -160,6 +168,8 @@ class CurvePoint(Model):
 
 class Plate(Model):
     """What else the pump's nameplate says; every line that is not given is reported as not given."""
+
+    changes = "nothing"
 
     dc_voltage_min_v: float | None = optional("Lowest DC supply voltage", "V", gt=0, le=2000)
     dc_voltage_max_v: float | None = optional("Highest DC supply voltage", "V", gt=0, le=2000)
@@ -181,7 +191,7 @@ class Plate(Model):
     )
     liquid_temperature_max_c: float | None = optional("Highest temperature of the liquid", "deg C", gt=0, le=120)
     minimum_submergence_m: float | None = optional(
-        "Water needed above the intake", "m", absent="0 m in the hourly run, assumed", ge=0, le=50
+        "Water needed above the intake", "m", absent="0 m in the hourly run, assumed", changes="run", ge=0, le=50
     )
     length_below_intake_m: float | None = optional("Length of the motor below the intake", "m", ge=0, le=20)
 
@@ -189,7 +199,7 @@ class Plate(Model):
 class Pump(Equipment):
     """The pump, from its nameplate alone or from datasheet points."""
 
-    name: str = needed("Which pump", min_length=1)
+    name: str = needed("Which pump", changes="nothing", min_length=1)
     kind: Literal["centrifugal", "helical-rotor"] = needed("Kind of pump end")
     rated_flow_m3h: float = needed("Rated flow", "m3/h", gt=0, le=2000)
     rated_head_m: float = needed("Rated head", "m", gt=0, le=2000)
@@ -214,6 +224,15 @@ class Pump(Equipment):
         source="assumed for clean water, near the 0.57 % of efficiency of a Hydraulic Institute case; silt 1, sand 3",
         ge=0,
         le=20,
+    )
+    life_years: float = assumed(
+        15.0,
+        "Service life; a new pump ends the wear of the old one",
+        "years",
+        source=f"assumed, {COMMON_PRACTICE}",
+        changes="run",
+        gt=0,
+        le=100,
     )
     curve: list[CurvePoint] = several("Points of the datasheet at rated speed, instead of the nameplate's three")
     plate: Plate = Field(default_factory=Plate, description="The rest of the nameplate")
@@ -296,96 +315,15 @@ class Controller(Equipment):
         gt=0,
         le=2000,
     )
-    dc_voltage_limit_v: float | None = optional("Array voltage that would destroy it", "V", gt=0, le=2500)
-    dc_current_max_a: float | None = optional("Largest array current that it may be given", "A", gt=0, le=5000)
+    dc_voltage_limit_v: float | None = optional(
+        "Array voltage that would destroy it", "V", changes="nothing", gt=0, le=2500
+    )
+    dc_current_max_a: float | None = optional(
+        "Largest array current that it may be given", "A", changes="nothing", gt=0, le=5000
+    )
     starting: Literal["soft", "direct"] = assumed(
         "soft",
         "How the motor starts on grid or generator: 'soft' by a drive, 'direct' on line",
         source="what a drive does",
+        changes="nothing",
     )
-
-
-class TopUp(Model):
-    """The float switch: levels as shares of the tank at which grid or generator start and stop."""
-
-    start_level_percent: Percent | Auto = assumed(
-        20.0,
-        "Level at which top-up starts where the sun is a source, or 'auto' for the cheapest that serves",
-        "%",
-        source="a low setting that leaves room for the next day's sun; compare the tank sheet",
-    )
-    stop_level_percent: Percent | Auto = assumed(
-        40.0,
-        "Level at which top-up stops where the sun is a source, or 'auto'",
-        "%",
-        source="as start_level_percent",
-    )
-    start_level_without_sun_percent: Percent = assumed(
-        70.0, "Level at which pumping starts where the sun is no source", "%", source=COMMON_PRACTICE
-    )
-    stop_level_without_sun_percent: Percent = assumed(
-        95.0, "Level at which pumping stops where the sun is no source", "%", source=COMMON_PRACTICE
-    )
-
-    @model_validator(mode="after")
-    def _order(self) -> Self:
-        if (self.start_level_percent == "auto") != (self.stop_level_percent == "auto"):
-            raise PydanticCustomError(
-                "levels", "start_level_percent and stop_level_percent must both be numbers or both 'auto'"
-            )
-        pairs = [(self.start_level_without_sun_percent, self.stop_level_without_sun_percent)]
-        if self.start_level_percent != "auto" and self.stop_level_percent != "auto":
-            pairs.append((self.start_level_percent, self.stop_level_percent))
-        for start, stop in pairs:
-            if stop <= start:
-                raise PydanticCustomError(
-                    "levels",
-                    "the stop level {stop} % must be above the start level {start} %",
-                    {"start": start, "stop": stop},
-                )
-        return self
-
-
-class TankSize(Model):
-    """A size that can be built or bought, and what it costs."""
-
-    volume_m3: float = needed("Volume", "m3", gt=0, le=1e5)
-    price: float = needed("Price, built", "money", ge=0)
-
-
-class Tank(Model):
-    """The tank."""
-
-    volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = needed(
-        "Volume, or 'auto' for the smallest size that serves (of least present cost where strings is 'auto' too)",
-        "m3",
-    )
-    price: float | None = optional(
-        "Price of the given volume, built", "money", absent="read off the sizes between their prices", ge=0
-    )
-    sizes: list[TankSize] = several("Sizes that can be built, smallest first")
-    life_years: float = assumed(
-        25.0, "Service life", "years", source="steel tank 20-30 years, from memory", gt=0, le=100
-    )
-    upkeep_percent_per_year: float = assumed(
-        1.0,
-        "Yearly upkeep as a share of the price",
-        "%/year",
-        source=f"assumed, {COMMON_PRACTICE}",
-        ge=0,
-        le=50,
-    )
-    outlet_height_m: float | None = optional(
-        "Height of the tank's outlet above the ground at the taps", "m", ge=-500, le=1500
-    )
-
-    @model_validator(mode="after")
-    def _priced(self) -> Self:
-        if self.volume_m3 == "auto" and not self.sizes:
-            raise PydanticCustomError("tank", "volume_m3 = 'auto' needs a list of sizes to choose from")
-        if self.volume_m3 != "auto" and self.price is None and not self.sizes:
-            raise PydanticCustomError("tank", "give the tank's price, or a list of sizes with prices")
-        for before, after in zip(self.sizes, self.sizes[1:], strict=False):
-            if after.volume_m3 <= before.volume_m3:
-                raise PydanticCustomError("tank", "sizes must be in order of rising volume")
-        return self

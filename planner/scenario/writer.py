@@ -5,14 +5,14 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Iterator
-from typing import Any, get_args, get_origin
+from typing import Any
 
 from pydantic import BaseModel
-from pydantic.fields import FieldInfo
-from pydantic_core import PydanticUndefined
 
+from planner.scenario.paths import Path
 from planner.scenario.scenario import Scenario
 from planner.scenario.starter import starter_data
+from planner.scenario.walk import Field, fields_of, is_table_list, model_of
 
 _BARE_KEY = re.compile(r"^[A-Za-z0-9_-]+$")
 
@@ -41,57 +41,42 @@ def toml_text(data: dict[str, Any], *, explain: bool = False) -> str:
     return "\n".join(_table(data, Scenario, (), explain)).strip() + "\n"
 
 
-def _table(data: dict[str, Any], model: type[BaseModel] | None, path: tuple[str, ...], explain: bool) -> Iterator[str]:
-    fields = dict(model.model_fields) if model else {}
+def _table(data: dict[str, Any], model: type[BaseModel] | None, path: Path, explain: bool) -> Iterator[str]:
+    fields = fields_of(model) if model else {}
     names = [*fields, *(key for key in data if key not in fields)]
     tables: list[str] = []
     for name in names:
         field = fields.get(name)
-        if name in data and (isinstance(data[name], dict) or _is_table_list(data[name])):
+        if name in data and (isinstance(data[name], dict) or is_table_list(data[name])):
             tables.append(name)
         elif name in data:
-            yield _line(name, data[name], field, explain)
-        elif explain and field is not None and not _inner_models(field.annotation):
-            yield from _absent(name, field)
+            line = f"{_key(name)} = {toml_value(data[name])}"
+            yield f"{line}  # {_meaning(field)}" if explain and field is not None and field.description else line
+        elif explain and field is not None and not field.tables:
+            yield from _absent(field)
     for name in tables:
-        value = data[name]
-        inner = _inner_models(fields[name].annotation) if name in fields else []
+        value, field = data[name], fields.get(name)
         for entry in value if isinstance(value, list) else [value]:
-            header = ".".join(_key(part) for part in (*path, name))
+            header = ".".join(_key(str(part)) for part in (*path, name))
             yield ""
-            if explain and name in fields and fields[name].description:
-                yield f"# {fields[name].description}"
+            if explain and field is not None and field.description:
+                yield f"# {field.description}"
             yield f"[[{header}]]" if isinstance(value, list) else f"[{header}]"
-            yield from _table(entry, _member(inner, entry), (*path, name), explain)
+            yield from _table(entry, model_of(field.tables, entry) if field else None, (*path, name), explain)
 
 
-def _line(name: str, value: Any, field: FieldInfo | None, explain: bool) -> str:
-    text = f"{_key(name)} = {toml_value(value)}"
-    if explain and field is not None and field.description:
-        unit = _extra(field).get("unit", "")
-        return f"{text}  # {field.description}{f' [{unit}]' if unit else ''}"
-    return text
+def _meaning(field: Field) -> str:
+    return f"{field.description} [{field.unit}]" if field.unit else field.description
 
 
-def _absent(name: str, field: FieldInfo) -> Iterator[str]:
-    extra = _extra(field)
-    unit = f" [{extra['unit']}]" if extra.get("unit") else ""
-    if field.default is PydanticUndefined or field.default is None:
-        if field.default_factory is None and field.default is None:
-            yield f"# {_key(name)} = ...  # {field.description}{unit}; left out: {extra.get('absent', 'not given')}"
-        elif field.default_factory is list:
-            yield f"# {_key(name)} = []  # {field.description}"
-        return
-    source = extra.get("default_source", "")
-    yield f"# {_key(name)} = {toml_value(field.default)}  # {field.description}{unit}; {source}"
-
-
-def _extra(field: FieldInfo) -> dict[str, Any]:
-    return field.json_schema_extra if isinstance(field.json_schema_extra, dict) else {}
-
-
-def _is_table_list(value: Any) -> bool:
-    return isinstance(value, list) and bool(value) and all(isinstance(entry, dict) for entry in value)
+def _absent(field: Field) -> Iterator[str]:
+    """Say, as a comment, what holds where a key is left out; nothing of a key that may not be."""
+    if field.has_default:
+        yield f"# {_key(field.name)} = {toml_value(field.default)}  # {_meaning(field)}; {field.default_source}"
+    elif field.info.default is None:
+        yield f"# {_key(field.name)} = ...  # {_meaning(field)}; left out: {field.absent or 'not given'}"
+    elif field.info.default_factory is list:
+        yield f"# {_key(field.name)} = []  # {field.description}"
 
 
 def _key(name: str) -> str:
@@ -111,20 +96,3 @@ def toml_value(value: Any) -> str:
     if isinstance(value, int | float):
         return repr(value)
     raise TypeError(f"TOML has no value for {type(value).__name__}")
-
-
-def _inner_models(annotation: Any) -> list[type[BaseModel]]:
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        return [annotation]
-    if get_origin(annotation) is dict:
-        return []
-    return [model for argument in get_args(annotation) for model in _inner_models(argument)]
-
-
-def _member(models: list[type[BaseModel]], entry: dict[str, Any]) -> type[BaseModel] | None:
-    """Pick the member of a union that an entry's `kind` names."""
-    for model in models:
-        kind = model.model_fields.get("kind")
-        if len(models) == 1 or (kind is not None and entry.get("kind") in get_args(kind.annotation)):
-            return model
-    return None

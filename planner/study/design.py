@@ -15,7 +15,8 @@ from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import SOURCE_ORDER, Scenario
-from planner.scenario.sources import Generator, Grid, Solar
+from planner.scenario.solar import Solar
+from planner.scenario.sources import Generator, Grid
 from planner.study.site import place_of, weather_of
 from planner.supply.array import ArrayPower, ageing, array_power
 from planner.supply.availability import generator_availability, grid_availability

@@ -6,9 +6,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from planner.scenario.paths import parts_of
 from planner.scenario.place import User
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Outages, Tariff
+from planner.scenario.walk import field_at
 
 Change = Callable[[Scenario, float], Scenario]
 Kind = Literal["linear", "money", "hours"]
@@ -84,9 +86,18 @@ def inputs_of(scenario: Scenario, sources: Sequence[str], largest_demand_percent
     return [*inputs, _demand(largest_demand_percent), _discount(scenario)]
 
 
+def _kind(key: str) -> Kind:
+    """How an input works on the present cost: of what changes money alone, all but rates are factors of it."""
+    field = field_at(Scenario, parts_of(key))
+    assert field is not None
+    if field.changes in ("weather", "run"):
+        return "hours"
+    return "money" if "%" in field.unit else "linear"
+
+
 def _price(name: str, key: str, unit: str, base: float, change: Change) -> VariedInput:
     nothing = "" if base > 0 else "the scenario gives no price, so there is no scale for it"
-    return VariedInput(name, key, f"the {name}", unit, base, 0.0, 5 * base, "linear", change, nothing)
+    return VariedInput(name, key, f"the {name}", unit, base, 0.0, 5 * base, _kind(key), change, nothing)
 
 
 def _tariff(scenario: Scenario) -> VariedInput:
@@ -97,7 +108,7 @@ def _tariff(scenario: Scenario) -> VariedInput:
         return _price("tariff", key, f"{scenario.currency}/kWh", tariff.price_per_kwh, _set_tariff)
     return VariedInput(
         "tariff", "sources.grid.tariff", "all energy prices of the tariff", "percent of today's",
-        100.0, 0.0, 500.0, "linear", _scale_tariff,
+        100.0, 0.0, 500.0, _kind("sources.grid.tariff.price_per_kwh"), _scale_tariff,
     )  # fmt: skip
 
 
@@ -107,7 +118,7 @@ def _outages(scenario: Scenario) -> VariedInput:
     return VariedInput(
         "outage hours", "sources.grid.outages.hours_per_day", "the outages of the grid", "hours a day",
         0.0 if given is None else given.hours_per_day, 0.0, max(20.0, 0.0 if given is None else given.hours_per_day),
-        "hours", _set_outages,
+        _kind("sources.grid.outages.hours_per_day"), _set_outages,
     )  # fmt: skip
 
 
@@ -117,7 +128,8 @@ def _line(scenario: Scenario) -> VariedInput:
     nothing = "" if grid.line_price_per_m > 0 else "sources.grid.line_price_per_m is 0"
     return VariedInput(
         "distance to the grid", "sources.grid.line_length_m", "the distance to the grid", "m",
-        grid.line_length_m, 0.0, max(20_000.0, 2 * grid.line_length_m), "linear", _set_line, nothing,
+        grid.line_length_m, 0.0, max(20_000.0, 2 * grid.line_length_m), _kind("sources.grid.line_length_m"), _set_line,
+        nothing,
     )  # fmt: skip
 
 
@@ -131,7 +143,7 @@ def _demand(largest_percent: float) -> VariedInput:
         100.0,
         25.0,
         high,
-        "hours",
+        _kind("demand.users.count"),
         _scale_demand,
     )
 
@@ -140,7 +152,7 @@ def _discount(scenario: Scenario) -> VariedInput:
     base = scenario.finance.discount_rate_percent
     return VariedInput(
         "discount rate", "finance.discount_rate_percent", "the discount rate", "percent a year",
-        base, min(0.0, base), max(30.0, base), "money", _set_discount,
+        base, min(0.0, base), max(30.0, base), _kind("finance.discount_rate_percent"), _set_discount,
     )  # fmt: skip
 
 

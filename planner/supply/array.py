@@ -12,7 +12,7 @@ from pvlib.pvsystem import calcparams_desoto, i_from_v
 from pvlib.temperature import faiman
 
 from planner.resource.years import WeatherYears, irradiance_behind_glass
-from planner.scenario.sources import Module, Solar
+from planner.scenario.solar import Module, Solar
 from planner.scenario.waterworks import Controller
 
 Array = NDArray[np.float64]

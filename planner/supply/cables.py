@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from planner.scenario.cables import STANDARD_SECTIONS_MM2, AcCable, CableRun, DropCable
-from planner.scenario.sources import Solar
+from planner.scenario.solar import Solar
 
 RESISTANCE_OHM_PER_KM: dict[tuple[int, str], tuple[float, ...]] = {
     (2, "plain"): (12.1, 7.41, 4.61, 3.08, 1.83, 1.15, 0.727, 0.524, 0.387),

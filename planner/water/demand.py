@@ -5,12 +5,12 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.resource.sun import DAYS_PER_MONTH
 from planner.scenario.place import Demand, User
 
 Array = NDArray[np.float64]
 
-DAYS_IN_MONTH = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
-MONTH_OF_HOUR = np.repeat(np.arange(12), DAYS_IN_MONTH * 24)
+MONTH_OF_HOUR = np.repeat(np.arange(12), DAYS_PER_MONTH * 24)
 """Month, 0 to 11, of each of the 8760 hours of a year."""
 
 

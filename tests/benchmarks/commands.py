@@ -10,7 +10,7 @@ from typing import Any
 
 from planner.checks.cautions import cautions
 from planner.checks.of_study import study_verdicts
-from planner.report.workbook import write_workbook
+from planner.report.run_workbook import write_workbook
 from planner.scenario.reader import read_scenario
 from planner.study.compare import study_scenario
 from planner.study.words import sentences

@@ -9,9 +9,9 @@ from pathlib import Path
 import openpyxl
 import pytest
 
+from planner.report.form import guard
+from planner.report.form.reading import check_form, read_form
 from planner.scenario.errors import InputError
-from planner.scenario.form import guard
-from planner.scenario.form.reading import check_form, read_form
 from planner.scenario.writer import starter_text
 from tests.form.workbooks import form, repacked
 

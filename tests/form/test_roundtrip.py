@@ -14,10 +14,10 @@ import pytest
 import xlsxwriter
 from hypothesis import HealthCheck, Phase, given, settings
 
-from planner.report.form_sheets import add_form_sheets, write_form
+from planner.report.form.layout import tables
+from planner.report.form.reading import check_form, read_form
+from planner.report.form.sheets import add_form_sheets, write_form
 from planner.scenario.errors import InputError
-from planner.scenario.form.layout import tables
-from planner.scenario.form.reading import check_form, read_form
 from planner.scenario.reader import check_scenario
 from planner.scenario.writer import starter_text, toml_text
 from tests.form.strategies import scenarios
@@ -70,6 +70,12 @@ def test_random_scenarios_come_back_whole(data: dict[str, Any]) -> None:
         back = read_form(path)
         assert differences(data, back) == []
         assert check_form(path) == scenario
+
+
+@pytest.mark.parametrize("text", ["\xa0", "\u2003", '"\xa0"', '""', " "])
+def test_a_name_of_white_space_or_quotes_comes_back(text: str, tmp_path: Path) -> None:
+    data = tomllib.loads(starter_text()) | {"name": text}
+    assert read_form(form(tmp_path, data))["name"] == text
 
 
 def test_a_results_workbook_with_one_inputs_sheet_is_a_form(tmp_path: Path) -> None:

@@ -10,9 +10,10 @@ from typing import Any
 import openpyxl
 import pytest
 
+from planner.report.form.cells import allowed
+from planner.report.form.layout import KEY_COLUMN, sections
+from planner.report.form.reading import check_form, located_in_form, read_form
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.form.layout import KEY_COLUMN, sections
-from planner.scenario.form.reading import check_form, located_in_form, read_form
 from planner.scenario.reader import option_scenario
 from planner.scenario.writer import starter_text
 from tests.form.workbooks import EXAMPLES, cell_of_key, edited, fill_row, form
@@ -218,7 +219,7 @@ def test_a_blank_form_names_every_cell_that_must_be_filled(tmp_path: Path) -> No
     wanted = [slot for section in sections() if not section.optional for slot in section.rows if slot.needed]
     wanted = [slot for slot in wanted if slot.path[:1] != ("sources",)]
     for slot in wanted:
-        assert any(f"({slot.label}): is empty; must be {slot.entry.allowed}" in line for line in lines), slot.key
+        assert any(f"({slot.label}): is empty; must be {allowed(slot.takes)}" in line for line in lines), slot.key
     assert len(lines) == len(wanted) + 3
     assert any("(Who draws the water): has no row filled; fill at least one" in line for line in lines)
     assert any("describe at least one of sources.solar" in line and "Grid!A" in line for line in lines)

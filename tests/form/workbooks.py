@@ -9,8 +9,8 @@ from typing import Any
 
 import openpyxl
 
-from planner.report.form_sheets import write_form
-from planner.scenario.form.layout import KEY_COLUMN
+from planner.report.form.layout import KEY_COLUMN
+from planner.report.form.sheets import write_form
 
 EXAMPLES = sorted(Path("scenarios").glob("*.toml"))
 

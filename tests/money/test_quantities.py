@@ -9,7 +9,7 @@ import pytest
 
 from planner.money.quantities import Line, bill_of_quantities, tank_price, with_percentages
 from planner.scenario.scenario import Scenario
-from planner.scenario.waterworks import Tank, TankSize
+from planner.scenario.tank import Tank, TankSize
 from tests.money.cases import make_scenario
 
 SIZES = [TankSize(volume_m3=10.0, price=1000.0), TankSize(volume_m3=20.0, price=1600.0)]

@@ -10,10 +10,11 @@ from math import acos, sin
 import pytest
 
 from planner.checks.array import open_circuit_v
-from planner.checks.borehole import COOLING_M_S, FRAME_OUTER_MM, HOT_COOLING_M_S, INCH_MM
+from planner.checks.cooling import COOLING_M_S, FRAME_OUTER_MM, HOT_COOLING_M_S, INCH_MM
 from planner.checks.plate import CLASS_LIMIT_C, SOLIDS, WATER
 from planner.scenario.cables import STANDARD_SECTIONS_MM2, AcCable, CableRun, DropCable
-from planner.scenario.sources import Generator, Module, Plane, Solar
+from planner.scenario.solar import Module, Plane, Solar
+from planner.scenario.sources import Generator
 from planner.supply.cables import (
     AMPACITY_A,
     PV_CURRENT_FACTOR,

@@ -11,7 +11,7 @@ import pytest
 
 from planner.checks.cautions import cautions
 from planner.checks.of_study import study_verdicts
-from planner.report.workbook import write_workbook
+from planner.report.run_workbook import write_workbook
 from planner.study.compare import Study
 from planner.study.words import sentences
 from tests.study.scenarios import studied

@@ -17,8 +17,8 @@ import openpyxl
 import pytest
 
 from planner.checks.of_study import headline, study_verdicts
-from planner.report.sheets.inputs import entries
 from planner.scenario.reader import check_scenario, read_raw
+from planner.scenario.walk import walk
 from planner.study.compare import Study, study_scenario
 from tests.report.conftest import RICH, Written, write
 from tests.report.formulas import OFFICE, cells_with_formulas, recalculated, without_values
@@ -134,7 +134,7 @@ def _changes(raw: dict[str, Any], name: str, draw: np.random.Generator) -> dict[
     """Other prices and rates for a scenario, by key."""
     scenario = check_scenario(raw, name)
     changes: dict[str, float] = {}
-    for entry in entries(scenario):
+    for entry in walk(scenario):
         number = isinstance(entry.value, int | float) and not isinstance(entry.value, bool)
         if not number or entry.key.startswith("overrides") or entry.status == "not given":
             continue

@@ -23,9 +23,9 @@ from planner.money.formula import Formula
 from planner.money.functions import both, ceiling, equals, floor, level_payment, maximum, minimum, remainder, where
 from planner.money.lifecycle import compare, life_cycle
 from planner.money.quantities import bill_of_quantities
+from planner.report.run_workbook import write_money
 from planner.report.sheets.page import Page
 from planner.report.style import Styles
-from planner.report.workbook import write_money
 from planner.scenario.reader import check_scenario, option_scenario
 from planner.study.compare import Study, rank, reference_option
 from tests.report.formulas import OFFICE, cells_with_formulas, recalculated, without_values

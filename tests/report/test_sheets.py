@@ -11,8 +11,8 @@ import openpyxl
 import pytest
 
 from planner.checks.of_study import failed_of_first, study_verdicts
-from planner.report.sheets.inputs import entries
-from planner.scenario.starter import STILL_STARTER
+from planner.scenario.starter import STILL_STARTER, statuses
+from planner.scenario.walk import walk
 from planner.study.compare import Study
 from planner.water.duty import duty_point
 from tests.report.conftest import Written, write
@@ -333,10 +333,12 @@ def test_inputs_list_every_key_once(written: Written) -> None:
 
 
 def test_inputs_tell_given_from_assumed_with_a_source(rich: Written) -> None:
-    found = {entry.key: entry for entry in entries(rich.study.scenario)}
-    assert found["finance.inflation_percent"].status == "given"
-    assert found["borehole.water_temperature_c"].status == "default"
-    assert found["sources.generator.minimum_run_h"].status == STILL_STARTER
+    status = {row[0]: row[15] for row in rows_of(rich.values["Inputs"])}
+    assert status["finance.inflation_percent"] == "given"
+    assert status["borehole.water_temperature_c"] == "default"
+    assert status["sources.generator.minimum_run_h"] == STILL_STARTER
+    assert statuses(rich.study.scenario).items() <= status.items()
+    found = {entry.key: entry for entry in walk(rich.study.scenario)}
     assert found["overrides.'solar + grid'.tank.volume_m3"].value == 30.0
     without = [key for key, entry in found.items() if entry.status == "default" and not entry.source]
     assert not without, f"defaults without a source: {without}"

@@ -10,9 +10,9 @@ import openpyxl
 import pytest
 from openpyxl.utils import get_column_letter, range_boundaries
 
+from planner.report.form.reading import check_form
+from planner.report.run_workbook import SHEETS, write_workbook
 from planner.report.sheets.page import NotFinite
-from planner.report.workbook import SHEETS, write_workbook
-from planner.scenario.form.reading import check_form
 from planner.study.compare import Study
 from tests.report.conftest import Written, write
 from tests.report.formulas import formula_cells

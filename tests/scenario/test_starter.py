@@ -6,15 +6,14 @@ from pathlib import Path
 
 import pytest
 
-from planner.report.sheets.inputs import entries
 from planner.scenario.reader import read_scenario
-from planner.scenario.starter import STILL_STARTER, left_over, starter_sentence
+from planner.scenario.starter import STILL_STARTER, left_over, starter_sentence, statuses
 from tests.study.scenarios import changed
 
 
 def test_what_was_not_changed_still_is_the_starters() -> None:
     scenario = changed(name="Own village", pump__price=3100.0)
-    status = {entry.key: entry.status for entry in entries(scenario)}
+    status = statuses(scenario)
     assert status["name"] == "given"
     assert status["pump.price"] == "given"
     assert status["pump.name"] == STILL_STARTER

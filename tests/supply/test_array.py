@@ -14,7 +14,7 @@ from pydantic import ValidationError
 from planner.resource.files import read_weather_file
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears, irradiance_behind_glass
-from planner.scenario.sources import Module, Plane, Solar
+from planner.scenario.solar import Module, Plane, Solar
 from planner.scenario.waterworks import Controller
 from planner.supply.array import ageing, array_power, module_power
 

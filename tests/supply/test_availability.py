@@ -7,10 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from planner.resource.sun import DAYS_PER_MONTH
 from planner.scenario.sources import Outages
 from planner.supply.availability import share_of_hours
 from planner.supply.outages import TooManyOutages, outage_share, outages_of, start_rates
-from planner.water.demand import DAYS_IN_MONTH, MONTH_OF_HOUR
+from planner.water.demand import MONTH_OF_HOUR
 
 
 def test_ranges_cover_their_hours_over_midnight_and_by_fractions() -> None:
@@ -70,7 +71,7 @@ def test_outages_by_month_and_hour_have_the_wanted_hours() -> None:
     outages = Outages(hours_per_day=1.5, mean_duration_h=1.5, month_weights=months, start_weights=evening)
     share = outages_of(outages, 200, 3)
     assert share.mean() * 24 == pytest.approx(1.5, rel=0.02)
-    mean = np.average(months, weights=DAYS_IN_MONTH)
+    mean = np.average(months, weights=DAYS_PER_MONTH)
     for month in (0, 4, 11):
         off_h = share[month == MONTH_OF_HOUR].mean() * 24
         assert off_h == pytest.approx(1.5 * months[month] / mean, rel=0.05)

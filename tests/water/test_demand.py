@@ -8,8 +8,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from planner.resource.sun import DAYS_PER_MONTH
 from planner.scenario.place import Demand, Irrigation, Livestock, People, Volume
-from planner.water.demand import DAYS_IN_MONTH, MONTH_OF_HOUR, PROFILES, daily_demand_m3, hourly_demand_m3, users_share
+from planner.water.demand import MONTH_OF_HOUR, PROFILES, daily_demand_m3, hourly_demand_m3, users_share
 
 PEOPLE = People(kind="people", name="village", count=1000.0, litres_per_person_day=25.0)
 CATTLE = Livestock(kind="livestock", name="cattle", count=200.0, litres_per_head_day=30.0, draw_profile="livestock")
@@ -37,7 +38,7 @@ def test_profiles_are_days() -> None:
 
 
 def test_months() -> None:
-    assert DAYS_IN_MONTH.tolist() == [monthrange(2023, month)[1] for month in range(1, 13)]
+    assert DAYS_PER_MONTH.tolist() == [monthrange(2023, month)[1] for month in range(1, 13)]
     assert MONTH_OF_HOUR.shape == (8760,)
     assert MONTH_OF_HOUR[[0, 743, 744, 59 * 24 - 1, 59 * 24, 8759]].tolist() == [0, 0, 1, 1, 2, 11]
 
@@ -101,7 +102,7 @@ def test_hours_sum_to_days(growth: float, leakage: float, profile: str, years: i
     assert hourly.min() >= 0
     for month in (0, 1, 6, 11):
         assert hourly[month == MONTH_OF_HOUR].sum(axis=0) == pytest.approx(
-            daily[:, month] * DAYS_IN_MONTH[month], rel=1e-12
+            daily[:, month] * DAYS_PER_MONTH[month], rel=1e-12
         )
 
 

@@ -8,12 +8,14 @@ from typing import Any
 from planner.checks.of_study import headline, holds
 from planner.checks.verdict import Verdict
 from planner.report.sheets.cash import COLUMN_OF, YEAR, CashCells
-from planner.report.sheets.inputs import InputCells, entries, plain_kind
+from planner.report.sheets.inputs import InputCells, plain_kind
 from planner.report.sheets.labels import COMPONENT_LABELS, COST_LABELS, SUPPORT
 from planner.report.sheets.options import verdict
 from planner.report.sheets.page import Page
 from planner.report.sheets.rows import OptionRows
-from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, dressed, value_axis
+from planner.report.style import COST_FILLS, INK, LINES, MARKERS, Kind, Look, axis, style_chart, value_axis
+from planner.scenario.starter import statuses
+from planner.scenario.walk import walk
 from planner.study.compare import OptionResult, Study
 
 LAST = 13
@@ -185,12 +187,12 @@ def _assumptions(page: Page, study: Study, inputs: InputCells) -> None:
     )
     for label, value, kind in worked_out:
         _assumption(page, label, value, kind, "worked out")
-    known = {entry.key: entry for entry in entries(study.scenario)}
+    known, status = {field.key: field for field in walk(study.scenario)}, statuses(study.scenario)
     for key, label in ASSUMPTIONS:
         entry = known.get(key)
         if entry is not None and isinstance(entry.value, int | float):
             words = label.format(currency=study.scenario.currency)
-            _assumption(page, words, entry.value, plain_kind(entry.value), entry.status, f"={inputs.of_key[key]}")
+            _assumption(page, words, entry.value, plain_kind(entry.value), status[key], f"={inputs.of_key[key]}")
 
 
 def _assumption(page: Page, label: str, value: float, kind: Kind, basis: str, formula: str | None = None) -> None:
@@ -271,7 +273,7 @@ def _time_chart(book: Any, study: Study, cash: dict[str, CashCells]) -> Any:
         )
     chart.set_x_axis(axis("Year", "0", min=0, max=study.scenario.finance.life_years))
     chart.set_y_axis(value_axis(f"Cumulated present cost ({study.scenario.currency})"))
-    return dressed(chart, "Present cost cumulated by year", legend="right")
+    return style_chart(chart, "Present cost cumulated by year", legend="right")
 
 
 def _cost_chart(book: Any, study: Study, rows: OptionRows) -> Any:
@@ -290,4 +292,4 @@ def _cost_chart(book: Any, study: Study, rows: OptionRows) -> Any:
             )
     chart.set_y_axis(axis("", reverse=True, label_position="low", crossing="max"))
     chart.set_x_axis(value_axis(f"Present cost ({study.scenario.currency})"))
-    return dressed(chart, "Present cost by category", legend="right")
+    return style_chart(chart, "Present cost by category", legend="right")

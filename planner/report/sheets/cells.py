@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from planner.money.formula import Formula, Operand
 from planner.report.sheets.inputs import InputCells
-from planner.scenario.errors import dotted
-from planner.scenario.operands import Path, with_operands
+from planner.scenario.operands import with_operands
+from planner.scenario.paths import Path, dotted
 from planner.scenario.scenario import Scenario
+from planner.scenario.walk import walk
 from planner.study.compare import OptionResult
-from planner.study.sweep.keys import stage_of
 
 PERCENTAGES = (("costs", "installation_percent"), ("costs", "contingency_percent"))
 BLOCK_END = "up_to_kwh_month"
@@ -30,9 +30,10 @@ def cell_scenario(option: OptionResult, inputs: InputCells) -> Scenario:
         Numbers that change hours, water or energy stay, and so do those that change which lines there are: the ends
         of tariff blocks, which part simulated energy, and a percentage that was 0.
     """
+    money = {field.path for field in walk(option.scenario) if field.changes == "money"}
 
     def cell(path: Path, value: Operand) -> Operand:
-        fixed = stage_of(path) != "money" or path[-1] == BLOCK_END or (path in PERCENTAGES and value == 0)
+        fixed = path not in money or path[-1] == BLOCK_END or (path in PERCENTAGES and value == 0)
         return value if fixed else Formula.leaf(inputs.of(option.name, dotted(path)))
 
     return with_operands(option.scenario, cell)

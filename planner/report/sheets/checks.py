@@ -10,7 +10,7 @@ import numpy as np
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
 from planner.report.sheets.page import Page
-from planner.report.style import LINES, Look, axis, dressed, value_axis
+from planner.report.style import LINES, Look, axis, style_chart, value_axis
 from planner.study.compare import Study
 from planner.water.route import RouteProfile, route_profile
 
@@ -94,5 +94,5 @@ def _route(page: Page, book: Any, profile: RouteProfile) -> None:
     chart.set_x_axis(axis("Chainage from the borehole (m)", "#,##0", min=0))
     chart.set_y_axis(value_axis("Level above the ground at the borehole (m)", "#,##0"))
     page.row += 1
-    page.chart(dressed(chart, "Route and pressure lines"), page.row, 0, LAST, CHART_ROWS)
+    page.chart(style_chart(chart, "Route and pressure lines"), page.row, 0, LAST, CHART_ROWS)
     page.row += CHART_ROWS + 1

@@ -6,9 +6,8 @@ from typing import Any
 
 import numpy as np
 
-from planner.report.sheets.months import MONTHS
 from planner.report.sheets.page import Page, reference
-from planner.report.style import INK, LINES, MARKERS, axis, dressed, value_axis
+from planner.report.style import INK, LINES, MARKERS, MONTHS, axis, style_chart, value_axis
 from planner.scenario.scenario import Scenario
 from planner.study.compare import OptionResult, Study
 from planner.water.duty import Duty, duty_at_speeds, duty_point
@@ -224,4 +223,4 @@ def _curves(page: Page, book: Any, own: Scenario, duty: Duty, top: int) -> None:
     chart.set_x_axis(axis("Flow (m3/h)", "0.0", min=0))
     chart.set_y_axis(value_axis("Head (m)", "0", min=0))
     chart.show_blanks_as("gap")
-    page.chart(dressed(chart, "Pump and system"), top, CHART_AT, CHART_AT + 7, CHART_ROWS)
+    page.chart(style_chart(chart, "Pump and system"), top, CHART_AT, CHART_AT + 7, CHART_ROWS)

@@ -2,29 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
-from pydantic import BaseModel
 
-from planner.report.sheets.months import MONTHS
 from planner.report.sheets.page import Page
-from planner.report.style import Kind
-from planner.scenario.errors import dotted
+from planner.report.style import MONTHS, Kind
+from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario, option_name_of
-from planner.scenario.starter import STILL_STARTER, left_over
+from planner.scenario.starter import STILL_STARTER, statuses
+from planner.scenario.walk import Field, is_table_list, leaves, walk
 from planner.scenario.writer import toml_value
 from planner.study.compare import OptionResult, Study
 
-Path = tuple[str | int, ...]
 NOTE = (
     "To change an input, go to the sheet 'Form': the values here follow it, and every sum of money follows these. "
     "Prices, lives and upkeep of things bought, percentages, the discount rate, inflation, growth of prices, grant, "
     "loan, water price and tariff prices may be changed so. All else needs a new run of this workbook (planner run "
     "FILE): whatever changes water, energy, fuel or hours, the years counted, the kind of prices, the limits of tariff "
-    "blocks, the lives of pump and generator, its service intervals, a percentage that was 0, and whatever was chosen "
+    "blocks, the pump's life, a percentage that was 0, and whatever was chosen "
     "by cost (tank, strings, levels), which stays as it was chosen. The sheet 'Tank' and the sentences of the sheet "
     "'Answer' stay as of the run."
 )
@@ -43,69 +40,6 @@ WEATHER_ROWS: tuple[tuple[str, str, str, Kind], ...] = (
     ("clearness_spread", "Clearness index, spread of the days", "", "two"),
     ("wind_m_s", "Wind", "m/s", "one"),
 )
-
-
-@dataclass(frozen=True)
-class Entry:
-    """One key: its dotted path, value, unit, meaning, whether it was given, and the source of a default."""
-
-    key: str
-    value: Any
-    unit: str
-    meaning: str
-    status: str
-    source: str
-
-    @property
-    def is_monthly(self) -> bool:
-        """Whether the value is a list of twelve numbers."""
-        return isinstance(self.value, list) and len(self.value) == 12 and not isinstance(self.value[0], list | str)
-
-
-def entries(scenario: Scenario) -> Iterator[Entry]:
-    """List every key of a scenario, in the order in which the models declare them."""
-    yield from _of_model(scenario, (), frozenset(left_over(scenario)))
-
-
-def _of_model(model: BaseModel, path: Path, starter: frozenset[str]) -> Iterator[Entry]:
-    for name, field in type(model).model_fields.items():
-        value, here = getattr(model, name), (*path, name)
-        if isinstance(value, BaseModel):
-            yield from _of_model(value, here, starter)
-        elif isinstance(value, list) and value and isinstance(value[0], BaseModel):
-            for index, member in enumerate(value):
-                yield from _of_model(member, (*here, index), starter)
-        elif isinstance(value, dict):
-            yield from _of_override(value, here)
-        else:
-            extra = field.json_schema_extra if isinstance(field.json_schema_extra, dict) else {}
-            given = name in model.model_fields_set
-            status = "given" if given else "default"
-            if dotted(here) in starter:
-                status = STILL_STARTER
-            source = "" if given else str(extra.get("default_source", ""))
-            if value is None or value == []:
-                status, source = "not given", str(extra.get("absent", "")) if value is None else ""
-            yield Entry(
-                dotted(here),
-                value,
-                str(extra.get("unit", "")),
-                field.description or (type(model).__doc__ or "").split("\n")[0],
-                status,
-                source,
-            )
-
-
-def _of_override(tables: dict[str, Any], path: Path) -> Iterator[Entry]:
-    for name, value in tables.items():
-        here = (*path, name)
-        if isinstance(value, dict):
-            yield from _of_override(value, here)
-        elif isinstance(value, list) and value and isinstance(value[0], dict):
-            for index, member in enumerate(value):
-                yield from _of_override(member, (*here, index))
-        else:
-            yield Entry(dotted(here), value, "", "Holds for this option only, in place of the key above", "given", "")
 
 
 def plain_kind(value: float) -> Kind:
@@ -158,10 +92,11 @@ def write_inputs(page: Page, study: Study, form: dict[str, str]) -> InputCells:
     for column in range(FIRST_MONTH, STATUS):
         page.fix_width(column, 6)
     of_key: dict[str, str] = {}
-    for entry in entries(study.scenario):
-        if _is_number(entry.value):
-            of_key[entry.key] = page.at(page.row, VALUE)
-        _entry(page, entry, form)
+    status = statuses(study.scenario)
+    for field in walk(study.scenario):
+        if _is_number(field.value):
+            of_key[field.key] = page.at(page.row, VALUE)
+        _row(page, field, field.key, status[field.key], form)
     own = {option.name: _own_cells(page, study.scenario, option, of_key) for option in study.options}
     _weather(page, study)
     return InputCells(of_key, own)
@@ -177,56 +112,51 @@ def _own_cells(page: Page, base: Scenario, option: OptionResult, of_key: dict[st
     if spelt is None:
         return {}
     prefix = dotted(("overrides", spelt))
-    replaced = tuple(_lists(base.overrides[spelt], ()))
-    known = {entry.key: entry.value for entry in entries(base)}
+    # an override replaces a list of tables as a whole
+    replaced = tuple(
+        f"{dotted(path)}[" for path, value in leaves(base.overrides[spelt], whole_lists=True) if is_table_list(value)
+    )
+    known = {field.path: field.value for field in walk(base)}
+    status = statuses(option.scenario)
     cells: dict[str, str] = {}
-    for entry in entries(option.scenario):
-        key = f"{prefix}.{entry.key}"
-        if not _is_number(entry.value):
+    for field in walk(option.scenario):
+        key = f"{prefix}.{field.key}"
+        if not _is_number(field.value):
             continue
         if key in of_key:
-            cells[entry.key] = of_key[key]
-        elif known.get(entry.key) != entry.value or entry.key.startswith(replaced):
-            cells[entry.key] = page.at(page.row, VALUE)
-            _entry(page, Entry(key, entry.value, entry.unit, entry.meaning, entry.status, entry.source), {})
+            cells[field.key] = of_key[key]
+        elif known.get(field.path) != field.value or field.key.startswith(replaced):
+            cells[field.key] = page.at(page.row, VALUE)
+            _row(page, field, key, status[field.key], {})
     return cells
 
 
-def _lists(tables: dict[str, Any], path: Path) -> Iterator[str]:
-    """Keys of lists of tables, which an override replaces as a whole."""
-    for name, value in tables.items():
-        if isinstance(value, dict):
-            yield from _lists(value, (*path, name))
-        elif isinstance(value, list) and value and isinstance(value[0], dict):
-            yield f"{dotted((*path, name))}["
-
-
-def _from_form(entry: Entry, form: dict[str, str]) -> str | None:
+def _from_form(field: Field, form: dict[str, str]) -> str | None:
     """Formula that takes a value from the form, the default where its cell there is empty."""
-    cell = form.get(entry.key)
+    cell = form.get(field.key)
     if cell is None or ":" in cell:
         return None
-    return f"={cell}" if entry.status in ("given", STILL_STARTER) else f"=IF(ISBLANK({cell}),{entry.value!r},{cell})"
+    return f"={cell}" if field.given else f"=IF(ISBLANK({cell}),{field.value!r},{cell})"
 
 
-def _entry(page: Page, entry: Entry, form: dict[str, str]) -> None:
-    row = page.row
-    page.put(row, KEY, entry.key, "wrap")
-    if entry.is_monthly:
+def _row(page: Page, field: Field, key: str, status: str, form: dict[str, str]) -> None:
+    row, value = page.row, field.value
+    monthly = isinstance(value, list) and len(value) == 12 and not isinstance(value[0], list | str)
+    page.put(row, KEY, key, "wrap")
+    if monthly:
         page.put(row, VALUE, "by month", "text")
-    elif isinstance(entry.value, int | float) and not isinstance(entry.value, bool):
-        page.put(row, VALUE, entry.value, plain_kind(entry.value), formula=_from_form(entry, form))
-    elif entry.value is None or entry.value == []:
+    elif _is_number(value):
+        page.put(row, VALUE, value, plain_kind(value), formula=_from_form(field, form))
+    elif value is None or value == []:
         page.put(row, VALUE, "–")
     else:
-        page.put(row, VALUE, entry.value if isinstance(entry.value, str) else toml_value(entry.value), "wrap")
-    page.put(row, UNIT, entry.unit, "wrap")
+        page.put(row, VALUE, value if isinstance(value, str) else toml_value(value), "wrap")
+    page.put(row, UNIT, "" if field.in_override else field.unit, "wrap")
     for column in range(len(MONTHS)):
-        value = entry.value[column] if entry.is_monthly else None
-        page.put(row, FIRST_MONTH + column, value, "general")
-    page.put(row, STATUS, entry.status)
-    page.put(row, MEANING, entry.meaning, "wrap")
-    page.put(row, SOURCE, entry.source, "wrap")
+        page.put(row, FIRST_MONTH + column, value[column] if monthly else None, "general")
+    page.put(row, STATUS, status)
+    page.put(row, MEANING, field.meaning, "wrap")
+    page.put(row, SOURCE, field.source, "wrap")
     page.row += 1
 
 

@@ -10,12 +10,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.report.sheets.page import Page, reference
-from planner.report.style import SOURCE_FILLS, Kind, axis, dressed, hatched, solid, value_axis
+from planner.report.style import MONTHS, SOURCE_FILLS, Kind, axis, hatched, solid, style_chart, value_axis
 from planner.study.compare import OptionResult, Study
 
 Array = NDArray[np.float64]
 
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 CHART_COLUMNS, CHART_ROWS = 7, 18
 
 
@@ -65,7 +64,7 @@ def write_water(page: Page, book: Any, study: Study) -> None:
     chart.set_x_axis(axis("Month of the first life year"))
     chart.set_y_axis(value_axis("Water (m3/month)"))
     name = study.ranked[0].name
-    _beside(page, dressed(chart, f"Demand and delivered: {name}"), first)
+    _beside(page, style_chart(chart, f"Demand and delivered: {name}"), first)
 
 
 def write_energy(page: Page, book: Any, study: Study) -> None:
@@ -93,7 +92,7 @@ def write_energy(page: Page, book: Any, study: Study) -> None:
             chart.add_series(_by_month(page, first, columns[heading]) | fill | {"gap": 50})
     chart.set_x_axis(axis("Month of the first life year"))
     chart.set_y_axis(value_axis("Energy (kWh/month)"))
-    _beside(page, dressed(chart, f"Energy by source: {option.name}"), first)
+    _beside(page, style_chart(chart, f"Energy by source: {option.name}"), first)
 
 
 SUN, IDLE, GRID, GENERATOR = "Sun used (kWh)", "Idle sun (kWh)", "Grid (kWh)", "Generator (kWh)"

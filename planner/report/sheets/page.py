@@ -93,7 +93,7 @@ class Page:
         self._extend(self.row, 0)
         self.row += 1
         if under:
-            self.paragraph(under, "under title")
+            self.paragraph(under, "note")
 
     def heading(self, text: str, last_column: int | None = None) -> None:
         """Write the heading of a part, ruled over the columns up to `last_column`, below an empty row."""

@@ -8,7 +8,7 @@ import numpy as np
 
 from planner.money.quantities import tank_price
 from planner.report.sheets.page import Page, reference
-from planner.report.style import INK, LINES, MARKERS, Look, axis, dressed, value_axis
+from planner.report.style import INK, LINES, MARKERS, Look, axis, style_chart, value_axis
 from planner.study.compare import OptionResult, Study
 from planner.study.words import money
 
@@ -173,7 +173,7 @@ def _chart(page: Page, book: Any, study: Study, spots: dict[str, tuple[int, int]
     floor = 5 * np.floor(min(100 * lowest, study.scenario.service.delivered_share_percent) / 5 - 0.2)
     chart.set_x_axis(axis("Tank (m3)", "#,##0", min=0))
     chart.set_y_axis(value_axis("Delivered share (%)", "0", min=max(float(floor), 0.0), max=100))
-    page.chart(dressed(chart, "Delivered share by tank size"), top + 1, CHART_AT, LAST, CHART_ROWS)
+    page.chart(style_chart(chart, "Delivered share by tank size"), top + 1, CHART_AT, LAST, CHART_ROWS)
 
 
 def _alike(option: OptionResult, other: OptionResult) -> bool:

@@ -204,7 +204,7 @@ class HourStage:
 
     def _ground(self, raw: dict[str, Any], held: Sequence[tuple[int, float]]) -> Ground:
         """Put a scenario on the ground that its weather keys make, which is kept."""
-        weather = [(place, value) for place, value in held if self._core.keys[place].stage == "weather"]
+        weather = [(place, value) for place, value in held if self._core.keys[place].changes == "weather"]
         scenario = check_scenario(raw, "")
         ground = _keep(
             self._grounds, tuple(weather), 4, lambda: ground_of(check_scenario(self.changed(weather), ""), self._folder)

@@ -1,23 +1,19 @@
-"""Numeric keys of a scenario by their dotted path: find, classify by the stage they touch, and set them."""
+"""Numeric keys of a scenario by their dotted path: find them and set them."""
 
 from __future__ import annotations
 
 import difflib
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any, Literal, get_args, get_origin
+from typing import Any
 
-from pydantic import BaseModel
-from pydantic.fields import FieldInfo
-
-from planner.scenario.errors import InputError, Problem, dotted
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.fields import Changes
+from planner.scenario.paths import Path, dotted, parts_of
 from planner.scenario.scenario import Scenario
+from planner.scenario.walk import Field, walk
 
-Stage = Literal["weather", "design", "money"]
-Path = tuple[str | int, ...]
-
-STAGES: tuple[Stage, ...] = ("weather", "design", "money")
+STAGES: tuple[Changes, ...] = ("weather", "run", "money", "nothing")
 """In the order in which they follow from one another: a change leaves every earlier stage as it was."""
 
 SIZES = (
@@ -30,18 +26,7 @@ SIZES = (
 )
 """Sizes of the design: set beside the scenario, so that the tank's price follows its volume as in a sizing."""
 
-_SITE = ("site", "weather", "seed")
-_MONEY_TABLES = ("costs", "finance", "service")
-_MONEY_NAMES = frozenset(
-    {
-        "price", "life_years", "upkeep_percent_per_year", "structure_price_per_module", "structure_life_years",
-        "line_length_m", "line_price_per_m", "co2_kg_per_kwh", "fuel_price_per_l", "fuel_delivery_per_l",
-        "fuel_price_growth_percent_per_year", "life_hours", "service_interval_h", "service_price",
-        "overhaul_interval_h", "overhaul_price", "co2_kg_per_l",
-    }
-)  # fmt: skip
 _NOT_SWEPT = ("sweep", "size")
-_PART = re.compile(r"\.?([A-Za-z0-9_-]+)|\.?'([^']*)'|\.?\"([^\"]*)\"|\[(\d+)\]")
 
 
 @dataclass(frozen=True)
@@ -60,6 +45,8 @@ class Key:
         Whether it takes whole numbers only.
     unit : str
         Unit of the field.
+    changes : str
+        First stage that a change of it touches.
     """
 
     text: str
@@ -67,11 +54,12 @@ class Key:
     base: float | None
     whole: bool
     unit: str
+    changes: Changes
 
     @property
-    def stage(self) -> Stage:
-        """First stage that a change of it touches, by the section in which it stands."""
-        return stage_of(self.path)
+    def touches_hours(self) -> bool:
+        """Whether a change of it makes the hours run anew."""
+        return self.changes in ("weather", "run")
 
     @property
     def is_size(self) -> bool:
@@ -81,39 +69,30 @@ class Key:
     @property
     def is_price(self) -> bool:
         """Whether it is a price, of which, with all other prices, every cost is a straight line."""
-        return self.stage == "money" and self.unit.startswith("money")
-
-
-def stage_of(path: Path) -> Stage:
-    """Tell the first stage that a change of a key touches.
-
-    Parameters
-    ----------
-    path : tuple
-        Path of the key; within [overrides] that of the table overridden counts.
-
-    Returns
-    -------
-    str
-        'weather': the weather is made or read anew; 'design': the hours are run again in the same weather; 'money':
-        neither.
-    """
-    if path[0] == "overrides":
-        path = path[2:]
-    if path[0] in _SITE or path == ("finance", "life_years"):
-        return "weather"
-    if path == ("pump", "life_years"):
-        return "design"  # a new pump ends the wear of the old one
-    if path[0] in _MONEY_TABLES or path[-1] in _MONEY_NAMES:
-        return "money"
-    if path[:3] == ("sources", "grid", "tariff") and not {"hours", "months"} & set(path):
-        return "money"
-    return "design"
+        return self.changes == "money" and self.unit.startswith("money")
 
 
 def numeric_keys(scenario: Scenario) -> dict[str, Key]:
     """List every key of a scenario that is a number or could be given one, by its dotted path."""
-    return {key.text: key for key in _keys_of(scenario, ())}
+    swept = (field for field in walk(scenario) if field.path[0] not in _NOT_SWEPT)
+    return {key.text: key for field in swept for key in _keys_of(field)}
+
+
+def _keys_of(field: Field) -> Iterator[Key]:
+    """Numbers of one field: its value where it is or could be one, or those in its list."""
+    takes = field.takes
+    for path, value in _numbers(field.value, field.path):
+        yield Key(dotted(path), path, value, takes.whole_only, field.unit, field.changes)
+    if takes.numeric and (field.value is None or field.value == "auto"):
+        yield Key(field.key, field.path, None, takes.whole_only, field.unit, field.changes)
+
+
+def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float]]:
+    if isinstance(value, list):
+        for place, entry in enumerate(value):
+            yield from _numbers(entry, (*path, place))
+    elif isinstance(value, int | float) and not isinstance(value, bool):
+        yield path, float(value)
 
 
 def key_of(scenario: Scenario, text: str, where: str) -> Key:
@@ -134,29 +113,15 @@ def key_of(scenario: Scenario, text: str, where: str) -> Key:
         When there is none; the message names the nearest path that there is.
     """
     known = numeric_keys(scenario)
-    plain = dotted(parts_of(text)) if text else text
+    path = parts_of(text)
+    plain = dotted(path)
     if plain in known:
         return known[plain]
     near = difflib.get_close_matches(plain, known, n=1, cutoff=0.0)
     hint = f"; the nearest that there is: '{near[0]}'" if near else ""
-    what = "is not a number" if _stands(scenario, parts_of(text)) else "is no key of this scenario"
+    stands = any(path and field.path[: len(path)] == path for field in walk(scenario))
+    what = "is not a number" if stands else "is no key of this scenario"
     raise InputError("", [Problem(where, f"'{text}' was given; it {what}{hint}")])
-
-
-def parts_of(text: str) -> Path:
-    """Split a dotted path; list entries, written from 1, count from 0."""
-    parts: list[str | int] = []
-    place = 0
-    while place < len(text):
-        match = _PART.match(text, place)
-        if match is None or match.end() == place:
-            return (text,)
-        name, single, double, number = match.groups()
-        parts.append(
-            int(number) - 1 if number is not None else next(p for p in (name, single, double) if p is not None)
-        )
-        place = match.end()
-    return tuple(parts)
 
 
 def with_value(raw: dict[str, Any], key: Key, value: float) -> dict[str, Any]:
@@ -182,92 +147,3 @@ def set_path(node: Any, path: Path, value: Any) -> Any:
     table = dict(node or {})
     table[first] = set_path(table.get(first), rest, value)
     return table
-
-
-def _keys_of(node: BaseModel, path: Path) -> Iterator[Key]:
-    for name, field in type(node).model_fields.items():
-        if not path and name in _NOT_SWEPT:
-            continue
-        yield from _keys_in(getattr(node, name), field, (*path, name), node)
-
-
-def _keys_in(value: Any, field: FieldInfo, path: Path, holder: BaseModel) -> Iterator[Key]:
-    if path == ("overrides",):
-        yield from _overridden(value, holder) if value else ()
-    elif isinstance(value, BaseModel):
-        yield from _keys_of(value, path)
-    elif isinstance(value, list):
-        for place, entry in enumerate(value):
-            yield from _keys_in(entry, field, (*path, place), holder)
-    elif _takes_number(field.annotation) and (value is None or value == "auto" or _is_number(value)):
-        yield Key(dotted(path), path, _base(value), not _takes_float(field.annotation), _unit(field))
-
-
-def _overridden(overrides: dict[str, Any], scenario: BaseModel) -> Iterator[Key]:
-    """Keys of the override tables: those that hold a number, with the kind and unit that the scenario's key has."""
-    known = {key.path: key for key in _keys_of(scenario.model_copy(update={"overrides": {}}), ())}
-    for option, tables in overrides.items():
-        for path, value in _leaves(tables, ()):
-            if _is_number(value):
-                own = known.get(path)
-                whole, unit = (own.whole, own.unit) if own else (isinstance(value, int), "")
-                full = ("overrides", option, *path)
-                yield Key(dotted(full), full, float(value), whole, unit)
-
-
-def _leaves(node: Any, path: Path) -> Iterator[tuple[Path, Any]]:
-    if isinstance(node, dict):
-        for name, value in node.items():
-            yield from _leaves(value, (*path, name))
-    elif isinstance(node, list):
-        for place, value in enumerate(node):
-            yield from _leaves(value, (*path, place))
-    else:
-        yield path, node
-
-
-def _stands(scenario: Scenario, path: Path) -> bool:
-    node: Any = scenario
-    for part in path:
-        if isinstance(part, int):
-            if not isinstance(node, list) or not 0 <= part < len(node):
-                return False
-            node = node[part]
-        elif isinstance(node, dict) and part in node:
-            node = node[part]
-        elif isinstance(node, BaseModel) and part in type(node).model_fields:
-            node = getattr(node, part)
-        else:
-            return False
-    return True
-
-
-def _is_number(value: Any) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool)
-
-
-def _base(value: Any) -> float | None:
-    return float(value) if _is_number(value) else None
-
-
-def _plain_types(annotation: Any) -> Iterator[Any]:
-    if get_origin(annotation) is Literal:
-        yield from (type(choice) for choice in get_args(annotation))
-    elif get_args(annotation):
-        for inner in get_args(annotation):
-            yield from _plain_types(inner)
-    else:
-        yield annotation
-
-
-def _takes_number(annotation: Any) -> bool:
-    return any(kind in (int, float) for kind in _plain_types(annotation))
-
-
-def _takes_float(annotation: Any) -> bool:
-    return any(kind is float for kind in _plain_types(annotation))
-
-
-def _unit(field: FieldInfo) -> str:
-    extra = field.json_schema_extra
-    return str(extra.get("unit", "")) if isinstance(extra, dict) else ""

@@ -224,12 +224,12 @@ def _checked(key: Key, value: float, where: str) -> float:
 
 def hour_keys(plan: Plan, redesign: bool) -> list[int]:
     """Places of the keys that touch the hours, weather first; all of them where designs are chosen anew."""
-    places = [place for place, key in enumerate(plan.keys) if redesign or key.stage != "money"]
+    places = [place for place, key in enumerate(plan.keys) if redesign or key.touches_hours]
     return sorted(places, key=lambda place: _rank(plan.keys[place]))
 
 
 def _rank(key: Key) -> tuple[int, bool]:
-    return STAGES.index(key.stage), key.is_size
+    return STAGES.index(key.changes), key.is_size
 
 
 def cut(plan: Plan, *, option_years: int, redesign: bool) -> Layout:
@@ -246,7 +246,7 @@ def cut(plan: Plan, *, option_years: int, redesign: bool) -> Layout:
     """
     places = hour_keys(plan, redesign)
     hours = np.ascontiguousarray(plan.values[:, places])
-    weather = [place for place, at in enumerate(places) if plan.keys[at].stage == "weather"]
+    weather = [place for place, at in enumerate(places) if plan.keys[at].changes == "weather"]
     shared = [
         place
         for place, at in enumerate(places)

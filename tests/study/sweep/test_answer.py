@@ -34,7 +34,7 @@ def numbers(*cases: list[tuple[float, float, float]]) -> np.ndarray:
 
 def one_at_a_time(*cases: list[tuple[float, float, float]], problems: dict[int, str] | None = None) -> Results:
     texts = ["people", "tariff"][: (len(cases) - 1) // 2]
-    keys = tuple(Key(text, (text,), 550.0, False, "") for text in texts)
+    keys = tuple(Key(text, (text,), 550.0, False, "", "run") for text in texts)
     values = np.full((len(cases), len(keys)), np.nan)
     for place in range(len(keys)):
         values[1 + 2 * place : 3 + 2 * place, place] = (440.0, 660.0)

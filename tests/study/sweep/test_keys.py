@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import is_dataclass, replace
 from types import SimpleNamespace
-from typing import Any
 
 import numpy as np
 import pytest
 
 from planner.scenario.errors import InputError
+from planner.scenario.paths import parts_of
 from planner.scenario.reader import check_scenario
-from planner.study.design import designs_of, ground_of, option_of
-from planner.study.search import given_levels
+from planner.scenario.scenario import Scenario
+from planner.scenario.walk import field_at
 from planner.study.site import place_of, weather_of
-from planner.study.sweep.keys import SIZES, Key, key_of, numeric_keys, parts_of, stage_of, with_value
-from planner.supply.run import Option
+from planner.study.sweep.keys import SIZES, key_of, numeric_keys, with_value
 from tests.study.sweep.cases import EXAMPLES, school, school_raw
 
 
@@ -34,7 +32,7 @@ def test_a_value_within_an_override_is_a_key() -> None:
     overrides = {"solar + grid": {"tank": {"volume_m3": 30}}}
     scenario = school(overrides=overrides)
     key = key_of(scenario, "overrides.'solar + grid'.tank.volume_m3", "here")
-    assert (key.base, key.stage) == (30, "design")
+    assert (key.base, key.changes) == (30, "run")
     changed = check_scenario(
         with_value(school_raw(overrides={"solar + grid": {"tank": {"volume_m3": 30}}}), key, 40), ""
     )
@@ -94,28 +92,33 @@ def test_setting_a_key_changes_that_key_alone() -> None:
         ("weather.ghi_kwh_m2_day[3]", "weather"),
         ("seed", "weather"),
         ("finance.life_years", "weather"),
-        ("demand.users[1].count", "design"),
-        ("tank.volume_m3", "design"),
-        ("sources.grid.outages.hours_per_day", "design"),
-        ("sources.solar.module.power_w", "design"),
+        ("demand.users[1].count", "run"),
+        ("tank.volume_m3", "run"),
+        ("sources.grid.outages.hours_per_day", "run"),
+        ("sources.solar.module.power_w", "run"),
         ("sources.solar.module.price", "money"),
         ("sources.grid.tariff.blocks[1].price_per_kwh", "money"),
         ("sources.generator.life_hours", "money"),
         ("finance.discount_rate_percent", "money"),
         ("service.delivered_share_percent", "money"),
         ("controller.life_years", "money"),
-        ("pump.life_years", "design"),  # a new pump ends the wear of the old one
-        ("pump.wear_percent_per_year", "design"),
+        ("pump.life_years", "run"),  # a new pump ends the wear of the old one
+        ("pump.wear_percent_per_year", "run"),
         ("tank.sizes[2].price", "money"),
     ],
 )
 def test_the_stage_follows_from_the_section(text: str, stage: str) -> None:
-    assert key_of(school(), text, "here").stage == stage
+    assert key_of(school(), text, "here").changes == stage
 
 
-def test_hours_of_a_band_touch_the_design() -> None:
-    assert stage_of(("sources", "grid", "tariff", "bands", 0, "hours", 0, 1)) == "design"
-    assert stage_of(("overrides", "grid", "pump", "price")) == "money"
+def test_hours_of_a_band_touch_the_hours() -> None:
+    def changes(path: tuple[str | int, ...]) -> str:
+        field = field_at(Scenario, path)
+        assert field is not None
+        return field.changes
+
+    assert changes(("sources", "grid", "tariff", "bands", 0, "hours", 0, 1)) == "run"
+    assert changes(("overrides", "grid", "pump", "price")) == "money"
 
 
 def test_prices_are_told_by_their_unit() -> None:
@@ -125,53 +128,6 @@ def test_prices_are_told_by_their_unit() -> None:
     assert not keys["finance.discount_rate_percent"].is_price
     assert not keys["pump.life_years"].is_price
     assert not keys["sources.grid.line_length_m"].is_price
-
-
-def _moved(key: Key) -> float:
-    """Another value that the models allow for nearly every key."""
-    if key.base is None:
-        return 50.0
-    if key.whole:
-        return key.base + 1
-    return key.base * 0.9 if key.base else 0.7
-
-
-def _same(one: Any, other: Any) -> bool:
-    """Whether two values hold the same numbers, however deep."""
-    if isinstance(one, np.ndarray):
-        return np.array_equal(one, other)
-    if isinstance(one, tuple | list):
-        return len(one) == len(other) and all(map(_same, one, other))
-    if is_dataclass(one):
-        return all(_same(value, getattr(other, name)) for name, value in vars(one).items())
-    return bool(one == other)
-
-
-def test_no_money_key_changes_anything_that_goes_into_the_hours() -> None:
-    raw = school_raw(finance={"life_years": 1}, service={"options": ["solar + grid + generator"]})
-    raw["sources"]["grid"]["tariff"] |= {"demand_charge_per_kw_month": 1.0}
-    ground = ground_of(check_scenario(raw, "test"), EXAMPLES)
-
-    def into_the_hours(changed: dict[str, Any]) -> Option:
-        here = replace(ground, scenario=check_scenario(changed, "test"))
-        design = designs_of(here)[0]
-        start, stop = given_levels(design)
-        return option_of(design, here, [1], [20.0], [start], [stop])
-
-    base = into_the_hours(raw)
-    tried = 0
-    for key in numeric_keys(ground.scenario).values():
-        if key.stage != "money":
-            continue
-        try:
-            option = into_the_hours(with_value(raw, key, _moved(key)))
-        except InputError:
-            continue
-        tried += 1
-        assert _same(option, base), key.text
-    assert tried > 50
-    fuel = numeric_keys(ground.scenario)["sources.generator.marginal_l_per_kwh"]
-    assert not _same(into_the_hours(with_value(raw, fuel, 0.3)), base)
 
 
 def test_the_weather_is_made_from_the_weather_keys_alone() -> None:
@@ -184,7 +140,7 @@ def test_the_weather_is_made_from_the_weather_keys_alone() -> None:
     )
     weather = weather_of(bare, place_of(bare), EXAMPLES)  # type: ignore[arg-type]
     assert np.array_equal(weather.ghi_w_m2, weather_of(scenario, place_of(scenario), EXAMPLES).ghi_w_m2)
-    read = {key.path[0] for key in numeric_keys(scenario).values() if key.stage == "weather"}
+    read = {key.path[0] for key in numeric_keys(scenario).values() if key.changes == "weather"}
     assert read == {"site", "weather", "seed", "finance"}
 
 

@@ -54,7 +54,7 @@ def test_the_ready_list_ages_the_works_between_ends_of_its_own() -> None:
         ({"one_at_a_time": [{"key": "demand.growth_percent_per_year", "change_percent": 10}]}, None),
         ({"one_at_a_time": [{"key": "costs.contingency_percent", "low": 1}]}, "either low and high, or change_percent"),
         ({"one_at_a_time": [{"key": FUEL, "low": 3, "high": 2}]}, "must be above"),
-        ({"one_at_a_time": [{"key": "borehole.daily_limit_m3", "change_percent": 10}]}, "no value of its own"),
+        ({"one_at_a_time": [{"key": "sources.grid.power_limit_w", "change_percent": 10}]}, "no value of its own"),
         (
             {"grid": [{"key": FUEL, "values": [1] * 5000}, {"key": TANK, "values": [1] * 5000}]},
             "25,000,000 combinations",

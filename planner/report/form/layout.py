@@ -2,20 +2,18 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import cache
-from typing import Any, get_args, get_origin
 
 from pydantic import BaseModel
-from pydantic.fields import FieldInfo
-from pydantic_core import PydanticUndefined
 
+from planner.report.form.cells import cell_of, figure
 from planner.scenario.equipment import Equipment
-from planner.scenario.errors import dotted
-from planner.scenario.form.entry import Bounds, Entry, cell_of, entry_of, figure
+from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
+from planner.scenario.values import Bounds, Takes
+from planner.scenario.walk import Field, fields_of, first_line, kind_of
 
 KeyPath = tuple[str, ...]
 
@@ -77,7 +75,7 @@ class Slot:
         Keys from the root of the scenario; for a column, its key within the entry only.
     label, unit, notes : str
         What it is, its unit, and what holds when it is left empty.
-    entry : Entry
+    takes : Takes
         What the cell takes.
     needed : bool
         Whether it must be given wherever its section or entry is used.
@@ -87,7 +85,7 @@ class Slot:
     label: str
     unit: str
     notes: str
-    entry: Entry
+    takes: Takes
     needed: bool
 
     @property
@@ -116,7 +114,7 @@ class Table:
         """(header key, slot, month from 0) of each column; the place in the list has no slot."""
         columns: list[tuple[str, Slot | None, int | None]] = []
         for slot in self.slots:
-            if slot.entry.months:
+            if slot.takes.months:
                 columns += [(f"{slot.key}[{month + 1}]", slot, month) for month in range(12)]
             else:
                 columns.append((slot.key, slot, None))
@@ -142,17 +140,17 @@ class Section:
     sheet: str
 
 
-ANYTHING = Entry(text=True, number=Bounds())
+ANYTHING = Takes(text=True, number=Bounds())
 """What an override's cells take before the type of its key is known."""
-ORDER = Entry(number=Bounds(ge=1), whole=True)
+ORDER = Takes(number=Bounds(ge=1), whole=True)
 """What the place-in-list cells take."""
 OVERRIDES = Table(
     path=("overrides",),
     title="Values that hold for one supply option only",
     slots=(
-        Slot(("option",), "Supply option, such as solar + grid", "", "must be given", Entry(text=True), True),
+        Slot(("option",), "Supply option, such as solar + grid", "", "must be given", Takes(text=True), True),
         Slot(
-            ("key",), "Key, as in the key column, such as tank.volume_m3", "", "must be given", Entry(text=True), True
+            ("key",), "Key, as in the key column, such as tank.volume_m3", "", "must be given", Takes(text=True), True
         ),
         Slot(("value",), "Value; lists and tables as in TOML", "", "must be given", ANYTHING, True),
     ),
@@ -181,7 +179,9 @@ def tables() -> tuple[Table, ...]:
     return tuple(table for section in sections() for table in section.tables)
 
 
-def _sections(path: KeyPath, models: list[type[BaseModel]], *, optional: bool, title: str = "") -> Iterator[Section]:
+def _sections(
+    path: KeyPath, models: Sequence[type[BaseModel]], *, optional: bool, title: str = ""
+) -> Iterator[Section]:
     rows: dict[str, Slot] = {}
     if optional and not any(field.is_required() for model in models for field in model.model_fields.values()):
         rows[DESCRIBED] = Slot(
@@ -189,89 +189,69 @@ def _sections(path: KeyPath, models: list[type[BaseModel]], *, optional: bool, t
             "Described, though every cell below is left empty",
             "",
             "left empty: described only where a cell below is filled",
-            Entry(words=("yes",)),
+            Takes(choices=("yes",)),
             needed=False,
         )
     found_tables: list[Table] = []
     inner: list[Section] = []
     for model in models:
-        for name, field in _in_order(model).items():
-            here = (*path, name)
-            members = models_of(field.annotation)
+        for field in _in_order(model, path):
+            here = (*path, field.name)
             if here == ("overrides",):
                 inner.append(Section(here, "Overrides", "", True, (), (), (OVERRIDES,), _sheet(here)))
-            elif not members:
-                kind = "" if len(models) == 1 else _kind_of(model)
-                rows.setdefault(name, _slot(here, field, kind if name != "kind" else "", models))
-            elif get_origin(field.annotation) is list:
-                found_tables += _tables(here, field, members)
+            elif not field.tables:
+                kind = "" if len(models) == 1 or field.name == "kind" else kind_of(model)
+                rows.setdefault(field.name, _slot(here, field, kind, models))
+            elif field.is_list:
+                found_tables += _tables(here, field)
             else:
-                inner += _sections(here, members, optional=field.default is None, title=field.description or "")
-    plain = tuple(slot for slot in rows.values() if not slot.entry.months)
-    months = tuple(slot for slot in rows.values() if slot.entry.months)
+                inner += _sections(
+                    here, field.tables, optional=field.info.default is None, title=field.description
+                )  # fmt: skip
+    plain = tuple(slot for slot in rows.values() if not slot.takes.months)
+    months = tuple(slot for slot in rows.values() if slot.takes.months)
     if plain or months or found_tables:
-        notes = _first_line(models[0]) if len(models) == 1 and path else ""
+        notes = first_line(models[0]) if len(models) == 1 and path else ""
         yield Section(path, _title(path, title), notes, optional, plain, months, tuple(found_tables), _sheet(path))
     yield from inner
 
 
-def _tables(path: KeyPath, field: FieldInfo, members: list[type[BaseModel]]) -> Iterator[Table]:
-    needed = any(getattr(limit, "min_length", 0) for limit in field.metadata)
-    for model in members:
-        kind = _kind_of(model) if len(members) > 1 else ""
-        fields = {name: inner for name, inner in _in_order(model).items() if not (kind and name == "kind")}
-        names = sorted(fields, key=lambda name: entry_of(fields[name]).months)
-        title = field.description or _words(path[-1])
-        title += f": {_first_line(model).rstrip('.')}" if kind else ""
-        yield Table(path, title, tuple(_slot((name,), fields[name], "", [model]) for name in names), kind, needed)
+def _tables(path: KeyPath, listed: Field) -> Iterator[Table]:
+    for model in listed.tables:
+        kind = kind_of(model) if len(listed.tables) > 1 else ""
+        fields = [field for field in _in_order(model) if not (kind and field.name == "kind")]
+        fields.sort(key=lambda field: field.takes.months)
+        title = listed.description or _words(path[-1])
+        title += f": {first_line(model).rstrip('.')}" if kind else ""
+        slots = tuple(_slot((field.name,), field, "", [model]) for field in fields)
+        yield Table(path, title, slots, kind, listed.is_needed)
 
 
-def _in_order(model: type[BaseModel]) -> dict[str, FieldInfo]:
+def _in_order(model: type[BaseModel], path: KeyPath = ()) -> list[Field]:
     """Return a model's fields with its name first and what it shares with others (price, life, upkeep) last."""
     own = set(model.__annotations__) - set(Equipment.model_fields)
-    names = sorted(model.model_fields, key=lambda name: (name not in ("name", "kind"), name not in own))
-    return {name: model.model_fields[name] for name in names}
+    fields = fields_of(model, path).values()
+    return sorted(fields, key=lambda field: (field.name not in ("name", "kind"), field.name not in own))
 
 
-def _slot(path: KeyPath, field: FieldInfo, kind: str, models: list[type[BaseModel]]) -> Slot:
-    extra = field.json_schema_extra if isinstance(field.json_schema_extra, dict) else {}
-    unit = str(extra.get("unit", ""))
-    entry = entry_of(field)
-    if path[-1] == "kind" and len(models) > 1:
-        entry = Entry(words=tuple(_kind_of(model) for model in models))
-    needed = field.is_required() or any(getattr(limit, "min_length", 0) for limit in field.metadata)
-    notes = "must be given"
-    if not needed:
-        notes = f"left empty: {_default(field, unit, extra)}"
+def _slot(path: KeyPath, field: Field, kind: str, models: Sequence[type[BaseModel]]) -> Slot:
+    takes = field.takes
+    if field.name == "kind" and len(models) > 1:
+        takes = Takes(choices=tuple(kind_of(model) for model in models))
+    notes = "must be given" if field.is_needed else f"left empty: {_when_empty(field)}"
     if kind:
         notes = f"only for the kind {kind}; {notes}"
     label = field.description or f"Kind of {_words(path[-2]).lower() if len(path) > 1 else 'entry'}"
-    return Slot(path, label, unit, notes, entry, needed and not kind)
+    return Slot(path, label, field.unit, notes, takes, field.is_needed and not kind)
 
 
-def _default(field: FieldInfo, unit: str, extra: dict[str, Any]) -> str:
-    if field.default is None:
-        return str(extra.get("absent", "not given"))
-    if field.default is PydanticUndefined:
-        return "none"
+def _when_empty(field: Field) -> str:
     value = field.default
+    if value is None:
+        return field.absent if field.info.default is None else "none"
     number = isinstance(value, int | float) and not isinstance(value, bool)
-    shown = f"{figure(value) if number else cell_of(value, entry_of(field))} {unit}".strip()
-    source = extra.get("default_source", "")
-    return f"{shown} ({source})" if source else shown
-
-
-def models_of(annotation: Any) -> list[type[BaseModel]]:
-    """Return the models within a type, over unions and lists."""
-    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
-        return [annotation]
-    if get_origin(annotation) is dict:
-        return []
-    return [model for argument in get_args(annotation) for model in models_of(argument)]
-
-
-def _kind_of(model: type[BaseModel]) -> str:
-    return str(get_args(model.model_fields["kind"].annotation)[0])
+    shown = f"{figure(value) if number else cell_of(value, field.takes)} {field.unit}".strip()
+    return f"{shown} ({field.default_source})" if field.default_source else shown
 
 
 def _place(path: KeyPath) -> tuple[int, int]:
@@ -291,7 +271,3 @@ def _title(path: KeyPath, described: str) -> str:
 
 def _words(key: str) -> str:
     return key.replace("_", " ").capitalize()
-
-
-def _first_line(model: type[BaseModel]) -> str:
-    return re.sub(r"`", "", (model.__doc__ or "").strip().splitlines()[0])

@@ -14,11 +14,12 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
-from planner.scenario.errors import InputError, Problem, dotted
-from planner.scenario.form.entry import Content
-from planner.scenario.form.gathering import Cell, Form, Gatherer
-from planner.scenario.form.guard import MOST_ROWS, check_archive
-from planner.scenario.form.layout import KEY_COLUMN, MARKER, sections
+from planner.report.form.cells import Content
+from planner.report.form.gathering import Cell, Form, Gatherer
+from planner.report.form.guard import MOST_ROWS, check_archive
+from planner.report.form.layout import KEY_COLUMN, MARKER, sections
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.paths import dotted
 from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 
@@ -39,7 +40,7 @@ def read_form(path: Path) -> dict[str, Any]:
     Raises
     ------
     InputError
-        When the file is refused (`planner.scenario.form.guard` states the limits) or a cell cannot be read; every
+        When the file is refused (`planner.report.form.guard` states the limits) or a cell cannot be read; every
         such cell is named by sheet, cell and label.
     """
     form = _read(path)

@@ -9,24 +9,22 @@ from typing import Any, BinaryIO
 import xlsxwriter
 
 from planner.report.files import write_stream
-from planner.report.form_cells import (
+from planner.report.form.cells import allowed, allowed_in_short
+from planner.report.form.examples import examples
+from planner.report.form.filling import (
     Looks,
     cell_in_column,
     column_head,
     entries_of,
     has_cell,
     in_column,
-    leaves,
+    keys_given,
     shown,
     typing_rule,
     value_at,
 )
-from planner.report.style import line_count
-from planner.scenario.errors import InputError, Problem, dotted
-from planner.scenario.form.entry import Entry
-from planner.scenario.form.examples import examples
-from planner.scenario.form.gathering import MONTHS, letter
-from planner.scenario.form.layout import (
+from planner.report.form.gathering import letter
+from planner.report.form.layout import (
     EXAMPLE_MARK,
     KEY_COLUMN,
     MARKER,
@@ -41,6 +39,10 @@ from planner.scenario.form.layout import (
     Table,
     sections,
 )
+from planner.report.style import MONTHS, line_count
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.paths import dotted
+from planner.scenario.values import Takes
 
 _WIDTHS = (40.0, 14.0, 12.0, 20.0, 15.0, *[9.5] * 13)
 _LAST_COLUMN = 12
@@ -125,7 +127,7 @@ def add_form_sheets(
     for writer in writers.values():
         writer.finish()
         references |= writer.references
-    lost = [key for key in leaves(data, ()) if not has_cell(key, references)]
+    lost = [key for key in keys_given(data) if not has_cell(key, references)]
     if lost:
         raise InputError("", [Problem(key, "has no cell in the form") for key in lost])
     return references
@@ -199,18 +201,18 @@ class _SheetWriter:
 
     def _value_row(self, slot: Slot) -> None:
         sheet, row, looks = self._sheet, self._row, self._looks
-        value = shown(value_at(self._data, slot.path), slot.key, slot.entry)
-        shape = looks.input(slot.needed, slot.entry, value)
-        example = shown(value_at(examples(), slot.path), slot.key, slot.entry)
+        value = shown(value_at(self._data, slot.path), slot.key, slot.takes)
+        shape = looks.input(slot.needed, slot.takes, value)
+        example = shown(value_at(examples(), slot.path), slot.key, slot.takes)
         sheet.write_string(row, 0, slot.label, looks.label)
-        wide = slot.entry.text and not slot.unit
+        wide = slot.takes.text and not slot.unit
         if wide:
             sheet.merge_range(row, VALUE_COLUMN, row, VALUE_COLUMN + 2, "", shape)
         self._write(row, VALUE_COLUMN, value, shape)
-        self._validate(row, row, VALUE_COLUMN, slot, slot.entry)
+        self._validate(row, row, VALUE_COLUMN, slot, slot.takes)
         if not wide:
             sheet.write_string(row, 2, slot.unit, looks.unit)
-            sheet.write_string(row, 3, slot.entry.short, looks.small)
+            sheet.write_string(row, 3, allowed_in_short(slot.takes), looks.small)
         if example is not None:
             self._write(row, 4, example, looks.example)
         sheet.merge_range(row, _HELP_COLUMN, row, _LAST_COLUMN, slot.notes, looks.small)
@@ -221,7 +223,7 @@ class _SheetWriter:
             row,
             (slot.label, _WIDTHS[0]),
             (value, room),
-            ("" if wide else slot.entry.short, _WIDTHS[3]),
+            ("" if wide else allowed_in_short(slot.takes), _WIDTHS[3]),
             (example, _WIDTHS[4]),
             (slot.notes, 76.0),
         )
@@ -241,7 +243,7 @@ class _SheetWriter:
                 self._example([("Example", 0), *((value, VALUE_COLUMN + i) for i, value in enumerate(example))])
             self._sheet.write_string(self._row, 0, label, self._looks.label)
             self._twelve(value_at(self._data, slot.path), slot, VALUE_COLUMN)
-            self._validate(self._row, self._row, VALUE_COLUMN, slot, Entry(number=slot.entry.number), 12)
+            self._validate(self._row, self._row, VALUE_COLUMN, slot, Takes(number=slot.takes.number), 12)
             self._mark(slot.key)
             self._refer(slot.key, self._row, VALUE_COLUMN, VALUE_COLUMN + 11)
             self._tall(self._row, (slot.label, _WIDTHS[0]), ("", 1), extra=f"{slot.unit} {slot.notes}")
@@ -251,17 +253,17 @@ class _SheetWriter:
         if values is not None and not (isinstance(values, list) and len(values) == 12):
             raise InputError("", [Problem(slot.key, "must be twelve values, January to December")])
         for month in range(12):
-            entry = Entry(number=slot.entry.number)
-            value = None if values is None else shown(values[month], slot.key, entry)
-            self._write(self._row, column + month, value, self._looks.input(slot.needed, entry, value))
+            takes = Takes(number=slot.takes.number)
+            value = None if values is None else shown(values[month], slot.key, takes)
+            self._write(self._row, column + month, value, self._looks.input(slot.needed, takes, value))
 
     def _table(self, table: Table) -> None:
         looks, sheet = self._looks, self._sheet
-        first = 0 if table.slots[0].entry.text else VALUE_COLUMN
+        first = 0 if table.slots[0].takes.text else VALUE_COLUMN
         columns = list(enumerate(table.headers, start=first))
         self._last_column = max(self._last_column, columns[-1][0])
         self._row += 1
-        monthly = [slot for slot in table.slots if slot.entry.months]
+        monthly = [slot for slot in table.slots if slot.takes.months]
         by_month = "".join(f"; by month: {slot.label.lower()} [{slot.unit}]" for slot in monthly)
         sheet.write_string(self._row, 0, table.title + by_month, looks.table)
         self._mark(SECTION_MARK)
@@ -286,7 +288,7 @@ class _SheetWriter:
         for place, given_entry in [*given, *[(None, {})] * _SPARE_ROWS]:
             self._entry_row(table, columns, place, given_entry)
         for column, (_, slot, month) in columns:
-            takes = ORDER if slot is None else Entry(number=slot.entry.number) if month is not None else slot.entry
+            takes = ORDER if slot is None else Takes(number=slot.takes.number) if month is not None else slot.takes
             self._validate(start, self._row - 1, column, slot, takes)
 
     def _entry_row(self, table: Table, columns: Sequence[tuple[int, Any]], place: Any, entry: dict[str, Any]) -> None:
@@ -296,9 +298,9 @@ class _SheetWriter:
             value = in_column(entry, key, slot, month)
             if key == ORDER_KEY and isinstance(place, int):
                 value = place + 1
-            entry_here = slot.entry if slot and month is None else ORDER
-            value = shown(value, f"{where}.{key}", entry_here)
-            shape = self._looks.input(bool(slot and slot.needed), entry_here, value)
+            takes = slot.takes if slot and month is None else ORDER
+            value = shown(value, f"{where}.{key}", takes)
+            shape = self._looks.input(bool(slot and slot.needed), takes, value)
             self._write(self._row, column, value, shape)
             texts.append((value, _WIDTHS[column]))
             if table is OVERRIDES and key == "value" and place:
@@ -339,15 +341,15 @@ class _SheetWriter:
             lines += line_count(extra, _WIDTHS[0], scale)
         self._sheet.set_row(row, max(16.0, lines * size + 3))
 
-    def _validate(self, first: int, last: int, column: int, slot: Slot | None, entry: Entry, width: int = 1) -> None:
+    def _validate(self, first: int, last: int, column: int, slot: Slot | None, takes: Takes, width: int = 1) -> None:
         label = slot.label if slot else "Place in the list; may stay empty"
         unit = f" [{slot.unit}]" if slot and slot.unit else ""
         notes = f"\n{slot.notes}" if slot else ""
-        rule = typing_rule(entry, f"{letter(column)}{first + 1}")
-        message = f"{label}{unit}\n{entry.allowed}{notes}"
+        rule = typing_rule(takes, f"{letter(column)}{first + 1}")
+        message = f"{label}{unit}\n{allowed(takes)}{notes}"
         rule |= {
             "input_message": message if len(message) <= _LONGEST_MESSAGE else message[: _LONGEST_MESSAGE - 3] + "...",
             "error_title": "Not allowed here",
-            "error_message": f"Allowed: {entry.allowed}"[:_LONGEST_MESSAGE],
+            "error_message": f"Allowed: {allowed(takes)}"[:_LONGEST_MESSAGE],
         }
         self._sheet.data_validation(first, column, last, column + width - 1, rule)

@@ -77,7 +77,7 @@ def _fill(
 ) -> None:
     import xlsxwriter
 
-    from planner.report.form_sheets import add_form_sheets
+    from planner.report.form.sheets import add_form_sheets
     from planner.report.worksheet import PlainWorksheet
 
     book = xlsxwriter.Workbook(

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import Any, get_origin
+from typing import Any
 
 from pydantic import BaseModel
 
-from planner.scenario.errors import dotted
-from planner.scenario.form.entry import CellProblem, Content, Entry, toml_of, value_of
-from planner.scenario.form.layout import (
+from planner.report.form.cells import CellProblem, Content, allowed, toml_of, value_of
+from planner.report.form.layout import (
     ANYTHING,
     DESCRIBED,
     EXAMPLE_MARK,
@@ -23,14 +22,15 @@ from planner.scenario.form.layout import (
     VALUE_COLUMN,
     Slot,
     Table,
-    models_of,
     sections,
     slots,
     tables,
 )
+from planner.report.style import MONTHS
+from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
-
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+from planner.scenario.values import Takes
+from planner.scenario.walk import fields_of
 
 
 @dataclass(frozen=True)
@@ -127,9 +127,9 @@ class Gatherer:
     def _problem(self, cell: Cell, text: str) -> None:
         self._form.problems.append((cell, text))
 
-    def _value(self, content: Content, entry: Entry, cell: Cell) -> Any:
+    def _value(self, content: Content, takes: Takes, cell: Cell) -> Any:
         try:
-            return value_of(content, entry)
+            return value_of(content, takes)
         except CellProblem as problem:
             self._problem(cell, str(problem))
             return Unreadable()
@@ -147,14 +147,14 @@ class Gatherer:
                 cell = Cell(title, _reference(number, VALUE_COLUMN), key)
                 self._problem(cell, f"the key column says '{key}', which is no key of this form")
             return
-        cell = Cell(title, _reference(number, VALUE_COLUMN), slot.label, slot.entry.allowed or "twelve numbers")
+        cell = Cell(title, _reference(number, VALUE_COLUMN), slot.label, allowed(slot.takes) or "twelve numbers")
         cells: dict[str, Cell] = {}
         value: Any = None
-        if slot.entry.months:
+        if slot.takes.months:
             places = list(enumerate(contents))[VALUE_COLUMN : VALUE_COLUMN + 12]
             value = self._months(slot, title, number, places, cells)
         elif not contents[VALUE_COLUMN].blank:
-            value = self._value(contents[VALUE_COLUMN], slot.entry, cell)
+            value = self._value(contents[VALUE_COLUMN], slot.takes, cell)
         if key in self._form.cells:
             if value is not None:
                 self._problem(cell, f"is given twice; the other place is {self._form.cells[key]}")
@@ -190,12 +190,12 @@ class Gatherer:
             if month is not None and slot is not None:
                 months.setdefault(slot.key, []).append((column, contents[column]))
                 continue
-            entry, label = (slot.entry, slot.label) if slot else (ORDER, "place in the list")
-            row.cells[name] = Cell(title, _reference(number, column), label, entry.allowed)
+            takes, label = (slot.takes, slot.label) if slot else (ORDER, "place in the list")
+            row.cells[name] = Cell(title, _reference(number, column), label, allowed(takes))
             if column in filled:
-                whole = ANYTHING if header.table is OVERRIDES else entry
+                whole = ANYTHING if header.table is OVERRIDES else takes
                 row.values[name] = self._value(contents[column], whole, row.cells[name])
-            elif slot is not None and slot.needed and entry.items:
+            elif slot is not None and slot.needed and takes.items:
                 row.values[name] = []
         for slot in header.table.slots:
             if slot.key in months:
@@ -215,16 +215,16 @@ class Gatherer:
         self, slot: Slot, title: str, number: int, places: Sequence[tuple[int, Content]], cells: dict[str, Cell]
     ) -> list[Any] | None:
         """Read twelve cells; None where all are empty. A cell left empty beside filled ones is a problem."""
-        one = Entry(number=slot.entry.number)
+        one = Takes(number=slot.takes.number)
         given = any(not content.blank for _, content in places)
         values: list[Any] = []
         for month, (column, content) in enumerate(places):
-            cell = Cell(title, _reference(number, column), f"{slot.label}, {MONTHS[month]}", one.allowed)
+            cell = Cell(title, _reference(number, column), f"{slot.label}, {MONTHS[month]}", allowed(one))
             cells[f"{slot.key}[{month + 1}]"] = cell
             if not given:
                 continue
             if content.blank:
-                self._problem(cell, f"is empty; all twelve months are needed: must be {one.allowed}")
+                self._problem(cell, f"is empty; all twelve months are needed: must be {allowed(one)}")
                 values.append(Unreadable())
             else:
                 values.append(self._value(content, one, cell))
@@ -299,23 +299,21 @@ def _put(data: dict[str, Any], path: Sequence[str], value: Any) -> None:
 
 def _override_value(value: Any, slot: Slot | None) -> Any:
     """Bring an override's value to the type of its key; lists and tables are written as in TOML."""
-    if isinstance(value, str) and value.lstrip()[:1] in ("[", "{") and not (slot and slot.entry.text):
+    if isinstance(value, str) and value.lstrip()[:1] in ("[", "{") and not (slot and slot.takes.text):
         return toml_of(value)
-    if slot is None or (slot.entry.text and isinstance(value, str)):
+    if slot is None or (slot.takes.text and isinstance(value, str)):
         return value
-    if slot.entry.months:
+    if slot.takes.months:
         raise CellProblem(f"{value!r} was given; must be twelve numbers as in TOML, such as [3, 3.5, ...]")
-    return value_of(Content(value, "s" if isinstance(value, str) else "n"), slot.entry)
+    return value_of(Content(value, "s" if isinstance(value, str) else "n"), slot.takes)
 
 
 def _complete(data: dict[str, Any], model: type[BaseModel]) -> None:
-    for name, declared in model.model_fields.items():
-        inner = models_of(declared.annotation)
-        if get_origin(declared.annotation) is list:
-            if inner and name not in data and any(getattr(limit, "min_length", 0) for limit in declared.metadata):
-                data[name] = []
-        elif inner:
-            if name not in data and declared.is_required():
-                data[name] = {}
-            if isinstance(data.get(name), dict) and len(inner) == 1:
-                _complete(data[name], inner[0])
+    for name, declared in fields_of(model).items():
+        if declared.is_list and declared.tables and declared.is_needed:
+            data.setdefault(name, [])
+        elif declared.tables and not declared.is_list:
+            if declared.is_needed:
+                data.setdefault(name, {})
+            if isinstance(data.get(name), dict) and len(declared.tables) == 1:
+                _complete(data[name], declared.tables[0])

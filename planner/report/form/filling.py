@@ -5,27 +5,24 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from planner.report.style import INK, MIST, RULE, SLATE, STRAW
-from planner.scenario.errors import InputError, Problem, dotted
-from planner.scenario.form.entry import Bounds, CellProblem, Entry, cell_of
-from planner.scenario.form.gathering import MONTHS
-from planner.scenario.form.layout import DESCRIBED, ORDER, OVERRIDES, Slot, Table
+from planner.report.form.cells import CellProblem, allowed_in_short, cell_of
+from planner.report.form.layout import DESCRIBED, ORDER, OVERRIDES, Slot, Table
+from planner.report.style import INK, MIST, MONTHS, RULE, SLATE, STRAW
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.paths import dotted
+from planner.scenario.values import Bounds, Takes
+from planner.scenario.walk import leaves
 from planner.scenario.writer import toml_value
 
 _SOFT, _NEEDED, _FREE = "#5F6E74", STRAW, "#FAFBF7"
 
 
-def leaves(value: Any, path: tuple[str | int, ...]) -> Iterator[str]:
-    """Yield the dotted key of everything that must have found a cell: values, and lists of values as a whole."""
-    if isinstance(value, dict):
-        for key, inner in value.items():
-            if not (key == "kind" and path and isinstance(path[-1], int)):
-                yield from leaves(inner, (*path, key))
-    elif isinstance(value, list) and value and all(isinstance(entry, dict) for entry in value):
-        for index, inner in enumerate(value):
-            yield from leaves(inner, (*path, index))
-    elif value != []:
-        yield dotted(path)
+def keys_given(data: dict[str, Any]) -> Iterator[str]:
+    """Yield the dotted key of everything that must have found a cell; the kind of a list's entry is its table's."""
+    for path, value in leaves(data):
+        in_list = len(path) > 1 and isinstance(path[-2], int)
+        if value != [] and not (path[-1] == "kind" and in_list):
+            yield dotted(path)
 
 
 def has_cell(key: str, references: dict[str, str]) -> bool:
@@ -75,21 +72,20 @@ class Looks:
             for quoted in (False, True)
         }
 
-    def input(self, slot_needed: bool, entry: Entry, value: Any) -> Any:
+    def input(self, slot_needed: bool, takes: Takes, value: Any) -> Any:
         """The format of an input cell; a text that a program could take for a formula is marked as text."""
-        numeric = (entry.number is not None and not entry.items) or any(isinstance(word, int) for word in entry.words)
         quoted = isinstance(value, str) and value[:1] in tuple("=+-@")
-        return self._inputs[slot_needed, not numeric, quoted]
+        return self._inputs[slot_needed, not takes.numeric, quoted]
 
 
-def typing_rule(entry: Entry, cell: str) -> dict[str, Any]:
+def typing_rule(takes: Takes, cell: str) -> dict[str, Any]:
     """What the spreadsheet program itself checks while one types; the tool checks everything again."""
-    if entry.words:
-        listed = [str(word) for word in entry.words]
-        return {"validate": "list", "source": listed, "show_error": entry.number is None and not entry.items}
-    if entry.number is None or entry.items or entry.text:
+    if takes.choices:
+        listed = [str(word) for word in takes.choices]
+        return {"validate": "list", "source": listed, "show_error": takes.number is None and not takes.items}
+    if takes.number is None or takes.items or takes.text:
         return {"validate": "any"}
-    kind, limits = "integer" if entry.whole else "decimal", entry.number
+    kind, limits = "integer" if takes.whole else "decimal", takes.number
     if limits.ge is not None and limits.le is not None:
         return {"validate": kind, "criteria": "between", "minimum": limits.ge, "maximum": limits.le}
     signs = [(sign, value) for sign, value in _signs(limits) if value is not None]
@@ -110,8 +106,8 @@ def column_head(slot: Slot | None, month: int | None) -> str:
     if month is not None:
         return f"{MONTHS[month]}\n{slot.unit}"
     unit = f" [{slot.unit}]" if slot.unit else ""
-    few = 2 <= len(slot.entry.words) <= 3 or slot.entry.number is not None or slot.entry.toml
-    return f"{slot.label}{unit}\n{slot.entry.short}" if few else f"{slot.label}{unit}"
+    few = 2 <= len(slot.takes.choices) <= 3 or slot.takes.number is not None or slot.takes.other
+    return f"{slot.label}{unit}\n{allowed_in_short(slot.takes)}" if few else f"{slot.label}{unit}"
 
 
 def value_at(data: dict[str, Any], path: tuple[str, ...]) -> Any:
@@ -139,16 +135,13 @@ def entries_of(data: dict[str, Any], table: Table) -> list[tuple[Any, dict[str, 
 
 
 def _override_rows(overrides: dict[str, Any]) -> Iterator[tuple[str, dict[str, Any]]]:
-    def walk(option: str, path: tuple[str, ...], value: Any) -> Iterator[tuple[str, dict[str, Any]]]:
-        if isinstance(value, dict):
-            for key, inner in value.items():
-                yield from walk(option, (*path, key), inner)
-        else:
-            shown = toml_value(value) if isinstance(value, list) else value
-            yield dotted(("overrides", option, *path)), {"option": option, "key": ".".join(path), "value": shown}
-
     for option, tables in overrides.items():
-        yield from walk(option, (), tables)
+        for path, value in leaves(tables, whole_lists=True):
+            shown = toml_value(value) if isinstance(value, list) else value
+            yield (
+                dotted(("overrides", option, *path)),
+                {"option": option, "key": ".".join(map(str, path)), "value": shown},
+            )
 
 
 def in_column(entry: dict[str, Any], key: str, slot: Slot | None, month: int | None) -> Any:
@@ -162,14 +155,14 @@ def in_column(entry: dict[str, Any], key: str, slot: Slot | None, month: int | N
 
 def cell_in_column(entry: dict[str, Any], key: str, slot: Slot | None, month: int | None) -> Any:
     """Return what the cell of a column holds for an entry of a list."""
-    return shown(in_column(entry, key, slot, month), key, slot.entry if slot and month is None else ORDER)
+    return shown(in_column(entry, key, slot, month), key, slot.takes if slot and month is None else ORDER)
 
 
-def shown(value: Any, key: str, entry: Entry) -> Any:
+def shown(value: Any, key: str, takes: Takes) -> Any:
     """What a cell holds for a value; None where it stays empty."""
     if value is None:
         return None
     try:
-        return cell_of(value, entry)
+        return cell_of(value, takes)
     except CellProblem as problem:
         raise InputError("", [Problem(key, str(problem))]) from problem

@@ -1,0 +1,208 @@
+"""The catalogue of figures: each once, with its unit, its format and how it is read from a result.
+
+Sheets, terminal, JSON, rows of files, comparison and the reference text take their figures from here. What a figure is
+called and what it means stands in `planner.text`. `read` takes the result of one option, or of many cases at once whose
+arrays have a leading axis.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any, Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.money.rates import present_value
+from planner.text import figure_definition, figure_label
+
+Array = NDArray[np.float64]
+Group = Literal["design", "service", "energy", "money", "components", "carbon", "comparison"]
+Format = Literal["whole", "one", "two", "three", "money", "price"]
+
+COST_CATEGORIES = (
+    "construction",
+    "replacement",
+    "upkeep",
+    "grid",
+    "fuel",
+    "generator_service",
+    "yearly_costs",
+    "residual",
+)
+"""Kinds of cost, in the order in which they are shown."""
+
+
+@dataclass(frozen=True)
+class Figure:
+    """One figure of a supply option.
+
+    Attributes
+    ----------
+    key : str
+        Name in JSON, rows of files and code; the unit is part of it where it has one.
+    unit : str
+        'money' stands for the scenario's currency.
+    format : str
+        How it is shown.
+    group : str
+        Part of a report in which it stands.
+    read : callable
+        Gives the value from a result: a number, or an array over its leading axes; NaN where there is none.
+    absent : str
+        Key of the words that stand where there is no value.
+    """
+
+    key: str
+    unit: str
+    format: Format
+    group: Group
+    read: Callable[[Any], Any]
+    absent: str = "figure.none"
+
+    @property
+    def label(self) -> str:
+        """What people call it."""
+        return figure_label(self.key)
+
+    @property
+    def definition(self) -> str:
+        """What it is, in one line, with its source."""
+        return figure_definition(self.key)
+
+    def unit_in(self, currency: str) -> str:
+        """Its unit with the currency's code in it."""
+        return self.unit.replace("money", currency)
+
+
+def _mean(name: str) -> Callable[[Any], Any]:
+    """Mean over the years of an outcome's (..., years, 12) sums."""
+
+    def read(result: Any) -> Any:
+        values = getattr(result.outcome, name)
+        return values.sum(axis=-1).mean(axis=-1)
+
+    return read
+
+
+def _grid_kwh(result: Any) -> Any:
+    return result.outcome.grid_kwh.sum(axis=(-1, -2)).mean(axis=-1)
+
+
+def _pumped_percent(source: str) -> Callable[[Any], Any]:
+    def read(result: Any) -> Any:
+        pumped = {
+            name: getattr(result.outcome, f"{name}_m3").sum(axis=(-1, -2)) for name in ("solar", "grid", "generator")
+        }
+        total = sum(pumped.values())
+        return _ratio(100 * pumped[source], total)
+
+    return read
+
+
+def _shortfall_m3(result: Any) -> Any:
+    return (result.quantities.demand_m3 - result.quantities.delivered_m3).mean(axis=-1)
+
+
+def _category(name: str) -> Callable[[Any], Any]:
+    return lambda result: result.life.present_by_category[name]
+
+
+def _sum_of(*names: str) -> Callable[[Any], Any]:
+    return lambda result: sum(result.life.present_by_category[name] for name in names)
+
+
+def _cost_of_capital(result: Any) -> Any:
+    return present_value(result.life.loan_payment, result.life.discount_factor) - result.life.loan
+
+
+def _compared(name: str, factor: float = 1.0) -> Callable[[Any], Any]:
+    """Figure of a comparison with the reference; NaN for the reference itself."""
+    return lambda result: np.nan if result.comparison is None else factor * getattr(result.comparison, name)
+
+
+def _co2_per_m3(result: Any) -> Any:
+    return _ratio(result.life.co2_kg.sum(axis=-1), result.quantities.delivered_m3.sum(axis=-1))
+
+
+def _ratio(part: Any, whole: Any) -> Any:
+    part, whole = np.broadcast_arrays(np.asarray(part, dtype=float), np.asarray(whole, dtype=float))
+    return np.divide(part, whole, out=np.full(part.shape, np.nan), where=whole > 0)
+
+
+def _life(name: str) -> Callable[[Any], Any]:
+    return lambda result: getattr(result.life, name)
+
+
+FIGURES: tuple[Figure, ...] = (
+    Figure("tank_m3", "m3", "one", "design", lambda result: result.tank_m3),
+    Figure("modules", "", "whole", "design", lambda result: result.modules),
+    Figure("strings", "", "whole", "design", lambda result: result.strings),
+    Figure("array_kwp", "kWp", "two", "design", lambda result: result.array_kw),
+    Figure("start_level_percent", "% of tank", "whole", "design", lambda r: r.levels[0] if r.levels else np.nan),
+    Figure("stop_level_percent", "% of tank", "whole", "design", lambda r: r.levels[1] if r.levels else np.nan),
+    Figure("duty_flow_m3h", "m3/h", "two", "design", lambda result: result.duty.flow_m3h),
+    Figure("total_dynamic_head_m", "m", "one", "design", lambda result: result.duty.total_head_m),
+    Figure("meets_target", "", "whole", "service", lambda result: result.meets_service),
+    Figure("demand_met_percent", "% of demand", "two", "service", lambda r: 100 * r.delivered_share),
+    Figure("demand_met_worst_year_percent", "% of demand", "two", "service", lambda r: 100 * r.worst_year_share),
+    Figure("longest_short_days", "days", "whole", "service", lambda r: r.outcome.longest_short_days.max(axis=-1)),
+    Figure("demand_first_year_m3", "m3", "whole", "service", lambda r: r.quantities.demand_m3[..., 0]),
+    Figure("delivered_first_year_m3", "m3", "whole", "service", lambda r: r.quantities.delivered_m3[..., 0]),
+    Figure("demand_last_year_m3", "m3", "whole", "service", lambda r: r.quantities.demand_m3[..., -1]),
+    Figure("delivered_last_year_m3", "m3", "whole", "service", lambda r: r.quantities.delivered_m3[..., -1]),
+    Figure("shortfall_m3_per_year", "m3/year", "one", "service", _shortfall_m3),
+    Figure("pumped_by_solar_percent", "% of pumped", "one", "service", _pumped_percent("solar")),
+    Figure("pumped_by_grid_percent", "% of pumped", "one", "service", _pumped_percent("grid")),
+    Figure("pumped_by_generator_percent", "% of pumped", "one", "service", _pumped_percent("generator")),
+    Figure("pv_used_kwh_per_year", "kWh/year", "whole", "energy", _mean("solar_kwh")),
+    Figure("pv_unused_kwh_per_year", "kWh/year", "whole", "energy", _mean("idle_kwh")),
+    Figure("grid_kwh_per_year", "kWh/year", "whole", "energy", _grid_kwh),
+    Figure("grid_hours_per_year", "h/year", "whole", "energy", _mean("grid_hours")),
+    Figure("grid_peak_kw", "kW", "two", "energy", lambda r: r.outcome.grid_peak_kw.max(axis=(-1, -2))),
+    Figure("generator_kwh_per_year", "kWh/year", "whole", "energy", _mean("generator_kwh")),
+    Figure("generator_hours_per_year", "h/year", "whole", "energy", _mean("generator_hours")),
+    Figure("fuel_l_per_year", "L/year", "whole", "energy", _mean("fuel_l")),
+    Figure("capital_cost", "money", "money", "money", _life("capital_cost")),
+    Figure("life_cycle_cost", "money", "money", "money", _life("present_cost")),
+    *(Figure(f"life_cycle_{name}", "money", "money", "money", _category(name)) for name in COST_CATEGORIES),
+    Figure("annualised_cost", "money/year", "money", "money", _life("equivalent_yearly_cost")),
+    Figure("levelised_cost_per_m3", "money/m3", "price", "money", _life("levelised_cost_per_m3"), "figure.no_water"),
+    Figure("annualised_cost_per_person", "money/person/year", "price", "money", _life("cost_per_person_year"),
+           "figure.no_people"),
+    Figure("revenue_present", "money", "money", "money", _life("revenue_present")),
+    Figure("net_present_value", "money", "money", "money", _life("npv")),
+    Figure("grant", "money", "money", "money", _life("grant")),
+    Figure("loan", "money", "money", "money", _life("loan")),
+    Figure("own_funds", "money", "money", "money", lambda r: r.life.capital_cost - r.life.grant - r.life.loan),
+    Figure("owner_life_cycle_cost", "money", "money", "money", _life("owner_present_cost")),
+    Figure("capital_expenditure", "money", "money", "components", _sum_of("construction")),
+    Figure("operation_and_minor_maintenance", "money", "money", "components",
+           _sum_of("upkeep", "grid", "fuel", "generator_service", "yearly_costs")),
+    Figure("capital_maintenance", "money", "money", "components", _sum_of("replacement")),
+    Figure("residual_taken_off", "money", "money", "components", _sum_of("residual")),
+    Figure("cost_of_capital", "money", "money", "components", _cost_of_capital),
+    Figure("co2_kg", "kg", "whole", "carbon", lambda result: result.life.co2_kg.sum(axis=-1)),
+    Figure("co2_kg_per_year", "kg/year", "whole", "carbon", lambda result: result.life.co2_kg.mean(axis=-1)),
+    Figure("co2_kg_per_m3", "kg/m3", "three", "carbon", _co2_per_m3, "figure.no_water"),
+    Figure("saving_present", "money", "money", "comparison", _compared("saving_present"), "figure.reference"),
+    Figure("internal_rate_of_return_percent", "%/year", "one", "comparison",
+           _compared("internal_rate_of_return", 100)),
+    Figure("payback_years", "years", "one", "comparison", _compared("simple_payback_years"), "figure.never"),
+    Figure("discounted_payback_years", "years", "one", "comparison", _compared("discounted_payback_years"),
+           "figure.never"),
+)  # fmt: skip
+"""Every figure, in the order in which figures are shown."""
+
+_BY_KEY = {figure.key: figure for figure in FIGURES}
+
+
+def figure(key: str) -> Figure:
+    """One figure by its key."""
+    return _BY_KEY[key]
+
+
+def figures_of(group: Group) -> tuple[Figure, ...]:
+    """The figures of one part of a report, in order."""
+    return tuple(each for each in FIGURES if each.group == group)

@@ -1,0 +1,39 @@
+"""Dotted paths of keys, as people read and write them: tables by dots, list entries by number from 1."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable
+
+Path = tuple[str | int, ...]
+"""Keys from the root of the scenario, and places in lists, counted from 0."""
+
+_PART = re.compile(r"\.?([A-Za-z0-9_-]+)|\.?'([^']*)'|\.?\"([^\"]*)\"|\[(\d+)\]")
+
+
+def dotted(path: Iterable[str | int]) -> str:
+    """Write a path the way a reader of TOML would: tables by dots, list entries by number from 1."""
+    text = ""
+    for part in path:
+        if isinstance(part, int):
+            text += f"[{part + 1}]"
+        else:
+            shown = part if part.replace("_", "").replace("-", "").isalnum() else f"'{part}'"
+            text += f".{shown}" if text else shown
+    return text
+
+
+def parts_of(text: str) -> Path:
+    """Split a dotted path; list entries, written from 1, count from 0."""
+    parts: list[str | int] = []
+    place = 0
+    while place < len(text):
+        match = _PART.match(text, place)
+        if match is None or match.end() == place:
+            return (text,)
+        name, single, double, number = match.groups()
+        parts.append(
+            int(number) - 1 if number is not None else next(p for p in (name, single, double) if p is not None)
+        )
+        place = match.end()
+    return tuple(parts)

@@ -1,0 +1,66 @@
+"""Every word to people, as whole sentences with named slots: one module a language, English first.
+
+`text("key", slot=value)` gives the sentence of the language in use. A language is a module of this folder with the same
+`SENTENCES` and `FIGURES`; adding one is adding its module.
+"""
+
+from __future__ import annotations
+
+from contextlib import contextmanager
+from contextvars import ContextVar
+from importlib import import_module
+from pkgutil import iter_modules
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from collections.abc import Iterator
+    from types import ModuleType
+
+FIRST_LANGUAGE = "en"
+_language: ContextVar[str] = ContextVar("language", default=FIRST_LANGUAGE)
+
+
+def languages() -> tuple[str, ...]:
+    """Codes of the languages there are, English first."""
+    found = sorted(module.name for module in iter_modules(__path__))
+    return (FIRST_LANGUAGE, *(name for name in found if name != FIRST_LANGUAGE))
+
+
+@contextmanager
+def in_language(code: str) -> Iterator[None]:
+    """Give every sentence within the block in a language; an unknown code raises ValueError."""
+    if code not in languages():
+        raise ValueError(f"{code!r} is no language of the planner; there are {', '.join(languages())}")
+    token = _language.set(code)
+    try:
+        yield
+    finally:
+        _language.reset(token)
+
+
+def text(key: str, **slots: Any) -> str:
+    """Give a sentence of the language in use with its slots filled.
+
+    Raises
+    ------
+    KeyError
+        When there is no such sentence, or a slot that it names is not given.
+    """
+    sentence: str = _module().SENTENCES[key]
+    return sentence.format(**slots)
+
+
+def figure_label(key: str) -> str:
+    """What a figure of the catalogue is called."""
+    label: str = _module().FIGURES[key][0]
+    return label
+
+
+def figure_definition(key: str) -> str:
+    """What a figure of the catalogue is, in one line, with its source."""
+    definition: str = _module().FIGURES[key][1]
+    return definition
+
+
+def _module() -> ModuleType:
+    return import_module(f"{__name__}.{_language.get()}")

@@ -1,0 +1,343 @@
+"""What a change of each numeric key makes necessary, as its field says and as it turns out when the key is changed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, is_dataclass
+from functools import cache
+from typing import Any
+
+import numpy as np
+import pytest
+
+from planner.money.lifecycle import life_cycle
+from planner.money.quantities import bill_of_quantities
+from planner.resource.sun import Sun
+from planner.scenario.errors import InputError
+from planner.scenario.fields import Changes
+from planner.scenario.reader import check_scenario
+from planner.scenario.scenario import Scenario
+from planner.scenario.walk import walk_models
+from planner.study import site
+from planner.study.design import Design, Ground, designs_of, ground_of, option_of
+from planner.study.search import given_levels, meets, quantities_of
+from planner.study.sweep.keys import STAGES, Key, numeric_keys, with_value
+from planner.supply.run import Option, Outcome, run_options
+from tests.study.sweep.cases import EXAMPLES, school_raw
+
+WITHOUT_EFFECT = {
+    "sources.solar.strings_max": "bounds the choice where strings is 'auto', which these scenarios give",
+    "tank.sizes.volume_m3": "tanks to choose from where volume_m3 is 'auto'; here they only set the price of another",
+    "service.delivered_share_percent": "turns a verdict only where a share lies between the two values",
+    "service.worst_year_share_percent": "turns a verdict only where a share lies between the two values",
+    "service.longest_short_days": "turns a verdict only where a run of days lies between the two values",
+}
+"""Keys of which a change does less here than it makes necessary, and why."""
+
+LIFE_YEARS = 2
+OPTIONS = ["generator", "solar + grid"]
+
+
+def hill_school() -> dict[str, Any]:
+    """The example with a short life, and with those of its optional keys that bear on it."""
+    raw = school_raw(service={"options": OPTIONS})
+    raw["finance"] |= {"life_years": LIFE_YEARS, "loan_years": 2, "water_price_per_m3": 0.5}
+    raw["borehole"]["pump_depth_m"] = 68
+    raw["tank"]["volume_m3"] = 8
+    raw["site"] |= {"temperature_lowest_c": -4, "temperature_highest_c": 38}
+    raw["pipeline"]["segments"][1] |= {"roughness_mm": 0.02, "pressure_class_bar": 16, "wave_speed_m_s": 320}
+    raw["pipeline"]["stop_time_s"] = 2
+    raw["controller"]["power_limit_w"] = 1000
+    for run in raw["cables"].values():
+        run |= {"ampacity_a": 30, "ambient_temperature_c": 25}
+    raw["cables"]["dc"]["voltage_class_v"] = 1500
+    for name in ("ac", "drop"):
+        raw["cables"][name]["protective_device_a"] = 16
+    raw["weather"]["monthly_spread_percent"] = 4
+    raw["sources"]["solar"] |= {"strings_max": 3, "string_fuse_a": 20}
+    raw["sources"]["solar"]["module"]["series_fuse_max_a"] = 25
+    raw["sources"]["grid"]["outages"] |= {
+        "month_weights": [1.0] * 6 + [2.0] * 6,
+        "start_weights": [1.0] * 17 + [3.0] * 4 + [1.0] * 3,
+    }
+    return raw
+
+
+def dust_by_month() -> dict[str, Any]:
+    """The same with another loss to dust in each month, in place of one for the year."""
+    raw = hill_school()
+    raw["sources"]["solar"]["soiling_by_month_percent"] = [4.0] * 5 + [1.0] * 4 + [3.0] * 3
+    return raw
+
+
+def with_every_table() -> dict[str, Any]:
+    """A village by another drawdown, friction, pump, tariff and kind of money, with every user, item and plane."""
+    raw = hill_school()
+    raw["demand"]["draw_profile"] = [0.0] * 5 + [0.1] * 10 + [0.0] * 9
+    raw["demand"]["users"] = [
+        {"kind": "people", "name": "Homes", "count": 60, "litres_per_person_day": 40, "growth_percent_per_year": 2},
+        {"kind": "livestock", "name": "Cattle", "count": 40, "litres_per_head_day": 30,
+         "draw_profile": [0.0] * 6 + [0.25, 0.25] + [0.0] * 9 + [0.25, 0.25] + [0.0] * 5},
+        {"kind": "irrigation", "name": "Garden", "area_m2": 900, "application_efficiency_percent": 80,
+         "net_requirement_mm_day": [3.0] * 12},
+        {"kind": "volume", "name": "Clinic", "m3_per_day": [2.0] * 12},
+    ]  # fmt: skip
+    del raw["borehole"]["specific_capacity_m3h_per_m"]
+    raw["borehole"] |= {
+        "step_test": [{"flow_m3h": 1, "drawdown_m": 2.5}, {"flow_m3h": 2, "drawdown_m": 6}],
+        "safe_yield_m3h": 1.5,
+        "daily_limit_m3": 16,
+        "flow_sleeve_diameter_mm": 110,
+    }
+    del raw["borehole"]["static_level_by_month_m"]
+    for segment in raw["pipeline"]["segments"]:
+        segment.pop("pipe")
+        segment |= {"inner_diameter_mm": 38.0, "hazen_williams_c": 140.0}
+    raw["pipeline"] |= {"friction": "hazen-williams", "residual_head_m": 2}
+    raw["pump"] |= {
+        "kind": "centrifugal", "rated_flow_m3h": 2.0, "rated_head_m": 120, "max_flow_m3h": 3.2, "max_head_m": 190,
+        "rated_power_w": 1500, "speed_min_percent": 50, "motor_efficiency_percent": 80,
+        "curve": [
+            {"flow_m3h": 0, "head_m": 185, "power_w": 800},
+            {"flow_m3h": 1, "head_m": 165, "power_w": 1200},
+            {"flow_m3h": 2, "head_m": 125, "power_w": 1500},
+            {"flow_m3h": 3, "head_m": 50, "power_w": 1550},
+        ],
+    }  # fmt: skip
+    raw["controller"] |= {"power_limit_w": 1450, "dc_voltage_min_v": 150, "dc_voltage_max_v": 160}
+    del raw["cables"]["dc"]
+    raw["sources"]["solar"]["planes"] = [
+        {"tilt_deg": 20, "azimuth_deg": 100, "share_percent": 50},
+        {"tilt_deg": 20, "azimuth_deg": 260, "share_percent": 50, "shading_by_month_percent": [5.0] * 12},
+    ]
+    raw["sources"]["solar"].pop("soiling_percent", None)
+    raw["sources"]["solar"] |= {"soiling_percent_per_day": 0.2, "cleaning_interval_days": 30}
+    solar, grid = raw["sources"]["solar"], raw["sources"]["grid"]
+    for bought in (
+        raw["borehole"],
+        *raw["pipeline"]["segments"],
+        raw["pump"],
+        raw["controller"],
+        solar["module"],
+        grid,
+    ):
+        bought["life_years"] = 1.6
+    raw["sources"]["grid"] |= {
+        "hours": [[4, 12], [14, 23]], "power_limit_w": 900, "line_length_m": 300, "line_price_per_m": 6,
+        "tariff": {
+            "price_per_kwh": 0.15, "fixed_charge_per_month": 2, "demand_charge_per_kw_month": 1.5,
+            "levy_per_kwh": 0.01, "tax_percent": 10, "price_growth_percent_per_year": 1,
+            "bands": [{"name": "Dear", "hours": [[6, 9]], "months": [1, 2, 3], "price_per_kwh": 0.3}],
+        },
+    }  # fmt: skip
+    raw["sources"]["generator"] |= {
+        "rating_kw": 1.2, "derating_from_temperature_c": 15, "fuel_price_growth_percent_per_year": 1, "life_years": 1.6,
+        "service_interval_h": 200, "overhaul_interval_h": 700,
+    }  # fmt: skip
+    raw["tank"] |= {"price": 3000, "life_years": 2}
+    raw["service"] |= {"worst_year_share_percent": 20, "longest_short_days": 100, "delivered_share_percent": 50}
+    raw["costs"] |= {
+        "items": [{"name": "Fence", "quantity": 100, "unit": "m", "unit_price": 8, "life_years": 1.6,
+                   "upkeep_percent_per_year": 2}],
+    }  # fmt: skip
+    raw["finance"] |= {
+        "prices": "nominal", "inflation_percent": 3, "loan_percent": 10, "loan_rate_percent": 8, "loan_years": 2,
+    }  # fmt: skip
+    raw["overrides"] = {"solar + grid": {"tank": {"volume_m3": 15.0}}}
+    return raw
+
+
+SCENARIOS = {"hill school": hill_school, "dust by month": dust_by_month, "every table": with_every_table}
+
+
+@dataclass(frozen=True)
+class Worked:
+    """A scenario up to the hour loop: its ground, and for each supply option the design and what the loop is given."""
+
+    ground: Ground
+    designs: list[Design]
+    options: list[Option]
+
+
+def worked(raw: dict[str, Any]) -> Worked:
+    ground = ground_of(check_scenario(raw, "test"), EXAMPLES)
+    designs = designs_of(ground)
+    options = []
+    for design in designs:
+        start, stop = given_levels(design)
+        strings, tank = design.strings_to_try()[0], design.tanks_to_try()[0]
+        options.append(option_of(design, ground, [strings], [tank], [start], [stop]))
+    return Worked(ground, designs, options)
+
+
+def values_near(key: Key) -> Iterator[float]:
+    """Other values of a key, of which the models and the site allow at least one."""
+    assert key.base is not None
+    some = (key.base + 1, key.base - 1) if key.whole else (key.base * 0.9, key.base * 1.1, key.base + 0.5)
+    for value in (*some, *OF_A_LIST.get(str(key.path[-1]), ()), key.base + 0.005):
+        if value != key.base:
+            yield value
+
+
+OF_A_LIST = {"section_mm2": (4.0, 10.0), "conductor_class": (2.0, 5.0), "phases": (3.0,)}
+
+
+def plain(key: Key) -> str:
+    """A key without the places in its lists: what stands on one field of the models."""
+    return ".".join(part for part in key.path if isinstance(part, str))
+
+
+def same(one: Any, other: Any) -> bool:
+    """Whether two values hold the same numbers, bit for bit, however deep."""
+    if one is other:
+        return True
+    if isinstance(one, np.ndarray):
+        return isinstance(other, np.ndarray) and np.array_equal(one, other, equal_nan=one.dtype.kind == "f")
+    if isinstance(one, tuple | list):
+        return len(one) == len(other) and all(map(same, one, other))
+    if isinstance(one, dict):
+        return one.keys() == other.keys() and all(same(value, other[name]) for name, value in one.items())
+    if is_dataclass(one):
+        return all(same(value, getattr(other, name)) for name, value in vars(one).items())
+    return bool(one == other)
+
+
+@dataclass(frozen=True)
+class Effect:
+    """A key of one scenario, and the first of weather, run and money that a change of it changed, else nothing."""
+
+    key: Key
+    field: str
+    found: Changes
+
+
+@cache
+def effects(name: str) -> list[Effect]:
+    """Change one number on each field of a scenario, run the hours of all the changed scenarios, and price them."""
+    raw = SCENARIOS[name]()
+    base = worked(raw)
+    tried: dict[str, tuple[Key, Worked]] = {}
+    for key in numeric_keys(base.ground.scenario).values():
+        if key.base is None or plain(key) in tried or (key.base == 0 and "draw_profile" in key.path):
+            continue
+        there = changed(raw, key)
+        if there is not None:
+            tried[plain(key)] = key, there
+    # The hour loop is a function of what it is given: where that is the same to the last bit, so is the outcome.
+    anew = [base, *(there for _, there in tried.values() if not _same_hours(there, base))]
+    outcomes = dict(zip(map(id, anew), hours_of(anew), strict=True))
+    before = outcomes[id(base)]
+    found = []
+    for field, (key, there) in tried.items():
+        outcome = outcomes.get(id(there), before)
+        effect: Changes
+        if not same(there.ground.weather, base.ground.weather):
+            effect = "weather"
+        elif not same(outcome, before):
+            effect = "run"
+        else:
+            effect = "nothing" if same(money_of(there, outcome), money_of(base, before)) else "money"
+        found.append(Effect(key, field, effect))
+    return found
+
+
+def _same_hours(one: Worked, other: Worked) -> bool:
+    return same(one.options, other.options) and same(one.ground.bands, other.ground.bands)
+
+
+def changed(raw: dict[str, Any], key: Key) -> Worked | None:
+    """Work out a scenario with another value of a key; None where the models or the site allow none of those tried."""
+    for value in values_near(key):
+        try:
+            return worked(with_value(raw, key, value))
+        except InputError:
+            continue
+    return None
+
+
+def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
+    """Outcomes of each case's options; what the hour loop wants alike goes through it together."""
+    together: dict[Any, list[int]] = {}
+    for place, case in enumerate(cases):
+        own, bands = [design.scenario for design in case.designs], case.ground.bands
+        generators = [scenario.sources.generator for scenario in own]
+        alike = (
+            case.ground.draw_m3.shape,
+            tuple(scenario.borehole.daily_limit_m3 for scenario in own),
+            tuple(generator.minimum_run_h if generator else 0 for generator in generators),
+            None if bands is None else bands.tobytes(),
+        )
+        together.setdefault(alike, []).append(place)
+    found: dict[int, list[Outcome]] = {}
+    for places in together.values():
+        for begin in range(0, len(places), 80):
+            some = places[begin : begin + 80]
+            ground = cases[some[0]].ground
+            options = [option for place in some for option in cases[place].options]
+            outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
+            width = len(OPTIONS)
+            found |= {place: outcomes[width * at : width * (at + 1)] for at, place in enumerate(some)}
+    return [found[place] for place in range(len(cases))]
+
+
+def money_of(case: Worked, outcomes: list[Outcome]) -> list[Any]:
+    """Every sum of money of each option, and whether it meets the target."""
+    found: list[Any] = []
+    for design, outcome in zip(case.designs, outcomes, strict=True):
+        own, done = design.scenario, outcome.at(0, 0)
+        strings, tank = design.strings_to_try()[0], design.tanks_to_try()[0]
+        lines = bill_of_quantities(own, design.sources, strings=strings, tank_m3=tank)
+        life = life_cycle(own, design.sources, lines, quantities_of(done))
+        found.append((life, bool(meets(done, own))))
+    return found
+
+
+def found_by_field() -> dict[str, list[Effect]]:
+    found: dict[str, list[Effect]] = {}
+    for name in SCENARIOS:
+        for effect in effects(name):
+            found.setdefault(effect.field, []).append(effect)
+    return found
+
+
+@pytest.mark.parametrize("name", SCENARIOS)
+def test_a_change_does_no_more_than_its_field_says(name: str) -> None:
+    too_much = {
+        effect.key.text: (effect.key.changes, effect.found)
+        for effect in effects(name)
+        if STAGES.index(effect.found) < STAGES.index(effect.key.changes)
+    }
+    assert too_much == {}
+
+
+def test_a_change_does_all_that_its_field_says_somewhere_or_is_listed_with_the_reason() -> None:
+    less = {field for field, found in found_by_field().items() if all(e.found != e.key.changes for e in found)}
+    assert less == set(WITHOUT_EFFECT)
+
+
+def test_every_number_of_the_models_is_changed() -> None:
+    fields = [field for field in walk_models(Scenario) if field.path[0] not in ("size", "sweep", "overrides")]
+    numbers = {
+        ".".join(map(str, field.path)) for field in fields if field.takes.numeric or field.takes.number is not None
+    }
+    assert len(numbers) > 180
+    assert numbers - set(found_by_field()) == set()
+
+
+@pytest.fixture(autouse=True)
+def weather_made_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Make the weather anew only where what goes into it differs."""
+
+    def kept(make: Callable[..., Any]) -> Callable[..., Any]:
+        known: dict[Any, Any] = {}
+
+        def made(*given: Any, **named: Any) -> Any:
+            key = tuple(id(each) if isinstance(each, Sun) else repr(each) for each in (*given, *named.items()))
+            if key not in known:
+                known[key] = make(*given, **named)
+            return known[key]
+
+        return made
+
+    monkeypatch.setattr(site, "sun_of", kept(site.sun_of))
+    monkeypatch.setattr(site, "synthetic_years", kept(site.synthetic_years))
