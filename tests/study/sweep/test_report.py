@@ -220,6 +220,7 @@ def test_a_sweep_of_which_nothing_could_be_worked_out_is_refused(tmp_path: Path)
     assert not list((tmp_path / "out").glob("school-sweep.*"))
 
 
+@pytest.mark.slow
 def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
