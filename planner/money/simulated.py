@@ -36,6 +36,11 @@ class TopUpYears:
     band_kwh: Array
     peak_kw: Array
 
+    @property
+    def parts_kwh(self) -> list[Array]:
+        """Energy of each tariff band, each (..., n) [kWh]."""
+        return list(np.moveaxis(self.band_kwh.sum(axis=-2), -1, 0))
+
 
 @dataclass(frozen=True)
 class Quantities:

@@ -48,15 +48,9 @@ class SourceKind(str, ABC):
     ----------
     key : str
         Its name.
-    running : tuple of Column
-        What it costs to run, by category; see `planner.money.terms.Terms` for what the definitions are given.
-    emission : callable or None
-        Its carbon dioxide [kg], from the same figures; None where it has none.
     """
 
     key: ClassVar[str]
-    running: ClassVar[tuple[Column, ...]] = ()
-    emission: Definition | None = None
 
     def __new__(cls, *_: Any, **__: Any) -> Self:
         """Make the string of the key; what else is given is for the initialiser."""
@@ -77,6 +71,16 @@ class SourceKind(str, ABC):
     def prices(self, scenario: Scenario) -> dict[str, Any]:
         """Its prices, by fields of `planner.money.terms.Terms`."""
         return {}
+
+    @property
+    def running(self) -> tuple[Column, ...]:
+        """What it costs to run, by category; see `planner.money.terms.Terms` for what the definitions are given."""
+        return ()
+
+    @property
+    def emission(self) -> Definition | None:
+        """Its carbon dioxide [kg], from the same figures; None where it has none."""
+        return None
 
     def array_key(self, scenario: Scenario) -> str | None:
         """What its array's power hangs on, None where it has no array; equal keys mean equal power."""

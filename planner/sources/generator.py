@@ -10,7 +10,7 @@ from numpy.typing import ArrayLike
 from planner.money.formula import Operand
 from planner.money.quantities import Line, Priced, bought
 from planner.money.rates import growth_factor
-from planner.money.yearly import Column
+from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator
 from planner.sources.base import Array, Surroundings, TopUpSourceKind, through_ac_cable
@@ -19,17 +19,17 @@ from planner.supply.generator import FuelUse, derated_rating_kw
 from planner.supply.outages import HOURS
 
 
-def fuel_of_year(y: Any) -> Operand:
+def _fuel_of_year(y: Any) -> Operand:
     """Fuel of a year, at a price that grows from year 2."""
     return y.top_ups[GeneratorKind.key].fuel_l * (y.fuel_price_per_l * growth_factor(y.fuel_price_growth, y.year - 1))
 
 
-def service_of_year(y: Any) -> Operand:
+def _service_of_year(y: Any) -> Operand:
     """Services and overhauls of a year."""
     return y.services * y.service_price + y.overhauls * y.overhaul_price
 
 
-def _emission(y: Any) -> Operand:
+def _emission_kg(y: Any) -> Operand:
     return y.top_ups[GeneratorKind.key].fuel_l * y.generator.co2_kg_per_l
 
 
@@ -37,8 +37,16 @@ class GeneratorKind(TopUpSourceKind):
     """The generator; it tops up after the grid."""
 
     key = "generator"
-    running = (Column("fuel", later=fuel_of_year), Column("generator_service", later=service_of_year))
-    emission = staticmethod(_emission)
+
+    @property
+    def running(self) -> tuple[Column, ...]:
+        """Fuel, services and overhauls."""
+        return Column("fuel", later=_fuel_of_year), Column("generator_service", later=_service_of_year)
+
+    @property
+    def emission(self) -> Definition:
+        """Carbon dioxide of its fuel."""
+        return _emission_kg
 
     def described(self, scenario: Scenario) -> bool:
         """Whether the scenario has a set."""

@@ -11,7 +11,7 @@ from planner.money.formula import Operand
 from planner.money.quantities import Group, Line, Priced, bought
 from planner.money.rates import growth_factor
 from planner.money.tariff import band_count, band_of_hour
-from planner.money.yearly import Column
+from planner.money.yearly import Column, Definition
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Grid
@@ -23,12 +23,12 @@ from planner.supply.run import HOUR, MONTH
 UNLIMITED_W = 1e12
 
 
-def bill_of_year(y: Any) -> Operand:
+def _bill_of_year(y: Any) -> Operand:
     """Electricity bill of a year: that of the first year's prices, which grow from year 2."""
     return y.grid_bill * (y.grid_price_factor * growth_factor(y.grid_price_growth, y.year - 1))
 
 
-def _emission(y: Any) -> Operand:
+def _emission_kg(y: Any) -> Operand:
     if y.grid_co2_kg_per_kwh is None:
         return 0.0
     return y.top_ups[GridKind.key].kwh * y.grid_co2_kg_per_kwh
@@ -38,8 +38,16 @@ class GridKind(TopUpSourceKind):
     """The grid; the first to top up."""
 
     key = "grid"
-    running = (Column("grid", later=bill_of_year),)
-    emission = staticmethod(_emission)
+
+    @property
+    def running(self) -> tuple[Column, ...]:
+        """Its bills."""
+        return (Column("grid", later=_bill_of_year),)
+
+    @property
+    def emission(self) -> Definition:
+        """Carbon dioxide of its energy, where the scenario has a figure."""
+        return _emission_kg
 
     def described(self, scenario: Scenario) -> bool:
         """Whether the scenario has a connection."""
