@@ -38,6 +38,33 @@ class Bands(NamedTuple):
     band_count: int
 
 
+@dataclass(frozen=True)
+class AcSupply:
+    """The AC that a source gives, as the checks of the AC side judge it.
+
+    Attributes
+    ----------
+    name : str
+        The source.
+    voltage_v, phases, frequency_hz : float, int, float or None
+        Nominal values; None where not given.
+    voltage_tolerance_percent : float
+        Variation of the voltage, either way.
+    tolerance_source : str
+        Where that figure is from; '' where the scenario gives it.
+    permission : str
+        Who, beside the voltage, must allow one of three phases to be loaded alone.
+    """
+
+    name: str
+    voltage_v: float | None
+    phases: int | None
+    frequency_hz: float | None
+    voltage_tolerance_percent: float
+    tolerance_source: str
+    permission: str
+
+
 class SourceKind(str, ABC):
     """A source of power: its name, together with what it can do and what it costs.
 
@@ -51,6 +78,8 @@ class SourceKind(str, ABC):
     """
 
     key: ClassVar[str]
+    check_topic: ClassVar[str | None] = None
+    """Topic of the checks that concern only options with a source of its sort."""
 
     def __new__(cls, *_: Any, **__: Any) -> Self:
         """Make the string of the key; what else is given is for the initialiser."""
@@ -108,6 +137,8 @@ class SourceKind(str, ABC):
 class TopUpSourceKind(SourceKind):
     """A source that pumps where sun and tank do not suffice."""
 
+    check_topic = "AC side"
+
     @abstractmethod
     def available(self, scenario: Scenario) -> Array:
         """Share of each hour in which it can be used, (hours, years).
@@ -136,6 +167,10 @@ class TopUpSourceKind(SourceKind):
 
     def fuel(self, scenario: Scenario) -> FuelUse | None:
         """Fuel it burns, None where it takes none."""
+        return None
+
+    def supply(self, scenario: Scenario) -> AcSupply | None:
+        """Its AC, None where the scenario says nothing of it."""
         return None
 
     def top_up(self, scenario: Scenario, around: Surroundings) -> TopUpSource:

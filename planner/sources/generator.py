@@ -13,10 +13,13 @@ from planner.money.rates import growth_factor
 from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator
-from planner.sources.base import Array, Surroundings, TopUpSourceKind, through_ac_cable
+from planner.sources.base import AcSupply, Array, Surroundings, TopUpSourceKind, through_ac_cable
 from planner.supply.availability import generator_availability
 from planner.supply.generator import FuelUse, derated_rating_kw
 from planner.supply.outages import HOURS
+
+VOLTAGE_TOLERANCE_PERCENT = 5.0
+"""Variation of a generating set's voltage: ISO 8528-5, from memory."""
 
 
 def _fuel_of_year(y: Any) -> Operand:
@@ -75,6 +78,19 @@ class GeneratorKind(TopUpSourceKind):
         """Its fuel at no load and per kWh."""
         generator = _generator(scenario)
         return FuelUse(generator.rating_kw, generator.idle_l_per_h_per_kw, generator.marginal_l_per_kwh)
+
+    def supply(self, scenario: Scenario) -> AcSupply:
+        """Its nominal values."""
+        generator = _generator(scenario)
+        return AcSupply(
+            self.key,
+            generator.voltage_v,
+            generator.phases,
+            generator.frequency_hz,
+            VOLTAGE_TOLERANCE_PERCENT,
+            "ISO 8528-5, from memory",
+            "the maker of the generator",
+        )
 
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
         """The set."""

@@ -15,7 +15,7 @@ from planner.money.yearly import Column, Definition
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Grid
-from planner.sources.base import Array, Bands, Surroundings, TopUpSourceKind, through_ac_cable
+from planner.sources.base import AcSupply, Array, Bands, Surroundings, TopUpSourceKind, through_ac_cable
 from planner.supply.availability import grid_availability
 from planner.supply.outages import TooManyOutages
 from planner.supply.run import HOUR, MONTH
@@ -73,6 +73,13 @@ class GridKind(TopUpSourceKind):
         """Bands of the tariff."""
         tariff = _grid(scenario).tariff
         return Bands(band_of_hour(tariff, MONTH, HOUR), band_count(tariff))
+
+    def supply(self, scenario: Scenario) -> AcSupply:
+        """Its nominal values."""
+        grid = _grid(scenario)
+        return AcSupply(
+            self.key, grid.voltage_v, grid.phases, grid.frequency_hz, grid.voltage_tolerance_percent, "", "utility"
+        )
 
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
         """Connection and line."""

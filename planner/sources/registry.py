@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import combinations
 
 from planner.scenario.scenario import Scenario
-from planner.sources.base import SourceKind, TopUpSourceKind
+from planner.sources.base import AcSupply, SourceKind, TopUpSourceKind
 from planner.sources.generator import GeneratorKind
 from planner.sources.grid import GridKind
 from planner.sources.solar import SolarKind
@@ -44,6 +44,12 @@ def options_of(scenario: Scenario, kinds: Sequence[SourceKind] = SOURCES) -> lis
         return [named(name.split(" + "), kinds) for name in scenario.option_names]
     at_hand = [kind for kind in kinds if kind.described(scenario)]
     return [chosen for size in range(1, len(at_hand) + 1) for chosen in combinations(at_hand, size)]
+
+
+def supplies_of(scenario: Scenario, kinds: Sequence[SourceKind] = SOURCES) -> list[AcSupply]:
+    """AC that the sources at hand give, in order of priority."""
+    top_ups = [kind for kind in kinds if isinstance(kind, TopUpSourceKind) and kind.described(scenario)]
+    return [supply for kind in top_ups if (supply := kind.supply(scenario)) is not None]
 
 
 def usual_alternative(

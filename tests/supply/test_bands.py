@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from planner.supply.run import HOUR, run_options
-from tests.study.scenarios import changed, studied
+from tests.study.scenarios import studied
 from tests.supply.options import HOURS, option, source_of
 
 
