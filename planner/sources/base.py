@@ -111,6 +111,15 @@ class SourceKind(str, ABC):
         """Its carbon dioxide [kg], from the same figures; None where it has none."""
         return None
 
+    def emission_known(self, scenario: Scenario) -> bool:
+        """Whether its carbon dioxide is counted, or it has none."""
+        return True
+
+    @property
+    def emission_caution(self) -> str:
+        """What is said where its carbon dioxide is not known."""
+        return f"No carbon dioxide figure was given for the {self}, so its emissions are not counted."
+
     def array_key(self, scenario: Scenario) -> str | None:
         """What its array's power hangs on, None where it has no array; equal keys mean equal power."""
         return None

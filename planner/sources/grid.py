@@ -49,6 +49,10 @@ class GridKind(TopUpSourceKind):
         """Carbon dioxide of its energy, where the scenario has a figure."""
         return _emission_kg
 
+    def emission_known(self, scenario: Scenario) -> bool:
+        """Whether the scenario has a figure."""
+        return _grid(scenario).co2_kg_per_kwh is not None
+
     def described(self, scenario: Scenario) -> bool:
         """Whether the scenario has a connection."""
         return scenario.sources.grid is not None
