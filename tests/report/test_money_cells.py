@@ -138,18 +138,17 @@ def money_study(raw: dict[str, Any], seed: int) -> Study:
         def yearly(most: float, *shape: int) -> np.ndarray:
             return random.uniform(0, most, (years, *shape))
 
+        demand, delivered = 1000 + yearly(1000), yearly(1000)
+        made = [yearly(most) * of["generator"] for most in (900, busy, 2000)]
         band_kwh = yearly(200, 12, 1 + len(grid.tariff.bands)) * of["grid"]
-        nothing = np.zeros((years, 12))
-        bought = TopUpYears(
-            band_kwh.sum(axis=(1, 2)), nothing[:, 0], nothing[:, 0], band_kwh, yearly(5, 12) * of["grid"]
-        )
-        made = TopUpYears(*(yearly(most) * of["generator"] for most in (900, busy, 2000)), nothing[..., None], nothing)
-        quantities = Quantities(
-            demand_m3=1000 + yearly(1000),
-            delivered_m3=yearly(1000),
-            solar_kwh=yearly(900) * of["solar"],
-            top_ups={"grid": bought, "generator": made},
-        )
+        nothing, months = np.zeros(years), np.zeros((years, 12))
+        top_ups = {
+            "grid": TopUpYears(
+                band_kwh.sum(axis=(1, 2)), nothing, nothing, band_kwh, peak_kw=yearly(5, 12) * of["grid"]
+            ),
+            "generator": TopUpYears(*made, months[..., None], months),
+        }
+        quantities = Quantities(demand, delivered, yearly(900) * of["solar"], top_ups)
         lines = bill_of_quantities(own, option.sources, strings=option.strings, tank_m3=option.tank_m3)
         share = float(random.choice([0.9, 0.95, 1.0]))
         options.append(
