@@ -84,7 +84,8 @@ class Outcome:
     water pumped by the sun, `solar_kwh` DC energy used, `idle_kwh` DC energy not used, `top_ups` what each top-up
     source of the option did, by name, in the order in which they serve. `level_start_m3`, `level_end_m3`,
     `longest_short_days` (the longest run of short days) and `limit_shortfall_m3` (how much less users get for the daily
-    limit; None where it was not asked for) are (variants, strings, years).
+    limit; None where it was not asked for) are (variants, strings, years). `band_count` is the number of tariff bands
+    in the nothing that comes from a source which the option lacks.
     """
 
     name: str
@@ -100,13 +101,15 @@ class Outcome:
     longest_short_days: Array
     limit_shortfall_m3: Array | None = None
     trace: Trace | None = None
+    band_count: int = 1
 
     def top_up(self, name: str) -> TopUpOutcome:
-        """What a top-up source did; nothing, in one band, where the option has none of that name."""
+        """What a top-up source did; nothing where the option has none of that name."""
         if name in self.top_ups:
             return self.top_ups[name]
         nothing = np.zeros_like(self.demand_m3)
-        return TopUpOutcome(nothing, nothing[..., None], nothing, nothing, nothing)
+        by_band = np.zeros((*nothing.shape, self.band_count))
+        return TopUpOutcome(nothing, by_band, nothing, nothing, nothing)
 
     @property
     def fuel_l(self) -> Array:

@@ -46,8 +46,11 @@ def run_options(
     ----------
     options : sequence of Option
         The options; all with the same number of variants and life years.
-    bands, band_count
+    bands : ndarray of int, optional
         Not used: each top-up source brings its own bands. Callers may still name them.
+    band_count : int
+        Number of tariff bands in the nothing that an option has from a source it lacks, so that tables of several
+        options agree.
     trace : bool
         Keep the hour-by-hour record of each option.
     limit_cost : bool
@@ -98,7 +101,7 @@ def run_options(
             for at, source in enumerate(served)
             if block.start in source.inside
         }
-        outcome = outcome_of(option, months, block, totals, did, record)
+        outcome = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
         if limit_cost:
             missing = (_users_shortfall(totals) - _users_shortfall(freed)).sum(axis=0)[:, block]
             outcome = replace(outcome, limit_shortfall_m3=missing.reshape(outcome.level_end_m3.shape))

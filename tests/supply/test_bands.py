@@ -37,3 +37,11 @@ def test_bands_that_differ_between_options_are_refused() -> None:
     first, other = (replace(source_of(1.0, 1), bands=each, band_count=2) for each in (bands, 1 - bands))
     with pytest.raises(ValueError, match="the tariff bands of 'grid' differ"):
         run_options([option("grid", draw, 40.0, grid=first), option("grid", draw, 40.0, grid=other)])
+
+
+def test_nothing_from_the_grid_has_its_bands_too() -> None:
+    (outcome,) = run_options(
+        [option("generator", np.full((HOURS, 1), 1.0), 40.0, generator=source_of(1.0, 1))], band_count=3
+    )
+    assert outcome.at(0, 0).grid_kwh.shape == (1, 12, 3)
+    assert not outcome.grid_kwh.any()
