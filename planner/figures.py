@@ -92,11 +92,11 @@ def _grid_kwh(result: Any) -> Any:
 
 def _pumped_percent(source: str) -> Callable[[Any], Any]:
     def read(result: Any) -> Any:
-        pumped = {
-            name: getattr(result.outcome, f"{name}_m3").sum(axis=(-1, -2)) for name in ("solar", "grid", "generator")
-        }
-        total = sum(pumped.values())
-        return _ratio(100 * pumped[source], total)
+        did = result.outcome
+        pumped = {"solar": did.solar_m3} | {name: top_up.m3 for name, top_up in did.top_ups.items()}
+        sums = {name: volume.sum(axis=(-1, -2)) for name, volume in pumped.items()}
+        total = sum(sums.values())
+        return _ratio(100 * sums.get(source, np.zeros_like(total)), total)
 
     return read
 
@@ -179,7 +179,7 @@ FIGURES: tuple[Figure, ...] = (
     Figure("owner_life_cycle_cost", "money", "money", "money", _life("owner_present_cost")),
     Figure("capital_expenditure", "money", "money", "components", _sum_of("construction")),
     Figure("operation_and_minor_maintenance", "money", "money", "components",
-           _sum_of("upkeep", "grid", "fuel", "generator_service", "yearly_costs")),
+           lambda result: result.life.figures["operation"]),
     Figure("capital_maintenance", "money", "money", "components", _sum_of("replacement")),
     Figure("residual_taken_off", "money", "money", "components", _sum_of("residual")),
     Figure("cost_of_capital", "money", "money", "components", _cost_of_capital),

@@ -20,13 +20,13 @@ from planner.checks.verdict import (
     missing,
 )
 from planner.scenario.cables import STANDARD_SECTIONS_MM2
-from planner.scenario.sources import Generator, Grid
+from planner.scenario.sources import Grid
+from planner.sources.base import AcSupply
+from planner.sources.registry import supplies_of
 from planner.supply.cables import current_of_power_a, drop_share
 
 TOPIC = "AC side"
 
-GENERATOR_TOLERANCE_PERCENT = 5.0
-"""Variation of a generating set's voltage: ISO 8528-5, from memory."""
 FREQUENCY_USUAL_PERCENT = 2.0
 FREQUENCY_WIDE_PERCENT = (5.0, 3.0)
 """Zones A and B of IEC 60034-1: 2 % either way for good; 5 % below and 3 % above for a while."""
@@ -35,11 +35,10 @@ LICENSED = "by a licensed electrician"
 
 def verdicts(basis: Basis) -> list[Verdict]:
     """Judge what grid and generator supply; nothing without them."""
-    grid, generator = basis.scenario.sources.grid, basis.scenario.sources.generator
     found = []
-    for name, source in (("grid", grid), ("generator", generator)):
-        if source is not None:
-            found += [_voltage(basis, name, source), _phases(basis, name, source), _frequency(basis, name, source)]
+    for supply in supplies_of(basis.scenario):
+        found += [_voltage(basis, supply), _phases(basis, supply), _frequency(basis, supply)]
+    grid = basis.scenario.sources.grid
     if grid is not None and grid.power_limit_w is not None:
         found.append(_connection_power(basis, grid, grid.power_limit_w))
     return found
@@ -59,14 +58,13 @@ def cable_drop_share(basis: Basis, connection: Connection, section_mm2: float | 
     return drop_share(cables.ac, connection.supply, current, connection.voltage_v, section_mm2)
 
 
-def _voltage(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
+def _voltage(basis: Basis, source: AcSupply) -> Verdict:
+    name = source.name
     plate, connection = basis.scenario.pump.plate, connection_of(source, basis.scenario.pump.plate)
-    varies = source.voltage_tolerance_percent if isinstance(source, Grid) else GENERATOR_TOLERANCE_PERCENT
+    varies = source.voltage_tolerance_percent
     compared = f"Voltage of the {name} at the controller"
     why = "With too little voltage the motor draws more current and stops; with too much its insulation suffers."
-    source_words = f"{PLATE}; variation of {figure(varies)} %: " + (
-        SITE_DATA if isinstance(source, Grid) else "ISO 8528-5, from memory"
-    )
+    source_words = f"{PLATE}; variation of {figure(varies)} %: {source.tolerance_source or SITE_DATA}"
     volts, least_v, most_v = connection.voltage_v, plate.ac_voltage_min_v, plate.ac_voltage_max_v
     if volts is None or least_v is None or most_v is None:
         asked = [f"the voltage of the {name}"] if volts is None else []
@@ -135,7 +133,8 @@ def _section_that_suffices(basis: Basis, connection: Connection, at_source_v: fl
     return None
 
 
-def _phases(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
+def _phases(basis: Basis, source: AcSupply) -> Verdict:
+    name = source.name
     wanted, given = basis.scenario.pump.plate.phases, source.phases
     compared = f"Phases of the {name}, against the plate's"
     why = "A three-phase motor does not start on one phase, and burns trying."
@@ -158,10 +157,7 @@ def _phases(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
     if outcome == "caution":
         why = "A pump of one phase loads one phase of three, so that it can draw a third of the power."
         how = connection_of(source, basis.scenario.pump.plate).words
-        allowed = (
-            "voltage and utility allow it" if name == "grid" else "voltage and the maker of the generator allow it"
-        )
-        remedy = f"connect {how}, if {allowed}, {LICENSED}"
+        remedy = f"connect {how}, if voltage and {source.permission} allow it, {LICENSED}"
     elif outcome == "fail":
         remedy = f"a {name} of three phases, or a drive that takes {given} and gives three, {LICENSED}"
     return Verdict(
@@ -169,7 +165,8 @@ def _phases(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
     )
 
 
-def _frequency(basis: Basis, name: str, source: Grid | Generator) -> Verdict:
+def _frequency(basis: Basis, source: AcSupply) -> Verdict:
+    name = source.name
     wanted, given = basis.scenario.pump.plate.frequency_hz, source.frequency_hz
     compared = f"Frequency of the {name}, against the plate's"
     why = "Speed goes with frequency: with less the head falls by the square, with more the power rises by the cube."

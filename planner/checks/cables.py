@@ -22,6 +22,7 @@ from planner.checks.verdict import (
     missing,
 )
 from planner.scenario.cables import AcCable, CableRun, DcCable
+from planner.sources.registry import supplies_of
 from planner.supply.cables import (
     LOADED_CONDUCTORS,
     PV_CURRENT_FACTOR,
@@ -116,13 +117,11 @@ def _dc(basis: Basis) -> Load:
 
 def _ac(basis: Basis, power_factor: float) -> list[Load]:
     found = []
-    for name, source in (("grid", basis.scenario.sources.grid), ("generator", basis.scenario.sources.generator)):
-        if source is None:
-            continue
+    for source in supplies_of(basis.scenario):
         connection = connection_of(source, basis.scenario.pump.plate)
         if connection.voltage_v is not None:
             current = current_of_power_a(ac_need_w(basis), connection.voltage_v, connection.supply, power_factor)
-            name = f"AC cable on the {name}"
+            name = f"AC cable on the {source.name}"
             found.append(Load(name, "ac", connection.supply, current, connection.voltage_v, current, AC_DROP, ANNEX_G))
     return found
 

@@ -71,10 +71,8 @@ def number_cautions(study: Study) -> list[str]:
                     f"{hours_held:.0f} hours a year; look at the number of modules in series."
                 )
                 break
-    if any("grid" in option.sources for option in study.options):
-        grid = scenario.sources.grid
-        if grid is not None and grid.co2_kg_per_kwh is None:
-            said.append("No carbon dioxide figure was given for the grid, so its emissions are not counted.")
+    used = dict.fromkeys(source for option in study.options for source in option.sources)
+    said += [source.emission_caution for source in used if not source.emission_known(scenario)]
     lowest = min(start for start, _ in LEVELS)
     for option in study.ranked:
         if option.levels and option.levels[0] <= lowest and option.scenario.topup.start_level_percent == "auto":

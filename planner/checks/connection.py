@@ -7,6 +7,7 @@ from math import sqrt
 
 from planner.scenario.sources import Generator, Grid
 from planner.scenario.waterworks import Plate
+from planner.sources.base import AcSupply
 
 
 @dataclass(frozen=True)
@@ -31,7 +32,7 @@ class Connection:
     words: str
 
 
-def connection_of(source: Grid | Generator, plate: Plate) -> Connection:
+def connection_of(source: AcSupply | Grid | Generator, plate: Plate) -> Connection:
     """Connect a pump to a source: as they are, or one of three phases to a pump of one.
 
     Of the two ways to take one phase from three, one phase and neutral is meant unless only the voltage between two

@@ -28,6 +28,7 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
+from planner.sources.registry import supplies_of
 from planner.supply.cables import current_of_power_a
 from planner.water.duty import Duty
 from planner.water.pump import hydraulic_power_w
@@ -151,12 +152,12 @@ def _currents_a(basis: Basis) -> list[tuple[str, float, float]]:
     if scenario.sources.solar is not None:
         hot = operating_voltages(basis)[0]
         found.append((ARRAY, power / hot, hot))
-    for name, source in (("the grid", scenario.sources.grid), ("the generator", scenario.sources.generator)):
-        connection = None if source is None else connection_of(source, scenario.pump.plate)
-        if connection is not None and connection.voltage_v is not None:
+    for source in supplies_of(scenario):
+        connection = connection_of(source, scenario.pump.plate)
+        if connection.voltage_v is not None:
             factor = 0.85 if scenario.cables is None or scenario.cables.ac is None else scenario.cables.ac.power_factor
             current = current_of_power_a(power, connection.voltage_v, connection.supply, factor)
-            found.append((name, current, connection.voltage_v))
+            found.append((f"the {source.name}", current, connection.voltage_v))
     return found
 
 
@@ -346,8 +347,8 @@ def _dc_window(basis: Basis) -> Verdict:
 
 
 def _ac_window(basis: Basis) -> Verdict:
-    plate, sources = basis.scenario.pump.plate, basis.scenario.sources
-    connections = [connection_of(source, plate) for source in (sources.grid, sources.generator) if source is not None]
+    plate = basis.scenario.pump.plate
+    connections = [connection_of(source, plate) for source in supplies_of(basis.scenario)]
     volts = [connection.voltage_v for connection in connections if connection.voltage_v is not None]
     compared = f"Nominal voltage of the supplies ({', '.join(f'{v:.4g} V' for v in volts) or 'not given'})"
     if plate.ac_voltage_min_v is None or plate.ac_voltage_max_v is None or not volts:

@@ -9,6 +9,8 @@ from planner.checks.verdict import Verdict, failed
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
+from planner.sources.base import SourceKind
+from planner.sources.registry import SOURCES
 from planner.study.compare import Study
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
@@ -74,13 +76,9 @@ def failed_of_first(study: Study, verdicts: Sequence[Verdict]) -> tuple[Verdict,
     return failed_with(study.ranked[0].sources, verdicts)
 
 
-def failed_with(sources: Sequence[str], verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
+def failed_with(sources: Sequence[SourceKind], verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
     """Pick the failed checks that concern an option of some sources: not those of a source that it does without."""
-    without = set()
-    if "solar" not in sources:
-        without.add("Array and controller")
-    if set(sources) == {"solar"}:
-        without.add("AC side")
+    without = {source.check_topic for source in SOURCES} - {source.check_topic for source in sources}
     return tuple(verdict for verdict in failed(verdicts) if verdict.topic not in without)
 
 

@@ -9,6 +9,7 @@ are deflated.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from functools import partial
 from typing import Any
 
@@ -60,10 +61,14 @@ def _component(names: tuple[str, ...], o: Any) -> Operand:
     return sum((getattr(o, f"{name}_present") for name in names), 0.0)
 
 
+def _presents(categories: Iterable[str]) -> dict[str, Definition]:
+    return {f"{name}_present": partial(_present, name) for name in categories}
+
+
 FIGURES: dict[str, Definition] = {
     "capital_cost": lambda o: o.start.construction,
     "present_cost": lambda o: total(o.present_value),
-    **{f"{name}_present": partial(_present, name) for name in CATEGORIES},
+    **_presents(CATEGORIES),
     "equivalent_yearly_cost": lambda o: level_payment(o.real_discount_rate, o.life_years, o.present_cost),
     "levelised_cost_per_m3": lambda o: where(
         total(o.water_present_m3) > 0, ratio(o.present_cost, total(o.water_present_m3)), Word("nothing delivered")
@@ -79,3 +84,12 @@ FIGURES: dict[str, Definition] = {
     "cost_of_capital": lambda o: _present("loan_payment", o) - o.loan,
 }
 """Figures of an option; `o` holds columns over the years, `o.start` them in year 0, and the figures above each."""
+
+
+def figures_with(further: Iterable[str]) -> dict[str, Definition]:
+    """Figures of an option whose sources have further categories of running cost, which count as operation."""
+    names = tuple(further)
+    if not names:
+        return FIGURES
+    operation = partial(_component, COMPONENTS["operation"] + names)
+    return _presents(names) | FIGURES | {"operation": operation}

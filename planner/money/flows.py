@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, fields
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
@@ -12,39 +12,12 @@ from planner.money.formula import Operand
 from planner.money.fuel import wear
 from planner.money.functions import both, equals, floor, maximum, remainder, total, weighted_total, where
 from planner.money.quantities import Line
-from planner.money.rates import Array, Number, by_case, growth_factor
+from planner.money.rates import Array, Number, by_case
+from planner.money.simulated import Quantities
 from planner.money.tariff import yearly_bill
 from planner.money.terms import Terms
 from planner.money.yearly import Column, by_year
 from planner.scenario.operands import with_operands
-
-
-@dataclass(frozen=True)
-class Quantities:
-    """What one option does in each life year; leading axes are cases.
-
-    Attributes
-    ----------
-    demand_m3, delivered_m3 : ndarray, (..., n)
-        Water wanted and delivered [m³].
-    generator_kwh, generator_hours, fuel_l : ndarray, (..., n)
-        Generator's energy [kWh], running time [h] and fuel [L].
-    grid_kwh : ndarray, (..., n, 12, bands)
-        Energy from the grid by month and time band [kWh].
-    grid_peak_kw : ndarray, (..., n, 12)
-        Highest hourly demand of each month [kW].
-    solar_kwh : ndarray, (..., n)
-        PV energy used [kWh].
-    """
-
-    demand_m3: Array
-    delivered_m3: Array
-    generator_kwh: Array
-    generator_hours: Array
-    fuel_l: Array
-    grid_kwh: Array
-    grid_peak_kw: Array
-    solar_kwh: Array
 
 
 @dataclass(frozen=True)
@@ -59,6 +32,8 @@ class CashFlows:
         Electricity bills, fuel, services and overhauls, other costs that come back each year.
     revenue : ndarray
         What users pay for water (a benefit, positive).
+    further : mapping of str to ndarray
+        Running costs by category of sources that have categories of their own.
     """
 
     construction: Array
@@ -70,10 +45,15 @@ class CashFlows:
     generator_service: Array
     yearly_costs: Array
     revenue: Array
+    further: Mapping[str, Array] = field(default_factory=dict)
+
+    def columns(self) -> dict[str, Array]:
+        """Every flow by its name."""
+        return {name: values for name, values in vars(self).items() if name != "further"} | dict(self.further)
 
     def costs_by_category(self) -> dict[str, Array]:
         """Every cost by its name, the revenue left out."""
-        return {field.name: getattr(self, field.name) for field in fields(self) if field.name != "revenue"}
+        return {name: values for name, values in self.columns().items() if name != "revenue"}
 
     def total_cost(self) -> Array:
         """Sum of all costs by year, less the residual value, (..., n + 1)."""
@@ -81,7 +61,9 @@ class CashFlows:
 
     def times(self, factor: Array) -> CashFlows:
         """Every flow times a factor by year, (..., n + 1)."""
-        return CashFlows(**{field.name: getattr(self, field.name) * factor for field in fields(self)})
+        further = {name: values * factor for name, values in self.further.items()}
+        usual = {name: values * factor for name, values in vars(self).items() if name != "further"}
+        return CashFlows(**usual, further=further)
 
 
 def whole_years(life_years: Operand) -> Operand:
@@ -99,11 +81,8 @@ def share_left(whole_life: Operand, life_years: Operand) -> Operand:
     return 1 - (life_years - floor((life_years - 1) / whole_life) * whole_life) / whole_life
 
 
-def _grown(price: Operand, growth: Operand, y: Any) -> Operand:
-    """Price of a year that grows from year 2."""
-    return price * growth_factor(growth, y.year - 1)
-
-
+RUNNING = ("grid", "fuel", "generator_service")
+"""Categories of running costs that every report shows; what a source costs to run is defined by the source."""
 FLOWS = (
     Column("construction", first=lambda y: y.build),
     Column(
@@ -115,15 +94,21 @@ FLOWS = (
         last=lambda y: -(weighted_total(y.line_costs, y.shares_left) + weighted_total(y.worn_costs, y.left_by_hours)),
     ),
     Column("upkeep", later=lambda y: y.yearly_upkeep),
-    Column("grid", later=lambda y: y.grid_bill * _grown(y.grid_price_factor, y.grid_price_growth, y)),
-    Column("fuel", later=lambda y: y.fuel_l * _grown(y.fuel_price_per_l, y.fuel_price_growth, y)),
-    Column("generator_service", later=lambda y: y.services * y.service_price + y.overhauls * y.overhaul_price),
+    *(Column(name) for name in RUNNING),
     Column("yearly_costs", later=lambda y: y.yearly_costs),
     Column("revenue", later=lambda y: y.delivered_m3 * y.water_price_per_m3),
 )
-"""Money by year in constant prices; given are `Terms`, `Quantities` and what `flows_of` makes of lines and wear."""
+"""Money by year in constant prices, without running costs; given are `Terms`, `Quantities` and what `flows_of` makes of
+lines and wear."""
 CATEGORIES = tuple(column.key for column in FLOWS if column.key != "revenue")
 """Kinds of cost."""
+
+
+def flow_columns(terms: Terms) -> tuple[Column, ...]:
+    """Columns of money by year of an option: those of all options, with what its sources cost to run in them."""
+    own = {column.key: column for column in terms.running}
+    usual = tuple(own.pop(column.key, column) for column in FLOWS)
+    return usual + tuple(own.values())
 
 
 def flows_of(terms: Terms, lines: Sequence[Line], quantities: Quantities) -> CashFlows:
@@ -159,12 +144,15 @@ def flows_of(terms: Terms, lines: Sequence[Line], quantities: Quantities) -> Cas
     if quantities.delivered_m3.shape[-1] != years:
         raise ValueError(f"the quantities hold {quantities.delivered_m3.shape[-1]} years, the terms count {years}")
     given = {name: by_case(value) for name, value in vars(terms).items()}
-    given |= vars(quantities) | _of_lines(lines, years) | _of_wear(terms, lines, quantities.generator_hours)
+    given |= {"delivered_m3": quantities.delivered_m3, "top_ups": quantities.top_ups}
+    given |= _of_lines(lines, years) | _of_wear(terms, lines, quantities.generator_hours)
     given["grid_bill"] = 0.0
     if terms.tariff is not None:
         tariff = with_operands(terms.tariff, lambda _, value: by_case(value))
         given["grid_bill"] = yearly_bill(tariff, quantities.grid_kwh, quantities.grid_peak_kw).total
-    return CashFlows(**by_year(FLOWS, given, years))
+    found = by_year(flow_columns(terms), given, years)
+    usual = {column.key: found.pop(column.key) for column in FLOWS}
+    return CashFlows(**usual, further=found)
 
 
 def _of_lines(lines: Sequence[Line], years: int) -> dict[str, Any]:

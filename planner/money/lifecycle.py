@@ -9,11 +9,12 @@ from typing import Any
 
 import numpy as np
 
-from planner.money.figures import FIGURES, FINANCED, SHOWN
-from planner.money.flows import CATEGORIES, CashFlows, Quantities, flows_of
-from planner.money.quantities import Line
+from planner.money.figures import FINANCED, SHOWN, figures_with
+from planner.money.flows import CashFlows, flows_of
+from planner.money.quantities import Line, PricedSource
 from planner.money.rates import Array, by_case
 from planner.money.returns import COMPARED, RETURNS, Words, returns_of
+from planner.money.simulated import Quantities
 from planner.money.terms import Terms, terms_of
 from planner.money.yearly import by_year
 from planner.scenario.scenario import Scenario
@@ -132,19 +133,23 @@ class Comparison:
         return 100 * self.internal_rate_of_return
 
 
-def cash_flows(scenario: Scenario, sources: Sequence[str], lines: Sequence[Line], quantities: Quantities) -> CashFlows:
+def cash_flows(
+    scenario: Scenario, sources: Sequence[PricedSource], lines: Sequence[Line], quantities: Quantities
+) -> CashFlows:
     """Money by year of a supply option, in constant prices of year 0; see `flows.flows_of`."""
     return flows_of(terms_of(scenario, sources), lines, quantities)
 
 
-def life_cycle(scenario: Scenario, sources: Sequence[str], lines: Sequence[Line], quantities: Quantities) -> LifeCycle:
+def life_cycle(
+    scenario: Scenario, sources: Sequence[PricedSource], lines: Sequence[Line], quantities: Quantities
+) -> LifeCycle:
     """Life-cycle figures of a supply option.
 
     Parameters
     ----------
     scenario : Scenario
         The scenario as it holds for the option.
-    sources : sequence of str
+    sources : sequence of PricedSource
         Its sources.
     lines : sequence of Line
         Its bill of quantities.
@@ -181,14 +186,14 @@ def appraise(terms: Terms, flows: CashFlows, quantities: Quantities) -> LifeCycl
     """
     basis = flows.times(terms.price_level) if terms.nominal else flows
     costs = basis.costs_by_category()
-    given = {name: by_case(value) for name, value in vars(terms).items()} | vars(basis)
+    given = {name: by_case(value) for name, value in vars(terms).items()} | basis.columns()
     given |= {
         "nominal": terms.nominal,
         "real_discount_rate": by_case(terms.real_discount_rate),
         "delivered_m3": quantities.delivered_m3,
         "costs": list(costs.values()),
     }
-    columns = vars(basis) | by_year(FINANCED, given, terms.life_years)
+    columns = basis.columns() | by_year(FINANCED, given, terms.life_years)
     o = SimpleNamespace(
         **columns,
         start=SimpleNamespace(**{name: values[..., 0] for name, values in columns.items()}),
@@ -196,14 +201,15 @@ def appraise(terms: Terms, flows: CashFlows, quantities: Quantities) -> LifeCycl
         life_years=terms.life_years,
         people=terms.people or 0.0,
     )
-    for name, definition in FIGURES.items():
+    definitions = figures_with(basis.further)
+    for name, definition in definitions.items():
         setattr(o, name, np.asarray(definition(o)))
-    figures = {name: getattr(o, name) for name in FIGURES}
+    figures = {name: getattr(o, name) for name in definitions}
     return LifeCycle(
         flows=basis,
         columns=columns,
         figures=figures,
-        present_by_category={name: figures[f"{name}_present"] for name in CATEGORIES},
+        present_by_category={name: figures[f"{name}_present"] for name in costs},
         co2_kg=_co2_kg(terms, quantities),
         discount_factor=columns["discount_factor"],
         owner_flows=columns["owner_cost"],
@@ -247,9 +253,6 @@ def _plain(words: Any) -> str | Words:
 
 
 def _co2_kg(terms: Terms, quantities: Quantities) -> Array:
-    emitted = np.zeros(terms.life_years)
-    if terms.generator is not None:
-        emitted = emitted + quantities.fuel_l * by_case(terms.generator.co2_kg_per_l)
-    if terms.grid_co2_kg_per_kwh is not None:
-        emitted = emitted + quantities.grid_kwh.sum(axis=(-1, -2)) * by_case(terms.grid_co2_kg_per_kwh)
-    return emitted
+    given = {name: by_case(value) for name, value in vars(terms).items()}
+    y = SimpleNamespace(**given, top_ups=quantities.top_ups)
+    return sum((np.asarray(emission(y)) for emission in terms.emissions), np.zeros(terms.life_years))

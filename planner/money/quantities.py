@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from typing import Literal
+from typing import Any, Literal, Protocol
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -12,11 +12,10 @@ from pydantic import BaseModel
 
 from planner.money.formula import Operand, is_formula
 from planner.money.functions import may_be, weighted_total
+from planner.money.yearly import Column, Definition
 from planner.scenario.equipment import Equipment
 from planner.scenario.finance import CostItem
 from planner.scenario.scenario import Scenario
-from planner.scenario.solar import Solar
-from planner.scenario.sources import Generator, Grid
 from planner.scenario.tank import Tank
 
 Array = NDArray[np.float64]
@@ -32,9 +31,6 @@ Group = Literal[
     "Installation",
     "Contingency",
 ]
-Owner = Literal["all", "solar", "grid", "generator"]
-
-STRUCTURE = "Stand, wiring and fixing"
 EQUIPMENT_GROUPS: tuple[Group, ...] = ("Pump and controller", "Pipeline", "Solar array", "Generator")
 """What is bought and then brought and fixed in place, to which the installation percentage applies. The borehole, a
 tank 'built', a connection's 'whole cost' and the user's own lines are prices of finished work."""
@@ -66,7 +62,7 @@ class Line:
 
     name: str
     group: Group
-    source: Owner
+    source: str
     quantity: Operand
     unit: str
     unit_price: Operand
@@ -78,6 +74,34 @@ class Line:
     def cost(self) -> Operand:
         """Cost of the line [money]."""
         return self.quantity * self.unit_price
+
+
+Priced = tuple[str, BaseModel, str]
+"""Something with a price: its name, the model that the price is given in, and the key there."""
+
+
+class PricedSource(Protocol):
+    """What money asks of a source."""
+
+    @property
+    def running(self) -> tuple[Column, ...]:
+        """What it costs to run, by category; see `terms.Terms`."""
+
+    @property
+    def emission(self) -> Definition | None:
+        """Its carbon dioxide [kg], None where it has none; see `terms.Terms`."""
+
+    def described(self, scenario: Scenario) -> bool:
+        """Whether it is at hand."""
+
+    def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
+        """Its lines of the bill of quantities."""
+
+    def priced(self, scenario: Scenario, running_hours: float) -> list[Priced]:
+        """What of it has a price, after some running hours over the life."""
+
+    def prices(self, scenario: Scenario) -> dict[str, Any]:
+        """Its prices, by fields of `terms.Terms`."""
 
 
 def tank_price(tank: Tank, volume_m3: ArrayLike) -> Operand:
@@ -116,7 +140,7 @@ def tank_price(tank: Tank, volume_m3: ArrayLike) -> Operand:
 
 
 def bill_of_quantities(
-    scenario: Scenario, sources: Sequence[str], *, strings: int | ArrayLike, tank_m3: float | ArrayLike
+    scenario: Scenario, sources: Sequence[PricedSource], *, strings: int | ArrayLike, tank_m3: float | ArrayLike
 ) -> tuple[Line, ...]:
     """List what a supply option is built of.
 
@@ -124,7 +148,7 @@ def bill_of_quantities(
     ----------
     scenario : Scenario
         The scenario as it holds for the option.
-    sources : sequence of str
+    sources : sequence of PricedSource
         The option's sources; only their equipment is listed.
     strings : int or array_like, (...)
         Strings of modules; not used without sun.
@@ -144,56 +168,43 @@ def bill_of_quantities(
     them that the option uses.
     """
     lines = [*_works(scenario, tank_m3)]
-    if "solar" in sources and scenario.sources.solar:
-        lines += _solar(scenario.sources.solar, strings)
-    if "grid" in sources and scenario.sources.grid:
-        lines += _grid(scenario.sources.grid)
-    if "generator" in sources and scenario.sources.generator:
-        lines += _generator(scenario.sources.generator)
+    for source in sources:
+        lines += source.lines(scenario, strings)
     whole_life = float(scenario.finance.life_years)
     lines += [_item(item, sources, whole_life) for item in scenario.costs.items if belongs(item.sources, sources)]
     costs = scenario.costs
     return with_percentages(lines, costs.installation_percent, costs.contingency_percent, whole_life)
 
 
-def unpriced(scenario: Scenario, sources: Sequence[str], generator_hours: float = 0.0) -> tuple[str, ...]:
+def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours: float = 0.0) -> tuple[str, ...]:
     """Name what a supply option is built of or kept up with and has no price, so that its total leaves it out.
 
     Parameters
     ----------
     scenario : Scenario
         The scenario as it holds for the option.
-    sources : sequence of str
+    sources : sequence of PricedSource
         The option's sources.
-    generator_hours : float
-        Running hours over the life; an overhaul is named only where one falls due.
+    running_hours : float
+        Running hours of the generator over the life; an overhaul is named only where one falls due.
 
     Returns
     -------
     tuple of str
         Empty where the total is complete. A price entered as 0 is a price: the thing is there and paid for.
     """
-    things: list[tuple[str, BaseModel, str]] = [
+    things: list[Priced] = [
         ("Borehole", scenario.borehole, "price"),
         (scenario.pump.name, scenario.pump, "price"),
         ("Controller", scenario.controller, "price"),
         *((segment.name, segment, "price") for segment in scenario.pipeline.segments),
     ]
-    solar, grid, generator = scenario.sources.solar, scenario.sources.grid, scenario.sources.generator
-    if solar is not None and "solar" in sources:
-        things += [("PV modules", solar.module, "price"), (STRUCTURE, solar, "structure_price_per_module")]
-    if grid is not None and "grid" in sources:
-        things.append(("Connection", grid, "price"))
-        if grid.line_length_m > 0:
-            things.append(("Line to the pump", grid, "line_price_per_m"))
-    if generator is not None and "generator" in sources:
-        things += [("Generator", generator, "price"), ("Services of the generator", generator, "service_price")]
-        if generator_hours >= generator.overhaul_interval_h:
-            things.append(("Overhauls of the generator", generator, "overhaul_price"))
+    for source in sources:
+        things += source.priced(scenario, running_hours)
     return tuple(dict.fromkeys(name for name, thing, key in things if key not in thing.model_fields_set))
 
 
-def belongs(item_sources: Iterable[str], option_sources: Iterable[str]) -> bool:
+def belongs(item_sources: Iterable[str], option_sources: Iterable[object]) -> bool:
     """Tell whether a cost of some sources (none: of every option) falls to an option."""
     wanted = set(item_sources)
     return not wanted or bool(wanted & set(option_sources))
@@ -236,10 +247,10 @@ def _percentage(
     return Line(group, group, "all", percent, unit, price, life_years, 0.0)
 
 
-def _bought(
+def bought(
     name: str,
     group: Group,
-    source: Owner,
+    source: str,
     thing: Equipment | Tank,
     *,
     quantity: Operand = 1.0,
@@ -257,47 +268,24 @@ def _works(scenario: Scenario, tank_m3: ArrayLike) -> list[Line]:
     tank = scenario.tank
     tank_name = f"Tank, {float(tank_m3):g} m3" if isinstance(tank_m3, int | float) else "Tank"
     return [
-        _bought("Borehole", "Borehole", "all", scenario.borehole),
-        _bought(scenario.pump.name, "Pump and controller", "all", scenario.pump),
-        _bought("Controller", "Pump and controller", "all", scenario.controller),
+        bought("Borehole", "Borehole", "all", scenario.borehole),
+        bought(scenario.pump.name, "Pump and controller", "all", scenario.pump),
+        bought("Controller", "Pump and controller", "all", scenario.controller),
         *(
-            _bought(segment.name, "Pipeline", "all", segment, quantity=segment.length_m, unit="m")
+            bought(segment.name, "Pipeline", "all", segment, quantity=segment.length_m, unit="m")
             for segment in scenario.pipeline.segments
         ),
-        _bought(tank_name, "Tank", "all", tank, unit_price=_one_or_many(tank_price(tank, tank_m3))),
+        bought(tank_name, "Tank", "all", tank, unit_price=one_or_many(tank_price(tank, tank_m3))),
     ]
 
 
-def _solar(solar: Solar, strings: ArrayLike) -> list[Line]:
-    modules = _one_or_many(np.asarray(strings, dtype=float) * solar.modules_in_series)
-    stand_price, stand_life = solar.structure_price_per_module, solar.structure_life_years
-    return [
-        _bought("PV modules", "Solar array", "solar", solar.module, quantity=modules, unit="module"),
-        # The scenario gives no upkeep of the stand; the modules' own covers cleaning and tightening.
-        Line(STRUCTURE, "Solar array", "solar", modules, "module", stand_price, stand_life, 0.0),
-    ]
-
-
-def _grid(grid: Grid) -> list[Line]:
-    length_m, price = grid.line_length_m, grid.line_price_per_m
-    return [
-        _bought("Connection", "Grid connection", "grid", grid),
-        _bought("Line to the pump", "Grid connection", "grid", grid, quantity=length_m, unit="m", unit_price=price),
-    ]
-
-
-def _generator(generator: Generator) -> list[Line]:
-    name = f"Generator, {generator.rating_kw:g} kW"
-    return [_bought(name, "Generator", "generator", generator, by_hours=True)]
-
-
-def _item(item: CostItem, sources: Sequence[str], whole_life: float) -> Line:
-    owner: Owner = next((source for source in item.sources if source in sources), "all")
+def _item(item: CostItem, sources: Sequence[object], whole_life: float) -> Line:
+    owner = next((source for source in item.sources if source in sources), "all")
     life = whole_life if item.life_years is None else item.life_years
     upkeep = item.upkeep_percent_per_year
     return Line(item.name, "Other", owner, item.quantity, item.unit, item.unit_price, life, upkeep)
 
 
-def _one_or_many(values: Operand) -> Operand:
+def one_or_many(values: Operand) -> Operand:
     """Unpack a single case; leave an array of cases, or a formula, as it is."""
     return float(values) if isinstance(values, np.ndarray) and values.ndim == 0 else values

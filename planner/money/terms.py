@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Literal
+from typing import Any, Literal
 
 import numpy as np
 
 from planner.money.formula import Operand
-from planner.money.quantities import belongs
+from planner.money.quantities import PricedSource, belongs
 from planner.money.rates import Array, by_case, discount_factor, growth_factor, real_rate
+from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator, Tariff
 
@@ -54,6 +55,12 @@ class Terms:
         Price at the site, delivery included [money/L]; growth beyond inflation.
     service_price, overhaul_price : float or ndarray
         Price of one [money].
+    running : tuple of Column
+        What the option's sources cost to run, by category, in constant prices. `y` holds these terms, `y.top_ups` the
+        yearly quantities of each source by its name, `y.grid_bill` the bill at the first year's prices, `y.services`
+        and `y.overhauls` what running hours ask for.
+    emissions : tuple of callable
+        Carbon dioxide of each source [kg], from the same `y`.
     """
 
     life_years: int
@@ -76,6 +83,8 @@ class Terms:
     fuel_price_growth: Operand = 0.0
     service_price: Operand = 0.0
     overhaul_price: Operand = 0.0
+    running: tuple[Column, ...] = ()
+    emissions: tuple[Definition, ...] = ()
 
     @property
     def real_discount_rate(self) -> Operand:
@@ -98,14 +107,14 @@ class Terms:
         return np.asarray(growth_factor(by_case(self.inflation), np.arange(self.life_years + 1.0)))
 
 
-def terms_of(scenario: Scenario, sources: Sequence[str]) -> Terms:
+def terms_of(scenario: Scenario, sources: Sequence[PricedSource]) -> Terms:
     """Take the terms of one supply option from its scenario.
 
     Parameters
     ----------
     scenario : Scenario
         The scenario as it holds for the option.
-    sources : sequence of str
+    sources : sequence of PricedSource
         The option's sources; prices of others are left out.
 
     Returns
@@ -117,12 +126,13 @@ def terms_of(scenario: Scenario, sources: Sequence[str]) -> Terms:
     ValueError
         When the option names a source that the scenario does not describe.
     """
-    missing = [source for source in sources if source not in scenario.sources.names]
+    missing = [source for source in sources if not source.described(scenario)]
     if missing:
         raise ValueError(f"the scenario does not describe the source '{missing[0]}'")
     finance = scenario.finance
-    grid = scenario.sources.grid if "grid" in sources else None
-    generator = scenario.sources.generator if "generator" in sources else None
+    prices: dict[str, Any] = {}
+    for source in sources:
+        prices |= source.prices(scenario)
     return Terms(
         life_years=finance.life_years,
         prices=finance.prices,
@@ -135,12 +145,7 @@ def terms_of(scenario: Scenario, sources: Sequence[str]) -> Terms:
         water_price_per_m3=finance.water_price_per_m3,
         yearly_costs=sum(cost.per_year for cost in scenario.costs.yearly if belongs(cost.sources, sources)),
         people=scenario.people,
-        tariff=grid.tariff if grid else None,
-        grid_price_growth=grid.tariff.price_growth_percent_per_year / 100 if grid else 0.0,
-        grid_co2_kg_per_kwh=grid.co2_kg_per_kwh if grid else None,
-        generator=generator,
-        fuel_price_per_l=generator.fuel_price_per_l + generator.fuel_delivery_per_l if generator else 0.0,
-        fuel_price_growth=generator.fuel_price_growth_percent_per_year / 100 if generator else 0.0,
-        service_price=generator.service_price if generator else 0.0,
-        overhaul_price=generator.overhaul_price if generator else 0.0,
+        running=tuple(column for source in sources for column in source.running),
+        emissions=tuple(source.emission for source in sources if source.emission is not None),
+        **prices,
     )

@@ -23,8 +23,9 @@ OVERRIDABLE = ("pump", "controller", "topup", "sources", "tank", "costs", "pipel
 
 
 def option_name(sources: tuple[str, ...]) -> str:
-    """Name the supply option formed by some sources, in their fixed order."""
-    return " + ".join(name for name in SOURCE_ORDER if name in sources)
+    """Name the supply option formed by some sources, in their fixed order; sources of no fixed place come last."""
+    known = [name for name in SOURCE_ORDER if name in sources]
+    return " + ".join([*known, *(name for name in sources if name not in SOURCE_ORDER)])
 
 
 def option_names(described: tuple[str, ...]) -> list[str]:

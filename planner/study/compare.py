@@ -8,14 +8,17 @@ from pathlib import Path
 
 import numpy as np
 
-from planner.money.lifecycle import Comparison, LifeCycle, Quantities, compare, life_cycle
+from planner.money.lifecycle import Comparison, LifeCycle, compare, life_cycle
 from planner.money.quantities import Line, bill_of_quantities, unpriced
+from planner.money.simulated import Quantities, quantities_of
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario, option_name_of
+from planner.sources.base import SourceKind
+from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
 from planner.study.design import Ground, designs_of, ground_of
 from planner.study.ranking import ranked
-from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all, meets, quantities_of
+from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all, meets
 from planner.supply.array import ArrayPower
 from planner.supply.run import Outcome
 from planner.water.duty import Duty, duty_point
@@ -27,7 +30,7 @@ class OptionResult:
 
     Attributes
     ----------
-    name, sources : str, tuple of str
+    name, sources : str, tuple of SourceKind
         Its name and sources.
     scenario : Scenario
         The scenario as it holds for this option (overrides merged in).
@@ -62,7 +65,7 @@ class OptionResult:
     """
 
     name: str
-    sources: tuple[str, ...]
+    sources: tuple[SourceKind, ...]
     scenario: Scenario
     meets_service: bool
     delivered_share: float
@@ -125,7 +128,7 @@ class Study:
         return tuple(self.option(name) for name in self.ranking)
 
 
-def study_scenario(scenario: Scenario, folder: Path) -> Study:
+def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ...] = SOURCES) -> Study:
     """Simulate, cost, compare and rank every supply option of a scenario.
 
     Parameters
@@ -134,6 +137,8 @@ def study_scenario(scenario: Scenario, folder: Path) -> Study:
         The checked scenario.
     folder : pathlib.Path
         Folder to which paths in the scenario are relative.
+    kinds : tuple of SourceKind
+        The sources in order of priority.
 
     Returns
     -------
@@ -144,10 +149,10 @@ def study_scenario(scenario: Scenario, folder: Path) -> Study:
     InputError
         When weather, hydraulics or tank show the scenario to be unworkable.
     """
-    ground = ground_of(scenario, folder)
+    ground = ground_of(scenario, folder, kinds)
     choices = choose_all(designs_of(ground), ground)
     priced = [_price(choice) for choice in choices]
-    reference = reference_option(scenario)
+    reference = reference_option(scenario, kinds)
     against = next(
         life for choice, (_, _, life) in zip(choices, priced, strict=True) if choice.design.name == reference
     )
@@ -169,12 +174,11 @@ def study_scenario(scenario: Scenario, folder: Path) -> Study:
     )
 
 
-def reference_option(scenario: Scenario) -> str:
+def reference_option(scenario: Scenario, kinds: tuple[SourceKind, ...] = SOURCES) -> str:
     """Name the option against which saving and payback are counted."""
     if scenario.service.reference is not None:
         return option_name_of(scenario.service.reference)
-    names = scenario.option_names
-    return next((name for name in ("generator", "grid") if name in names), names[0])
+    return option_name(usual_alternative(options_of(scenario, kinds), kinds))
 
 
 def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
@@ -203,7 +207,6 @@ def _result(
 ) -> OptionResult:
     design = choice.design
     own = design.scenario
-    solar = own.sources.solar
     return OptionResult(
         name=design.name,
         sources=design.sources,
@@ -213,7 +216,7 @@ def _result(
         worst_year_share=float(choice.outcome.worst_year_share),
         tank_m3=choice.tank_m3,
         strings=choice.strings,
-        modules=choice.strings * solar.modules_in_series if solar and "solar" in design.sources else 0,
+        modules=design.modules(choice.strings),
         levels=choice.levels,
         outcome=choice.outcome,
         quantities=quantities,

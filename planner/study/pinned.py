@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from planner.money.lifecycle import LifeCycle, Quantities, life_cycle
+from planner.money.lifecycle import LifeCycle, life_cycle
 from planner.money.quantities import bill_of_quantities
+from planner.money.simulated import Quantities
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
+from planner.sources.base import SourceKind
 from planner.study.design import Design, Ground, designs_of, option_of
 from planner.study.search import Choice, given_levels, meets, quantities_of
 from planner.supply.run import Option, Outcome, run_options
@@ -20,7 +22,7 @@ class Pinned:
     """A design held fixed: strings, tank [m³] and float-switch levels (start, stop) [%]."""
 
     name: str
-    sources: tuple[str, ...]
+    sources: tuple[SourceKind, ...]
     strings: int
     tank_m3: float
     levels: tuple[float, float]

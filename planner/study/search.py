@@ -9,14 +9,14 @@ miss the target is the one that misses it by least.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
-from typing import Any
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.lifecycle import LifeCycle, Quantities, life_cycle
+from planner.money.lifecycle import LifeCycle, life_cycle
 from planner.money.quantities import bill_of_quantities
+from planner.money.simulated import quantities_of
 from planner.scenario.finance import Service
 from planner.scenario.scenario import Scenario
 from planner.study.design import Design, Ground, option_of
@@ -69,20 +69,6 @@ class Choice:
     outcome: Outcome
     tank_curve: TankCurve
     trials: tuple[LevelTrial, ...]
-
-
-def quantities_of(outcome: Outcome) -> Quantities:
-    """Sum an outcome's months into the yearly quantities that money needs; any leading axes stay."""
-    return Quantities(
-        demand_m3=outcome.demand_m3.sum(axis=-1),
-        delivered_m3=outcome.delivered_m3.sum(axis=-1),
-        solar_kwh=outcome.solar_kwh.sum(axis=-1),
-        grid_kwh=outcome.grid_kwh,
-        grid_peak_kw=outcome.grid_peak_kw,
-        generator_kwh=outcome.generator_kwh.sum(axis=-1),
-        generator_hours=outcome.generator_hours.sum(axis=-1),
-        fuel_l=outcome.fuel_l.sum(axis=-1),
-    )
 
 
 def meets(outcome: Outcome, scenario: Scenario) -> NDArray[np.bool_]:
@@ -213,17 +199,10 @@ def _least_cost(design: Design, strings: Sequence[int], tanks: Sequence[float], 
     lines = bill_of_quantities(
         scenario, design.sources, strings=np.asarray(strings)[None, :], tank_m3=np.asarray(tanks, dtype=float)[:, None]
     )
-    quantities = quantities_of(_first_variants(outcome, len(tanks)))
+    quantities = quantities_of(outcome.taken(slice(len(tanks))))
     cost = np.broadcast_to(life_cycle(scenario, design.sources, lines, quantities).present_cost, enough.shape)
     tank, string = np.unravel_index(np.where(enough, cost, np.inf).argmin(), enough.shape)
     return int(tank), int(string)
-
-
-def _first_variants(outcome: Outcome, count: int) -> Outcome:
-    kept: dict[str, Any] = {
-        name: value[:count] for name, value in vars(outcome).items() if isinstance(value, np.ndarray)
-    }
-    return replace(outcome, **kept)
 
 
 def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
@@ -20,6 +22,19 @@ _USUAL_CODE_UP_TO_HP = {1.0: "N", 1.5: "M", 2.0: "L", 3.0: "K", 5.0: "J", 10.0: 
 92 A at 5 hp, 162 A at 10 hp, 290 A at 20 hp, all at 230 V in three phases; larger motors G."""
 RATED_POWER_FACTOR = 0.8
 """Power factor at which a generator is rated, ISO 8528-1."""
+
+
+@dataclass(frozen=True)
+class FuelUse:
+    """Rating of a set [kW] and its fuel at no load [L/h/kW] and per kWh [L/kWh]."""
+
+    rating_kw: float
+    idle_l_per_h_per_kw: float
+    marginal_l_per_kwh: float
+
+    def litres(self, run_hours: ArrayLike, kwh: ArrayLike) -> Array:
+        """Fuel burnt over some running time [h] and energy [kWh]; see `fuel_l`."""
+        return fuel_l(run_hours, kwh, self.rating_kw, self.idle_l_per_h_per_kw, self.marginal_l_per_kwh)
 
 
 def usual_locked_rotor_code(shaft_kw: float) -> str:

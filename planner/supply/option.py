@@ -4,27 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.generator import fuel_l
 from planner.supply.kernel import Totals, Trace
 from planner.supply.series import Sun, TopUpSource
 from planner.supply.topup import TopUpTotals
 from planner.water.duty import FlowTable
 
 Array = NDArray[np.float64]
-
-
-@dataclass(frozen=True)
-class FuelUse:
-    """Rating of a set [kW] and its fuel at no load [L/h/kW] and per kWh [L/kWh]."""
-
-    rating_kw: float
-    idle_l_per_h_per_kw: float
-    marginal_l_per_kwh: float
-    minimum_run_h: float
 
 
 @dataclass(frozen=True)
@@ -43,10 +33,10 @@ class Option:
         Water drawn from the tank [m³].
     users_share : ndarray, (hours, years) or (1, 1)
         Share of it that reaches users, the rest being leakage.
-    sun, grid, generator : optional
-        Its sources.
-    fuel : FuelUse or None
-        Fuel of the generator.
+    sun : Sun or None
+        Its array.
+    top_ups : tuple of TopUpSource
+        Its top-up sources, the first to serve first.
     tank_m3, start_share, stop_share : ndarray, (variants,)
         Tanks and float-switch levels to try, as shares of the tank.
     daily_limit_m3 : float or None
@@ -59,9 +49,7 @@ class Option:
     draw_m3: Array
     users_share: Array
     sun: Sun | None
-    grid: TopUpSource | None
-    generator: TopUpSource | None
-    fuel: FuelUse | None
+    top_ups: tuple[TopUpSource, ...]
     tank_m3: Array
     start_share: Array
     stop_share: Array
@@ -74,14 +62,30 @@ class Option:
 
 
 @dataclass(frozen=True)
+class TopUpOutcome:
+    """What one top-up source of an option did, by month: arrays (variants, strings, years, 12), `kwh` (..., 12, bands).
+
+    `m3` is the water it added, `kwh` the energy taken from it by tariff band, `hours` its running time, `peak_kw` the
+    highest half-hourly demand (nil where it has no bands), `fuel_l` the fuel it burnt.
+    """
+
+    m3: Array
+    kwh: Array
+    hours: Array
+    peak_kw: Array
+    fuel_l: Array
+
+
+@dataclass(frozen=True)
 class Outcome:
-    """What one option did: arrays (variants, strings, years, 12), the grid's energy with bands as last axis.
+    """What one option did: arrays (variants, strings, years, 12).
 
     `demand_m3` and `delivered_m3` are what users want and get, `leakage_m3` what is lost on the way to them, `solar_m3`
-    water pumped by the sun, `grid_m3` and `generator_m3` water those added, `solar_kwh` DC energy used, `idle_kwh` DC
-    energy not used. `level_start_m3`, `level_end_m3`, `longest_short_days` (the longest run of short days) and
-    `limit_shortfall_m3` (how much less users get for the daily limit; None where it was not asked for) are (variants,
-    strings, years).
+    water pumped by the sun, `solar_kwh` DC energy used, `idle_kwh` DC energy not used, `top_ups` what each top-up
+    source of the option did, by name, in the order in which they serve. `level_start_m3`, `level_end_m3`,
+    `longest_short_days` (the longest run of short days) and `limit_shortfall_m3` (how much less users get for the daily
+    limit; None where it was not asked for) are (variants, strings, years). `band_count` is the number of tariff bands
+    in the nothing that comes from a source which the option lacks.
     """
 
     name: str
@@ -91,19 +95,63 @@ class Outcome:
     solar_m3: Array
     solar_kwh: Array
     idle_kwh: Array
-    grid_m3: Array
-    grid_kwh: Array
-    grid_hours: Array
-    grid_peak_kw: Array
-    generator_m3: Array
-    generator_kwh: Array
-    generator_hours: Array
-    fuel_l: Array
+    top_ups: Mapping[str, TopUpOutcome]
     level_start_m3: Array
     level_end_m3: Array
     longest_short_days: Array
     limit_shortfall_m3: Array | None = None
     trace: Trace | None = None
+    band_count: int = 1
+
+    def top_up(self, name: str) -> TopUpOutcome:
+        """What a top-up source did; nothing where the option has none of that name."""
+        if name in self.top_ups:
+            return self.top_ups[name]
+        nothing = np.zeros_like(self.demand_m3)
+        by_band = np.zeros((*nothing.shape, self.band_count))
+        return TopUpOutcome(nothing, by_band, nothing, nothing, nothing)
+
+    @property
+    def fuel_l(self) -> Array:
+        """Fuel burnt by all sources, (..., years, 12) [L]."""
+        return sum((source.fuel_l for source in self.top_ups.values()), np.zeros_like(self.demand_m3))
+
+    # The pages of a report ask for the usual sources by these names.
+
+    @property
+    def grid_m3(self) -> Array:
+        """Water the grid added [m³]."""
+        return self.top_up("grid").m3
+
+    @property
+    def grid_kwh(self) -> Array:
+        """Energy from the grid, with its tariff bands as last axis [kWh]."""
+        return self.top_up("grid").kwh
+
+    @property
+    def grid_hours(self) -> Array:
+        """Running time on the grid [h]."""
+        return self.top_up("grid").hours
+
+    @property
+    def grid_peak_kw(self) -> Array:
+        """Highest half-hourly demand on the grid [kW]."""
+        return self.top_up("grid").peak_kw
+
+    @property
+    def generator_m3(self) -> Array:
+        """Water the generator added [m³]."""
+        return self.top_up("generator").m3
+
+    @property
+    def generator_kwh(self) -> Array:
+        """Energy from the generator [kWh]."""
+        return np.asarray(self.top_up("generator").kwh.sum(axis=-1))
+
+    @property
+    def generator_hours(self) -> Array:
+        """Running time of the generator [h]."""
+        return self.top_up("generator").hours
 
     @property
     def new_year_loss_m3(self) -> Array:
@@ -115,8 +163,15 @@ class Outcome:
 
     def at(self, variant: int, string: int) -> Outcome:
         """Return one variant and number of strings, every array without those two axes."""
-        picked = {name: value[variant, string] for name, value in vars(self).items() if isinstance(value, np.ndarray)}
-        return replace(self, **picked)
+        return self.taken((variant, string))
+
+    def taken(self, index: Any) -> Outcome:
+        """Return the outcome with every array indexed alike."""
+        return replace(
+            self,
+            **_indexed(self, index),
+            top_ups={name: replace(source, **_indexed(source, index)) for name, source in self.top_ups.items()},
+        )
 
     @property
     def delivered_share(self) -> Array:
@@ -129,6 +184,10 @@ class Outcome:
         """Share of demand delivered in the worst year."""
         share: Array = (self.delivered_m3.sum(axis=-1) / self.demand_m3.sum(axis=-1)).min(axis=-1)
         return share
+
+
+def _indexed(record: Outcome | TopUpOutcome, index: Any) -> dict[str, Any]:
+    return {name: value[index] for name, value in vars(record).items() if isinstance(value, np.ndarray)}
 
 
 @dataclass(frozen=True)
@@ -153,7 +212,6 @@ def outcome_of(
     totals: Totals,
     top_ups: Mapping[str, TopUpTotals],
     record: Trace | None,
-    band_count: int,
 ) -> Outcome:
     """Gather what one option did from the loop's totals.
 
@@ -171,8 +229,6 @@ def outcome_of(
         What its top-up sources did, by name, its own columns alone.
     record : Trace or None
         The loop's hour-by-hour record.
-    band_count : int
-        Number of tariff bands.
 
     Returns
     -------
@@ -196,21 +252,16 @@ def outcome_of(
     idle_m3, idle_kwh = shaped(totals.idle_m3[..., block]), shaped(totals.idle_kwh[..., block])
     shift_kwh = shaped(totals.sun_shift_kwh[..., block])
     solar_kwh = whole(months.used_kwh) - idle_kwh + shift_kwh
-    grid, generator = top_ups.get("grid"), top_ups.get("generator")
-    nothing = np.zeros_like(demand)
-    generator_kwh = shaped(generator.kwh[:, 0]) if generator else nothing
-    generator_hours = shaped(generator.run_hours) if generator else nothing
-    fuel = (
-        fuel_l(
-            generator_hours,
-            generator_kwh,
-            option.fuel.rating_kw,
-            option.fuel.idle_l_per_h_per_kw,
-            option.fuel.marginal_l_per_kwh,
-        )
-        if option.fuel
-        else nothing
-    )
+
+    def did(source: TopUpSource) -> TopUpOutcome:
+        sums = top_ups[source.name]
+        kwh, hours = shaped(sums.kwh), shaped(sums.run_hours)
+        if unused := source.band_count - kwh.shape[-1]:
+            # the loop counts bands up to the last that holds in any hour
+            kwh = np.concatenate([kwh, np.zeros((*kwh.shape[:-1], unused))], axis=-1)
+        fuel = source.fuel.litres(hours, kwh.sum(axis=-1)) if source.fuel else np.zeros_like(hours)
+        return TopUpOutcome(shaped(sums.added_m3), kwh, hours, shaped(sums.peak_kw), fuel)
+
     shape = (variants, strings, years)
     return Outcome(
         name=option.name,
@@ -220,14 +271,7 @@ def outcome_of(
         solar_m3=whole(months.pumped_m3) - idle_m3,
         solar_kwh=solar_kwh,
         idle_kwh=np.maximum(whole(months.offered_kwh) - solar_kwh, 0.0),
-        grid_m3=shaped(grid.added_m3) if grid else nothing,
-        grid_kwh=shaped(grid.kwh) if grid else np.zeros((*demand.shape, band_count)),
-        grid_hours=shaped(grid.run_hours) if grid else nothing,
-        grid_peak_kw=shaped(grid.peak_kw) if grid else nothing,
-        generator_m3=shaped(generator.added_m3) if generator else nothing,
-        generator_kwh=generator_kwh,
-        generator_hours=generator_hours,
-        fuel_l=fuel,
+        top_ups={source.name: did(source) for source in option.top_ups},
         level_start_m3=totals.start_m3[:, block].reshape(shape),
         level_end_m3=totals.end_m3[:, block].reshape(shape),
         longest_short_days=totals.longest_short_days[:, block].reshape(shape),

@@ -4,27 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from graphlib import TopologicalSorter
 
 import numpy as np
 from numpy.typing import NDArray
 
 from planner.supply.kernel import State, Totals, Trace, run_hours
-from planner.supply.option import FuelUse, Months, Option, Outcome, outcome_of
-from planner.supply.series import SunSeries, extra_series, sun_series
+from planner.supply.option import Months, Option, Outcome, outcome_of
+from planner.supply.series import SunSeries, TopUpSource, extra_series, sun_series
 from planner.supply.topup import DAY, FloatSwitch, TopUpSeries, TopUpTotals, side_by_side
 
-__all__ = ["HOUR", "MONTH", "FuelUse", "Option", "Outcome", "run_options"]
+__all__ = ["HOUR", "MONTH", "Option", "Outcome", "run_options"]
 
 Array = NDArray[np.float64]
 
 SPIN_UP_DAYS = 31
 """Days before New Year that are run first, from an empty tank, to find the level each life year begins with."""
 
-STANDBY_START, STANDBY_STOP = 0.5, 1.0
-"""A generator beside the grid starts at half the grid's start level and stops at the grid's start level."""
-
-TOP_UPS = ("grid", "generator")
-"""Names of the top-up sources, the first to serve first."""
+STANDBY_START = 0.5
+"""A top-up source that stands by behind another starts at this share of its start level, and stops at its start
+level."""
 
 MONTH_DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 MONTH = np.repeat(np.arange(12), MONTH_DAYS * 24)
@@ -47,10 +46,11 @@ def run_options(
     ----------
     options : sequence of Option
         The options; all with the same number of variants and life years.
-    bands : ndarray of int, (hours,), optional
-        Tariff band of each hour.
+    bands : ndarray of int, optional
+        Not used: each top-up source brings its own bands. Callers may still name them.
     band_count : int
-        Number of tariff bands.
+        Number of tariff bands in the nothing that an option has from a source it lacks, so that tables of several
+        options agree.
     trace : bool
         Keep the hour-by-hour record of each option.
     limit_cost : bool
@@ -60,17 +60,21 @@ def run_options(
     -------
     list of Outcome
         In the order of `options`.
+
+    Raises
+    ------
+    ValueError
+        When options put the same sources in different orders, or a source has different tariff bands in them.
     """
-    # Options with grid stand side by side, and so do options with generator: whole slices are faster in the loop.
-    has_both = {place: ("grid" in o.sources, "generator" in o.sources) for place, o in enumerate(options)}
-    order = sorted(has_both, key=lambda place: (has_both[place][1], has_both[place][0] != has_both[place][1]))
+    names = _in_order(options)
+    order = _side_by_side(options, names)
     ordered = [options[place] for place in order]
     years = ordered[0].draw_m3.shape[1]
     ends = np.cumsum([len(option.strings) * years for option in ordered])
     blocks = [
         slice(int(end) - len(option.strings) * years, int(end)) for end, option in zip(ends, ordered, strict=True)
     ]
-    served = [found for name in TOP_UPS if (found := _Source.of(name, ordered, blocks, bands)) is not None]
+    served = [_Source.of(name, ordered, blocks) for name in names]
     pumped, kwh_per_m3 = np.zeros((MONTH.size, int(ends[-1]))), np.zeros((MONTH.size, int(ends[-1])))
     sun_months = []
     for option, block in zip(ordered, blocks, strict=True):
@@ -95,9 +99,9 @@ def run_options(
         did = {
             source.name: source.part(totals.top_ups[at], block)
             for at, source in enumerate(served)
-            if source.name in option.sources
+            if block.start in source.inside
         }
-        outcome = outcome_of(option, months, block, totals, did, record, band_count)
+        outcome = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
         if limit_cost:
             missing = (_users_shortfall(totals) - _users_shortfall(freed)).sum(axis=0)[:, block]
             outcome = replace(outcome, limit_shortfall_m3=missing.reshape(outcome.level_end_m3.shape))
@@ -172,18 +176,19 @@ class _Source:
     inside: dict[int, slice] = field(default_factory=dict)
 
     @staticmethod
-    def of(
-        name: str, options: Sequence[Option], blocks: Sequence[slice], bands: NDArray[np.int64] | None
-    ) -> _Source | None:
-        """Make room for the series of a source, and set its float switches; None where no option uses it."""
-        served = [(option, block) for option, block in zip(options, blocks, strict=True) if name in option.sources]
-        if not served:
-            return None
-        own = [block for _, block in served]
+    def of(name: str, options: Sequence[Option], blocks: Sequence[slice]) -> _Source:
+        """Make room for the series of a source, and set its float switches."""
+        served = [
+            (option, place, block)
+            for option, block in zip(options, blocks, strict=True)
+            if (place := _place(option, name)) is not None
+        ]
+        own = [block for _, _, block in served]
         widths = np.array([block.stop - block.start for block in own])
         ends = np.cumsum(widths)
-        levels = [_levels(name, option) for option, _ in served]
-        runs = [option.fuel.minimum_run_h if name == "generator" and option.fuel else 0.0 for option, _ in served]
+        levels = [_levels(option, place) for option, place, _ in served]
+        found = [option.top_ups[place] for option, place, _ in served]
+        runs = [source.minimum_run_h for source in found]
         start, stop = (_per_column([pair[at] for pair in levels], own) for at in (0, 1))
         extra, hours, kwh, sun_kwh, available = (np.empty((MONTH.size, int(ends[-1]))) for _ in range(5))
         return _Source(
@@ -195,7 +200,7 @@ class _Source:
                 kwh,
                 sun_kwh,
                 available=available if any(runs) else None,
-                bands=bands if name == "grid" else None,
+                bands=_bands(found),
             ),
             FloatSwitch(start, stop, np.repeat(runs, widths)),
             {
@@ -206,9 +211,10 @@ class _Source:
 
     def fill(self, option: Option, block: slice, sun: SunSeries) -> None:
         """Put one option's part into the series, should the option use the source."""
-        top_up = option.grid if self.name == "grid" else option.generator
-        if top_up is None:
+        place = _place(option, self.name)
+        if place is None:
             return
+        top_up = option.top_ups[place]
         inside = self.inside[block.start]
         extra = extra_series(top_up, sun, option.sun.efficiency if option.sun else 1.0, option.pump, MONTH)
         for name, values in vars(extra).items():
@@ -223,11 +229,55 @@ class _Source:
         return TopUpTotals(inside, **sums)
 
 
-def _levels(name: str, option: Option) -> tuple[Array, Array]:
-    """Start and stop level of a source in each variant of an option [m³]."""
+def _place(option: Option, name: str) -> int | None:
+    """Place of a source among an option's top-up sources, None where it is not there."""
+    return next((place for place, source in enumerate(option.top_ups) if source.name == name), None)
+
+
+def _in_order(options: Sequence[Option]) -> tuple[str, ...]:
+    """Names of all top-up sources, in an order that keeps each option's own."""
+    sorter: TopologicalSorter[str] = TopologicalSorter()
+    for option in options:
+        names = [source.name for source in option.top_ups]
+        for place, name in enumerate(names):
+            sorter.add(name, *names[:place])
+    return tuple(sorter.static_order())
+
+
+def _side_by_side(options: Sequence[Option], names: Sequence[str]) -> list[int]:
+    """Order options so that those with the same source stand side by side where they can.
+
+    Whole slices are faster in the loop than lists of columns. In the order of the Gray code, whose digits are the
+    sources, neighbours differ in one source.
+    """
+
+    def rank(option: Option) -> int:
+        code = sum(1 << digit for digit, name in enumerate(names) if _place(option, name) is not None)
+        found = code
+        while code := code >> 1:
+            found ^= code
+        return found
+
+    return sorted(range(len(options)), key=lambda place: rank(options[place]))
+
+
+def _bands(sources: Sequence[TopUpSource]) -> NDArray[np.int64] | None:
+    """Tariff bands of one source, the same in every option."""
+    first = sources[0].bands
+    for source in sources[1:]:
+        alike = source.bands is first or (
+            first is not None and source.bands is not None and np.array_equal(source.bands, first)
+        )
+        if not alike or source.band_count != sources[0].band_count:
+            raise ValueError(f"the tariff bands of '{source.name}' differ between options of one pass")
+    return first
+
+
+def _levels(option: Option, place: int) -> tuple[Array, Array]:
+    """Start and stop level in each variant of an option of its top-up source at some place [m³]."""
     start, stop = option.tank_m3 * option.start_share, option.tank_m3 * option.stop_share
-    if name == "generator" and option.grid is not None:
-        return start * STANDBY_START, start * STANDBY_STOP
+    for _ in range(place):
+        start, stop = start * STANDBY_START, start
     return start, stop
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.supply.generator import FuelUse
 from planner.water.duty import FlowTable
 
 Array = NDArray[np.float64]
@@ -36,14 +37,37 @@ class Sun:
 class TopUpSource:
     """One top-up source of an option.
 
-    `available` (hours, years) is the share of each hour in which it can be used, `power_w` (hours, years) its largest
-    AC power, `efficiency` that from the AC supply to the motor, `blending` whether it adds to the sun in the same hour.
+    Attributes
+    ----------
+    name : str
+        Its name; in one pass through the hours, sources of one name are the same source.
+    available : ndarray, (hours, years)
+        Share of each hour in which it can be used.
+    power_w : ndarray, (hours, years) or (1, years)
+        Its largest AC power [W].
+    efficiency : float
+        From the AC supply to the motor.
+    blending : bool
+        Whether it adds to the sun in the same hour.
+    minimum_run_h : float
+        Shortest run once started [h].
+    bands : ndarray of int, (hours,), optional
+        Tariff band of each hour; one band when left out.
+    band_count : int
+        Number of its tariff bands.
+    fuel : FuelUse or None
+        Fuel that it burns.
     """
 
+    name: str
     available: Array
     power_w: Array
     efficiency: float
     blending: bool
+    minimum_run_h: float = 0.0
+    bands: NDArray[np.int64] | None = None
+    band_count: int = 1
+    fuel: FuelUse | None = None
 
 
 @dataclass(frozen=True)

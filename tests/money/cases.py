@@ -6,10 +6,12 @@ from typing import Any
 
 import numpy as np
 
-from planner.money.flows import Quantities
+from planner.money.simulated import Quantities, TopUpYears
 from planner.money.terms import Terms
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator, Tariff
+from planner.sources.registry import GENERATOR as GENERATOR_KIND
+from planner.sources.registry import GRID as GRID_KIND
 
 MODULE: dict[str, Any] = {
     "power_w": 400.0,
@@ -75,19 +77,38 @@ def make_scenario(**changes: Any) -> Scenario:
 def make_terms(life_years: int = 20, discount_rate: float = 0.05, **changes: Any) -> Terms:
     """Build terms in constant prices with everything free of charge."""
     fields: dict[str, Any] = {"life_years": life_years, "prices": "constant", "discount_rate": discount_rate}
+    if "tariff" in changes:
+        fields["running"], fields["emissions"] = GRID_KIND.running, (GRID_KIND.emission,)
+    if "generator" in changes or "fuel_price_per_l" in changes:
+        fields["running"] = fields.get("running", ()) + GENERATOR_KIND.running
+    if "generator" in changes:
+        fields["emissions"] = (*fields.get("emissions", ()), GENERATOR_KIND.emission)
     return Terms(**(fields | changes))
 
 
 def make_quantities(years: int, bands: int = 1, **changes: Any) -> Quantities:
     """Build quantities of nothing but the given ones; a number holds for every year, month and band."""
-    yearly = ("demand_m3", "delivered_m3", "generator_kwh", "generator_hours", "fuel_l", "solar_kwh")
-    shapes: dict[str, tuple[int, ...]] = dict.fromkeys(yearly, (years,))
-    shapes |= {"grid_kwh": (years, 12, bands), "grid_peak_kw": (years, 12)}
-    arrays = {}
-    for name, shape in shapes.items():
+
+    def filled(name: str, *shape: int) -> np.ndarray:
         given = np.asarray(changes.get(name, 0.0), dtype=float)
-        arrays[name] = np.broadcast_to(given, np.broadcast_shapes(given.shape, shape))
-    return Quantities(**arrays)
+        return np.broadcast_to(given, np.broadcast_shapes(given.shape, shape))
+
+    nothing, months = np.zeros(years), np.zeros((years, 12))
+    band_kwh = filled("grid_kwh", years, 12, bands)
+    return Quantities(
+        demand_m3=filled("demand_m3", years),
+        delivered_m3=filled("delivered_m3", years),
+        solar_kwh=filled("solar_kwh", years),
+        top_ups={
+            "grid": TopUpYears(
+                band_kwh.sum(axis=(-1, -2)), nothing, nothing, band_kwh, filled("grid_peak_kw", years, 12)
+            ),
+            "generator": TopUpYears(
+                filled("generator_kwh", years), filled("generator_hours", years), filled("fuel_l", years),
+                months[..., None], months,
+            ),
+        },
+    )  # fmt: skip
 
 
 def make_generator(**changes: Any) -> Generator:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import fields, replace
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -12,15 +12,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from planner.money.flows import CashFlows, Quantities, flows_of
+from planner.money.flows import CashFlows, flows_of
 from planner.money.lifecycle import LifeCycle, appraise, cash_flows, compare, life_cycle
 from planner.money.quantities import Line, bill_of_quantities, with_percentages
+from planner.money.simulated import Quantities
 from planner.money.terms import Terms, terms_of
 from planner.scenario.scenario import Scenario
+from planner.sources.registry import GRID, SOLAR, SOURCES
 from tests.money.cases import make_generator, make_quantities, make_scenario, make_tariff, make_terms
 
 YEARS = 12
-SOURCES = ("solar", "grid", "generator")
 RATE = st.floats(0, 0.2)
 SCALE = st.floats(0.01, 100)
 
@@ -154,8 +155,8 @@ def test_prices_of_the_scenario_reach_the_flows() -> None:
 
 def test_yearly_costs_are_those_of_the_option() -> None:
     scenario = priced_scenario()
-    lines = bill_of_quantities(scenario, ("solar",), strings=2, tank_m3=20.0)
-    alone = cash_flows(scenario, ("solar",), lines, some_quantities())
+    lines = bill_of_quantities(scenario, (SOLAR,), strings=2, tank_m3=20.0)
+    alone = cash_flows(scenario, (SOLAR,), lines, some_quantities())
     assert alone.yearly_costs.tolist() == [0.0] + [600.0] * YEARS
     assert not alone.grid.any()
     assert not alone.fuel.any()
@@ -166,7 +167,7 @@ def test_carbon_dioxide() -> None:
     used = some_quantities()
     np.testing.assert_allclose(priced().co2_kg, 2.7 * used.fuel_l + 0.5 * used.grid_kwh.sum(axis=(-1, -2)))
     scenario = make_scenario()  # no factor given: the grid is not counted
-    life = life_cycle(scenario, ("grid",), [], make_quantities(20, grid_kwh=100.0, fuel_l=1.0))
+    life = life_cycle(scenario, (GRID,), [], make_quantities(20, grid_kwh=100.0, fuel_l=1.0))
     assert not life.co2_kg.any()
 
 
@@ -318,7 +319,7 @@ def test_wrong_years_and_missing_sources_are_refused() -> None:
         flows_of(make_terms(20), [line(1.0, by_hours=True)], make_quantities(20))
     scenario = make_scenario(sources={"solar": None})
     with pytest.raises(ValueError, match="does not describe the source 'solar'"):
-        terms_of(scenario, ("solar",))
+        terms_of(scenario, (SOLAR,))
 
 
 # ---------------------------------------------------------------------------------------------------- invariants
@@ -389,6 +390,6 @@ def test_replacements_and_residual_of_a_line(price: float, life: float, years: i
 
 
 def test_every_kind_of_flow_is_counted() -> None:
-    ones = CashFlows(**{field.name: np.array([1.0, 2.0]) for field in fields(CashFlows)})
-    assert ones.total_cost().tolist() == [8.0, 16.0]
-    assert ones.times(np.array([1.0, 3.0])).total_cost().tolist() == [8.0, 48.0]
+    ones = CashFlows(*[np.array([1.0, 2.0])] * 9, further={"water_carts": np.array([1.0, 2.0])})
+    assert ones.total_cost().tolist() == [9.0, 18.0]
+    assert ones.times(np.array([1.0, 3.0])).total_cost().tolist() == [9.0, 54.0]

@@ -10,6 +10,8 @@ import pytest
 from planner.money.quantities import Line, bill_of_quantities, tank_price, with_percentages
 from planner.scenario.scenario import Scenario
 from planner.scenario.tank import Tank, TankSize
+from planner.sources.base import SourceKind
+from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
 from tests.money.cases import make_scenario
 
 SIZES = [TankSize(volume_m3=10.0, price=1000.0), TankSize(volume_m3=20.0, price=1600.0)]
@@ -50,17 +52,17 @@ def test_only_the_sources_of_the_option_are_listed() -> None:
     scenario = priced_scenario()
     groups = {
         option: {line.group for line in bill_of_quantities(scenario, option, strings=2, tank_m3=20.0)}
-        for option in [("solar",), ("grid",), ("generator",), ("solar", "generator")]
+        for option in [(SOLAR,), (GRID,), (GENERATOR,), (SOLAR, GENERATOR)]
     }
     always = {"Borehole", "Pump and controller", "Pipeline", "Tank", "Other", "Installation", "Contingency"}
-    assert groups[("solar",)] == always | {"Solar array"}
-    assert groups[("grid",)] == always | {"Grid connection"}
-    assert groups[("generator",)] == always | {"Generator"}
-    assert groups[("solar", "generator")] == always | {"Solar array", "Generator"}
+    assert groups[(SOLAR,)] == always | {"Solar array"}
+    assert groups[(GRID,)] == always | {"Grid connection"}
+    assert groups[(GENERATOR,)] == always | {"Generator"}
+    assert groups[(SOLAR, GENERATOR)] == always | {"Solar array", "Generator"}
 
 
 def test_quantities_and_costs_of_the_lines() -> None:
-    lines = bill_of_quantities(priced_scenario(), ("solar", "grid", "generator"), strings=2, tank_m3=20.0)
+    lines = bill_of_quantities(priced_scenario(), SOURCES, strings=2, tank_m3=20.0)
     costs = {line.name: line.cost for line in lines}
     assert costs == pytest.approx(
         {
@@ -90,18 +92,18 @@ def test_quantities_and_costs_of_the_lines() -> None:
 @pytest.mark.parametrize(
     ("option", "expected"),
     [
-        (("solar",), {"Fence": "all"}),
-        (("grid",), {"Fence": "all", "Meter box": "grid"}),
-        (("generator",), {"Fence": "all", "Fuel store": "generator", "Meter box": "generator"}),
+        ((SOLAR,), {"Fence": "all"}),
+        ((GRID,), {"Fence": "all", "Meter box": "grid"}),
+        ((GENERATOR,), {"Fence": "all", "Fuel store": "generator", "Meter box": "generator"}),
     ],
 )
-def test_items_of_some_sources(option: tuple[str, ...], expected: dict[str, str]) -> None:
+def test_items_of_some_sources(option: tuple[SourceKind, ...], expected: dict[str, str]) -> None:
     lines = bill_of_quantities(priced_scenario(), option, strings=1, tank_m3=20.0)
     assert {line.name: line.source for line in lines if line.group == "Other"} == expected
 
 
 def test_lines_without_price_are_kept_and_percentages_of_nothing_left_out() -> None:
-    lines = bill_of_quantities(make_scenario(), ("solar",), strings=3, tank_m3=20.0)
+    lines = bill_of_quantities(make_scenario(), (SOLAR,), strings=3, tank_m3=20.0)
     assert named(lines, "PV modules").quantity == 18
     assert named(lines, "PV modules").cost == 0
     assert not {"Installation", "Contingency"} & {line.group for line in lines}
@@ -114,14 +116,14 @@ def test_strings_and_tanks_as_cases() -> None:
         costs={"contingency_percent": 10.0},
     )
     strings, tanks = np.array([[1, 2, 3]]), np.array([[10.0], [20.0]])
-    lines = bill_of_quantities(scenario, ("solar",), strings=strings, tank_m3=tanks)
+    lines = bill_of_quantities(scenario, (SOLAR,), strings=strings, tank_m3=tanks)
     np.testing.assert_allclose(
         lines[-1].cost, 0.1 * (np.array([[600.0, 1200.0, 1800.0]]) + np.array([[1000.0], [1600.0]]))
     )
 
 
 def test_percentages_follow_changed_prices() -> None:
-    lines = bill_of_quantities(priced_scenario(), ("solar",), strings=2, tank_m3=20.0)
+    lines = bill_of_quantities(priced_scenario(), (SOLAR,), strings=2, tank_m3=20.0)
     dearer = [replace(line, unit_price=2 * line.unit_price) if line.group == "Solar array" else line for line in lines]
     again = with_percentages(dearer, 10.0, 5.0, 20.0)
     assert len(again) == len(lines)

@@ -12,6 +12,7 @@ from typer.testing import CliRunner
 from planner.cli import app
 from planner.money.quantities import unpriced
 from planner.scenario.writer import toml_text
+from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
 from tests.study.scenarios import changed, changed_raw
 
 QUICK = {
@@ -28,17 +29,17 @@ def test_what_has_no_price_is_named_for_the_option_that_needs_it() -> None:
         sources__solar__structure_price_per_module=None, sources__generator__service_price=None,
         sources__generator__overhaul_price=None,
     )  # fmt: skip
-    assert unpriced(bare, ("grid",)) == ("Borehole", "Connection", "Line to the pump")
-    assert unpriced(bare, ("solar",)) == ("Borehole", "Stand, wiring and fixing")
-    assert unpriced(bare, ("generator",)) == ("Borehole", "Services of the generator")
-    overhauled = unpriced(bare, ("generator",), 10_000.0)
+    assert unpriced(bare, (GRID,)) == ("Borehole", "Connection", "Line to the pump")
+    assert unpriced(bare, (SOLAR,)) == ("Borehole", "Stand, wiring and fixing")
+    assert unpriced(bare, (GENERATOR,)) == ("Borehole", "Services of the generator")
+    overhauled = unpriced(bare, (GENERATOR,), 10_000.0)
     assert overhauled == ("Borehole", "Services of the generator", "Overhauls of the generator")
-    assert unpriced(changed(), ("solar", "grid", "generator"), 1e6) == ()
+    assert unpriced(changed(), SOURCES, 1e6) == ()
 
 
 def test_a_price_entered_as_nothing_is_a_price_and_no_line_needs_none() -> None:
     paid = changed(borehole__price=0.0, sources__grid__line_length_m=0.0, sources__grid__line_price_per_m=None)
-    assert unpriced(paid, ("grid",)) == ()
+    assert unpriced(paid, (GRID,)) == ()
 
 
 @pytest.fixture(scope="module")

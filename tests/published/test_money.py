@@ -22,6 +22,7 @@ from planner.money.returns import COMPARED, RATES, internal_rate_of_return, retu
 from planner.money.tariff import yearly_bill
 from planner.money.terms import Terms
 from planner.money.yearly import by_year
+from planner.sources.registry import GENERATOR, GRID
 from tests.money.cases import make_generator, make_quantities, make_scenario, make_tariff, make_terms
 
 GALLON_L = 3.785411784
@@ -116,7 +117,7 @@ def test_pump_with_a_problem_control_valve(
             "prices": prices,
         },
     )
-    sources = ("grid", "generator")
+    sources = (GRID, GENERATOR)
     lines = bill_of_quantities(scenario, sources, strings=0, tank_m3=20.0)
     quantities = make_quantities(8, grid_kwh=power_kw * 500, generator_hours=1.0)
     assert life_cycle(scenario, sources, lines, quantities).present_cost == pytest.approx(printed, abs=1)

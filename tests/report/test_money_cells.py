@@ -18,11 +18,11 @@ import xlsxwriter
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
-from planner.money.flows import Quantities
 from planner.money.formula import Formula
 from planner.money.functions import both, ceiling, equals, floor, level_payment, maximum, minimum, remainder, where
 from planner.money.lifecycle import compare, life_cycle
 from planner.money.quantities import bill_of_quantities
+from planner.money.simulated import Quantities, TopUpYears
 from planner.report.run_workbook import write_money
 from planner.report.sheets.page import Page
 from planner.report.style import Styles
@@ -138,16 +138,17 @@ def money_study(raw: dict[str, Any], seed: int) -> Study:
         def yearly(most: float, *shape: int) -> np.ndarray:
             return random.uniform(0, most, (years, *shape))
 
-        quantities = Quantities(
-            demand_m3=1000 + yearly(1000),
-            delivered_m3=yearly(1000),
-            generator_kwh=yearly(900) * of["generator"],
-            generator_hours=yearly(busy) * of["generator"],
-            fuel_l=yearly(2000) * of["generator"],
-            grid_kwh=yearly(200, 12, 1 + len(grid.tariff.bands)) * of["grid"],
-            grid_peak_kw=yearly(5, 12) * of["grid"],
-            solar_kwh=yearly(900) * of["solar"],
-        )
+        demand, delivered = 1000 + yearly(1000), yearly(1000)
+        made = [yearly(most) * of["generator"] for most in (900, busy, 2000)]
+        band_kwh = yearly(200, 12, 1 + len(grid.tariff.bands)) * of["grid"]
+        nothing, months = np.zeros(years), np.zeros((years, 12))
+        top_ups = {
+            "grid": TopUpYears(
+                band_kwh.sum(axis=(1, 2)), nothing, nothing, band_kwh, peak_kw=yearly(5, 12) * of["grid"]
+            ),
+            "generator": TopUpYears(*made, months[..., None], months),
+        }
+        quantities = Quantities(demand, delivered, yearly(900) * of["solar"], top_ups)
         lines = bill_of_quantities(own, option.sources, strings=option.strings, tank_m3=option.tank_m3)
         share = float(random.choice([0.9, 0.95, 1.0]))
         options.append(

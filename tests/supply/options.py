@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
 
-from planner.supply.option import FuelUse, Option
+from planner.supply.generator import FuelUse
+from planner.supply.option import Option
 from planner.supply.series import Sun, TopUpSource
 from planner.water.duty import FlowTable
 
@@ -20,7 +22,7 @@ PUMP = FlowTable(
     full_flow_m3h=np.full((1, 12), 4.0),
     limited_by=("rated speed",) * 12,
 )
-FUEL = FuelUse(rating_kw=5.0, idle_l_per_h_per_kw=0.08, marginal_l_per_kwh=0.25, minimum_run_h=0.0)
+FUEL = FuelUse(rating_kw=5.0, idle_l_per_h_per_kw=0.08, marginal_l_per_kwh=0.25)
 
 
 def sun_of(watts: np.ndarray | float, years: int) -> Sun:
@@ -32,19 +34,18 @@ def sun_of(watts: np.ndarray | float, years: int) -> Sun:
 def source_of(available: np.ndarray | float, years: int) -> TopUpSource:
     """A source with power enough, available for a share of each hour, (hours,)."""
     share = np.broadcast_to(np.reshape(available, (-1, 1)), (HOURS, years))
-    return TopUpSource(np.array(share), np.full((1, years), 1e12), 1.0, True)
+    return TopUpSource("", np.array(share), np.full((1, years), 1e12), 1.0, True)
 
 
 def option(name: str, draw_m3: np.ndarray, tank_m3: float | list[float], **given: Any) -> Option:
-    """Make an option; `draw_m3` is (hours, years)."""
+    """Make an option; `draw_m3` is (hours, years), top-up sources are given by their names in order of priority."""
     tanks = np.atleast_1d(np.asarray(tank_m3, dtype=float))
     values: dict[str, Any] = {
         "users_share": np.ones((1, 1)),
         "sun": None,
-        "grid": None,
-        "generator": None,
-        "fuel": None,
         "start_share": np.full(tanks.size, 0.2),
         "stop_share": np.full(tanks.size, 0.4),
-    } | given
-    return Option(name=name, sources=tuple(name.split(" + ")), pump=PUMP, draw_m3=draw_m3, tank_m3=tanks, **values)
+    } | {key: value for key, value in given.items() if not isinstance(value, TopUpSource)}
+    top_ups = tuple(replace(value, name=key) for key, value in given.items() if isinstance(value, TopUpSource))
+    sources = tuple(name.split(" + "))
+    return Option(name, sources, PUMP, draw_m3, tank_m3=tanks, top_ups=top_ups, **values)

@@ -34,7 +34,7 @@ def sun(watts: float, strings: tuple[int, ...] = (1,)) -> Sun:
 
 
 def source(*, blending: bool, power_w: float = 1e12, available: float = 1.0) -> TopUpSource:
-    return TopUpSource(np.full((HOURS, 1), available), np.full((1, 1), power_w), 0.95, blending)
+    return TopUpSource("grid", np.full((HOURS, 1), available), np.full((1, 1), power_w), 0.95, blending)
 
 
 def test_strings_scale_the_array_and_ageing_wears_it(pump: FlowTable) -> None:

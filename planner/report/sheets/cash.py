@@ -147,12 +147,13 @@ def _values(study: Study, option: OptionResult) -> dict[str, Array]:
 def _block(page: Page, study: Study, option: OptionResult, cash: Cash, sources: Sources) -> None:
     values, cells = _values(study, option), cash.options[option.name]
     life_years, given = study.scenario.finance.life_years, _given(option, cash, sources)
+    columns = _COLUMNS | {column.key: column for column in given["running"]}
     for year in range(life_years + 1):
         row = cells.first + year
         page.put(row, YEAR, year, "year")
         y = _of_year(study, option, cash, sources, given, year)
         for key, at in COLUMN_OF.items():
-            formula = _COLUMNS[key].in_year(year, life_years, y)
+            formula = columns[key].in_year(year, life_years, y)
             if key in _FLOWS and year > 0 and given["nominal"]:
                 formula = formula * y.price_level
             kind: Kind = "three" if key in _FACTORS else "money"
@@ -204,12 +205,14 @@ def _of_year(
     }
     if year > 0:
         quantities = sources.simulated.options[option.name]
-        burns, takes = "generator" in option.sources, "grid" in option.sources
+        burnt = SimpleNamespace(fuel_l=quantities.of(year, "fuel_l"))
         told |= {
             "delivered_m3": quantities.of(year, "delivered_m3"),
-            "grid_bill": quantities.of(year, "bill") if takes else 0.0,
+            "top_ups": dict.fromkeys(option.sources, burnt),
+            "grid_bill": quantities.of(year, "bill"),
+            "services": quantities.of(year, "services"),
+            "overhauls": quantities.of(year, "overhauls"),
             "renewals": Formula.leaf(sources.renewals.of(year)),
             "bought_by_hours": [quantities.of(year, "bought")] * len(given["worn_costs"]),
         }
-        told |= {key: quantities.of(year, key) if burns else 0.0 for key in ("fuel_l", "services", "overhauls")}
     return SimpleNamespace(**told)

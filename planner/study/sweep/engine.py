@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.lifecycle import Quantities, life_cycle
+from planner.money.lifecycle import life_cycle
 from planner.money.quantities import bill_of_quantities
 from planner.scenario.operands import value_at, with_arrays
 from planner.scenario.reader import check_scenario, option_scenario
@@ -166,7 +166,7 @@ def _costs(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
     """Priced measures of some cases of a row, (cases, options, priced)."""
     found = np.empty((at.size, len(owns), len(PRICED)))
     for place, (own, size) in enumerate(zip(owns, row.sizes, strict=True)):
-        quantities = Quantities(**{name: value[at] for name, value in vars(row.quantities[place]).items()})
+        quantities = row.quantities[place].taken(at)
         lines = bill_of_quantities(own, size.sources, strings=size.strings, tank_m3=size.tank_m3[at])
         life = life_cycle(own, size.sources, lines, quantities)
         for number, name in enumerate(PRICED):

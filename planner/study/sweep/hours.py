@@ -16,11 +16,12 @@ from typing import Any, TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.lifecycle import Quantities
+from planner.money.simulated import Quantities
 from planner.money.tariff import band_count, band_of_hour
 from planner.scenario.errors import InputError
 from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import option_name_of
+from planner.sources.base import SourceKind
 from planner.study.design import Design, Ground, designs_of, ground_of, option_of
 from planner.study.pinned import Pinned
 from planner.study.search import choose_all, given_levels, quantities_of
@@ -91,7 +92,7 @@ class Row:
 class Sizes:
     """Design of one option in each case of a row."""
 
-    sources: tuple[str, ...]
+    sources: tuple[SourceKind, ...]
     strings: int
     tank_m3: Array
     start_percent: Array
@@ -267,7 +268,7 @@ class HourStage:
         raw = self.changed(held)
         ground = self._ground(raw, held)
         choices = choose_all(designs_of(ground), ground)
-        outcomes = [_with_axis(choice.outcome) for choice in choices]
+        outcomes = [choice.outcome.taken(None) for choice in choices]
         sizes = []
         for choice in choices:
             start, stop = choice.levels if choice.levels is not None else (np.nan, np.nan)
@@ -358,13 +359,7 @@ def _wrong_sizes(sizes: Sequence[Sizes], draw_m3: float, count: int) -> list[str
 
 def _without_strings(outcome: Outcome) -> Outcome:
     """Drop the axis of strings, of which each row has one number."""
-    kept: dict[str, Any] = {n: v[:, 0] for n, v in vars(outcome).items() if isinstance(v, np.ndarray)}
-    return replace(outcome, **kept)
-
-
-def _with_axis(outcome: Outcome) -> Outcome:
-    kept: dict[str, Any] = {n: v[None] for n, v in vars(outcome).items() if isinstance(v, np.ndarray)}
-    return replace(outcome, **kept)
+    return outcome.taken((slice(None), 0))
 
 
 def _or(swept: Array, otherwise: float) -> Array:

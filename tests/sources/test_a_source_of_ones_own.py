@@ -1,0 +1,243 @@
+"""A source that the planner does not know: a neighbour's supply with its own timetable, tariff and price.
+
+It is made here alone; nothing in the planner names it. Prices and hours are invented.
+"""
+
+from __future__ import annotations
+
+import copy
+import pickle
+from dataclasses import dataclass, replace
+from functools import cache
+from pathlib import Path
+from types import SimpleNamespace
+from typing import Any
+
+import numpy as np
+import pytest
+from numpy.typing import ArrayLike
+
+from planner.money.formula import Formula, Operand, cell_text
+from planner.money.functions import weighted_total
+from planner.money.quantities import Line
+from planner.money.yearly import Column, Definition
+from planner.scenario.scenario import Scenario
+from planner.sources.base import Array, Bands, SourceKind, Surroundings, TopUpSourceKind
+from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
+from planner.study.compare import OptionResult, Study, study_scenario
+from planner.study.design import designs_of, ground_of, option_of
+from planner.study.pinned import pinned_of, price_pinned, run_pinned
+from planner.study.search import choose_all
+from planner.supply.run import HOUR, MONTH, run_options
+from tests.study.scenarios import changed
+from tests.supply.options import FUEL, HOURS, option, source_of
+
+EVENING = (HOUR >= 17) & (HOUR < 22)
+YEARS = 2
+
+
+@dataclass(frozen=True, eq=False)
+class Neighbour(TopUpSourceKind):
+    """A neighbour who lets us have power by day, and dearer in the evening, for a meter and so much a kWh."""
+
+    key = "neighbour"
+    day_price_per_kwh: float = 0.3
+    evening_price_per_kwh: float = 0.8
+    meter_price: float = 70.0
+
+    @property
+    def running(self) -> tuple[Column, ...]:
+        return (Column("neighbour", later=self.bill),)
+
+    @property
+    def emission(self) -> Definition:
+        return lambda y: y.top_ups[self].kwh * 0.5
+
+    def bill(self, y: Any) -> Operand:
+        return weighted_total(y.top_ups[self].parts_kwh, [self.day_price_per_kwh, self.evening_price_per_kwh])
+
+    def described(self, scenario: Scenario) -> bool:
+        return True
+
+    def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
+        return [Line("Meter", "Other", self.key, 1.0, "item", self.meter_price, 30.0, 2.0)]
+
+    def available(self, scenario: Scenario) -> Array:
+        on = (HOUR >= 7) & (HOUR < 22)
+        return np.repeat(on[:, None].astype(float), scenario.finance.life_years, axis=1)
+
+    def power_w(self, scenario: Scenario, around: Surroundings) -> Array:
+        return np.full((1, scenario.finance.life_years), 1e5)
+
+    def bands(self, scenario: Scenario) -> Bands:
+        return Bands(EVENING.astype(np.int64), 2)
+
+
+def kinds_with(neighbour: Neighbour) -> tuple[SourceKind, ...]:
+    """All sources, the neighbour's after the grid and before the generator."""
+    return SOLAR, GRID, neighbour, GENERATOR
+
+
+def site() -> Scenario:
+    return changed(finance__life_years=YEARS, tank__volume_m3=60, sources__solar__strings=2)
+
+
+@cache
+def studied(day: float = 0.3, evening: float = 0.8) -> Study:
+    return study_scenario(site(), Path(), kinds_with(Neighbour(day, evening)))
+
+
+def with_neighbour(study: Study) -> list[OptionResult]:
+    return [each for each in study.options if "neighbour" in each.sources]
+
+
+def test_its_options_are_formed_in_order_of_priority() -> None:
+    names = [each.name for each in studied().options]
+    assert len(names) == 15
+    assert names[:4] == ["solar", "grid", "neighbour", "generator"]
+    assert names[-1] == "solar + grid + neighbour + generator"
+    # None of them is worked out otherwise for the neighbour's being there.
+    assert [each.name for each in study_scenario(site(), Path()).options] == [
+        name for name in names if "neighbour" not in name
+    ]
+
+
+def test_the_others_keep_their_figures() -> None:
+    for own in study_scenario(site(), Path()).options:
+        beside = studied().option(own.name)
+        assert float(beside.life.present_cost) == float(own.life.present_cost)
+        np.testing.assert_array_equal(beside.outcome.delivered_m3, own.outcome.delivered_m3)
+
+
+def test_its_money_by_hand() -> None:
+    for each in with_neighbour(studied()):
+        used = each.outcome.top_ups["neighbour"]
+        day, evening = used.kwh.sum(axis=1).T
+        flows = each.life.flows
+        np.testing.assert_allclose(flows.further["neighbour"], [0, *(0.3 * day + 0.8 * evening)], rtol=1e-12)
+        # The meter, bought once, of which 28 of 30 years are left after two, and kept up for 2 % a year.
+        (meter,) = [line for line in each.lines if line.name == "Meter"]
+        assert (meter.cost, meter.source) == (70.0, "neighbour")
+        rate = studied().scenario.finance.discount_rate_percent / 100
+        present = sum(float(flows.further["neighbour"][year]) / (1 + rate) ** year for year in range(1, YEARS + 1))
+        assert float(each.life.present_by_category["neighbour"]) == pytest.approx(present, rel=1e-12)
+    alone = studied().option("neighbour")
+    assert alone.outcome.top_ups["neighbour"].kwh.sum() > 1000
+    kwh = alone.outcome.top_ups["neighbour"].kwh.sum(axis=(1, 2))
+    np.testing.assert_allclose(alone.life.co2_kg, 0.5 * kwh, rtol=1e-12)
+    costs = alone.life.present_by_category
+    assert costs["grid"] == costs["fuel"] == costs["generator_service"] == 0
+    assert float(alone.life.present_cost) == pytest.approx(sum(map(float, costs.values())), rel=1e-12)
+    assert float(alone.life.figures["operation"]) == pytest.approx(
+        float(costs["upkeep"] + costs["neighbour"] + costs["yearly_costs"]), rel=1e-12
+    )
+
+
+def test_its_bill_is_one_definition_for_numbers_and_cells() -> None:
+    cells = {"neighbour": SimpleNamespace(parts_kwh=[Formula.leaf("B2"), Formula.leaf("C2")])}
+    assert cell_text(Neighbour().bill(SimpleNamespace(top_ups=cells))) == "=B2*0.3+C2*0.8"
+
+
+def test_its_timetable_holds() -> None:
+    neighbour = Neighbour()
+    ground = ground_of(site(), Path(), kinds_with(neighbour))
+    design = next(each for each in designs_of(ground) if each.name == "neighbour")
+    (outcome,) = run_options([option_of(design, ground, [0], [60.0], [20.0], [40.0])], trace=True)
+    assert outcome.trace is not None
+    added = outcome.trace.top_up_m3[0, :, 0]
+    assert not added[(HOUR < 7) | (HOUR >= 22)].any()
+    assert added[HOUR == 7].any()
+    assert added[EVENING].any()
+    # By its own bands, whatever those of the grid's tariff are: without sun, a m3 takes the same energy all month.
+    did = outcome.top_ups["neighbour"]
+    for month in range(12):
+        kwh, m3 = did.kwh[0, 0, :, month], did.m3[0, 0, :, month]
+        evening_m3 = added[EVENING & (month == MONTH)].sum(axis=0)
+        np.testing.assert_allclose(kwh[:, 1], kwh.sum(axis=-1) * evening_m3 / m3, rtol=1e-9)
+
+
+def test_no_water_is_created_or_lost_with_it() -> None:
+    for each in with_neighbour(studied()):
+        did = each.outcome
+        pumped = did.solar_m3 + sum(source.m3 for source in did.top_ups.values())
+        gone = did.delivered_m3 + did.leakage_m3
+        np.testing.assert_allclose(
+            did.level_end_m3 - did.level_start_m3, (pumped - gone).sum(axis=-1), rtol=0, atol=1e-6
+        )
+
+
+def test_it_is_ranked_by_what_it_costs() -> None:
+    given, dear = studied(0.0, 0.0), studied(9.0, 9.0)
+    assert given.best == "neighbour"
+    assert dear.best is not None
+    assert "neighbour" not in dear.best
+    assert float(given.option("neighbour").life.present_cost) < float(dear.option("neighbour").life.present_cost)
+    # The last source in priority that stands alone is what others are measured against: the generator, as without it.
+    assert given.reference == "generator"
+    with_it_last = study_scenario(site(), Path(), (GRID, GENERATOR, Neighbour()))
+    assert with_it_last.reference == "neighbour"
+
+
+def test_three_top_ups_share_an_hour_by_priority() -> None:
+    # The pump lifts 4 m3/h for 2 kW, and 4 m3/h are drawn; the tank stays empty, so that all are wanted all the time.
+    # The grid is on for a quarter of each hour: 1 m3. The neighbour's for half of what is left of it: 3/8 h, 1.5 m3.
+    # The generator has what is left then, 3/8 h: 1.5 m3.
+    draw = np.full((HOURS, 1), 4.0)
+    shares = {"grid": 0.25, "neighbour": 0.5, "generator": 1.0}
+    sources = {name: source_of(share, 1) for name, share in shares.items()}
+    sources["generator"] = replace(sources["generator"], fuel=FUEL)
+    three = option("grid + neighbour + generator", draw, 40.0, **sources)
+    two = option("neighbour + generator", draw, 40.0, **{name: sources[name] for name in ("neighbour", "generator")})
+    outcome, without = run_options([three, two])
+    hourly = {name: (source.m3.sum() / HOURS, source.kwh.sum() / HOURS) for name, source in outcome.top_ups.items()}
+    assert list(hourly) == ["grid", "neighbour", "generator"]
+    assert hourly["grid"] == pytest.approx((1.0, 0.5), abs=1e-9)
+    assert hourly["neighbour"] == pytest.approx((1.5, 0.75), abs=1e-9)
+    assert hourly["generator"] == pytest.approx((1.5, 0.75), abs=1e-9)
+    assert outcome.fuel_l.sum() == pytest.approx(HOURS * (0.08 * 5.0 * 0.375 + 0.25 * 0.75), rel=1e-9)
+    assert without.top_ups["neighbour"].m3.sum() == pytest.approx(2.0 * HOURS, rel=1e-9)
+    assert without.top_ups["generator"].m3.sum() == pytest.approx(2.0 * HOURS, rel=1e-9)
+
+
+def test_each_stands_by_behind_the_one_before() -> None:
+    # Tank 40 m3, first source from 8 to 16 m3: the second from 4 to 8, the third from 2 to 4. The first two are dead.
+    draw = np.full((HOURS, 1), 0.5)
+    dead, alive = source_of(0.0, 1), source_of(1.0, 1)
+    for sources, start, stop in (
+        ({"grid": dead, "neighbour": dead, "generator": alive}, 2.0, 4.0),
+        ({"grid": dead, "neighbour": alive, "generator": dead}, 4.0, 8.0),
+        ({"neighbour": alive, "grid": dead, "generator": dead}, 8.0, 16.0),
+    ):
+        (outcome,) = run_options([option(" + ".join(sources), draw, 40.0, **sources)], trace=True)
+        assert outcome.trace is not None
+        level, added = outcome.trace.level_m3[:, 0, 0], outcome.trace.top_up_m3.sum(axis=0)[:, 0, 0]
+        assert level[added < 1e-9].min() == pytest.approx(start, abs=1e-9)
+        assert level.max() == pytest.approx(stop, abs=1e-9)
+
+
+def test_sources_in_two_orders_are_refused() -> None:
+    draw, alive = np.full((HOURS, 1), 0.5), source_of(1.0, 1)
+    there = option("grid + neighbour", draw, 40.0, grid=alive, neighbour=alive)
+    back = option("neighbour + grid", draw, 40.0, neighbour=alive, grid=alive)
+    with pytest.raises(ValueError, match="cycle"):
+        run_options([there, back])
+
+
+def test_it_is_priced_anew_where_a_design_is_held() -> None:
+    scenario, neighbour = site(), Neighbour()
+    ground = ground_of(scenario, Path(), kinds_with(neighbour))
+    chosen = next(each for each in choose_all(designs_of(ground), ground) if each.design.name == "solar + neighbour")
+    # What a sweep sends to its workers.
+    pinned = pickle.loads(pickle.dumps(pinned_of(chosen)))
+    ((operated,),) = run_pinned([scenario], ground, [pinned])
+    assert float(price_pinned(scenario, operated).present_cost) == pytest.approx(
+        float(studied().option("solar + neighbour").life.present_cost), rel=1e-12
+    )
+
+
+def test_a_source_is_its_name() -> None:
+    assert [str(source) for source in SOURCES] == ["solar", "grid", "generator"]
+    assert pickle.loads(pickle.dumps(Neighbour(0.1, 0.2))).evening_price_per_kwh == 0.2
+    assert copy.deepcopy(GRID) == "grid"
+    assert "grid" in SOURCES
+    assert "neighbour" not in SOURCES

@@ -1,0 +1,47 @@
+"""Tariff bands of a top-up source: energy is counted by band, also where a band never holds."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from planner.supply.run import HOUR, run_options
+from tests.study.scenarios import studied
+from tests.supply.options import HOURS, option, source_of
+
+
+def test_a_band_that_never_holds_keeps_its_place() -> None:
+    bands = ((HOUR >= 6) & (HOUR < 12)).astype(np.int64)
+    grid = replace(source_of(1.0, 1), bands=bands, band_count=3)
+    (outcome,) = run_options([option("grid", np.full((HOURS, 1), 1.0), 40.0, grid=grid)])
+    assert outcome.grid_kwh.shape[-1] == 3
+    assert outcome.grid_kwh[..., :2].sum(axis=(0, 1, 2, 3)).min() > 0
+    assert not outcome.grid_kwh[..., 2].any()
+
+
+def test_a_tariff_with_a_band_inside_another_is_billed() -> None:
+    evening = {"name": "evening", "hours": [[17, 22]], "price_per_kwh": 0.3}
+    inside = {"name": "inside", "hours": [[18, 20]], "price_per_kwh": 0.9}
+    options = ["grid"]
+    plain, doubled = (
+        studied(finance__life_years=1, service__options=options, sources__grid__tariff__bands=bands)
+        for bands in ([evening], [evening, inside])
+    )
+    assert float(doubled.options[0].life.present_cost) == float(plain.options[0].life.present_cost)
+
+
+def test_bands_that_differ_between_options_are_refused() -> None:
+    draw, bands = np.full((HOURS, 1), 1.0), (HOUR >= 12).astype(np.int64)
+    first, other = (replace(source_of(1.0, 1), bands=each, band_count=2) for each in (bands, 1 - bands))
+    with pytest.raises(ValueError, match="the tariff bands of 'grid' differ"):
+        run_options([option("grid", draw, 40.0, grid=first), option("grid", draw, 40.0, grid=other)])
+
+
+def test_nothing_from_the_grid_has_its_bands_too() -> None:
+    (outcome,) = run_options(
+        [option("generator", np.full((HOURS, 1), 1.0), 40.0, generator=source_of(1.0, 1))], band_count=3
+    )
+    assert outcome.at(0, 0).grid_kwh.shape == (1, 12, 3)
+    assert not outcome.grid_kwh.any()
