@@ -2,12 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator
+from collections.abc import Hashable, Iterator, Mapping
 from dataclasses import dataclass
 
 from xlsxwriter.utility import xl_rowcol_to_cell
 
-from planner.report.document import At, Block, Chart, Heading, Page, Report, Row, Section, Span, Table, Text
+from planner.report.document import (
+    HEADER,
+    At,
+    Block,
+    Chart,
+    Foreign,
+    Heading,
+    Page,
+    Report,
+    Row,
+    Section,
+    Span,
+    Table,
+    Text,
+)
 
 
 @dataclass(frozen=True)
@@ -58,6 +72,11 @@ class TablePlace:
         return max(self.rows.values(), default=self.header_row)
 
 
+def last_column(page: Page) -> int:
+    """Last column of a page's tables, over which texts and headings reach."""
+    return max((len(block.columns) - 1 for block in page.blocks if isinstance(block, Table)), default=7)
+
+
 def lay_out(page: Page) -> list[Placed]:
     """Place everything on a page from top to bottom; a heading keeps an empty row above it."""
     return list(_placed(page))
@@ -66,6 +85,7 @@ def lay_out(page: Page) -> list[Placed]:
 def _placed(page: Page) -> Iterator[Placed]:
     yield Placed(0, Title(page.title))
     row = 1
+    charts: dict[int, int] = {}
     if page.under:
         yield Placed(row, Text(page.under, "note"))
         row += 1
@@ -74,7 +94,12 @@ def _placed(page: Page) -> Iterator[Placed]:
     for block in page.blocks:
         if isinstance(block, Chart) and block.beside is not None:
             yield Placed(tops[block.beside], block)
+            tops[block.beside] += block.rows
+            if block.column is not None:
+                charts[block.column] = max(charts.get(block.column, 0), tops[block.beside])
             continue
+        reach = len(block.columns) - 1 if isinstance(block, Table) else last_column(page)
+        row = max([row, *(end for column, end in charts.items() if column <= reach)])
         if isinstance(block, Chart):
             yield Placed(row + 1, block)
             row += block.rows + 2
@@ -107,11 +132,16 @@ def _items(block: Block, *, below_header: bool) -> Iterator[tuple[Item, int]]:
         below_header = False
 
 
-class Addresses:
-    """Addresses of the cells of a report, once every page is laid out."""
+class NoSuchCell(LookupError):
+    """A formula refers to a cell of another writer's sheet that is not there."""
 
-    def __init__(self, report: Report, layouts: dict[str, list[Placed]]) -> None:
+
+class Addresses:
+    """Addresses of the cells of a report, once every page is laid out, and those of other sheets by their keys."""
+
+    def __init__(self, report: Report, layouts: dict[str, list[Placed]], foreign: Mapping[str, str]) -> None:
         self.tables: dict[str, TablePlace] = {}
+        self.foreign = foreign
         for page in report.pages:
             for placed in layouts[page.key]:
                 self._note(page.name, placed)
@@ -130,8 +160,18 @@ class Addresses:
                 raise ValueError(f"table {table.key!r} has two rows {item.row.key!r}")
             rows[item.row.key] = placed.row
 
-    def text(self, reference: At | Span, sheet: str) -> str:
-        """Write a reference for a formula on some sheet: plain on its own sheet, with the sheet's name elsewhere."""
+    def text(self, reference: At | Span | Foreign, sheet: str) -> str:
+        """Write a reference for a formula on some sheet: plain on its own sheet, with the sheet's name elsewhere.
+
+        Raises
+        ------
+        NoSuchCell
+            When there is no cell of a foreign key.
+        """
+        if isinstance(reference, Foreign):
+            if reference.key not in self.foreign:
+                raise NoSuchCell(reference.key)
+            return self.foreign[reference.key]
         name, first_row, first_column, last_row, last_column = self.corners(reference)
         here = name == sheet
         first = xl_rowcol_to_cell(first_row, first_column, row_abs=not here, col_abs=not here)
@@ -144,7 +184,8 @@ class Addresses:
     def corners(self, reference: At | Span) -> tuple[str, int, int, int, int]:
         """Sheet, first row, first column, last row and last column, as a chart wants them."""
         place = self.tables[reference.table]
-        row, column = place.rows[reference.row], place.columns[reference.column]
+        row = place.header_row if reference.row == HEADER else place.rows[reference.row]
+        column = place.columns[reference.column]
         last_row, last_column = row, column
         if isinstance(reference, Span):
             last_row = row if reference.last_row is None else place.rows[reference.last_row]
