@@ -14,6 +14,7 @@ from planner.report.checks_table import figure, summary
 from planner.report.pages.answer import options_table
 from planner.report.terminal_writer import terminal_table
 from planner.study.compare import Study
+from planner.text import text
 
 FIGURES = (
     "demand_met_percent", "tank_m3", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year", "capital_cost",
@@ -26,7 +27,9 @@ def study_report(
     study: Study, sentences: Sequence[str], notes: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
 ) -> Group:
     """Put table, sentences, failed checks and limits together; `verbose` adds duty point and weather."""
-    parts: list[RenderableType] = [terminal_table(options_table(study, FIGURES))]
+    scenario = study.scenario
+    title = text("answer.title", name=scenario.name, years=scenario.finance.life_years)
+    parts: list[RenderableType] = [terminal_table(options_table(study, FIGURES, title))]
     duty = study.duty
     if verbose:
         parts.append(
@@ -34,7 +37,8 @@ def study_report(
                 f"Duty: {duty.flow_m3h:.2f} m3/h at {duty.total_head_m:.1f} m (static {duty.static_head_m:.1f}, "
                 f"drawdown {duty.drawdown_m:.1f}, "
                 f"friction {duty.friction_m:.1f}, residual {duty.residual_head_m:.1f}), "
-                f"motor input {duty.input_power_w:.0f} W, limited by {duty.limited_by}.\nWeather: {study.weather.source}"
+                f"motor input {duty.input_power_w:.0f} W, limited by {duty.limited_by}.\n"
+                f"Weather: {study.weather.source}"
             )
         )
     missing = dict.fromkeys(name for option in study.ranked for name in option.unpriced)

@@ -137,10 +137,10 @@ def _figure_of(study: Study, key: str, place: int) -> Formula:
     return _found(study, Formula.leaf(option_span(study, key)), place)
 
 
-def options_table(study: Study, keys: Sequence[str] = FIGURES) -> Table:
+def options_table(study: Study, keys: Sequence[str] = FIGURES, heading: str = "") -> Table:
     """Lay the options out side by side, best first, by figures of the catalogue."""
     columns = (
-        Column("option", text("answer.option"), 34),
+        Column("option", text("answer.option"), 38),
         Column(SERVICE, text("answer.service"), 17),
         *(Column(key, _heading(study, figure(key))) for key in keys),
     )
@@ -153,9 +153,7 @@ def options_table(study: Study, keys: Sequence[str] = FIGURES) -> Table:
         }
         cells |= {key: _cell(study, option, figure(key), place) for key in keys}
         rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
-    scenario = study.scenario
-    title = text("answer.title", name=scenario.name, years=scenario.finance.life_years)
-    return Table(MAIN, columns, tuple(rows), heading=title)
+    return Table(MAIN, columns, tuple(rows), heading=heading)
 
 
 def _heading(study: Study, of: Figure) -> str:

@@ -9,7 +9,7 @@ import numpy as np
 
 from planner.money.formula import Formula
 from planner.money.functions import total
-from planner.report.document import At, Axis, Cell, Chart, Column, Kind, Page, Row, Series, Span, Table
+from planner.report.document import At, Axis, Block, Cell, Chart, Column, Kind, Page, Row, Series, Span, Table
 from planner.report.pages.by_time import MONTHS
 from planner.scenario.scenario import Scenario
 from planner.study.compare import Study
@@ -33,7 +33,7 @@ def head_page(study: Study) -> Page:
     system = system_head(own.borehole, own.pipeline)
     curves, chart = _curves(own, duty)
     differing = _differing(study, duty)
-    blocks = (
+    blocks: tuple[Block, ...] = (
         _build_up(system, duty, own),
         chart,
         _duty(duty),
@@ -167,13 +167,10 @@ def _curves(own: Scenario, duty: Duty) -> tuple[Table, Chart]:
     top_m = 1.15 * float(np.nanmax(curves.pump_head_m))
     heads = {"system": np.where(curves.system_head_m <= top_m, curves.system_head_m, np.nan)}
     heads |= {f"speed_{speed:g}": curves.pump_head_m[place] for place, speed in enumerate(speeds)}
-    rows = [
-        Row(
-            place,
-            {"flow_m3h": Cell(float(flow), "two"), **{key: _head(values[place]) for key, values in heads.items()}},
-        )
-        for place, flow in enumerate(curves.flow_m3h)
-    ]
+    rows = []
+    for place, flow in enumerate(curves.flow_m3h):
+        reached = {key: _head(values[place]) for key, values in heads.items()}
+        rows.append(Row(place, {"flow_m3h": Cell(float(flow), "two"), **reached}))
     point = {"flow_m3h": Cell(duty.flow_m3h, "two"), "system": Cell(duty.total_head_m, "one")}
     rows.append(Row(DUTY, point, "total"))
     columns = (

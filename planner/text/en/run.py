@@ -63,7 +63,7 @@ SENTENCES: dict[str, str] = {
     "answer.demand": "Demand in the first year (m3/day)",
     "answer.head": "Total dynamic head (m)",
     "answer.flow": "Flow at that head (m3/h)",
-    "answer.ghi": "Global horizontal irradiation, mean (kWh/m2/day)",
+    "answer.ghi": "Global irradiation (GHI, kWh/m2/day)",
     "answer.demand.growth_percent_per_year": "Growth of demand (%/year)",
     "answer.service.delivered_share_percent": "Service target (% of demand met)",
     "answer.finance.life_years": "Analysis period (years)",
