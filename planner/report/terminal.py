@@ -8,28 +8,51 @@ from rich.console import Group, RenderableType
 from rich.padding import Padding
 from rich.text import Text
 
+from planner import figures
 from planner.checks.safety import LOCAL
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
-from planner.report.pages.answer import options_table
+from planner.report.document import Cell, Column, Row, Table
+from planner.report.pages.answer import DASHED
 from planner.report.terminal_writer import terminal_table
 from planner.study.compare import Study
 from planner.text import text
 
 FIGURES = (
     "demand_met_percent", "tank_m3", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year", "capital_cost",
-    "life_cycle_cost", "annualised_cost", "levelised_cost_per_m3",
+    "life_cycle_cost", "levelised_cost_per_m3",
 )  # fmt: skip
 """Figures of the table of options."""
+INCOMPLETE = "*"
+"""Marks an option whose costs leave out what has no price."""
+
+
+def options_table(study: Study) -> Table:
+    """Lay the options out side by side, best first, by figures of the catalogue."""
+    scenario = study.scenario
+    headings = [text("narrow.option"), text("narrow.meets_target")]
+    headings += [text(f"narrow.{key}", currency=scenario.currency) for key in FIGURES]
+    columns = tuple(Column(key, name) for key, name in zip(("option", "meets", *FIGURES), headings, strict=True))
+    rows = []
+    for option in study.ranked:
+        cells = {
+            "option": Cell(f"{option.name} {INCOMPLETE}" if option.unpriced else option.name),
+            "meets": Cell(text("answer.yes" if option.meets_service else "answer.no")),
+        }
+        for key in FIGURES:
+            value = float(figures.figure(key).read(option))
+            nothing = key in DASHED and value == 0
+            cells[key] = Cell(float("nan") if nothing else value, figures.figure(key).format)
+        rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
+    title = text("narrow.title", name=scenario.name, years=scenario.finance.life_years)
+    return Table("terminal", columns, tuple(rows), heading=title)
 
 
 def study_report(
     study: Study, sentences: Sequence[str], notes: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
 ) -> Group:
     """Put table, sentences, failed checks and limits together; `verbose` adds duty point and weather."""
-    scenario = study.scenario
-    title = text("answer.title", name=scenario.name, years=scenario.finance.life_years)
-    parts: list[RenderableType] = [terminal_table(options_table(study, FIGURES, title))]
+    parts: list[RenderableType] = [terminal_table(options_table(study))]
     duty = study.duty
     if verbose:
         parts.append(
@@ -43,7 +66,7 @@ def study_report(
         )
     missing = dict.fromkeys(name for option in study.ranked for name in option.unpriced)
     if missing:
-        parts.append(Text(f"* incomplete: no price was entered for {', '.join(missing)}"))
+        parts.append(Text(f"{INCOMPLETE} incomplete: no price was entered for {', '.join(missing)}"))
     parts.append(Text(""))
     parts += [Text(sentence) for sentence in sentences]
     parts.append(Text(f"\nSite checks: {summary(verdicts)}"))

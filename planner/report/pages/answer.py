@@ -81,7 +81,7 @@ def answer_page(study: Study, sentences: Sequence[str], inputs: Inputs, verdicts
     left = sum(2 + len(table.rows) for table in (basis, who_pays, components))
     blocks = (
         *_words(study, sentences, inputs, verdicts),
-        options_table(study),
+        _options(study),
         basis,
         *_charts(study, max(CHART_ROWS, (left + 1) // 2)),
         who_pays,
@@ -137,12 +137,12 @@ def _figure_of(study: Study, key: str, place: int) -> Formula:
     return _found(study, Formula.leaf(option_span(study, key)), place)
 
 
-def options_table(study: Study, keys: Sequence[str] = FIGURES, heading: str = "") -> Table:
-    """Lay the options out side by side, best first, by figures of the catalogue."""
+def _options(study: Study) -> Table:
+    """Lay the options out side by side, best first."""
     columns = (
         Column("option", text("answer.option"), 38),
         Column(SERVICE, text("answer.service"), 17),
-        *(Column(key, _heading(study, figure(key))) for key in keys),
+        *(Column(key, _heading(study, figure(key))) for key in FIGURES),
     )
     rows = []
     for place, option in enumerate(study.ranked, start=1):
@@ -151,9 +151,9 @@ def options_table(study: Study, keys: Sequence[str] = FIGURES, heading: str = ""
             "option": Cell.worked_out(option.name, "text", _found(study, names, place)),
             SERVICE: Cell.worked_out(service_words(option), "text", _figure_of(study, SERVICE, place)),
         }
-        cells |= {key: _cell(study, option, figure(key), place) for key in keys}
+        cells |= {key: _cell(study, option, figure(key), place) for key in FIGURES}
         rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
-    return Table(MAIN, columns, tuple(rows), heading=heading)
+    return Table(MAIN, columns, tuple(rows))
 
 
 def _heading(study: Study, of: Figure) -> str:

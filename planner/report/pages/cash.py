@@ -81,7 +81,7 @@ def cash_page(study: Study, sources: Sources) -> Page:
     """
     currency, finance = study.scenario.currency, study.scenario.finance
     columns = (
-        Column(YEAR, text("column.year"), 15),
+        Column(YEAR, text("column.year"), 26),
         *(Column(key, text(f"cash.{key}", currency=currency, reference=study.reference)) for key in COLUMNS),
     )
     rows: list[Row | Section] = []

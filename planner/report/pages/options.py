@@ -152,7 +152,7 @@ def _design_words(study: Study) -> Iterator[Row]:
     yield _row(
         study, "generator_kw", text("options.generator"), "kW", lambda option: Cell(rating_kw(option), "one", word=none)
     )
-    yield _words(study, "controller", lambda option: text(f"controller.{option.scenario.controller.mode}"))
+    yield _words(study, "controller", lambda option: text(f"controller.{option.scenario.controller.mode}"), "wrap")
     yield _words(study, "pump", lambda option: option.scenario.pump.name, "wrap")
 
 

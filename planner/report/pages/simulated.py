@@ -56,7 +56,7 @@ def simulated_page(study: Study, inputs: Inputs) -> Page:
     """
     shared = Table(
         SHARED,
-        (Column("label", "", 16), Column("value", "")),
+        (Column("label", ""), Column("value", "")),
         tuple(
             Row(key, {"label": Cell(text(f"simulated.{key}"), "wrap"), "value": Cell(value, "whole")})
             for key, value in (("years", study.scenario.finance.life_years), ("people", study.scenario.people or 0))
@@ -65,7 +65,7 @@ def simulated_page(study: Study, inputs: Inputs) -> Page:
     )
     names = max((_parts(option) for option in study.ranked), key=len, default=[])
     columns = (
-        Column("year", text("column.year"), 16),
+        Column("year", text("column.year"), 26),
         *(Column(key, text(f"simulated.{key}")) for key in QUANTITIES),
         *(Column(f"part_{place}", name) for place, name in enumerate(names)),
         Column(BILL, text("simulated.grid_bill", currency=study.scenario.currency)),

@@ -7,6 +7,9 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any, BinaryIO
 
+from xlsxwriter.utility import xl_rowcol_to_cell
+
+from planner.money.formula import Formula
 from planner.report.document import Chart, Heading, Page, Report, Section, Table, Text
 from planner.report.files import write_stream
 from planner.report.style import Styles
@@ -21,10 +24,12 @@ from planner.report.workbook.layout import (
     last_column,
     lay_out,
 )
-from planner.report.workbook.sheet import Sheet, clean
+from planner.report.workbook.sheet import NotFinite, Sheet, clean
 
 CHART_COLUMNS, CHART_COLUMN_WIDTH, GAP_WIDTH = 8, 9.0, 2.0
 """A chart beside a table takes so many columns of its own, behind a narrow one."""
+LEAST_CHART_COLUMNS = 5
+"""A chart among the page's columns takes no fewer."""
 _LONGEST_FOOTER = 100
 
 
@@ -75,12 +80,17 @@ def _fill(report: Report, stream: BinaryIO, more: More | None) -> None:
 
 
 def _write(book: Any, sheet: Sheet, page: Page, layout: list[Placed], addresses: Addresses) -> None:
-    for column, width in enumerate(page.widths):
-        sheet.fix_width(column, width)
+    for place, width in enumerate(page.widths):
+        sheet.fix_width(place, width)
+    for table in page.blocks:
+        given = table.columns if isinstance(table, Table) else ()
+        for place, column in enumerate(given):
+            if column.width is not None:
+                sheet.fix_width(place, column.width)
     if any(isinstance(block, Chart) and block.beside and block.column is None for block in page.blocks):
         sheet.fix_width(sheet.last_column + 1, GAP_WIDTH)
-        for column in range(CHART_COLUMNS):
-            sheet.fix_width(sheet.last_column + 2 + column, CHART_COLUMN_WIDTH)
+        for place in range(CHART_COLUMNS):
+            sheet.fix_width(sheet.last_column + 2 + place, CHART_COLUMN_WIDTH)
     for placed in layout:
         row, item = placed.row, placed.item
         if isinstance(item, Title):
@@ -88,7 +98,7 @@ def _write(book: Any, sheet: Sheet, page: Page, layout: list[Placed], addresses:
         elif isinstance(item, Heading | Section):
             sheet.heading(row, item.text)
         elif isinstance(item, Text):
-            formula = None if item.formula is None else _formula(item.formula, page, addresses)
+            formula = _formula(item.formula, page, addresses, (row, 0))
             sheet.text(row, item.text, item.style, formula)
         elif isinstance(item, Header):
             _header(sheet, row, item.table)
@@ -101,8 +111,6 @@ def _write(book: Any, sheet: Sheet, page: Page, layout: list[Placed], addresses:
 def _header(sheet: Sheet, row: int, table: Table) -> None:
     for place, column in enumerate(table.columns):
         sheet.header(row, place, column.heading)
-        if column.width is not None:
-            sheet.fix_width(place, column.width)
     if table.freeze is not None:
         sheet.sheet.freeze_panes(row + 1, table.freeze)
         sheet.sheet.repeat_rows(row)
@@ -112,15 +120,19 @@ def _row(sheet: Sheet, row: int, item: TableRow, page: Page, addresses: Addresse
     for place, column in enumerate(item.table.columns):
         cell = item.row.cells.get(column.key)
         if cell is not None:
-            formula = None if cell.formula is None else _formula(cell.formula, page, addresses)
+            formula = _formula(cell.formula, page, addresses, (row, place))
             sheet.put(row, place, cell, cell.look or item.row.look, formula)
 
 
-def _formula(formula: Any, page: Page, addresses: Addresses) -> str | None:
+def _formula(formula: Formula | None, page: Page, addresses: Addresses, where: tuple[int, int]) -> str | None:
+    if formula is None:
+        return None
     try:
         return f"={formula.text(lambda reference: addresses.text(reference, page.name))}"
     except NoSuchCell:
         return None
+    except ValueError as error:
+        raise NotFinite(f"'{page.name}' {xl_rowcol_to_cell(*where)}: {error}") from error
 
 
 def _chart(book: Any, sheet: Sheet, row: int, chart: Chart, addresses: Addresses) -> None:
@@ -130,5 +142,5 @@ def _chart(book: Any, sheet: Sheet, row: int, chart: Chart, addresses: Addresses
     elif chart.column is None:
         first, last = sheet.last_column + 2, sheet.last_column + 1 + CHART_COLUMNS
     else:
-        first, last = chart.column, sheet.last_column
+        first, last = chart.column, max(sheet.last_column, chart.column + LEAST_CHART_COLUMNS - 1)
     sheet.chart(made, chart.alt_text, (row, first), last, chart.rows)
