@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-ORDER = ["scenario", "resource", "water", "supply", "money", "study", "checks", "report", "commands"]
+ORDER = ["text", "scenario", "resource", "water", "supply", "money", "study", "checks", "figures", "report", "commands"]
 MODULES = sorted(Path("planner").rglob("*.py"))
 
 

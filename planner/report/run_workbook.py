@@ -70,7 +70,7 @@ def write_brief(study: Study, cautions: Sequence[str], path: Path, verdicts: Seq
         text("brief.failed"),
         blocks=(failing, Heading(text("brief.cautions")), cautions_table(cautions)),
     )
-    write_html(Report(study.scenario.name, (_answer(study, inputs_of(study), verdicts), notes)), path)
+    write_html(Report(study.scenario.name, (_answer(study, inputs_of(study), verdicts, alive=False), notes)), path)
 
 
 def run_report(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict]) -> Report:
@@ -103,8 +103,8 @@ def money_pages(study: Study, inputs: Inputs) -> tuple[Page, ...]:
     )
 
 
-def _answer(study: Study, inputs: Inputs, verdicts: Sequence[Verdict]) -> Page:
-    return answer_page(study, below_headline(study, verdicts), inputs, verdicts)
+def _answer(study: Study, inputs: Inputs, verdicts: Sequence[Verdict], *, alive: bool = True) -> Page:
+    return answer_page(study, below_headline(study, verdicts), inputs, verdicts, alive=alive)
 
 
 def _clean(value: Any) -> Any:

@@ -15,7 +15,7 @@ _STYLES = {"best": "bold", "total": "bold", "strong": "bold", "sub": "italic", "
 def terminal_table(table: Table) -> RichTable:
     """Lay a table out for the terminal; every text stands as it is, whatever marks it holds."""
     made = RichTable(title=RichText(table.heading, style="italic") if table.heading else None, title_justify="left",
-                     show_header=table.header, box=SIMPLE, padding=(0, 0, 0, 1))  # fmt: skip
+                     show_header=table.header, box=SIMPLE, padding=(0, 0, 0, 1), show_edge=False)  # fmt: skip
     numbers = {
         key for row in table.data_rows() for key, cell in row.cells.items() if is_number(cell)
     }  # fmt: skip

@@ -23,7 +23,7 @@ from planner.report.document import (
     Table,
     Text,
 )
-from planner.report.pages.cash import cash_spans
+from planner.report.pages.cash import YEAR, cash_span
 from planner.report.pages.inputs import Inputs, plain_kind
 from planner.report.pages.options import RANK, SERVICE, option_span, service_words
 from planner.scenario.starter import statuses
@@ -62,7 +62,9 @@ ASSUMPTIONS = (
 """What the answer depends on, by key; those that the scenario does not use are passed over."""
 
 
-def answer_page(study: Study, sentences: Sequence[str], inputs: Inputs, verdicts: Sequence[Verdict]) -> Page:
+def answer_page(
+    study: Study, sentences: Sequence[str], inputs: Inputs, verdicts: Sequence[Verdict], *, alive: bool = True
+) -> Page:
     """Build the page 'Answer'.
 
     Parameters
@@ -75,23 +77,26 @@ def answer_page(study: Study, sentences: Sequence[str], inputs: Inputs, verdicts
         Where the inputs stand.
     verdicts : sequence of Verdict
         What the site checks found.
+    alive : bool
+        Whether it stands in a workbook: with the charts of its cells, and with what there is to say of changed ones.
     """
     scenario = study.scenario
     basis, who_pays, components = _basis(study, inputs), _who_pays(study), _components(study)
     left = sum(2 + len(table.rows) for table in (basis, who_pays, components))
-    blocks = (
-        *_words(study, sentences, inputs, verdicts),
+    blocks: tuple[Block, ...] = (
+        *_words(study, sentences, verdicts),
+        *([Text(text("answer.unchanged"), formula=_agreement(study, inputs))] if alive else []),
         _options(study),
         basis,
-        *_charts(study, max(CHART_ROWS, (left + 1) // 2)),
+        *(_charts(study, max(CHART_ROWS, (left + 1) // 2)) if alive else []),
         who_pays,
         components,
-        Text(text("answer.cautions")),
+        *([Text(text("answer.cautions"))] if alive else []),
     )
     return Page("answer", text("page.answer"), scenario.name, scenario.site.place, blocks, one_page=True)
 
 
-def _words(study: Study, sentences: Sequence[str], inputs: Inputs, verdicts: Sequence[Verdict]) -> Iterator[Text]:
+def _words(study: Study, sentences: Sequence[str], verdicts: Sequence[Verdict]) -> Iterator[Text]:
     scenario = study.scenario
     if scenario.question:
         yield Text(text("answer.question", question=scenario.question))
@@ -111,7 +116,6 @@ def _words(study: Study, sentences: Sequence[str], inputs: Inputs, verdicts: Seq
     other = Formula("CONCATENATE", text("answer.other_first"), first)
     yield Text(verdict, "verdict", where(equals(first, study.ranked[0].name), verdict, other))
     yield from (Text(sentence) for sentence in sentences)
-    yield Text(text("answer.unchanged"), formula=_agreement(study, inputs))
 
 
 def _agreement(study: Study, inputs: Inputs) -> Formula:
@@ -279,9 +283,13 @@ def _charts(study: Study, rows: int) -> Iterator[Block]:
         text("answer.time"),
         text("answer.time_alt", option=first),
         tuple(
-            Series(option.name, spans["years"], spans["cumulated"], f"line {place}")
+            Series(
+                option.name,
+                cash_span(study, option.name, YEAR),
+                cash_span(study, option.name, "cumulated"),
+                f"line {place}",
+            )
             for place, option in enumerate(study.ranked[:SHOWN_LINES])
-            if (spans := cash_spans(study, option.name))
         ),
         Axis(text("column.year"), "year", 0, study.scenario.finance.life_years),
         Axis(text("answer.time_axis", currency=currency)),

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from types import SimpleNamespace
 from typing import Any
 
@@ -52,21 +54,26 @@ class Sources:
     bill: Bill
 
 
-def cash_cells(option: str, year: int) -> dict[str, Formula]:
+@lru_cache(maxsize=512)
+def cash_cells(option: str, year: int) -> Mapping[str, Formula]:
     """Cells of a year by column, year 0 being construction."""
     return {key: Formula.leaf(At(CASH, (option, year), key)) for key in COLUMNS}
 
 
-def cash_spans(study: Study, option: str) -> dict[str, Span]:
-    """Cells of the years 0 to n by column, and of the years themselves."""
-    last = (option, study.scenario.finance.life_years)
-    spans = {key: Span(CASH, (option, 0), key, last) for key in COLUMNS}
-    return spans | {"years": Span(CASH, (option, 0), YEAR, last)}
+def cash_span(study: Study, option: str, column: str) -> Span:
+    """Cells of a column from year 0 to the last."""
+    return Span(CASH, (option, 0), column, (option, study.scenario.finance.life_years))
 
 
-def cash_ranges(study: Study, option: str) -> dict[str, Formula]:
-    """Give the same as operands."""
-    return {key: Formula.leaf(span) for key, span in cash_spans(study, option).items()}
+@lru_cache(maxsize=64)
+def _ranges(option: str, last_year: int) -> Mapping[str, Formula]:
+    columns = {**{key: key for key in COLUMNS}, "years": YEAR}
+    return {key: Formula.leaf(Span(CASH, (option, 0), column, (option, last_year))) for key, column in columns.items()}
+
+
+def cash_ranges(study: Study, option: str) -> Mapping[str, Formula]:
+    """Cells of the years 0 to n by column, and of the years themselves, as operands."""
+    return _ranges(option, study.scenario.finance.life_years)
 
 
 def cash_page(study: Study, sources: Sources) -> Page:
@@ -134,11 +141,10 @@ def _rows(study: Study, option: OptionResult, sources: Sources) -> list[Row]:
             cells[key] = Cell.worked_out(float(values[key][..., year]), kind, operand)
         rows.append(Row((option.name, year), cells))
     sums = {YEAR: Cell(text("cash.sum"))}
-    for key, span in cash_ranges(study, option.name).items():
-        if key == YEAR or key not in COLUMNS:
-            continue
+    ranges = cash_ranges(study, option.name)
+    for key in COLUMNS:
         shown = float(np.sum(values[key])) if _DEFINED[key].summed else None
-        sums[key] = Cell.worked_out(shown, "money", total(span))
+        sums[key] = Cell.worked_out(shown, "money", total(ranges[key]))
     return [*rows, Row((option.name, SUM), sums, "total")]
 
 
@@ -164,10 +170,10 @@ def _given(option: OptionResult, sources: Sources) -> dict[str, Any]:
 def _of_year(study: Study, option: OptionResult, given: dict[str, Any], year: int) -> SimpleNamespace:
     """What the definitions are told of a year: its quantities and, as cells of its row, the columns."""
     costs = Span(CASH, (option.name, year), COST_CATEGORIES[0], None, COST_CATEGORIES[-1])
-    told = cash_cells(option.name, year) | given
+    told = {**cash_cells(option.name, year), **given}
     told |= {
         "year": Formula.leaf(At(CASH, (option.name, year), YEAR)),
-        "before": SimpleNamespace(**cash_cells(option.name, year - 1)),
+        "before": SimpleNamespace(**cash_cells(option.name, max(year - 1, 0))),
         "costs": Formula.leaf(costs),
         "reference_total_cost": cash_cells(study.reference, year)["total_cost"],
     }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 import numpy as np
@@ -52,6 +52,7 @@ class Inputs:
 
     rows: tuple[InputRow, ...]
     own: dict[str, dict[str, str]]
+    _scenarios: dict[str, Scenario] = field(default_factory=dict, repr=False, compare=False)
 
     def cell(self, key: str, option: str = "") -> Formula:
         """Cell of a number, as it holds for an option."""
@@ -63,19 +64,22 @@ class Inputs:
         Numbers that change hours, water or energy stay, and so do those that change which lines there are: the ends of
         tariff blocks, which part simulated energy, and a percentage that was 0.
         """
-        money = {field.path for field in walk(option.scenario) if field.changes == "money"}
+        if option.name in self._scenarios:
+            return self._scenarios[option.name]
+        money = {entry.path for entry in walk(option.scenario) if entry.changes == "money"}
 
         def cell(path: Path, value: Operand) -> Operand:
             fixed = path not in money or path[-1] == BLOCK_END or (path in PERCENTAGES and value == 0)
             return value if fixed else self.cell(dotted(path), option.name)
 
-        return with_operands(option.scenario, cell)
+        found = self._scenarios[option.name] = with_operands(option.scenario, cell)
+        return found
 
 
 def inputs_of(study: Study) -> Inputs:
     """Gather the rows of the page: the scenario's keys, then what overrides leave to a default of their own."""
     status = statuses(study.scenario)
-    rows = [InputRow(field.key, field, status[field.key], True) for field in walk(study.scenario)]
+    rows = [InputRow(entry.key, entry, status[entry.key], True) for entry in walk(study.scenario)]
     known = {row.key for row in rows if _is_number(row.field.value)}
     own = {}
     for option in study.options:
@@ -97,19 +101,19 @@ def _own_rows(base: Scenario, option: OptionResult, known: set[str]) -> tuple[di
         for path, value in leaves(base.overrides[as_written], whole_lists=True)
         if is_table_list(value)
     )
-    values = {field.path: field.value for field in walk(base)}
+    values = {entry.path: entry.value for entry in walk(base)}
     status = statuses(option.scenario)
     found: dict[str, str] = {}
     added = []
-    for field in walk(option.scenario):
-        key = f"{prefix}.{field.key}"
-        if not _is_number(field.value):
+    for entry in walk(option.scenario):
+        key = f"{prefix}.{entry.key}"
+        if not _is_number(entry.value):
             continue
         if key in known:
-            found[field.key] = key
-        elif values.get(field.path) != field.value or field.key.startswith(replaced):
-            found[field.key] = key
-            added.append(InputRow(key, field, status[field.key], False))
+            found[entry.key] = key
+        elif values.get(entry.path) != entry.value or entry.key.startswith(replaced):
+            found[entry.key] = key
+            added.append(InputRow(key, entry, status[entry.key], False))
     return found, added
 
 
@@ -156,14 +160,14 @@ def _from_form(row: InputRow) -> Operand:
 
 
 def _row(row: InputRow) -> Row:
-    field, value = row.field, row.field.value
+    entry, value = row.field, row.field.value
     monthly = isinstance(value, list) and len(value) == 12 and not isinstance(value[0], list | str)
     cells = {
         "key": Cell(row.key, "wrap"),
-        "unit": Cell("" if field.in_override else field.unit, "wrap"),
+        "unit": Cell("" if entry.in_override else entry.unit, "wrap"),
         "status": Cell(row.status),
-        "meaning": Cell(field.meaning, "wrap"),
-        "source": Cell(field.source, "wrap"),
+        "meaning": Cell(entry.meaning, "wrap"),
+        "source": Cell(entry.source, "wrap"),
     }
     for place, month in enumerate(MONTHS):
         cells[month] = Cell(value[place] if monthly else None, "general")

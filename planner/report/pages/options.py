@@ -116,9 +116,9 @@ def _formula(study: Study, option: OptionResult, figure: Figure) -> Operand:
     if figure.group == "comparison":
         costs = (option_cell("life_cycle_cost", each) for each in (name, study.reference))
         return return_formula(study, name, figure.money, *costs)
-    figures = {each.money: option_cell(each.key, name) for each in FIGURES if each.money and each.money in MONEY}
+    figures = {each.money: option_cell(each.key, name) for each in FIGURES if each.money in MONEY}
     o = SimpleNamespace(
-        **cash_ranges(study, name) | figures,
+        **{**cash_ranges(study, name), **figures},
         start=SimpleNamespace(**cash_cells(name, 0)),
         real_discount_rate=REAL_DISCOUNT_RATE,
         life_years=LIFE_YEARS,

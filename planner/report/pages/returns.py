@@ -33,7 +33,8 @@ def return_formula(study: Study, option: str, name: str, own: Formula, of_refere
         Cells of the life-cycle cost of the option and of the reference.
     """
     c = SimpleNamespace(
-        **cash_ranges(study, option) | _steps(option),
+        **cash_ranges(study, option),
+        **_steps(option),
         life_years=LIFE_YEARS,
         present_cost=own,
         reference=SimpleNamespace(present_cost=of_reference),
@@ -51,7 +52,8 @@ def returns_page(study: Study) -> Page:
         assert option.comparison is not None
         name, values, ranges = option.name, option.comparison.steps, cash_ranges(study, option.name)
         c = SimpleNamespace(
-            **ranges | _steps(name),
+            **ranges,
+            **_steps(name),
             worth_below=_part(name, 0, _LAST - 1),
             worth_above=_part(name, 1, _LAST),
             rates_below=_part("step", 0, _LAST - 1),

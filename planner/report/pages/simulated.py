@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from types import SimpleNamespace
 
 import numpy as np
@@ -34,6 +35,7 @@ PEOPLE = Formula.leaf(At(SHARED, "people", "value"))
 """Cell of the people served in the first year."""
 
 
+@lru_cache(maxsize=8192)
 def simulated_cell(option: str, year: int, key: str) -> Formula:
     """Cell of a quantity, or of the grid's bill, of a life year, counted from 1."""
     return Formula.leaf(At(SIMULATED, (option, year), key))

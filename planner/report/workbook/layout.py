@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
-from xlsxwriter.utility import xl_rowcol_to_cell
+from xlsxwriter.utility import xl_col_to_name
 
 from planner.report.document import (
     HEADER,
@@ -65,11 +65,18 @@ class TablePlace:
     header_row: int
     rows: dict[Hashable, int]
     columns: dict[str, int]
+    quoted: str = field(init=False)
+    letters: dict[str, str] = field(init=False)
 
-    @property
-    def last_row(self) -> int:
-        """Its last row."""
-        return max(self.rows.values(), default=self.header_row)
+    def __post_init__(self) -> None:
+        """Spell its sheet and columns as formulas do."""
+        quoted = self.sheet.replace("'", "''")
+        object.__setattr__(self, "quoted", f"'{quoted}'")
+        object.__setattr__(self, "letters", {key: xl_col_to_name(place) for key, place in self.columns.items()})
+
+    def row(self, key: Hashable) -> int:
+        """Where a row, or the header, stands."""
+        return self.header_row if key == HEADER else self.rows[key]
 
 
 def last_column(page: Page) -> int:
@@ -172,20 +179,21 @@ class Addresses:
             if reference.key not in self.foreign:
                 raise NoSuchCell(reference.key)
             return self.foreign[reference.key]
-        name, first_row, first_column, last_row, last_column = self.corners(reference)
-        here = name == sheet
-        first = xl_rowcol_to_cell(first_row, first_column, row_abs=not here, col_abs=not here)
+        place = self.tables[reference.table]
+        here = place.sheet == sheet
+        fixed = "" if here else "$"
+        first = f"{fixed}{place.letters[reference.column]}{fixed}{place.row(reference.row) + 1}"
         address = first
         if isinstance(reference, Span):
-            address = f"{first}:{xl_rowcol_to_cell(last_row, last_column, row_abs=not here, col_abs=not here)}"
-        quoted = name.replace("'", "''")
-        return address if here else f"'{quoted}'!{address}"
+            last_row = reference.row if reference.last_row is None else reference.last_row
+            letter = place.letters[reference.column if reference.last_column is None else reference.last_column]
+            address = f"{first}:{fixed}{letter}{fixed}{place.row(last_row) + 1}"
+        return address if here else f"{place.quoted}!{address}"
 
     def corners(self, reference: At | Span) -> tuple[str, int, int, int, int]:
         """Sheet, first row, first column, last row and last column, as a chart wants them."""
         place = self.tables[reference.table]
-        row = place.header_row if reference.row == HEADER else place.rows[reference.row]
-        column = place.columns[reference.column]
+        row, column = place.row(reference.row), place.columns[reference.column]
         last_row, last_column = row, column
         if isinstance(reference, Span):
             last_row = row if reference.last_row is None else place.rows[reference.last_row]

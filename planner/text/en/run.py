@@ -46,7 +46,7 @@ SENTENCES: dict[str, str] = {
     "narrow.grid_kwh_per_year": "Grid\nkWh/yr",
     "narrow.fuel_l_per_year": "Fuel\nL/yr",
     "narrow.capital_cost": "Capital\ncost\n{currency}",
-    "narrow.life_cycle_cost": "Life-cycle\ncost\n{currency}",
+    "narrow.life_cycle_cost": "Life-\ncycle\ncost\n{currency}",
     "narrow.levelised_cost_per_m3": "Per m3\n{currency}",
     "answer.option": "Supply option, best first",
     "answer.service": "Service",
