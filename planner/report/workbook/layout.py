@@ -80,8 +80,8 @@ class TablePlace:
 
 
 def last_column(page: Page) -> int:
-    """Last column of a page's tables, over which texts and headings reach."""
-    return max((len(block.columns) - 1 for block in page.blocks if isinstance(block, Table)), default=7)
+    """Last column of a page's tables, over which texts and headings reach; at least the second."""
+    return max((max(len(block.columns) - 1, 1) for block in page.blocks if isinstance(block, Table)), default=7)
 
 
 def lay_out(page: Page) -> list[Placed]:
@@ -112,7 +112,7 @@ def _placed(page: Page) -> Iterator[Placed]:
             row += block.rows + 2
             continue
         if isinstance(block, Table):
-            tops[block.key] = row + (1 if block.heading else 0)
+            tops[block.key] = row + (1 if block.heading or block.header else 0)
         for item, gap in _items(block, below_header=below_header):
             row += gap
             yield Placed(row, item)
