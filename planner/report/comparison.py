@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from planner.checks.of_study import failed_of_first, study_verdicts
-from planner.report.sheets.options import verdict
+from planner.report.pages.options import service_words as verdict
 from planner.report.sheets.page import Page
 from planner.report.study_book import write_study_book
 from planner.report.style import Kind, Look, axis, solid, style_chart, value_axis

@@ -7,12 +7,12 @@ from dataclasses import dataclass, replace
 
 from planner.money.lifecycle import LifeCycle, life_cycle
 from planner.money.quantities import bill_of_quantities
-from planner.money.simulated import Quantities
+from planner.money.simulated import Quantities, quantities_of
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.study.design import Design, Ground, designs_of, option_of
-from planner.study.search import Choice, given_levels, meets, quantities_of
+from planner.study.search import Choice, given_levels, meets
 from planner.supply.run import Option, Outcome, run_options
 from planner.water.demand import hourly_demand_m3
 

@@ -16,11 +16,12 @@ from numpy.typing import NDArray
 
 from planner.money.lifecycle import life_cycle
 from planner.money.quantities import bill_of_quantities
+from planner.money.simulated import quantities_of
 from planner.scenario.scenario import Scenario
 from planner.study.candidates import CandidateGrid, Levels, Setup, candidate_grid
 from planner.study.design import Ground, designs_of, ground_of, option_of
 from planner.study.front import cheapest, pareto_front
-from planner.study.search import Choice, choose_all, meets, quantities_of
+from planner.study.search import Choice, choose_all, meets
 from planner.supply.run import run_options
 
 Array = NDArray[np.float64]

@@ -1,7 +1,7 @@
 """Every word to people, as whole sentences with named slots: one module a language, English first.
 
-`text("key", slot=value)` gives the sentence of the language in use. A language is a module of this folder with the same
-`SENTENCES` and `FIGURES`; adding one is adding its module.
+`text("key", slot=value)` gives the sentence of the language in use. A language is a module or package of this
+folder with the same `SENTENCES` and `FIGURES`; adding one is adding its module.
 """
 
 from __future__ import annotations
@@ -48,6 +48,11 @@ def text(key: str, **slots: Any) -> str:
     """
     sentence: str = _module().SENTENCES[key]
     return sentence.format(**slots)
+
+
+def texts_of(prefix: str) -> tuple[str, ...]:
+    """What follows a prefix in the keys that begin with it, in their order."""
+    return tuple(key.removeprefix(prefix) for key in _module().SENTENCES if key.startswith(prefix))
 
 
 def figure_label(key: str) -> str:

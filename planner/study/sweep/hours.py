@@ -16,7 +16,7 @@ from typing import Any, TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.simulated import Quantities
+from planner.money.simulated import Quantities, quantities_of
 from planner.money.tariff import band_count, band_of_hour
 from planner.scenario.errors import InputError
 from planner.scenario.reader import check_scenario
@@ -24,7 +24,7 @@ from planner.scenario.scenario import option_name_of
 from planner.sources.base import SourceKind
 from planner.study.design import Design, Ground, designs_of, ground_of, option_of
 from planner.study.pinned import Pinned
-from planner.study.search import choose_all, given_levels, quantities_of
+from planner.study.search import choose_all, given_levels
 from planner.study.sweep.keys import Key, with_value
 from planner.supply.run import HOUR, MONTH, Option, Outcome, run_options
 from planner.water.demand import hourly_demand_m3

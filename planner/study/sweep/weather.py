@@ -16,7 +16,8 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
 from planner.study.design import Design, designs_of, ground_of, option_of, pump_table
 from planner.study.pinned import Pinned
-from planner.study.search import quantities_of
+from planner.money.simulated import quantities_of
+from planner.study.search import 
 from planner.study.sweep.statistics import worst_year_in_ten
 from planner.supply.array import ageing
 from planner.supply.run import run_options

@@ -1,5 +1,8 @@
 """English."""
 
+from planner.text.en.method import SENTENCES as METHOD
+from planner.text.en.run import SENTENCES as RUN
+
 FIGURES: dict[str, tuple[str, str]] = {
     "tank_m3": ("Storage tank", "Usable volume of the tank."),
     "modules": ("PV modules", "Modules in all strings together."),
@@ -105,6 +108,8 @@ FIGURES: dict[str, tuple[str, str]] = {
 }
 
 SENTENCES: dict[str, str] = {
+    **RUN,
+    **METHOD,
     "figure.none": "none",
     "figure.no_water": "nothing delivered",
     "figure.no_people": "no people",
