@@ -9,6 +9,7 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.money.simulated import quantities_of
 from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.reader import option_scenario
@@ -16,8 +17,6 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
 from planner.study.design import Design, designs_of, ground_of, option_of, pump_table
 from planner.study.pinned import Pinned
-from planner.money.simulated import quantities_of
-from planner.study.search import 
 from planner.study.sweep.statistics import worst_year_in_ten
 from planner.supply.array import ageing
 from planner.supply.run import run_options
