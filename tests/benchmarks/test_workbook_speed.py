@@ -17,14 +17,13 @@ from planner.checks.of_study import study_verdicts
 from planner.report.run_workbook import write_workbook
 from planner.scenario.reader import read_scenario
 from planner.study.compare import study_scenario
-from planner.study.words import sentences
 
 file = Path(sys.argv[1])
 study = study_scenario(read_scenario(file), file.parent)
 worked_out = time.perf_counter()
-words, beware, verdicts = sentences(study), cautions(study), study_verdicts(study)
+beware, verdicts = cautions(study), study_verdicts(study)
 start = time.perf_counter()
-write_workbook(study, words, beware, Path(sys.argv[2]), verdicts)
+write_workbook(study, beware, Path(sys.argv[2]), verdicts)
 print(len(study.options), study.scenario.finance.life_years, worked_out - begin, time.perf_counter() - start)
 """
 
