@@ -7,8 +7,8 @@ their place, any other passes over them.
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING, Literal
 
 if TYPE_CHECKING:
@@ -21,6 +21,8 @@ Look = Literal["plain", "best", "total", "sub", "strong"]
 TextStyle = Literal["paragraph", "verdict", "note"]
 ChartKind = Literal["stacked bars", "columns", "stacked columns", "lines", "points"]
 Value = str | float | None
+HEADER = "header"
+"""Stands for the headings of a table's columns where a reference names a row."""
 
 
 @dataclass(frozen=True)
@@ -131,6 +133,12 @@ class Table:
         """One row by its key."""
         return next(row for row in self.data_rows() if row.key == key)
 
+    def only(self, columns: Sequence[str], rows: Collection[Hashable] | None = None) -> Table:
+        """The same table with some of its columns, in the order given, and some of its rows (None: all)."""
+        by_key = {column.key: column for column in self.columns}
+        kept = self.rows if rows is None else tuple(row for row in self.data_rows() if row.key in rows)
+        return replace(self, columns=tuple(by_key[key] for key in columns), rows=kept)
+
     def data_rows(self) -> Iterator[Row]:
         """The rows without the headings between them."""
         return (row for row in self.rows if isinstance(row, Row))
@@ -164,12 +172,16 @@ class Axis:
 
 @dataclass(frozen=True)
 class Series:
-    """One series of a chart: its name, the cells of its places and values, and the name of its style."""
+    """One series of a chart: its name, the cells of its places and values, and the name of its style.
+
+    `points` holds a style for each of its values where they differ.
+    """
 
     name: str
     x: Span
     y: Span
     style: str
+    points: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -263,6 +275,8 @@ class Report:
         if span.last_column is not None:
             keys = [column.key for column in table.columns]
             first, last = keys.index(span.column), keys.index(span.last_column)
+            if span.row == HEADER:
+                return [column.heading for column in table.columns[first : last + 1]]
             row = table.row(span.row)
             return [row.cells[key].value if key in row.cells else None for key in keys[first : last + 1]]
         rows = list(table.data_rows())

@@ -107,6 +107,8 @@ def series_style(name: str, chart_kind: str) -> Fill:
     kind, number = name.rsplit(" ", 1)
     place = int(number) % len(LINES)
     colour = LINES[place]["color"]
+    if chart_kind not in ("lines", "points"):
+        return solid(colour)
     marker = {"type": MARKERS[place], "size": 5, "fill": {"color": colour}, "border": {"color": INK}}
     if chart_kind == "points":
         return {"marker": {**marker, "size": 7}}

@@ -42,6 +42,8 @@ def _series(chart: Chart, series: Series, addresses: Addresses) -> dict[str, Any
         "values": list(addresses.corners(series.y)),
         **series_style(series.style, chart.kind),
     }
+    if series.points:
+        options["points"] = [series_style(point, chart.kind) for point in series.points]
     if chart.kind == "stacked bars":
         options["gap"] = _BAR_GAP
     return options

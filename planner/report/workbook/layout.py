@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from xlsxwriter.utility import xl_rowcol_to_cell
 
-from planner.report.document import At, Block, Chart, Heading, Page, Report, Row, Section, Span, Table, Text
+from planner.report.document import HEADER, At, Block, Chart, Heading, Page, Report, Row, Section, Span, Table, Text
 
 
 @dataclass(frozen=True)
@@ -123,7 +123,9 @@ class Addresses:
         table = item.table
         if table.key not in self.tables:
             columns = {column.key: place for place, column in enumerate(table.columns)}
-            self.tables[table.key] = TablePlace(sheet, placed.row, {}, columns)
+            self.tables[table.key] = TablePlace(
+                sheet, placed.row, {HEADER: placed.row} if table.header else {}, columns
+            )
         if isinstance(item, TableRow):
             rows = self.tables[table.key].rows
             if item.row.key in rows:
