@@ -262,7 +262,9 @@ SENTENCES: dict[str, str] = {
     "weather.temperature_min_c": "lowest hour (°C)",
     "weather.temperature_max_c": "highest hour (°C)",
     "weather.one_year": "{count} year(s); {mean:.0f} kWh/m2 of global horizontal irradiation a year.",
-    "weather.years": "{count} year(s); {mean:.0f} kWh/m2 of global horizontal irradiation a year, from {low:.0f} to {high:.0f}.",
+    "weather.years": (
+        "{count} year(s); {mean:.0f} kWh/m2 of global horizontal irradiation a year, from {low:.0f} to {high:.0f}."
+    ),
     "weather.note": "! {note}",
     "check.title": "{scenario}: site checks",
     "check.head": "{symbol} {outcome}: {topic} - {compared}",
