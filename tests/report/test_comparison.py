@@ -48,6 +48,11 @@ def test_scenarios_stand_side_by_side(rich: Written, plain: Written, alone: Writ
     assert lines["Annualised cost per person of the first year"][2] == "no people"
     book = openpyxl.load_workbook(tmp_path / "compare.xlsx")
     assert book.sheetnames == ["Side by side", "All options"]
+    (series,) = book["Side by side"]._charts[0].series
+    references = (series.cat.strRef.f, series.val.numRef.f)
+    (names,), (costs,) = (book["Side by side"][ref.split("!")[1].replace("$", "")] for ref in references)
+    assert [cell.value for cell in names] == list(lines["Figure"])
+    assert [cell.value for cell in costs] == list(lines["Levelised cost of water"])
     assert book["All options"].max_row == 2 + 2 + sum(len(study.options) for study in studies)
 
 

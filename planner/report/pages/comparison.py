@@ -122,7 +122,8 @@ def _side_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
         rows=CHART_ROWS,
     )
     under = text("compare.side_under", currency=currency)
-    return Page(table.key, text("compare.side"), text("compare.side_title"), under, (*blocks, table, chart))
+    return Page(table.key, text("compare.side"), text("compare.side_title"), under, (*blocks, table, chart),
+                one_page=True)  # fmt: skip
 
 
 def _label(key: str, currency: str) -> tuple[str, str]:

@@ -30,7 +30,7 @@ from planner.study.worth_words import NAMES
 from planner.text import text
 
 ANSWER_WIDTHS = (14.0,) * 8
-WORDS_WIDTH, CORNER_WIDTH = 34.0, 34.0
+WORDS_WIDTH, CORNER_WIDTH, OPTION_WIDTH = 34.0, 34.0, 15.0
 OPTION_ROWS, SWITCHING_ROWS, MAP_ROWS = 18, 16, 20
 
 LEVELS = ("start_level_percent", "stop_level_percent")
@@ -245,7 +245,7 @@ def _map_slots(cheapest: CheapestMap) -> dict[str, str]:
 def map_table(cheapest: CheapestMap) -> Table:
     """Best option by two inputs."""
     columns = [Column("down", text("worth.map_corner", **_map_slots(cheapest)), CORNER_WIDTH)]
-    columns += [Column(f"{place}", f"{value:.4g}") for place, value in enumerate(cheapest.across_values)]
+    columns += [Column(f"{place}", f"{value:.4g}", OPTION_WIDTH) for place, value in enumerate(cheapest.across_values)]
     rows = []
     for value, names, meets in zip(cheapest.down_values, cheapest.best, cheapest.meets, strict=True):
         cells = {"down": Cell(value, "general")}

@@ -16,7 +16,7 @@ from planner.text import text
 
 SHOWN_INPUTS, LEAST_CHART_ROWS = 15, 10
 WIDTHS = {"input": 44.0, "best_at_low": 26.0, "best_at_high": 26.0}
-NUMBER_WIDTH = 13.0
+NUMBER_WIDTH = 11.0
 _COLUMNS = (
     "input", "low_value", "base", "high_value", "at_low", "at_high", "swing", "low_less_base", "high_less_base",
     "indicator", "best_at_low", "best_at_high",

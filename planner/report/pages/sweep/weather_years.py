@@ -10,6 +10,8 @@ from planner.study.sweep.weather import WeatherSpread
 from planner.text import text
 
 LABEL_WIDTH = 24.0
+MOST_ON_A_PAGE = 40
+"""So many years are printed on one page with their chart."""
 _STEP_KWH_M2 = 50.0
 """The chart's axis of irradiation begins and ends at a multiple of it."""
 
@@ -21,7 +23,7 @@ def weather_page(spread: WeatherSpread) -> Page:
     name = text("sweep.weather")
     years = _years(spread)
     blocks = (_worst(spread), years, _chart(spread, years))
-    return Page("sweep.weather", name, name, under, blocks, (LABEL_WIDTH,))
+    return Page("sweep.weather", name, name, under, blocks, (LABEL_WIDTH,), one_page=spread.years <= MOST_ON_A_PAGE)
 
 
 def _columns(spread: WeatherSpread, key: str, heading: str) -> tuple[Column, ...]:
