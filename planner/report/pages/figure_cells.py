@@ -9,6 +9,9 @@ from planner.report.document import Cell, Column, Look
 from planner.text import text
 
 PERCENT = 100.0
+LEVELS = ("start_level_percent", "stop_level_percent")
+COSTS = ("capital_cost", "life_cycle_cost", "annualised_cost", "levelised_cost_per_m3")
+"""Figures that the tables of designs show together."""
 
 _MEASURES: dict[str, tuple[str, float]] = {
     "array_kwp": ("array_kw", 1.0),

@@ -9,7 +9,15 @@ from math import nan
 from planner.checks.safety import WHERE_LISTED
 from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Page, Report, Row, Series, Span, Table
 from planner.report.document import Text as Words
-from planner.report.pages.figure_cells import figure_cell, figure_column, figure_heading, figure_value, yes_no
+from planner.report.pages.figure_cells import (
+    COSTS,
+    LEVELS,
+    figure_cell,
+    figure_column,
+    figure_heading,
+    figure_value,
+    yes_no,
+)
 from planner.study.sizing import CLOSE, OptionSizing, SizedDesign, Sizing
 from planner.study.sizing_words import misses_words, switch_sentence
 from planner.text import text
@@ -20,9 +28,7 @@ ANSWER_WIDTHS = (14.0,) * 8
 OPTION_WIDTH = 24.0
 
 ARRAY = ("strings", "modules", "array_kwp")
-LEVELS = ("start_level_percent", "stop_level_percent")
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent", "longest_short_days")
-COSTS = ("capital_cost", "life_cycle_cost", "annualised_cost", "levelised_cost_per_m3")
 FIGURES = (*ARRAY, "tank_m3", *LEVELS, *SERVICE, "grid_kwh_per_year", "fuel_l_per_year", *COSTS)
 """Figures of a design, by their keys in the catalogue."""
 _IN_TERMINAL = (

@@ -1,4 +1,4 @@
-"""The report of `planner worth`: with and without a source, where the answer turns, and a map over two inputs."""
+"""The report of `planner worth`: with and without a source, and where the answer turns."""
 
 from __future__ import annotations
 
@@ -22,20 +22,27 @@ from planner.report.document import (
     Table,
 )
 from planner.report.document import Text as Words
-from planner.report.pages.figure_cells import figure_cell, figure_column, figure_heading, figure_value, yes_no
+from planner.report.pages.figure_cells import (
+    COSTS,
+    LEVELS,
+    figure_cell,
+    figure_column,
+    figure_heading,
+    figure_value,
+    yes_no,
+)
+from planner.report.pages.worth_map import map_page, map_slots, map_table
 from planner.report.shown import NOTHING
 from planner.study.reruns import Standing
-from planner.study.worth import AGREE, CheapestMap, Switching, Worth
+from planner.study.worth import AGREE, Switching, Worth
 from planner.study.worth_words import NAMES
 from planner.text import text
 
 ANSWER_WIDTHS = (14.0,) * 8
-WORDS_WIDTH, CORNER_WIDTH, OPTION_WIDTH = 34.0, 34.0, 15.0
-OPTION_ROWS, SWITCHING_ROWS, MAP_ROWS = 18, 16, 20
+WORDS_WIDTH = 34.0
+OPTION_ROWS, SWITCHING_ROWS = 18, 16
 
-LEVELS = ("start_level_percent", "stop_level_percent")
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
-COSTS = ("capital_cost", "life_cycle_cost", "annualised_cost", "levelised_cost_per_m3")
 
 
 def option_figures(option: Standing) -> dict[str, float]:
@@ -64,7 +71,7 @@ def worth_report(worth: Worth, sentences: Sequence[str]) -> Report:
     """
     pages = [_answer(worth, sentences), _options_page(worth), _switching_page(worth)]
     if worth.map is not None:
-        pages.append(_map_page(worth.map, worth.scenario.currency))
+        pages.append(map_page(worth.map, worth.scenario.currency))
     return Report(worth.scenario.name, tuple(pages))
 
 
@@ -78,7 +85,7 @@ def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
     shown = ["input", "unit", "base", "words", "gap_percent", "turns"]
     yield replace(switching_table(worth).only(shown), heading=text("worth.switching_heading", **slots))
     if worth.map is not None:
-        yield replace(map_table(worth.map), heading=text("worth.map_under", **_map_slots(worth.map)))
+        yield replace(map_table(worth.map), heading=text("worth.map_under", **map_slots(worth.map)))
     yield Words(WHERE_LISTED, "note")
 
 
@@ -235,58 +242,3 @@ def _switching_page(worth: Worth) -> Page:
                             rows=SWITCHING_ROWS))  # fmt: skip
     under = text("worth.switching_under", **slots)
     return Page(table.key, text("worth.switching"), text("worth.switching"), under, tuple(blocks), one_page=True)
-
-
-def _map_slots(cheapest: CheapestMap) -> dict[str, str]:
-    down, across = cheapest.down, cheapest.across
-    return {"down": f"{down.name} ({down.unit})", "across": f"{across.name} ({across.unit})"}
-
-
-def map_table(cheapest: CheapestMap) -> Table:
-    """Best option by two inputs."""
-    columns = [Column("down", text("worth.map_corner", **_map_slots(cheapest)), CORNER_WIDTH)]
-    columns += [Column(f"{place}", f"{value:.4g}", OPTION_WIDTH) for place, value in enumerate(cheapest.across_values)]
-    rows = []
-    for value, names, meets in zip(cheapest.down_values, cheapest.best, cheapest.meets, strict=True):
-        cells = {"down": Cell(value, "general")}
-        for place, (name, serves) in enumerate(zip(names, meets, strict=True)):
-            cells[f"{place}"] = Cell(name if serves else text("worth.misses", option=name), "wrap")
-        rows.append(Row(value, cells))
-    return Table("worth.map", tuple(columns), tuple(rows))
-
-
-def _map_page(cheapest: CheapestMap, currency: str) -> Page:
-    """Build the page of the map; the values across stand in the first row of the costs, as the chart needs numbers."""
-    key, count = "worth.map_costs", len(cheapest.across_values)
-    names = map_table(cheapest)
-    places = [f"{place}" for place in range(count)]
-    top = {"down": Cell(names.columns[0].heading, "wrap")}
-    top |= {place: Cell(value, "general") for place, value in zip(places, cheapest.across_values, strict=True)}
-    rows = [Row("across", top, "total")]
-    for value, costs in zip(cheapest.down_values, cheapest.present_cost.tolist(), strict=True):
-        cells = {place: Cell(cost, "money", word=NOTHING) for place, cost in zip(places, costs, strict=True)}
-        rows.append(Row(value, {"down": Cell(value, "general"), **cells}))
-    heading = figure_heading("life_cycle_cost", currency)
-    table = Table(key, names.columns, tuple(rows), heading=text("worth.map_cost", cost=heading), header=False)
-    series = [
-        Series(
-            f"{cheapest.down.name} {value:.4g}",
-            Span(key, "across", places[0], last_column=places[-1]),
-            Span(key, value, places[0], last_column=places[-1]),
-            f"line {number}",
-        )
-        for number, value in enumerate(cheapest.down_values)
-    ]
-    slots = _map_slots(cheapest)
-    chart = Chart(
-        "worth.map_chart",
-        "lines",
-        text("worth.map_chart"),
-        text("worth.map_alt", **slots),
-        tuple(series),
-        Axis(slots["across"], "general"),
-        Axis(heading),
-        rows=MAP_ROWS,
-    )
-    under = text("worth.map_under", **slots)
-    return Page("worth.map", text("worth.map"), text("worth.map"), under, (names, table, chart), one_page=True)
