@@ -164,8 +164,7 @@ def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
 
 
 def _figure_cell(option: OptionResult, key: str) -> Cell:
-    absent = key == "array_kwp" and not option.modules
-    return figure_cell(key, nan if absent else float(figure(key).read(option)))
+    return figure_cell(key, float(figure(key).read(option)))
 
 
 def _verdict(option: OptionResult) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from math import nan
 from typing import Any
 
 from planner.figures import figure
@@ -9,6 +10,7 @@ from planner.report.document import Cell, Column, Look
 from planner.text import text
 
 PERCENT = 100.0
+ARRAY = ("strings", "modules", "array_kwp")
 LEVELS = ("start_level_percent", "stop_level_percent")
 COSTS = ("capital_cost", "life_cycle_cost", "annualised_cost", "levelised_cost_per_m3")
 """Figures that the tables of designs show together."""
@@ -60,9 +62,9 @@ def figure_column(key: str, currency: str, width: float | None = None) -> Column
 
 
 def figure_cell(key: str, value: float, look: Look | None = None) -> Cell:
-    """Cell of a figure; NaN stands for no value."""
+    """Cell of a figure; NaN stands for no value, and so does 0 of an array."""
     shown = figure(key)
-    return Cell(float(value), shown.format, look, text(shown.absent))
+    return Cell(nan if key in ARRAY and value == 0 else float(value), shown.format, look, text(shown.absent))
 
 
 def yes_no(holds: bool) -> Cell:

@@ -10,6 +10,7 @@ from planner.checks.safety import WHERE_LISTED
 from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Page, Report, Row, Series, Span, Table
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import (
+    ARRAY,
     COSTS,
     LEVELS,
     figure_cell,
@@ -27,7 +28,6 @@ CHART_ROWS = 21
 ANSWER_WIDTHS = (14.0,) * 8
 OPTION_WIDTH = 24.0
 
-ARRAY = ("strings", "modules", "array_kwp")
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent", "longest_short_days")
 FIGURES = (*ARRAY, "tank_m3", *LEVELS, *SERVICE, "grid_kwh_per_year", "fuel_l_per_year", *COSTS)
 """Figures of a design, by their keys in the catalogue."""
@@ -41,8 +41,6 @@ def design_figures(design: SizedDesign) -> dict[str, float]:
     """Figures of a design by their keys in the catalogue; NaN for what it does not have."""
     start, stop = design.levels or (nan, nan)
     found = {key: figure_value(design, key) for key in FIGURES if key not in LEVELS}
-    if not design.modules:
-        found |= dict.fromkeys(ARRAY, nan)
     return found | {"start_level_percent": start, "stop_level_percent": stop}
 
 

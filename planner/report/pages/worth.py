@@ -50,8 +50,8 @@ def option_figures(option: Standing) -> dict[str, float]:
     pinned = option.pinned
     start, stop = pinned.levels if pinned.sources != ("solar",) else (nan, nan)
     return {
-        "strings": float(pinned.strings) if option.modules else nan,
-        "modules": float(option.modules) if option.modules else nan,
+        "strings": float(pinned.strings),
+        "modules": float(option.modules),
         "tank_m3": pinned.tank_m3,
         "start_level_percent": start,
         "stop_level_percent": stop,
@@ -220,7 +220,7 @@ def _switching_row(switching: Switching) -> Row:
         "turns": Cell(turn_words(switching), "wrap"),
         "key": Cell(varied.key),
     }
-    return Row(varied.key, cells)
+    return Row(varied.name, cells)
 
 
 def _change_percent(switching: Switching) -> float | None:
@@ -233,7 +233,7 @@ def _switching_page(worth: Worth) -> Page:
     slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
     blocks: list[Block] = [table]
     if any(_change_percent(switching) is not None for switching in worth.switching):
-        first, last = worth.switching[0].varied.key, worth.switching[-1].varied.key
+        first, last = worth.switching[0].varied.name, worth.switching[-1].varied.name
         x, y = (Span(table.key, first, column, last) for column in ("input", "change_percent"))
         series = (Series(text("worth.change_percent"), x, y, "dark"),)
         alt = text("worth.switching_alt", **slots)

@@ -150,6 +150,7 @@ SENTENCES: dict[str, str] = {
     "sweep.tornado_levelised": "{option}: {figure}",
     "sweep.tornado_lead": "{second} less {option}: {figure}",
     "sweep.tornado_heading": "{title}; as the scenario stands: {value}",
+    "sweep.tornado_of": "{scenario}: {tornado}",
     "sweep.tornado_chart": "Change of: {title}",
     "sweep.tornado_alt": "Tornado chart of {title}: the change with each input at its low and at its high value; "
     "{largest} changes it most.",
@@ -231,7 +232,6 @@ SENTENCES: dict[str, str] = {
     "compare.unpriced": "No price was entered for",
     "compare.people": "People, first year",
     "compare.no_people": "none",
-    "compare.no_array": "none",
     "compare.demand": "Demand in the first year",
     "compare.demand_unit": "m3/day",
     "compare.delivered": "Delivered, mean",

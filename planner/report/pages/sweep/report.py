@@ -53,7 +53,8 @@ def sweep_summary(swept: SweepResult, sentences: Sequence[str]) -> Iterator[Bloc
         table = tornado_table(swept.base, results, 0)
         changing = {place for place, _ in changes_of(results)}
         keys = [row.key for number, row in enumerate(table.data_rows()) if number < SHOWN_INPUTS or row.key in changing]
-        yield table.only(_IN_TERMINAL, keys)
+        heading = text("sweep.tornado_of", scenario=swept.base.scenario.name, tornado=table.heading)
+        yield replace(table.only(_IN_TERMINAL, keys), heading=heading)
     if not moved:
         yield replace(_options_table(swept), heading=text("sweep.options_of", scenario=swept.base.scenario.name))
     yield from map(Words, sentences)
