@@ -14,7 +14,6 @@ from typing import Any, Literal
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.rates import present_value
 from planner.text import figure_definition, figure_label
 
 Array = NDArray[np.float64]
@@ -52,6 +51,9 @@ class Figure:
         Gives the value from a result: a number, or an array over its leading axes; NaN where there is none.
     absent : str
         Key of the words that stand where there is no value.
+    money : str
+        Name of its definition in `money.figures.FIGURES` or `money.returns.RETURNS`, which cells are written from; ''
+        where there is none.
     """
 
     key: str
@@ -60,6 +62,7 @@ class Figure:
     group: Group
     read: Callable[[Any], Any]
     absent: str = "figure.none"
+    money: str = ""
 
     @property
     def label(self) -> str:
@@ -105,16 +108,9 @@ def _shortfall_m3(result: Any) -> Any:
     return (result.quantities.demand_m3 - result.quantities.delivered_m3).mean(axis=-1)
 
 
-def _category(name: str) -> Callable[[Any], Any]:
-    return lambda result: result.life.present_by_category[name]
-
-
-def _sum_of(*names: str) -> Callable[[Any], Any]:
-    return lambda result: sum(result.life.present_by_category[name] for name in names)
-
-
-def _cost_of_capital(result: Any) -> Any:
-    return present_value(result.life.loan_payment, result.life.discount_factor) - result.life.loan
+def _money(name: str) -> Callable[[Any], Any]:
+    """Figure of `money.figures.FIGURES`, where its arithmetic is defined."""
+    return lambda result: result.life.figures[name]
 
 
 def _compared(name: str, factor: float = 1.0) -> Callable[[Any], Any]:
@@ -131,8 +127,9 @@ def _ratio(part: Any, whole: Any) -> Any:
     return np.divide(part, whole, out=np.full(part.shape, np.nan), where=whole > 0)
 
 
-def _life(name: str) -> Callable[[Any], Any]:
-    return lambda result: getattr(result.life, name)
+def _sum(key: str, name: str, group: Group = "money", unit: str = "money", **more: Any) -> Figure:
+    """Figure of money; `name` is its definition in `money.figures.FIGURES`."""
+    return Figure(key, unit, more.pop("format", "money"), group, _money(name), money=name, **more)
 
 
 FIGURES: tuple[Figure, ...] = (
@@ -164,34 +161,35 @@ FIGURES: tuple[Figure, ...] = (
     Figure("generator_kwh_per_year", "kWh/year", "whole", "energy", _mean("generator_kwh")),
     Figure("generator_hours_per_year", "h/year", "whole", "energy", _mean("generator_hours")),
     Figure("fuel_l_per_year", "L/year", "whole", "energy", _mean("fuel_l")),
-    Figure("capital_cost", "money", "money", "money", _life("capital_cost")),
-    Figure("life_cycle_cost", "money", "money", "money", _life("present_cost")),
-    *(Figure(f"life_cycle_{name}", "money", "money", "money", _category(name)) for name in COST_CATEGORIES),
-    Figure("annualised_cost", "money/year", "money", "money", _life("equivalent_yearly_cost")),
-    Figure("levelised_cost_per_m3", "money/m3", "price", "money", _life("levelised_cost_per_m3"), "figure.no_water"),
-    Figure("annualised_cost_per_person", "money/person/year", "price", "money", _life("cost_per_person_year"),
-           "figure.no_people"),
-    Figure("revenue_present", "money", "money", "money", _life("revenue_present")),
-    Figure("net_present_value", "money", "money", "money", _life("npv")),
-    Figure("grant", "money", "money", "money", _life("grant")),
-    Figure("loan", "money", "money", "money", _life("loan")),
-    Figure("own_funds", "money", "money", "money", lambda r: r.life.capital_cost - r.life.grant - r.life.loan),
-    Figure("owner_life_cycle_cost", "money", "money", "money", _life("owner_present_cost")),
-    Figure("capital_expenditure", "money", "money", "components", _sum_of("construction")),
-    Figure("operation_and_minor_maintenance", "money", "money", "components",
-           _sum_of("upkeep", "grid", "fuel", "generator_service", "yearly_costs")),
-    Figure("capital_maintenance", "money", "money", "components", _sum_of("replacement")),
-    Figure("residual_taken_off", "money", "money", "components", _sum_of("residual")),
-    Figure("cost_of_capital", "money", "money", "components", _cost_of_capital),
+    _sum("capital_cost", "capital_cost"),
+    _sum("life_cycle_cost", "present_cost"),
+    *(_sum(f"life_cycle_{name}", f"{name}_present") for name in COST_CATEGORIES),
+    _sum("annualised_cost", "equivalent_yearly_cost", unit="money/year"),
+    _sum("levelised_cost_per_m3", "levelised_cost_per_m3", unit="money/m3", format="price", absent="figure.no_water"),
+    _sum("annualised_cost_per_person", "cost_per_person_year", unit="money/person/year", format="price",
+         absent="figure.no_people"),
+    _sum("revenue_present", "revenue_present"),
+    _sum("net_present_value", "npv"),
+    _sum("grant", "grant"),
+    _sum("loan", "loan"),
+    _sum("own_funds", "own_funds"),
+    _sum("owner_life_cycle_cost", "owner_present_cost"),
+    _sum("capital_expenditure", "capital_expenditure", "components"),
+    _sum("operation_and_minor_maintenance", "operation", "components"),
+    _sum("capital_maintenance", "capital_maintenance", "components"),
+    _sum("residual_taken_off", "residual_value", "components"),
+    _sum("cost_of_capital", "cost_of_capital", "components"),
     Figure("co2_kg", "kg", "whole", "carbon", lambda result: result.life.co2_kg.sum(axis=-1)),
     Figure("co2_kg_per_year", "kg/year", "whole", "carbon", lambda result: result.life.co2_kg.mean(axis=-1)),
     Figure("co2_kg_per_m3", "kg/m3", "three", "carbon", _co2_per_m3, "figure.no_water"),
-    Figure("saving_present", "money", "money", "comparison", _compared("saving_present"), "figure.reference"),
+    Figure("saving_present", "money", "money", "comparison", _compared("saving_present"), "figure.reference",
+           "saving_present"),
     Figure("internal_rate_of_return_percent", "%/year", "one", "comparison",
-           _compared("internal_rate_of_return", 100)),
-    Figure("payback_years", "years", "one", "comparison", _compared("simple_payback_years"), "figure.never"),
+           _compared("internal_rate_of_return", 100), money="internal_rate_of_return_percent"),
+    Figure("payback_years", "years", "one", "comparison", _compared("simple_payback_years"), "figure.never",
+           "simple_payback_years"),
     Figure("discounted_payback_years", "years", "one", "comparison", _compared("discounted_payback_years"),
-           "figure.never"),
+           "figure.never", "discounted_payback_years"),
 )  # fmt: skip
 """Every figure, in the order in which figures are shown."""
 

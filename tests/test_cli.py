@@ -6,6 +6,7 @@ import json
 import subprocess
 import sys
 import tomllib
+from html import escape
 from pathlib import Path
 
 import openpyxl
@@ -19,23 +20,27 @@ from planner.scenario.writer import toml_text
 DOCUMENTED = (
     "name",
     "sources",
-    "meets_service",
-    "delivered_share",
+    "meets_target",
+    "demand_met_percent",
     "tank_m3",
     "modules",
     "capital_cost",
-    "present_cost",
-    "npv",
+    "life_cycle_cost",
+    "annualised_cost",
+    "net_present_value",
     "levelised_cost_per_m3",
+    "internal_rate_of_return_percent",
+    "payback_years",
 )
 HILL = Path("scenarios/hill-school.toml")
 
 
 @pytest.fixture
 def quick(tmp_path: Path) -> Path:
-    """The hill school with a life of two years, to be quick."""
+    """The hill school with a life of two years, to be quick, and another law of the days, of which a note is made."""
     raw = tomllib.loads(HILL.read_text(encoding="utf-8"))
     raw["finance"]["life_years"] = 2
+    raw["weather"]["daily_law"] = "bendt"
     file = tmp_path / "quick.toml"
     file.write_text(toml_text(raw), encoding="utf-8")
     return file
@@ -63,6 +68,27 @@ def test_new_then_run_writes_workbook_json_and_table(tmp_path: Path) -> None:
     assert sorted(path.name for path in (tmp_path / "out").iterdir()) == ["my-site.json", "my-site.xlsx"]
 
 
+def test_brief_writes_a_page_that_fetches_nothing_and_says_what_the_workbook_says(quick: Path, tmp_path: Path) -> None:
+    text = quick.read_text(encoding="utf-8").replace("modules_in_series = 5", "modules_in_series = 12")
+    text = text.replace('name = "Hill school', 'name = "<b>Hill</b> school')
+    quick.write_text(text, encoding="utf-8")
+    code, out, err = planner("run", quick, "--outputs", tmp_path / "out", "--brief")
+    assert code == 0, err
+    assert "quick.html" in out.replace("\n", "")
+    page = (tmp_path / "out" / "quick.html").read_text(encoding="utf-8")
+    data = json.loads((tmp_path / "out" / "quick.json").read_text(encoding="utf-8"))
+    for part in ("<script", "http://", "https://", "src=", "<b>Hill"):
+        assert part not in page
+    assert "&lt;b&gt;Hill&lt;/b&gt; school" in page
+    assert escape(data["headline"]) in page
+    for option in data["options"]:
+        assert f"<td>{option['name']}</td>" in page
+        assert f">{option['life_cycle_cost']:,.0f}</td>" in page
+    for verdict in data["checks"]:
+        assert (escape(verdict["compared"]) in page) == (verdict["outcome"] == "fail")
+    assert all(escape(caution) in page for caution in data["cautions"])
+
+
 def test_new_does_not_replace_a_file(tmp_path: Path) -> None:
     file = tmp_path / "mine.toml"
     file.write_text("precious", encoding="utf-8")
@@ -77,14 +103,14 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
     assert planner("run", quick, "--outputs", tmp_path, "--quiet")[0] == 0
     data = json.loads((tmp_path / "quick.json").read_text(encoding="utf-8"))
     assert data["planner_version"] == __version__
-    assert data["schema"] == 2
+    assert data["schema"] == 3
     assert data["currency"] == "USD"
     assert data["scenario"] == "Hill school and clinic (invented)"
     assert "days: Saunier, Reddy and Kumar 1987, chosen by latitude (28 degrees)" in data["weather"]["source"]
     assert data["weather"]["notes"] == []
     duty = data["duty"]
     head = duty["static_head_m"] + duty["drawdown_m"] + duty["friction_m"]
-    assert duty["total_head_m"] == pytest.approx(head + duty["residual_head_m"], abs=1e-6)
+    assert duty["total_dynamic_head_m"] == pytest.approx(head + duty["residual_head_m"], abs=1e-6)
     assert duty["flow_m3h"] > 0
     assert duty["input_power_w"] > 0
     assert len(data["options"]) == 7
@@ -93,8 +119,8 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
             assert key in option
         assert [year["year"] for year in option["yearly"]] == [1, 2]
         assert set(option["yearly"][0]) == {
-            "year", "demand_m3", "delivered_m3", "solar_kwh", "grid_kwh", "generator_kwh", "fuel_l", "generator_hours",
-            "shortfall_by_daily_limit_m3", "cost",
+            "year", "demand_m3", "delivered_m3", "pv_used_kwh", "grid_kwh", "generator_kwh", "fuel_l",
+            "generator_hours", "shortfall_by_daily_limit_m3", "cost",
         }  # fmt: skip
         assert len(option["monthly"]) == 12
         monthly = sum(month["delivered_m3"] for month in option["monthly"])

@@ -49,8 +49,15 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     -------
     list of str
     """
-    faults, starter = failures(study, verdicts), starter_sentence(study.scenario)
-    said = [f"{headline(study, verdicts)}. {faults}" if faults and study.best else faults, *sentences(study), starter]
+    said = below_headline(study, verdicts)
+    if failures(study, verdicts) and study.best:
+        said[0] = f"{headline(study, verdicts)}. {said[0]}"
+    return said
+
+
+def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
+    """Give the sentences of `answer` as they stand where the headline stands above them."""
+    said = [failures(study, verdicts), *sentences(study), starter_sentence(study.scenario)]
     return [sentence for sentence in said if sentence]
 
 

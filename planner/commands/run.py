@@ -19,6 +19,9 @@ Compare = Annotated[
     Path | None,
     typer.Option("--compare", help="Workbook that puts all scenarios side by side.", show_default=False),
 ]
+Brief = Annotated[
+    bool, typer.Option("--brief", help="Write a page for a browser as well: the answer, failed checks and cautions.")
+]
 
 
 def run(
@@ -28,6 +31,7 @@ def run(
     quiet: Quiet = False,
     verbose: Verbose = False,
     compare: Compare = None,
+    brief: Brief = False,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
     from planner.checks.cautions import compared, safety_cautions
@@ -42,7 +46,8 @@ def run(
         raise InputError(name, [Problem("", "two scenarios of this name would write the same files; rename one")])
     if compare is not None:
         _check_comparison(compare, scenarios, outputs)
-    check_folder(outputs, [f"{file.stem}{suffix}" for file in scenarios for suffix in (".xlsx", ".json")])
+    suffixes = (".xlsx", ".json", *([".html"] if brief else []))
+    check_folder(outputs, [f"{file.stem}{suffix}" for file in scenarios for suffix in suffixes])
     failed: list[int] = []
     studies: list[Study] = []
     built: list[Scenario] = []
@@ -50,7 +55,7 @@ def run(
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
-                study = _run_one(file, outputs, seed, quiet=quiet, verbose=verbose)
+                study = _run_one(file, outputs, seed, brief=brief, quiet=quiet, verbose=verbose)
                 built.append(compared(study))
                 if compare is not None:
                     studies.append(study)
@@ -100,28 +105,32 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
         typer.echo(f"Wrote {compare}")
 
 
-def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbose: bool) -> Study:
+def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet: bool, verbose: bool) -> Study:
     from planner.checks.cautions import cautions, number_cautions
     from planner.checks.of_study import answer, study_verdicts
     from planner.report.console import out_console
     from planner.report.files import results_in
     from planner.report.json_file import write_json
-    from planner.report.run_workbook import write_workbook
+    from planner.report.run_workbook import write_brief, write_workbook
     from planner.report.terminal import study_report
     from planner.scenario.errors import InputError, Problem
     from planner.study.compare import study_scenario
 
-    workbook, data = outputs / f"{file.stem}.xlsx", outputs / f"{file.stem}.json"
+    workbook, data, page = (outputs / f"{file.stem}{suffix}" for suffix in (".xlsx", ".json", ".html"))
     if workbook.resolve() == file.resolve():
         raise InputError(str(file), [Problem("", "the results would replace this form; give another --outputs folder")])
     with located(file):
         study = study_scenario(read_with_seed(file, seed), file.parent)
         verdicts = study_verdicts(study)
-    said, beware = answer(study, verdicts), cautions(study)
+    beware = cautions(study)
     with results_in(outputs) as folder:
-        write_workbook(study, said, beware, folder / workbook.name, verdicts)
-        write_json(study, said, beware, verdicts, folder / data.name)
+        write_workbook(study, beware, folder / workbook.name, verdicts)
+        write_json(study, beware, verdicts, folder / data.name)
+        if brief:
+            write_brief(study, beware, folder / page.name, verdicts)
     if not quiet:
-        out_console().print(study_report(study, said, number_cautions(study), verdicts, verbose=verbose))
-        typer.echo(f"\nWrote {workbook} and {data}\n")
+        report = study_report(study, answer(study, verdicts), number_cautions(study), verdicts, verbose=verbose)
+        out_console().print(report)
+        written = f"{workbook}, {data} and {page}" if brief else f"{workbook} and {data}"
+        typer.echo(f"\nWrote {written}\n")
     return study

@@ -1,18 +1,17 @@
 """What a report holds, apart from any file format: pages of tables, charts and sentences.
 
 A writer (workbook, terminal, HTML) takes a `Report` and renders it. A cell holds its value; where that follows from
-other cells it holds a formula too, whose leaves are `At` and `Span`: a writer that knows formulas puts addresses in
-their place, any other passes over them.
+other cells it holds a formula too, whose leaves are `At`, `Span` and `Foreign`: a writer that knows formulas puts
+addresses in their place, any other passes over them.
 """
 
 from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import TYPE_CHECKING, Literal
+from typing import Literal
 
-if TYPE_CHECKING:
-    from planner.money.formula import Formula
+from planner.money.formula import Formula, Operand
 
 Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
 """How a cell's content is shown: words, or numbers with so many decimals."""
@@ -22,7 +21,7 @@ TextStyle = Literal["paragraph", "verdict", "note"]
 ChartKind = Literal["stacked bars", "columns", "stacked columns", "lines", "points"]
 Value = str | float | None
 HEADER = "header"
-"""Stands for the headings of a table's columns where a reference names a row."""
+"""Row that stands, in references, for the headings of a table's columns."""
 
 
 @dataclass(frozen=True)
@@ -49,6 +48,13 @@ class Span:
 
 
 @dataclass(frozen=True)
+class Foreign:
+    """One cell of a sheet that is not of the report, by a key for which that sheet's writer knows the address."""
+
+    key: str
+
+
+@dataclass(frozen=True)
 class Cell:
     """One cell of a table.
 
@@ -71,6 +77,13 @@ class Cell:
     look: Look | None = None
     word: str | None = None
     formula: Formula | None = None
+
+    @classmethod
+    def worked_out(
+        cls, value: Value, kind: Kind, operand: Operand, look: Look | None = None, word: str | None = None
+    ) -> Cell:
+        """Make a cell that follows from an operand of the money's arithmetic; a plain number is no formula."""
+        return cls(value, kind, look, word, operand if isinstance(operand, Formula) else None)
 
 
 @dataclass(frozen=True)
@@ -202,7 +215,10 @@ class Chart:
     x, y : Axis
         Axis of places and axis of values.
     beside : str or None
-        Key of the table to whose right it stands; None for below what precedes it.
+        Key of the table to whose right it stands, below charts already there; None for below what precedes it.
+    column : int or None
+        Where it stands beside a table, its first column, from 0; it ends with the page's last one. None for columns of
+        its own, to the right of the page's tables.
     rows : int
         Height in rows of a table.
     """
@@ -215,6 +231,7 @@ class Chart:
     x: Axis
     y: Axis
     beside: str | None = None
+    column: int | None = None
     rows: int = 18
 
 

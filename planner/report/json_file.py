@@ -9,43 +9,40 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
-import numpy as np
-
 from planner import __version__
-from planner.checks.of_study import headline, holds
+from planner.checks.of_study import answer, headline, holds
 from planner.checks.verdict import Verdict
+from planner.figures import FIGURES
 from planner.report.files import write_text
 from planner.study.compare import OptionResult, Study
 
-SCHEMA = 2
+SCHEMA = 3
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
+_YEARLY = {"solar_kwh": "pv_used_kwh", "generator_kwh": "generator_kwh", "fuel_l": "fuel_l",
+           "generator_hours": "generator_hours"}  # fmt: skip
+_MONTHLY = {"demand_m3": "demand_m3", "delivered_m3": "delivered_m3", **_YEARLY, "idle_kwh": "pv_unused_kwh"}
+"""Names in the JSON of what the results hold by year, and by month."""
 
 
-def write_json(
-    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path
-) -> None:
+def write_json(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path) -> None:
     """Write a study as JSON, whole or not at all.
 
     Parameters
     ----------
     study : Study
         The finished comparison.
-    sentences, cautions : sequence of str
-        The answer in words, and what to beware of.
+    cautions : sequence of str
+        What to beware of.
     verdicts : sequence of Verdict
         What the site checks found.
     path : pathlib.Path
         File to write.
     """
-    text = json.dumps(
-        study_as_data(study, sentences, cautions, verdicts), indent=2, ensure_ascii=False, allow_nan=False
-    )
+    text = json.dumps(study_as_data(study, cautions, verdicts), indent=2, ensure_ascii=False, allow_nan=False)
     write_text(path, text + "\n")
 
 
-def study_as_data(
-    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict]
-) -> dict[str, Any]:
+def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict]) -> dict[str, Any]:
     """Return a study as plain data: dictionaries, lists, numbers, texts and None."""
     duty = study.duty
     return {
@@ -53,12 +50,12 @@ def study_as_data(
         "schema": SCHEMA,
         "scenario": study.scenario.name,
         "currency": study.scenario.currency,
-        "life_years": study.scenario.finance.life_years,
+        "analysis_period_years": study.scenario.finance.life_years,
         "people": study.scenario.people,
         "weather": {"source": study.weather.source, "notes": list(study.weather.notes)},
         "duty": {
             "flow_m3h": _number(duty.flow_m3h),
-            "total_head_m": _number(duty.total_head_m),
+            "total_dynamic_head_m": _number(duty.total_head_m),
             "static_head_m": _number(duty.static_head_m),
             "drawdown_m": _number(duty.drawdown_m),
             "friction_m": _number(duty.friction_m),
@@ -70,7 +67,7 @@ def study_as_data(
         "recommended": holds(study, verdicts),
         "ranking": list(study.ranking),
         "reference": study.reference,
-        "sentences": list(sentences),
+        "sentences": answer(study, verdicts),
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
         "options": [_option(option) for option in study.options],
@@ -86,34 +83,16 @@ def _check(verdict: Verdict) -> dict[str, Any]:
 
 
 def _option(option: OptionResult) -> dict[str, Any]:
-    life, comparison = option.life, option.comparison
+    curve = option.tank_curve
     return {
         "name": option.name,
         "sources": list(option.sources),
-        "meets_service": option.meets_service,
-        "delivered_share": _number(option.delivered_share),
-        "worst_year_share": _number(option.worst_year_share),
-        "tank_m3": _number(option.tank_m3),
-        "strings": option.strings,
-        "modules": option.modules,
-        "array_kw": _number(option.array_kw),
-        "start_level_percent": option.levels[0] if option.levels else None,
-        "stop_level_percent": option.levels[1] if option.levels else None,
         "unpriced": list(option.unpriced),
-        "capital_cost": _number(life.capital_cost),
-        "present_cost": _number(life.present_cost),
-        "present_cost_by_category": {name: _number(value) for name, value in life.present_by_category.items()},
-        "npv": _number(life.npv),
-        "equivalent_yearly_cost": _number(life.equivalent_yearly_cost),
-        "levelised_cost_per_m3": _number(life.levelised_cost_per_m3),
-        "cost_per_person_year": _number(life.cost_per_person_year),
-        "co2_kg": _number(np.sum(life.co2_kg)),
-        "saving_against_reference": _number(comparison.saving_present) if comparison else None,
-        "internal_rate_of_return": _number(comparison.internal_rate_of_return) if comparison else None,
-        "simple_payback_years": _number(comparison.simple_payback_years) if comparison else None,
+        **{figure.key: _number(figure.read(option)) for figure in FIGURES},
+        "meets_target": option.meets_service,
         "tank_curve": [
-            {"volume_m3": _number(volume), "delivered_share": _number(share)}
-            for volume, share in zip(option.tank_curve.volume_m3, option.tank_curve.delivered_share, strict=True)
+            {"tank_m3": _number(volume), "demand_met_percent": _number(100 * share)}
+            for volume, share in zip(curve.volume_m3, curve.delivered_share, strict=True)
         ],
         "yearly": _yearly(option),
         "monthly": _monthly(option),
@@ -130,11 +109,8 @@ def _yearly(option: OptionResult) -> list[dict[str, Any]]:
             "year": year + 1,
             "demand_m3": _number(quantities.demand_m3[year]),
             "delivered_m3": _number(quantities.delivered_m3[year]),
-            "solar_kwh": _number(quantities.solar_kwh[year]),
+            **{key: _number(getattr(quantities, name)[year]) for name, key in _YEARLY.items()},
             "grid_kwh": _number(grid_kwh[year]),
-            "generator_kwh": _number(quantities.generator_kwh[year]),
-            "fuel_l": _number(quantities.fuel_l[year]),
-            "generator_hours": _number(quantities.generator_hours[year]),
             "cost": _number(cost[year + 1]),
             "shortfall_by_daily_limit_m3": _number(None if by_limit is None else by_limit[year]),
         }
@@ -148,14 +124,8 @@ def _monthly(option: OptionResult) -> list[dict[str, Any]]:
     return [
         {
             "month": month + 1,
-            "demand_m3": _number(outcome.demand_m3[0, month]),
-            "delivered_m3": _number(outcome.delivered_m3[0, month]),
-            "solar_kwh": _number(outcome.solar_kwh[0, month]),
-            "idle_kwh": _number(outcome.idle_kwh[0, month]),
+            **{key: _number(getattr(outcome, name)[0, month]) for name, key in _MONTHLY.items()},
             "grid_kwh": _number(grid_kwh[month]),
-            "generator_kwh": _number(outcome.generator_kwh[0, month]),
-            "fuel_l": _number(outcome.fuel_l[0, month]),
-            "generator_hours": _number(outcome.generator_hours[0, month]),
         }
         for month in range(12)
     ]

@@ -1,64 +1,43 @@
-"""The workbook to put in front of others, its sums of money alive."""
+"""The workbook to put in front of others, its sums of money alive, and the brief page of the same tables."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from datetime import datetime
+from collections.abc import Mapping, Sequence
 from pathlib import Path
-from typing import Any, BinaryIO
+from typing import Any
 
-from planner.checks.verdict import Verdict
-from planner.report.files import write_stream
-from planner.report.sheets.answer import write_answer
-from planner.report.sheets.bill import write_bill
-from planner.report.sheets.cash import Cash, Sources, write_cash
-from planner.report.sheets.checks import write_checks
-from planner.report.sheets.head import write_head
-from planner.report.sheets.inputs import InputCells, write_inputs
-from planner.report.sheets.method import write_method
-from planner.report.sheets.months import write_energy, write_water
-from planner.report.sheets.option_money import MoneyCells
-from planner.report.sheets.options import write_options
-from planner.report.sheets.page import Page, clean
-from planner.report.sheets.renewals import write_renewals
-from planner.report.sheets.returns import write_returns
-from planner.report.sheets.rows import OptionRows
-from planner.report.sheets.simulated import write_simulated
-from planner.report.sheets.tank import write_tank
-from planner.report.style import Styles
+from planner.checks.of_study import below_headline
+from planner.checks.verdict import Verdict, failed
+from planner.report.document import Heading, Page, Report, Text
+from planner.report.html import write_html
+from planner.report.pages.answer import answer_page
+from planner.report.pages.bill import bill_of_study, bill_page
+from planner.report.pages.by_time import energy_page, water_page
+from planner.report.pages.cash import Sources, cash_page
+from planner.report.pages.checks import checks_page, checks_table
+from planner.report.pages.head import head_page
+from planner.report.pages.inputs import Inputs, inputs_of, inputs_page
+from planner.report.pages.method import cautions_table, method_page
+from planner.report.pages.options import options_page
+from planner.report.pages.renewals import renewals_page
+from planner.report.pages.returns import returns_page
+from planner.report.pages.simulated import simulated_page
+from planner.report.pages.tank import tank_page
+from planner.report.workbook.book import write_book
+from planner.report.workbook.sheet import clean
 from planner.study.compare import Study
-
-SHEETS = (
-    "Answer",
-    "Options",
-    "Water",
-    "Energy",
-    "Head",
-    "Checks",
-    "Tank",
-    "Bill of quantities",
-    "Cash flow",
-    "Simulated",
-    "Renewals",
-    "Returns",
-    "Inputs",
-    "Method and cautions",
-    "Form",
-)
-_LONGEST_FOOTER = 100
+from planner.text import text
 
 
-def write_workbook(
-    study: Study, sentences: Sequence[str], cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict]
-) -> None:
+def write_workbook(study: Study, cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict]) -> None:
     """Write a study as a workbook, whole or not at all; the same study gives the same bytes.
 
     Parameters
     ----------
     study : Study
         The finished comparison.
-    sentences, cautions : sequence of str
-        The answer in words, and what to beware of.
+    cautions : sequence of str
+        What to beware of.
     path : pathlib.Path
         File to write.
     verdicts : sequence of Verdict
@@ -69,71 +48,69 @@ def write_workbook(
     NotFinite
         When a figure has no value where it must have one; an earlier file is then left as it was.
     """
-    write_stream(path, lambda stream: _fill(study, sentences, cautions, verdicts, stream))
-
-
-def _fill(
-    study: Study, sentences: Sequence[str], cautions: Sequence[str], verdicts: Sequence[Verdict], stream: BinaryIO
-) -> None:
-    import xlsxwriter
-
     from planner.report.form.sheets import add_form_sheets
-    from planner.report.worksheet import PlainWorksheet
 
-    book = xlsxwriter.Workbook(
-        stream,
-        {"in_memory": True, "strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False},
+    data = _clean(study.scenario.model_dump(mode="json", exclude_unset=True))
+
+    def form(book: Any) -> Mapping[str, str]:
+        # An address of several cells is no value that a cell of the page 'Inputs' could take.
+        found = add_form_sheets(book, data, sheet=text("page.form"))
+        return {key: cell for key, cell in found.items() if ":" not in cell}
+
+    write_book(run_report(study, cautions, verdicts), path, form)
+
+
+def write_brief(study: Study, cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict]) -> None:
+    """Write the answer, the site checks that fail and the cautions as one HTML page; see `write_workbook`."""
+    faults = failed(verdicts)
+    failing = checks_table(faults) if faults else Text(text("brief.none_failed"))
+    notes = Page(
+        "notes",
+        text("brief.cautions"),
+        text("brief.failed"),
+        blocks=(failing, Heading(text("brief.cautions")), cautions_table(cautions)),
     )
-    book.set_properties({"title": clean(study.scenario.name), "created": datetime(1980, 1, 1)})
-    styles = Styles(book)
-    pages = {name: Page(book.add_worksheet(name, PlainWorksheet), styles, name) for name in SHEETS[:-1]}
-    form = add_form_sheets(book, _plain(study.scenario.model_dump(mode="json", exclude_unset=True)), sheet=SHEETS[-1])
-    rows, inputs, cash = write_money(pages, study, form)
-    write_answer(pages["Answer"], book, study, sentences, rows, inputs, cash.options, verdicts)
-    write_water(pages["Water"], book, study)
-    write_energy(pages["Energy"], book, study)
-    write_head(pages["Head"], book, study)
-    write_checks(pages["Checks"], book, study, verdicts)
-    write_tank(pages["Tank"], book, study)
-    write_method(pages["Method and cautions"], study, cautions)
-    footer = clean(study.scenario.name)[:_LONGEST_FOOTER].replace("&", "&&")
-    for name, page in pages.items():
-        page.finish(footer, one_page=name == "Answer")
-    pages["Answer"].sheet.activate()
-    book.close()
+    write_html(Report(study.scenario.name, (_answer(study, inputs_of(study), verdicts, alive=False), notes)), path)
 
 
-def write_money(pages: dict[str, Page], study: Study, form: dict[str, str]) -> tuple[OptionRows, InputCells, Cash]:
-    """Fill the sheets that the sums of money run through, from the inputs to the options.
-
-    Parameters
-    ----------
-    pages : dict of str to Page
-        The sheets by name.
-    study : Study
-        The finished comparison.
-    form : dict of str to str
-        Address on the sheet 'Form' of each key.
-
-    Returns
-    -------
-    rows, inputs, cash
-        Where figures, inputs and flows stand.
-    """
-    inputs = write_inputs(pages["Inputs"], study, form)
-    simulated = write_simulated(pages["Simulated"], study, inputs)
-    bill = write_bill(pages["Bill of quantities"], study, inputs)
-    renewals = write_renewals(pages["Renewals"], study, bill, simulated)
-    cash = write_cash(pages["Cash flow"], study, Sources(inputs, simulated, bill, renewals))
-    returns = write_returns(pages["Returns"], study, cash.options, simulated.years)
-    rows = write_options(pages["Options"], study, MoneyCells(simulated, cash, returns))
-    return rows, inputs, cash
+def run_report(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict]) -> Report:
+    """Build the whole report of a study."""
+    inputs = inputs_of(study)
+    pages = (
+        _answer(study, inputs, verdicts),
+        options_page(study),
+        water_page(study),
+        energy_page(study),
+        head_page(study),
+        checks_page(study, verdicts),
+        tank_page(study),
+        *money_pages(study, inputs),
+        method_page(study, cautions),
+    )
+    return Report(study.scenario.name, pages)
 
 
-def _plain(value: Any) -> Any:
+def money_pages(study: Study, inputs: Inputs) -> tuple[Page, ...]:
+    """Pages that the sums of money run through, from the bill of quantities to the inputs."""
+    bill = bill_of_study(study, inputs)
+    return (
+        bill_page(study, bill),
+        cash_page(study, Sources(inputs, bill)),
+        simulated_page(study, inputs),
+        renewals_page(study, bill),
+        returns_page(study),
+        inputs_page(study, inputs),
+    )
+
+
+def _answer(study: Study, inputs: Inputs, verdicts: Sequence[Verdict], *, alive: bool = True) -> Page:
+    return answer_page(study, below_headline(study, verdicts), inputs, verdicts, alive=alive)
+
+
+def _clean(value: Any) -> Any:
     """Make every text of some data fit for a cell."""
     if isinstance(value, dict):
-        return {key: _plain(inner) for key, inner in value.items()}
+        return {key: _clean(inner) for key, inner in value.items()}
     if isinstance(value, list):
-        return [_plain(inner) for inner in value]
+        return [_clean(inner) for inner in value]
     return clean(value) if isinstance(value, str) else value

@@ -6,59 +6,53 @@ from collections.abc import Sequence
 
 from rich.console import Group, RenderableType
 from rich.padding import Padding
-from rich.table import Table
 from rich.text import Text
 
+from planner import figures
 from planner.checks.safety import LOCAL
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
-from planner.study.compare import OptionResult, Study
+from planner.report.document import Cell, Column, Row, Table
+from planner.report.pages.answer import DASHED
+from planner.report.terminal_writer import terminal_table
+from planner.study.compare import Study
+from planner.text import text
 
+FIGURES = (
+    "demand_met_percent", "tank_m3", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year", "capital_cost",
+    "life_cycle_cost", "levelised_cost_per_m3",
+)  # fmt: skip
+"""Figures of the table of options."""
 INCOMPLETE = "*"
-"""Marks a cost that leaves out what has no price."""
+"""Marks an option whose costs leave out what has no price."""
 
 
 def options_table(study: Study) -> Table:
-    """Lay the options out side by side, best first."""
-    currency = study.scenario.currency
-    years = study.scenario.finance.life_years
-    table = Table(title=f"{study.scenario.name}: supply options over {years} years", title_justify="left")
-    table.add_column("Supply option")
-    table.add_column("Serves")
-    for heading in ("Delivered\n%", "Tank\nm3", "PV\nkW", "Grid\nkWh/yr", "Fuel\nL/yr"):
-        table.add_column(heading, justify="right")
-    for heading in ("To build", "Present cost", "Yearly", "Per m3"):
-        table.add_column(f"{heading}\n{currency}", justify="right")
+    """Lay the options out side by side, best first, by figures of the catalogue."""
+    scenario = study.scenario
+    headings = [text("narrow.option"), text("narrow.meets_target")]
+    headings += [text(f"narrow.{key}", currency=scenario.currency) for key in FIGURES]
+    columns = tuple(Column(key, name) for key, name in zip(("option", "meets", *FIGURES), headings, strict=True))
+    rows = []
     for option in study.ranked:
-        table.add_row(*_row(option, years), style="bold" if option.name == study.best else "")
-    return table
-
-
-def _row(option: OptionResult, years: int) -> list[str]:
-    life, quantities = option.life, option.quantities
-    grid_kwh = float(quantities.grid_kwh.sum()) / years
-    fuel_l = float(quantities.fuel_l.sum()) / years
-    mark = f" {INCOMPLETE}" if option.unpriced else ""
-    return [
-        option.name,
-        "✓ yes" if option.meets_service else "✗ no",
-        f"{100 * option.delivered_share:.1f}",
-        f"{option.tank_m3:g}",
-        f"{option.array_kw:.1f}" if option.modules else "-",
-        f"{grid_kwh:,.0f}" if "grid" in option.sources else "-",
-        f"{fuel_l:,.0f}" if "generator" in option.sources else "-",
-        f"{float(life.capital_cost):,.0f}{mark}",
-        f"{float(life.present_cost):,.0f}{mark}",
-        f"{float(life.equivalent_yearly_cost):,.0f}{mark}",
-        f"{float(life.levelised_cost_per_m3):.2f}{mark}",
-    ]
+        cells = {
+            "option": Cell(f"{option.name} {INCOMPLETE}" if option.unpriced else option.name),
+            "meets": Cell(text("answer.yes" if option.meets_service else "answer.no")),
+        }
+        for key in FIGURES:
+            value = float(figures.figure(key).read(option))
+            nothing = key in DASHED and value == 0
+            cells[key] = Cell(float("nan") if nothing else value, figures.figure(key).format)
+        rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
+    title = text("narrow.title", name=scenario.name, years=scenario.finance.life_years)
+    return Table("terminal", columns, tuple(rows), heading=title)
 
 
 def study_report(
     study: Study, sentences: Sequence[str], notes: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
 ) -> Group:
     """Put table, sentences, failed checks and limits together; `verbose` adds duty point and weather."""
-    parts: list[RenderableType] = [options_table(study)]
+    parts: list[RenderableType] = [terminal_table(options_table(study))]
     duty = study.duty
     if verbose:
         parts.append(
@@ -66,7 +60,8 @@ def study_report(
                 f"Duty: {duty.flow_m3h:.2f} m3/h at {duty.total_head_m:.1f} m (static {duty.static_head_m:.1f}, "
                 f"drawdown {duty.drawdown_m:.1f}, "
                 f"friction {duty.friction_m:.1f}, residual {duty.residual_head_m:.1f}), "
-                f"motor input {duty.input_power_w:.0f} W, held by {duty.limited_by}.\nWeather: {study.weather.source}"
+                f"motor input {duty.input_power_w:.0f} W, limited by {duty.limited_by}.\n"
+                f"Weather: {study.weather.source}"
             )
         )
     missing = dict.fromkeys(name for option in study.ranked for name in option.unpriced)

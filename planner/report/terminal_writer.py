@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from textwrap import wrap
 
+from rich.box import SIMPLE
 from rich.console import Group, RenderableType
 from rich.padding import Padding
 from rich.table import Table as RichTable
@@ -52,11 +53,11 @@ def _block(block: Table | Text | Heading) -> RenderableType:
 def terminal_table(table: Table) -> RichTable:
     """Lay a table out for the terminal; every text stands as it is, whatever marks it holds."""
     made = RichTable(title=RichText(table.heading, style="italic") if table.heading else None, title_justify="left",
-                     show_header=table.header)  # fmt: skip
+                     show_header=table.header, box=SIMPLE, padding=(0, 0, 0, 1), show_edge=False)  # fmt: skip
     numbers = {key for row in table.data_rows() for key, cell in row.cells.items() if is_number(cell)}
     for column in table.columns:
-        heading = RichText(_heading(table, column))
-        made.add_column(heading, justify="right" if column.key in numbers else "left")
+        right = column.key in numbers
+        made.add_column(RichText(_heading(table, column)), justify="right" if right else "left", no_wrap=right)
     for row in table.rows:
         if isinstance(row, Section):
             made.add_section()

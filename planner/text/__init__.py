@@ -50,6 +50,11 @@ def text(key: str, **slots: Any) -> str:
     return sentence.format(**slots)
 
 
+def texts_of(prefix: str) -> tuple[str, ...]:
+    """What follows a prefix in the keys that begin with it, in their order."""
+    return tuple(key.removeprefix(prefix) for key in _module().SENTENCES if key.startswith(prefix))
+
+
 def figure_label(key: str) -> str:
     """What a figure of the catalogue is called."""
     label: str = _module().FIGURES[key][0]

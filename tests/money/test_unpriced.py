@@ -69,7 +69,7 @@ def test_run_calls_the_total_incomplete_in_terminal_json_and_first_sheet(bare: P
     sheet = openpyxl.load_workbook(out / "bare.xlsx", data_only=True)["Answer"]
     cells = [str(cell.value) for row in sheet.iter_rows() for cell in row if cell.value is not None]
     assert any(cell.endswith(f"{data['best']}; its total is incomplete") for cell in cells)
-    assert "Present cost, incomplete (USD)" in cells
+    assert "Life-cycle cost, incomplete (USD)" in cells
     assert any(missing in cell for cell in cells)
 
 

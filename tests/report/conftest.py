@@ -13,7 +13,6 @@ from planner.checks.cautions import cautions
 from planner.checks.of_study import study_verdicts
 from planner.report.run_workbook import write_workbook
 from planner.study.compare import Study
-from planner.study.words import sentences
 from tests.study.scenarios import studied
 
 # Few years, to be quick; every kind of text, tariff, override and price that a sheet treats in a way of its own.
@@ -70,8 +69,8 @@ class Written:
 
 
 def write(study: Study, path: Path) -> None:
-    """Write a study's workbook with its own words."""
-    write_workbook(study, sentences(study), cautions(study), path, study_verdicts(study))
+    """Write a study's workbook with its own cautions."""
+    write_workbook(study, cautions(study), path, study_verdicts(study))
 
 
 def _written(changes: dict[str, Any], folder: Path) -> Written:

@@ -14,7 +14,6 @@ from typing import Any
 import numpy as np
 import openpyxl
 import pytest
-import xlsxwriter
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
@@ -23,16 +22,17 @@ from planner.money.formula import Formula
 from planner.money.functions import both, ceiling, equals, floor, level_payment, maximum, minimum, remainder, where
 from planner.money.lifecycle import compare, life_cycle
 from planner.money.quantities import bill_of_quantities
-from planner.report.run_workbook import write_money
-from planner.report.sheets.page import Page
-from planner.report.style import Styles
+from planner.report.document import Report
+from planner.report.pages.inputs import inputs_of
+from planner.report.pages.options import options_page
+from planner.report.run_workbook import money_pages
+from planner.report.workbook.book import write_book
 from planner.scenario.reader import check_scenario, option_scenario
 from planner.study.compare import Study, rank, reference_option
 from tests.report.formulas import OFFICE, cells_with_formulas, recalculated, without_values
 from tests.report.spreadsheet import Spreadsheet
 from tests.study.scenarios import changed_raw, studied
 
-SHEETS = ("Options", "Bill of quantities", "Cash flow", "Simulated", "Renewals", "Returns", "Inputs")
 # A whole workbook is slow to shrink, and its message names the cell.
 WHOLE: dict[str, Any] = {
     "deadline": None,
@@ -168,11 +168,8 @@ def money_study(raw: dict[str, Any], seed: int) -> Study:
 
 def written(study: Study, path: Path) -> Path:
     """Write the sheets of money alone."""
-    book = xlsxwriter.Workbook(str(path), {"strings_to_formulas": False})
-    styles = Styles(book)
-    pages = {name: Page(book.add_worksheet(name), styles, name) for name in SHEETS}
-    write_money(pages, study, {})
-    book.close()
+    pages = options_page(study), *money_pages(study, inputs_of(study))
+    write_book(Report("Money", pages), path)
     return path
 
 

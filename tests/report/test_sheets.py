@@ -11,6 +11,7 @@ import openpyxl
 import pytest
 
 from planner.checks.of_study import failed_of_first, study_verdicts
+from planner.figures import figure
 from planner.scenario.starter import STILL_STARTER, statuses
 from planner.scenario.walk import walk
 from planner.study.compare import Study
@@ -58,14 +59,16 @@ def test_answer_ranks_the_options_with_word_and_sign(written: Written) -> None:
     assert [line["Supply option, best first"] for line in lines] == list(study.ranking)
     for line, option in zip(lines, study.ranked, strict=True):
         assert line["Service"] == ("✓ meets target" if option.meets_service else "✗ misses target")
-        assert line["Delivered (%)"] == pytest.approx(100 * option.delivered_share)
+        assert line["Demand met (%)"] == pytest.approx(100 * option.delivered_share)
         assert line["Tank (m3)"] == option.tank_m3
         assert line["PV modules"] == (option.modules or "–")
-        assert line[f"Build cost ({currency})"] == pytest.approx(float(option.life.capital_cost))
-        assert line[f"Present cost ({currency})"] == pytest.approx(float(option.life.present_cost))
-        assert line[f"Cost of water ({currency}/m3)"] == pytest.approx(float(option.life.levelised_cost_per_m3))
+        assert line[f"Capital cost ({currency})"] == pytest.approx(float(option.life.capital_cost))
+        assert line[f"Life-cycle cost ({currency})"] == pytest.approx(float(option.life.present_cost))
+        assert line[f"Levelised cost of water ({currency}/m3)"] == pytest.approx(
+            float(option.life.levelised_cost_per_m3)
+        )
         per_person = float(option.life.cost_per_person_year)
-        shown = line[f"Per person ({currency}/year)"]
+        shown = line[f"Per person ({currency}/person/year)"]
         assert shown == ("no people" if study.scenario.people is None else pytest.approx(per_person))
 
 
@@ -90,7 +93,7 @@ def test_the_three_studies_cover_both_verdicts(rich: Written, plain: Written, al
 
 def test_answer_names_what_it_depends_on(rich: Written) -> None:
     values = {line["What it depends on"]: line for line in table(rich.values["Answer"], "What it depends on")}
-    fuel = values["Fuel at the pump (USD/L)"]
+    fuel = values["Fuel price at the filling station (USD/L)"]
     assert (fuel["Value"], fuel["Basis"]) == (1.25, STILL_STARTER)
     assert values["Growth of the fuel price (%/year)"]["Basis"] == "default"
     demand = rich.study.options[0].quantities.demand_m3[0] / 365
@@ -140,8 +143,8 @@ def _figures(written: Written) -> list[dict[str, Any]]:
 def test_options_add_up_the_present_cost_by_category(written: Written) -> None:
     lines = _figures(written)
     names = [str(line["Figure"]) for line in lines]
-    first = names.index("Present cost") + 1
-    last = names.index("Equivalent yearly cost")
+    first = names.index(figure("life_cycle_cost").label) + 1
+    last = names.index(figure("annualised_cost").label)
     assert last - first >= 3
     for option in written.study.options:
         total = sum(line[option.name] for line in lines[first:last])
@@ -150,7 +153,7 @@ def test_options_add_up_the_present_cost_by_category(written: Written) -> None:
 
 def test_water_is_conserved_in_months_and_years(written: Written) -> None:
     sheet, study = written.values["Water"], written.study
-    rise = column_of(sheet, "Rise of the tank (m3)")
+    rise = column_of(sheet, "Change in storage (m3)")
     pumped, delivered = column_of(sheet, "Pumped in all (m3)"), column_of(sheet, "Delivered (m3)")
     lost = column_of(sheet, "Lost to leakage (m3)")
     years = study.scenario.finance.life_years
@@ -159,7 +162,7 @@ def test_water_is_conserved_in_months_and_years(written: Written) -> None:
         assert [row[0] for row in rows] == [
             *("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec", "First year"),
             *(f"Year {year + 1}" for year in range(years)),
-            "Whole life",
+            "All years",
         ]
         # The rise of a month follows from the balance, that of a year from the levels simulated.
         assert rows[12][rise] == pytest.approx(rows[13][rise], abs=1e-6)
@@ -170,7 +173,7 @@ def test_water_is_conserved_in_months_and_years(written: Written) -> None:
 
 def test_water_says_where_nothing_is_wanted(alone: Written) -> None:
     sheet = alone.values["Water"]
-    share = column_of(sheet, "Delivered share (%)")
+    share = column_of(sheet, "Demand met (%)")
     rows = block(sheet, "solar")
     assert rows[0][share] == "no demand"
     assert rows[5][share] > 0
@@ -203,17 +206,17 @@ def test_head_adds_up_to_the_duty_point(written: Written) -> None:
     friction = sum(run["Friction (m)"] + run["Fittings (m)"] for run in runs)
     assert friction == pytest.approx(duty.friction_m)
     for run in runs:
-        bore_m = run["Bore (mm)"] / 1000
+        bore_m = run["Inside diameter (mm)"] / 1000
         assert run["Velocity (m/s)"] == pytest.approx(duty.flow_m3h / 3600 / (np.pi * bore_m**2 / 4))
 
 
 def test_head_follows_the_water_level_through_the_months(rich: Written) -> None:
     months = table(rich.values["Head"], "Month")
-    assert [month["Water at rest (m)"] for month in months] == rich.study.scenario.borehole.static_level_by_month_m
+    assert [month["Static water level (m)"] for month in months] == rich.study.scenario.borehole.static_level_by_month_m
     own = rich.study.ranked[0].scenario
     for number, month in enumerate(months):
         duty = duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w, month=number)
-        level = month["Water at rest (m)"]
+        level = month["Static water level (m)"]
         assert month["Static lift (m)"] == pytest.approx(level + own.pipeline.rise_to_tank_inlet_m)
         assert month["Flow (m3/h)"] == pytest.approx(duty.flow_m3h)
         assert month["Total head (m)"] == pytest.approx(duty.total_head_m)
@@ -230,7 +233,7 @@ def test_tank_marks_the_chosen_size(written: Written) -> None:
     curve = table(written.values["Tank"], "Supply option")
     chosen = {line["Supply option"]: line["Tank (m3)"] for line in curve if line["Chosen"] == "✓ chosen"}
     assert chosen == {option.name: option.tank_m3 for option in written.study.options}
-    share = {(line["Supply option"], line["Tank (m3)"]): line["Delivered share (%)"] for line in curve}
+    share = {(line["Supply option"], line["Tank (m3)"]): line["Demand met (%)"] for line in curve}
     for option in written.study.options:
         assert share[option.name, option.tank_m3] == pytest.approx(100 * option.delivered_share, abs=0.5)
 
@@ -252,8 +255,8 @@ def test_bill_totals_are_the_build_costs(written: Written) -> None:
     sheet, study = written.values["Bill of quantities"], written.study
     currency = study.scenario.currency
     rows = rows_of(sheet)
-    total = next(row for row in rows if row[0] == f"Build cost ({currency})")
-    upkeep = next(row for row in rows if str(row[0]).startswith("Upkeep ("))
+    total = next(row for row in rows if row[0] == f"Capital cost ({currency})")
+    upkeep = next(row for row in rows if str(row[0]).startswith("Maintenance ("))
     header = next(row for row in rows if row[0] == "Line")
     for option in study.options:
         column = header.index(f"{option.name} ({currency})")

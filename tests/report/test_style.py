@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from openpyxl.cell.cell import ILLEGAL_CHARACTERS_RE
 
-from planner.report.sheets.page import LONGEST_TEXT, clean
 from planner.report.style import COST_FILLS, SOURCE_FILLS, line_count, text_width
+from planner.report.workbook.sheet import LONGEST_TEXT, clean
 
 
 @given(st.text(max_size=200))

@@ -11,12 +11,16 @@ import pytest
 from openpyxl.utils import get_column_letter, range_boundaries
 
 from planner.report.form.reading import check_form
-from planner.report.run_workbook import SHEETS, write_workbook
-from planner.report.sheets.page import NotFinite
+from planner.report.run_workbook import write_workbook
+from planner.report.workbook.sheet import NotFinite
 from planner.study.compare import Study
 from tests.report.conftest import Written, write
 from tests.report.formulas import formula_cells
 
+SHEETS = (
+    "Answer", "Options", "Water", "Energy", "Head", "Checks", "Tank", "Bill of quantities", "Cash flow", "Simulated",
+    "Replacements", "Returns", "Inputs", "Method and cautions", "Form",
+)  # fmt: skip
 MANY_TABLES = {"Answer", "Head", "Tank", "Method and cautions", "Form"}
 """Sheets of several tables, which have no single header to keep in sight."""
 DIGIT_PIXELS = 7
@@ -25,7 +29,8 @@ FIRST_HEADERS = {"Figure", "Month or life year", "Verdict", "Line", "Year", "Key
 
 def with_present_cost(study: Study, value: float) -> Study:
     first = study.options[0]
-    broken = replace(first, life=replace(first.life, present_cost=value))
+    figures = first.life.figures | {"present_cost": value}
+    broken = replace(first, life=replace(first.life, figures=figures))
     return replace(study, options=(broken, *study.options[1:]))
 
 
@@ -90,14 +95,14 @@ def test_a_number_without_value_leaves_the_earlier_workbook_alone(plain: Written
     write(plain.study, path)
     before = path.read_bytes()
     with pytest.raises(NotFinite, match=r"'Answer' [A-Z]+\d+: nan"):
-        write_workbook(with_present_cost(plain.study, float("nan")), [], [], path, [])
+        write_workbook(with_present_cost(plain.study, float("nan")), [], path, [])
     assert path.read_bytes() == before
     assert [file.name for file in tmp_path.iterdir()] == ["study.xlsx"]
 
 
 def test_a_first_failure_leaves_nothing_behind(plain: Written, tmp_path: Path) -> None:
     with pytest.raises(NotFinite):
-        write_workbook(with_present_cost(plain.study, float("inf")), [], [], tmp_path / "study.xlsx", [])
+        write_workbook(with_present_cost(plain.study, float("inf")), [], tmp_path / "study.xlsx", [])
     assert list(tmp_path.iterdir()) == []
 
 

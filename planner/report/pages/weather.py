@@ -42,7 +42,7 @@ def weather_summary(weather: WeatherYears, place: str) -> Iterator[Block]:
         )
         for month in range(MONTHS)
     )
-    columns = tuple(Column(key, text(f"weather.{key}")) for key in ("month", *_KINDS))
+    columns = tuple(Column(key, text(f"weather.column_{key}")) for key in ("month", *_KINDS))
     yield Table("weather.months", columns, rows, heading=text("weather.title", place=place))
     yield Words(weather.source)
     yearly = weather.ghi_w_m2.sum(axis=0) / WATT_HOURS

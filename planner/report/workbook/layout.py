@@ -2,12 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator
-from dataclasses import dataclass
+from collections.abc import Hashable, Iterator, Mapping
+from dataclasses import dataclass, field
 
-from xlsxwriter.utility import xl_rowcol_to_cell
+from xlsxwriter.utility import xl_col_to_name
 
-from planner.report.document import HEADER, At, Block, Chart, Heading, Page, Report, Row, Section, Span, Table, Text
+from planner.report.document import (
+    HEADER,
+    At,
+    Block,
+    Chart,
+    Foreign,
+    Heading,
+    Page,
+    Report,
+    Row,
+    Section,
+    Span,
+    Table,
+    Text,
+)
 
 
 @dataclass(frozen=True)
@@ -51,11 +65,23 @@ class TablePlace:
     header_row: int
     rows: dict[Hashable, int]
     columns: dict[str, int]
+    quoted: str = field(init=False)
+    letters: dict[str, str] = field(init=False)
 
-    @property
-    def last_row(self) -> int:
-        """Its last row."""
-        return max(self.rows.values(), default=self.header_row)
+    def __post_init__(self) -> None:
+        """Spell its sheet and columns as formulas do."""
+        quoted = self.sheet.replace("'", "''")
+        object.__setattr__(self, "quoted", f"'{quoted}'")
+        object.__setattr__(self, "letters", {key: xl_col_to_name(place) for key, place in self.columns.items()})
+
+    def row(self, key: Hashable) -> int:
+        """Where a row, or the header, stands."""
+        return self.header_row if key == HEADER else self.rows[key]
+
+
+def last_column(page: Page) -> int:
+    """Last column of a page's tables, over which texts and headings reach; at least the second."""
+    return max((max(len(block.columns) - 1, 1) for block in page.blocks if isinstance(block, Table)), default=7)
 
 
 def lay_out(page: Page) -> list[Placed]:
@@ -66,6 +92,7 @@ def lay_out(page: Page) -> list[Placed]:
 def _placed(page: Page) -> Iterator[Placed]:
     yield Placed(0, Title(page.title))
     row = 1
+    charts: dict[int, int] = {}
     if page.under:
         yield Placed(row, Text(page.under, "note"))
         row += 1
@@ -74,13 +101,18 @@ def _placed(page: Page) -> Iterator[Placed]:
     for block in page.blocks:
         if isinstance(block, Chart) and block.beside is not None:
             yield Placed(tops[block.beside], block)
+            tops[block.beside] += block.rows
+            if block.column is not None:
+                charts[block.column] = max(charts.get(block.column, 0), tops[block.beside])
             continue
+        reach = len(block.columns) - 1 if isinstance(block, Table) else last_column(page)
+        row = max([row, *(end for column, end in charts.items() if column <= reach)])
         if isinstance(block, Chart):
             yield Placed(row + 1, block)
             row += block.rows + 2
             continue
         if isinstance(block, Table):
-            tops[block.key] = row + (1 if block.heading else 0)
+            tops[block.key] = row + (1 if block.heading or block.header else 0)
         for item, gap in _items(block, below_header=below_header):
             row += gap
             yield Placed(row, item)
@@ -107,11 +139,16 @@ def _items(block: Block, *, below_header: bool) -> Iterator[tuple[Item, int]]:
         below_header = False
 
 
-class Addresses:
-    """Addresses of the cells of a report, once every page is laid out."""
+class NoSuchCell(LookupError):
+    """A formula refers to a cell of another writer's sheet that is not there."""
 
-    def __init__(self, report: Report, layouts: dict[str, list[Placed]]) -> None:
+
+class Addresses:
+    """Addresses of the cells of a report, once every page is laid out, and those of other sheets by their keys."""
+
+    def __init__(self, report: Report, layouts: dict[str, list[Placed]], foreign: Mapping[str, str]) -> None:
         self.tables: dict[str, TablePlace] = {}
+        self.foreign = foreign
         for page in report.pages:
             for placed in layouts[page.key]:
                 self._note(page.name, placed)
@@ -132,21 +169,33 @@ class Addresses:
                 raise ValueError(f"table {table.key!r} has two rows {item.row.key!r}")
             rows[item.row.key] = placed.row
 
-    def text(self, reference: At | Span, sheet: str) -> str:
-        """Write a reference for a formula on some sheet: plain on its own sheet, with the sheet's name elsewhere."""
-        name, first_row, first_column, last_row, last_column = self.corners(reference)
-        here = name == sheet
-        first = xl_rowcol_to_cell(first_row, first_column, row_abs=not here, col_abs=not here)
+    def text(self, reference: At | Span | Foreign, sheet: str) -> str:
+        """Write a reference for a formula on some sheet: plain on its own sheet, with the sheet's name elsewhere.
+
+        Raises
+        ------
+        NoSuchCell
+            When there is no cell of a foreign key.
+        """
+        if isinstance(reference, Foreign):
+            if reference.key not in self.foreign:
+                raise NoSuchCell(reference.key)
+            return self.foreign[reference.key]
+        place = self.tables[reference.table]
+        here = place.sheet == sheet
+        fixed = "" if here else "$"
+        first = f"{fixed}{place.letters[reference.column]}{fixed}{place.row(reference.row) + 1}"
         address = first
         if isinstance(reference, Span):
-            address = f"{first}:{xl_rowcol_to_cell(last_row, last_column, row_abs=not here, col_abs=not here)}"
-        quoted = name.replace("'", "''")
-        return address if here else f"'{quoted}'!{address}"
+            last_row = reference.row if reference.last_row is None else reference.last_row
+            letter = place.letters[reference.column if reference.last_column is None else reference.last_column]
+            address = f"{first}:{fixed}{letter}{fixed}{place.row(last_row) + 1}"
+        return address if here else f"{place.quoted}!{address}"
 
     def corners(self, reference: At | Span) -> tuple[str, int, int, int, int]:
         """Sheet, first row, first column, last row and last column, as a chart wants them."""
         place = self.tables[reference.table]
-        row, column = place.rows[reference.row], place.columns[reference.column]
+        row, column = place.row(reference.row), place.columns[reference.column]
         last_row, last_column = row, column
         if isinstance(reference, Span):
             last_row = row if reference.last_row is None else place.rows[reference.last_row]

@@ -1,8 +1,10 @@
 """English."""
 
-from planner.text.en import run, studies
+from planner.text.en import by_time, method, run, site, studies
 from planner.text.en.figures import FIGURES
 
 __all__ = ["FIGURES", "SENTENCES"]
 
-SENTENCES: dict[str, str] = run.SENTENCES | studies.SENTENCES
+SENTENCES: dict[str, str] = {}
+for _part in (by_time, run, site, method, studies):
+    SENTENCES |= _part.SENTENCES

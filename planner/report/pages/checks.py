@@ -1,0 +1,91 @@
+"""The page 'Checks': the verdicts on the site, and the pressure along the route where its profile was given."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+import numpy as np
+
+from planner.checks.verdict import SYMBOL, Verdict, worst_first
+from planner.report.checks_table import figure, summary
+from planner.report.document import Axis, Block, Cell, Chart, Column, Page, Row, Series, Span, Table
+from planner.study.compare import Study
+from planner.text import text
+from planner.water.route import RouteProfile, route_profile
+
+CHECKS, ROUTE = "checks", "checks.route"
+WIDTHS = {
+    "verdict": 12, "topic": 14, "compared": 26, "value": 15, "limit": 15, "margin": 20, "why": 34, "remedy": 40,
+    "source": 26,
+}  # fmt: skip
+_LINES = ("ground", "duty_line", "shut_off_line", "allowed_line")
+
+
+def checks_page(study: Study, verdicts: Sequence[Verdict]) -> Page:
+    """Build the page 'Checks'.
+
+    Parameters
+    ----------
+    study : Study
+        The finished comparison.
+    verdicts : sequence of Verdict
+        What the site checks found.
+    """
+    profile = route_profile(study.scenario)
+    blocks = (checks_table(verdicts), *([] if profile is None else _route(profile)))
+    under = text("checks.under", summary=summary(verdicts))
+    return Page("checks", text("page.checks"), text("checks.title"), under, blocks)
+
+
+def checks_table(verdicts: Sequence[Verdict]) -> Table:
+    """Lay verdicts out, the worst first."""
+    rows = []
+    for number, verdict in enumerate(worst_first(verdicts)):
+        texts = {
+            "topic": verdict.topic,
+            "compared": verdict.compared,
+            "value": figure(verdict.value, verdict.unit),
+            "limit": figure(verdict.limit, verdict.unit),
+            "margin": verdict.margin,
+            "why": verdict.why,
+            "remedy": verdict.remedy,
+            "source": verdict.source,
+        }
+        cells = {"verdict": Cell(f"{SYMBOL[verdict.outcome]} {text(f'checks.{verdict.outcome}')}")}
+        cells |= {key: Cell(words, "wrap") for key, words in texts.items()}
+        rows.append(Row(number, cells, "strong" if verdict.outcome == "fail" else "plain"))
+    columns = tuple(Column(key, text(f"checks.{key}"), width) for key, width in WIDTHS.items())
+    return Table(CHECKS, columns, tuple(rows), freeze=1)
+
+
+def _route(profile: RouteProfile) -> Iterator[Block]:
+    columns = (profile.ground_m, profile.duty_line_m, profile.shut_off_line_m, profile.allowed_line_m)
+    lines = dict(zip(_LINES, columns, strict=True))
+    unknown, last = text("checks.not_known"), len(profile.chainage_m) - 1
+    rows = tuple(
+        Row(place, {
+            "chainage": Cell(float(chainage), "one"),
+            **{key: Cell(float(values[place]), "one", word=unknown) for key, values in lines.items()},
+        })
+        for place, chainage in enumerate(profile.chainage_m)
+    )  # fmt: skip
+    headings = tuple(Column(key, text("checks.in_metres", name=text(f"checks.{key}"))) for key in ("chainage", *_LINES))
+    yield Table(ROUTE, headings, rows, heading=text("checks.route"))
+    yield Chart(
+        "checks.chart",
+        "lines",
+        text("checks.route"),
+        text("checks.chart_alt"),
+        tuple(
+            Series(
+                text(f"checks.{key}"),
+                Span(ROUTE, 0, "chainage", last),
+                Span(ROUTE, 0, key, last),
+                f"plain line {place}",
+            )
+            for place, (key, values) in enumerate(lines.items())
+            if np.isfinite(values).all()
+        ),
+        Axis(text("checks.chainage_axis"), low=0),
+        Axis(text("checks.level_axis")),
+    )

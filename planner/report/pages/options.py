@@ -1,0 +1,211 @@
+"""The page 'Options': every figure of every supply option side by side, the sums of money alive."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator
+from types import SimpleNamespace
+
+import numpy as np
+
+from planner.figures import FIGURES, Figure, Group, figures_of
+from planner.money.figures import FIGURES as MONEY
+from planner.money.formula import Formula, Operand
+from planner.money.returns import NO_REMARK
+from planner.report.document import At, Cell, Column, Kind, Look, Page, Row, Section, Span, Table, Value
+from planner.report.pages.cash import REAL_DISCOUNT_RATE, cash_cells, cash_ranges
+from planner.report.pages.returns import return_formula
+from planner.report.pages.simulated import LIFE_YEARS, PEOPLE
+from planner.study.compare import OptionResult, Study
+from planner.study.ranking import Standing, rank_of
+from planner.text import text
+
+OPTIONS, RANK, SERVICE = "options", "rank", "service"
+REMARKS = {
+    "internal_rate_of_return_percent": "irr_reason",
+    "payback_years": "payback_reason",
+    "discounted_payback_years": "discounted_payback_reason",
+}
+"""Definitions in `money.returns.RETURNS` that say why there is no such figure."""
+
+
+def option_cell(key: str, option: str) -> Formula:
+    """Cell of a figure of an option."""
+    return Formula.leaf(At(OPTIONS, key, option))
+
+
+def option_span(study: Study, key: str) -> Span:
+    """Cells of a figure of all options, in the order of the run."""
+    return Span(OPTIONS, key, study.ranking[0], None, study.ranking[-1])
+
+
+def service_words(option: OptionResult) -> str:
+    """Say with a sign and words whether an option meets the service target."""
+    return text("option.meets" if option.meets_service else "option.misses")
+
+
+def options_page(study: Study) -> Page:
+    """Build the page 'Options' from a finished comparison."""
+    finance = study.scenario.finance
+    names = [option.name for option in study.ranked]
+    columns = (
+        Column("figure", text("options.figure"), 38),
+        Column("unit", text("column.unit")),
+        *(Column(name, name, 19) for name in names),
+    )
+    rows = tuple(row for part in _parts(study) for row in part)
+    under = text(
+        "options.under",
+        currency=study.scenario.currency,
+        prices=text(f"cash.prices_{finance.prices}"),
+        years=finance.life_years,
+    )
+    table = Table(OPTIONS, columns, rows, freeze=2)
+    return Page("options", text("page.options"), text("options.title"), under, (table,))
+
+
+def _parts(study: Study) -> Iterator[Iterator[Row | Section]]:
+    yield _part(study, "design", after=_design_words(study))
+    yield _part(study, "service", _service(study))
+    yield _part(study, "energy")
+    yield _part(study, "money", [_rank(study)])
+    yield _part(study, "components", after=[_words(study, "support", lambda _: text("options.not_entered"))])
+    yield _part(study, "carbon", after=[_words(study, "co2_covers", _covers, "wrap")])
+    yield _comparison(study)
+    yield _by_year(study)
+
+
+def _heading(study: Study, group: str) -> Section:
+    return Section(text(f"options.{group}", reference=study.reference))
+
+
+def _part(study: Study, group: Group, before: Iterable[Row] = (), after: Iterable[Row] = ()) -> Iterator[Row | Section]:
+    yield _heading(study, group)
+    yield from before
+    yield from (_figure(study, figure) for figure in figures_of(group))
+    yield from after
+
+
+def _row(study: Study, key: str, label: str, unit: str, cell: Callable[[OptionResult], Cell]) -> Row:
+    cells = {"figure": Cell(label), "unit": Cell(unit)}
+    for option in study.ranked:
+        made = cell(option)
+        look: Look = "best" if option.name == study.best else "plain"
+        cells[option.name] = Cell(made.value, made.kind, look, made.word, made.formula)
+    return Row(key, cells)
+
+
+def _words(study: Study, key: str, of: Callable[[OptionResult], str], kind: Kind = "word") -> Row:
+    return _row(study, key, text(f"options.{key}"), "", lambda option: Cell(of(option), kind))
+
+
+def _figure(study: Study, figure: Figure) -> Row:
+    def cell(option: OptionResult) -> Cell:
+        if figure.group == "comparison" and option.comparison is None:
+            return Cell(text("figure.reference"), "word")
+        if figure.group == "carbon" and not _counted(option):
+            return Cell(text("options.not_counted"), "word")
+        formula = _formula(study, option, figure) if figure.money else 0.0
+        return Cell.worked_out(float(figure.read(option)), figure.format, formula, word=text(figure.absent))
+
+    return _row(study, figure.key, figure.label, figure.unit_in(study.scenario.currency), cell)
+
+
+def _formula(study: Study, option: OptionResult, figure: Figure) -> Operand:
+    """Work a figure of money out from the flows and from other cells of this page."""
+    name = option.name
+    if figure.group == "comparison":
+        costs = (option_cell("life_cycle_cost", each) for each in (name, study.reference))
+        return return_formula(study, name, figure.money, *costs)
+    figures = {each.money: option_cell(each.key, name) for each in FIGURES if each.money in MONEY}
+    o = SimpleNamespace(
+        **{**cash_ranges(study, name), **figures},
+        start=SimpleNamespace(**cash_cells(name, 0)),
+        real_discount_rate=REAL_DISCOUNT_RATE,
+        life_years=LIFE_YEARS,
+        people=PEOPLE,
+    )
+    return MONEY[figure.money](o)
+
+
+def _rank(study: Study) -> Row:
+    """Rank as `study.ranking` has it, in the order of the run."""
+
+    def standing(cell: Callable[[str], Formula]) -> Standing:
+        meets = cell("meets_target")
+        return Standing(meets, cell("demand_met_percent"), cell("life_cycle_cost"), Formula("COLUMN", meets))
+
+    every = standing(lambda key: Formula.leaf(option_span(study, key)))
+
+    def cell(option: OptionResult) -> Cell:
+        rank = rank_of(standing(lambda key: option_cell(key, option.name)), every)
+        return Cell.worked_out(float(study.ranking.index(option.name) + 1), "whole", rank)
+
+    return _row(study, RANK, text("options.rank"), "", cell)
+
+
+def _design_words(study: Study) -> Iterator[Row]:
+    def rating_kw(option: OptionResult) -> float:
+        generator = option.scenario.sources.generator
+        return generator.rating_kw if generator and "generator" in option.sources else np.nan
+
+    none = text("figure.none")
+    yield _row(
+        study, "generator_kw", text("options.generator"), "kW", lambda option: Cell(rating_kw(option), "one", word=none)
+    )
+    yield _words(study, "controller", lambda option: text(f"controller.{option.scenario.controller.mode}"), "wrap")
+    yield _words(study, "pump", lambda option: option.scenario.pump.name, "wrap")
+
+
+def _service(study: Study) -> Iterator[Row]:
+    service = study.scenario.service
+    target, worst = f"{service.delivered_share_percent:g}", service.worst_year_share_percent
+    label = text("options.target", percent=target)
+    if worst is not None:
+        label = text("options.target_worst_year", percent=target, worst=f"{worst:g}")
+    yield _row(study, SERVICE, label, "", lambda option: Cell(service_words(option), "word"))
+
+
+def _counted(option: OptionResult) -> bool:
+    """Whether the carbon dioxide of everything that is burnt or bought is known."""
+    grid = option.scenario.sources.grid
+    return "grid" not in option.sources or (grid is not None and grid.co2_kg_per_kwh is not None)
+
+
+def _covers(option: OptionResult) -> str:
+    parts = [text("options.fuel")] if "generator" in option.sources else []
+    if "grid" in option.sources:
+        parts.append(text("options.grid" if _counted(option) else "options.grid_not_counted"))
+    return "; ".join(parts) or text("options.none_burnt")
+
+
+def _comparison(study: Study) -> Iterator[Row | Section]:
+    yield _heading(study, "comparison")
+    for figure in figures_of("comparison"):
+        yield _figure(study, figure)
+        if figure.key in REMARKS:
+            yield _remark(study, REMARKS[figure.key])
+
+
+def _remark(study: Study, name: str) -> Row:
+    def cell(option: OptionResult) -> Cell:
+        if option.comparison is None:
+            return Cell(str(NO_REMARK), "wrap")
+        costs = (option_cell("life_cycle_cost", each) for each in (option.name, study.reference))
+        value: Value = str(getattr(option.comparison, name)) or str(NO_REMARK)
+        return Cell.worked_out(value, "wrap", return_formula(study, option.name, name, *costs))
+
+    return _row(study, name, text(f"options.{name}"), "", cell)
+
+
+def _by_year(study: Study) -> Iterator[Row | Section]:
+    """Demand met, year by year."""
+    yield _heading(study, "by_year")
+    for year in range(study.scenario.finance.life_years):
+
+        def cell(option: OptionResult, year: int = year) -> Cell:
+            demand = float(option.quantities.demand_m3[year])
+            share = 100 * float(option.quantities.delivered_m3[year]) / demand if demand > 0 else np.nan
+            return Cell(share, "two", word=text("by_time.no_demand"))
+
+        unit = text("options.of_demand")
+        yield _row(study, f"demand_met_year_{year + 1}", text("by_time.year", year=year + 1), unit, cell)
