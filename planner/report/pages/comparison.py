@@ -24,6 +24,7 @@ from planner.report.document import (
 )
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import figure_cell, figure_column, figure_heading
+from planner.report.pages.options import service_words
 from planner.report.shown import NOTHING
 from planner.scenario.errors import InputError, Problem
 from planner.study.compare import OptionResult, Study
@@ -149,7 +150,7 @@ def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
 
     yield "place", words(scenario.site.place)
     yield "first", words(option.name)
-    yield "service", words(_verdict(option))
+    yield "service", words(service_words(option))
     yield "failing", number(len(failed_of_first(study, study_verdicts(study))), "whole")
     yield "unpriced", words(", ".join(option.unpriced))
     yield from figures(*_SERVICE)
@@ -167,10 +168,6 @@ def _figure_cell(option: OptionResult, key: str) -> Cell:
     return figure_cell(key, float(figure(key).read(option)))
 
 
-def _verdict(option: OptionResult) -> str:
-    return text("compare.meets_target" if option.meets_service else "compare.misses_target")
-
-
 def _options_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
     currency = studies[0].scenario.currency
     columns = (
@@ -186,7 +183,7 @@ def _options_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
             cells = {
                 "scenario": Cell(name, "wrap"),
                 "option": Cell(shown),
-                "service": Cell(_verdict(option)),
+                "service": Cell(service_words(option)),
                 **{key: _figure_cell(option, key) for key in _OF_OPTIONS},
             }
             rows.append(Row((place, option.name), cells, "best" if option.name == study.best else "plain"))

@@ -226,8 +226,6 @@ SENTENCES: dict[str, str] = {
     "compare.place": "Place",
     "compare.first": "Least cost, or nearest",
     "compare.service": "Service",
-    "compare.meets_target": "✓ meets target",
-    "compare.misses_target": "✗ misses target",
     "compare.failing": "Site checks that fail",
     "compare.unpriced": "No price was entered for",
     "compare.people": "People, first year",

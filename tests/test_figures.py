@@ -1,0 +1,59 @@
+"""The catalogue of figures and the words that go with it."""
+
+from __future__ import annotations
+
+import string
+from collections.abc import Iterator
+
+import numpy as np
+import pytest
+
+from planner.figures import FIGURES, Figure
+from planner.money.figures import FIGURES as MONEY
+from planner.money.returns import RETURNS
+from planner.study.compare import Study
+from planner.text import text, texts_of
+from tests.study.scenarios import studied
+
+
+@pytest.fixture(scope="module")
+def study() -> Study:
+    return studied(finance__life_years=1, sources__solar__strings=2, tank__volume_m3=20.0)
+
+
+def test_every_figure_has_its_own_key_label_and_definition() -> None:
+    assert len({figure.key for figure in FIGURES}) == len(FIGURES)
+    assert len({figure.label for figure in FIGURES}) == len(FIGURES)
+    assert all(figure.definition.endswith(".") and text(figure.absent) for figure in FIGURES)
+
+
+@pytest.mark.parametrize("figure", FIGURES, ids=lambda figure: figure.key)
+def test_every_figure_can_be_read_from_every_option(figure: Figure, study: Study) -> None:
+    for option in study.options:
+        value = float(figure.read(option))
+        assert np.isfinite(value) or text(figure.absent)
+        if figure.money in MONEY:
+            assert value == float(option.life.figures[figure.money]) or np.isnan(value)
+
+
+def test_figures_of_money_have_one_definition_and_no_definition_is_left_out() -> None:
+    named = {figure.money for figure in FIGURES if figure.money}
+    assert named <= set(MONEY) | set(RETURNS)
+    assert set(MONEY) <= named
+    assert all(figure.money for figure in FIGURES if figure.group in ("money", "components", "comparison"))
+
+
+def slots(sentence: str) -> Iterator[str]:
+    return (name for _, name, _, _ in string.Formatter().parse(sentence) if name is not None)
+
+
+def test_slots_of_sentences_are_named() -> None:
+    from planner.text.en import SENTENCES
+
+    for key, sentence in SENTENCES.items():
+        assert all(name.isidentifier() for name in slots(sentence)), key
+
+
+def test_every_word_explained_has_its_meaning() -> None:
+    assert len(texts_of("word.")) > 10
+    assert texts_of("word.") == texts_of("meaning.")
