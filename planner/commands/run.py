@@ -95,11 +95,12 @@ def _check_comparison(compare: Path, scenarios: list[Path], outputs: Path) -> No
 
 
 def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
-    from planner.report.comparison import write_comparison
     from planner.report.files import writing
+    from planner.report.pages.comparison import comparison_report
+    from planner.report.workbook.book import write_book
 
     with writing(compare):
-        write_comparison(studies, compare)
+        write_book(comparison_report(studies, str(compare)), compare)
     if not quiet:
         typer.echo(f"Wrote {compare}")
 

@@ -21,7 +21,10 @@ def size(
     from planner.checks.of_study import sizing_answer
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in
-    from planner.report.sizing_report import sizing_terminal, write_sizing_book, write_sizing_json
+    from planner.report.pages.size import size_report, size_summary
+    from planner.report.studies_json import sizing_as_data, write_study_json
+    from planner.report.terminal_writer import terminal_blocks
+    from planner.report.workbook.book import write_book
     from planner.study.site import place_of, weather_of
     from planner.study.sizing import size_scenario
 
@@ -33,9 +36,9 @@ def size(
         place = place_of(checked)
         said = sizing_answer(sizing, place, weather_of(checked, place, scenario.parent))
     with results_in(outputs) as folder:
-        write_sizing_book(sizing, said, folder / workbook.name)
-        write_sizing_json(sizing, said, folder / data.name)
+        write_book(size_report(sizing, said), folder / workbook.name)
+        write_study_json(sizing_as_data(sizing, said), folder / data.name)
     if not quiet:
-        out_console().print(sizing_terminal(sizing, said, verbose=verbose))
+        out_console().print(terminal_blocks(size_summary(sizing, said, verbose=verbose)))
         typer.echo(f"\nWrote {workbook} and {data}\n")
     return DONE

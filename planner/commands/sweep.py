@@ -42,9 +42,11 @@ def sweep(
     """Vary uncertain inputs one at a time, in a grid, at random and over weather years, as the [sweep] table says."""
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in, writing
-    from planner.report.sweep_report import sweep_report, write_sweep_workbook
+    from planner.report.pages.sweep.report import sweep_report, sweep_summary
     from planner.report.sweep_rows import has_parquet, write_rows
     from planner.report.sweep_store import ChunkFolder
+    from planner.report.terminal_writer import terminal_blocks
+    from planner.report.workbook.book import write_book
     from planner.study.sweep.run import run_sweep
     from planner.study.sweep.summary import sentences
 
@@ -75,12 +77,12 @@ def sweep(
         return _failed(scenario, swept.results[0].first_reason)
     said = sentences(swept)
     with results_in(outputs) as folder:
-        write_sweep_workbook(swept, said, folder / book.name)
+        write_book(sweep_report(swept, said), folder / book.name)
         write_rows(swept, folder / table.name)
     if not lost:
         store.clear()
     if not quiet:
-        out_console().print(sweep_report(swept, said))
+        out_console().print(terminal_blocks(sweep_summary(swept, said)))
         typer.echo(f"\nWrote {book} and {table}\n")
     if lost:
         typer.echo(f"{lost} variants were given up with their workers; --resume does them again", err=True)

@@ -43,7 +43,8 @@ def weather(
 ) -> int:
     """Show the sun and temperature that will be used, month by month; or fetch them for the site."""
     from planner.report.console import out_console
-    from planner.report.weather_table import weather_report
+    from planner.report.pages.weather import weather_summary
+    from planner.report.terminal_writer import terminal_blocks
     from planner.study.site import place_of, weather_of
 
     checked = read_with_seed(scenario, seed)
@@ -53,7 +54,7 @@ def weather(
             file = save or scenario.with_suffix(".weather.csv")
             return _fetch(fetch, place, file, (first_year, last_year), service_url)
         used = weather_of(checked, place, scenario.parent)
-    out_console().print(weather_report(used, checked.site.place))
+    out_console().print(terminal_blocks(weather_summary(used, checked.site.place)))
     return DONE
 
 

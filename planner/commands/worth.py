@@ -34,7 +34,10 @@ def worth(
     """Say whether a source is worth having, and what would turn the answer."""
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in
-    from planner.report.worth_report import worth_terminal, write_worth_book, write_worth_json
+    from planner.report.pages.worth import worth_report, worth_summary
+    from planner.report.studies_json import worth_as_data, write_study_json
+    from planner.report.terminal_writer import terminal_blocks
+    from planner.report.workbook.book import write_book
     from planner.study.worth import worth_of
     from planner.study.worth_words import worth_sentences
 
@@ -51,9 +54,9 @@ def worth(
         )
     said = worth_sentences(found)
     with results_in(outputs) as folder:
-        write_worth_book(found, said, folder / workbook.name)
-        write_worth_json(found, said, folder / data.name)
+        write_book(worth_report(found, said), folder / workbook.name)
+        write_study_json(worth_as_data(found, said), folder / data.name)
     if not quiet:
-        out_console().print(worth_terminal(found, said))
+        out_console().print(terminal_blocks(worth_summary(found, said)))
         typer.echo(f"\nWrote {workbook} and {data}\n")
     return DONE

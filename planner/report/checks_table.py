@@ -1,24 +1,20 @@
-"""The site checks for the terminal: the failed ones first, each with its remedy."""
+"""The site checks in words: what was compared, and for the terminal each verdict with its remedy, the worst first."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
-
-from rich.console import Group, RenderableType
-from rich.padding import Padding
-from rich.text import Text
+from collections.abc import Iterator, Sequence
 
 from planner.checks.safety import WHERE_LISTED
 from planner.checks.verdict import ORDER, SYMBOL, Verdict, worst_first
-
-_WORDS = {"fail": "failed", "caution": "with caution", "not given": "not given", "pass": "passed"}
+from planner.report.document import Block, Heading, Text
+from planner.text import text
 
 
 def summary(verdicts: Sequence[Verdict]) -> str:
     """Count the verdicts in words, such as '2 failed, 3 with caution, 4 not given, 31 passed'."""
     counts = Counter(verdict.outcome for verdict in verdicts)
-    return ", ".join(f"{counts[outcome]} {_WORDS[outcome]}" for outcome in ORDER if counts[outcome])
+    return ", ".join(text(f"check.count_{key}", count=counts[key]) for key in ORDER if counts[key])
 
 
 def figure(value: float | str | None, unit: str) -> str:
@@ -31,32 +27,27 @@ def figure(value: float | str | None, unit: str) -> str:
     return f"{shown} {unit}".strip()
 
 
-def verdicts_report(name: str, verdicts: Sequence[Verdict], *, verbose: bool) -> Group:
+def check_summary(name: str, verdicts: Sequence[Verdict], *, verbose: bool) -> Iterator[Block]:
     """Show every verdict that does not pass, with why and its remedy; `verbose` shows the passed ones too."""
-    parts: list[RenderableType] = [Text(f"{name}: site checks", style="bold"), Text(summary(verdicts))]
+    yield Heading(text("check.title", scenario=name))
+    yield Text(summary(verdicts))
     for verdict in worst_first(verdicts):
         if verdict.outcome == "pass" and not verbose:
             continue
-        parts.append(Text(""))
-        head = f"{SYMBOL[verdict.outcome]} {verdict.outcome}: {verdict.topic} - {verdict.compared}"
-        parts.append(Text(head, style="bold" if verdict.outcome == "fail" else ""))
-        parts += [Padding(Text(line), (0, 0, 0, 4)) for line in _lines(verdict)]
-    more = "" if verbose else "--verbose shows the checks that passed as well. "
-    parts.append(Text(f"\n{more}{WHERE_LISTED}"))
-    return Group(*parts)
+        slots = {"outcome": text(f"check.{verdict.outcome}"), "topic": verdict.topic, "compared": verdict.compared}
+        yield Heading(text("check.head", symbol=SYMBOL[verdict.outcome], **slots))
+        yield from (Text(line, "note") for line in _lines(verdict))
+    yield Text(WHERE_LISTED if verbose else f"{text('check.more')} {WHERE_LISTED}")
 
 
-def _lines(verdict: Verdict) -> list[str]:
-    lines = []
+def _lines(verdict: Verdict) -> Iterator[str]:
     if verdict.value is not None or verdict.limit is not None:
-        against = f"{figure(verdict.value, verdict.unit)} against {figure(verdict.limit, verdict.unit)}"
-        lines.append(f"{against}{'; ' + verdict.margin if verdict.margin else ''}")
-    lines.append(verdict.why)
+        slots = {"value": figure(verdict.value, verdict.unit), "limit": figure(verdict.limit, verdict.unit)}
+        key = "check.against_with_margin" if verdict.margin else "check.against"
+        yield text(key, margin=verdict.margin, **slots)
+    yield verdict.why
     if verdict.remedy:
-        lines.append(_sentence(verdict.remedy) if verdict.outcome == "not given" else f"Remedy: {verdict.remedy}")
-    lines.append(f"Limit from: {verdict.source}")
-    return lines
-
-
-def _sentence(text: str) -> str:
-    return text[:1].upper() + text[1:]
+        remedy = verdict.remedy
+        sought = remedy[:1].upper() + remedy[1:]
+        yield sought if verdict.outcome == "not given" else text("check.remedy", remedy=remedy)
+    yield text("check.source", source=verdict.source)

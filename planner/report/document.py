@@ -7,8 +7,8 @@ addresses in their place, any other passes over them.
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Iterator, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 from planner.money.formula import Formula, Operand
@@ -146,6 +146,12 @@ class Table:
         """One row by its key."""
         return next(row for row in self.data_rows() if row.key == key)
 
+    def only(self, columns: Sequence[str], rows: Collection[Hashable] | None = None) -> Table:
+        """The same table with some of its columns, in the order given, and some of its rows (None: all)."""
+        by_key = {column.key: column for column in self.columns}
+        kept = self.rows if rows is None else tuple(row for row in self.data_rows() if row.key in rows)
+        return replace(self, columns=tuple(by_key[key] for key in columns), rows=kept)
+
     def data_rows(self) -> Iterator[Row]:
         """The rows without the headings between them."""
         return (row for row in self.rows if isinstance(row, Row))
@@ -179,12 +185,16 @@ class Axis:
 
 @dataclass(frozen=True)
 class Series:
-    """One series of a chart: its name, the cells of its places and values, and the name of its style."""
+    """One series of a chart: its name, the cells of its places and values, and the name of its style.
+
+    `points` holds a style for each of its values where they differ.
+    """
 
     name: str
     x: Span
     y: Span
     style: str
+    points: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)

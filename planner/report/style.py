@@ -75,8 +75,10 @@ LINES: tuple[Fill, ...] = (
     {"color": "#6F9AA0", "width": 1.75, "dash_type": "round_dot"},
     {"color": "#4A4A4A", "width": 1.5, "dash_type": "long_dash_dot"},
     {"color": "#8C7A3C", "width": 1.5, "dash_type": "square_dot"},
+    {"color": "#7A3B69", "width": 1.5, "dash_type": "dash_dot"},
+    {"color": "#A9B388", "width": 2.0},
 )
-MARKERS = ("circle", "square", "diamond", "triangle", "x")
+MARKERS = ("circle", "square", "diamond", "triangle", "x", "plus", "star")
 LOW_FILL, HIGH_FILL = solid("#6F9AA0"), hatched("wide_upward_diagonal", "#B5651D")
 
 _FILLS: dict[str, Fill] = {
@@ -99,7 +101,7 @@ _SPECIAL_LINES: dict[str, Fill] = {
 
 
 def series_style(name: str, chart_kind: str) -> Fill:
-    """Look of a chart's series by the name of its style: a fill, 'line 0' to 'line 4', or a line of its own."""
+    """Look of a chart's series by the name of its style: a fill, 'line 0' and on, or a line of its own."""
     if name in _FILLS:
         return _FILLS[name]
     if name in _SPECIAL_LINES:
@@ -107,6 +109,8 @@ def series_style(name: str, chart_kind: str) -> Fill:
     kind, number = name.rsplit(" ", 1)
     place = int(number) % len(LINES)
     colour = LINES[place]["color"]
+    if chart_kind not in ("lines", "points"):
+        return solid(colour)
     marker = {"type": MARKERS[place], "size": 5, "fill": {"color": colour}, "border": {"color": INK}}
     if chart_kind == "points":
         return {"marker": {**marker, "size": 7}}

@@ -10,6 +10,7 @@ import numpy as np
 import pandas as pd
 
 from planner.report.files import write_whole
+from planner.report.pages.figure_cells import figure_of
 from planner.study.sweep.engine import MEASURES
 from planner.study.sweep.run import Results, SweepResult
 
@@ -45,7 +46,7 @@ def _fill(swept: SweepResult, path: Path) -> None:
 
 
 def frames(swept: SweepResult) -> Iterator[pd.DataFrame]:
-    """Yield the rows piece by piece: sweep, variant, each input, option, each result, and what went wrong.
+    """Yield the rows piece by piece: sweep, variant, each input, option, each figure, and what went wrong.
 
     An input that a variant leaves alone has the scenario's value, or nothing where the tool chose it.
     """
@@ -71,7 +72,8 @@ def _frame(results: Results, names: list[str], begin: int, end: int) -> pd.DataF
         columns[key.text] = np.repeat(given, options)
     columns["option"] = np.tile(np.array(results.options, dtype=object), count)
     for place, measure in enumerate(MEASURES):
-        columns[measure] = results.numbers[begin:end, :, place].ravel()
+        figure, factor = figure_of(measure)
+        columns[figure] = factor * results.numbers[begin:end, :, place].ravel()
     wrong = [results.problems.get(variant, "") for variant in range(begin, end)]
     columns["problem"] = np.repeat(np.array(wrong, dtype=object), options)
     return pd.DataFrame(columns)

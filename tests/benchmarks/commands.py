@@ -13,7 +13,6 @@ from planner.checks.of_study import study_verdicts
 from planner.report.run_workbook import write_workbook
 from planner.scenario.reader import read_scenario
 from planner.study.compare import study_scenario
-from planner.study.words import sentences
 from tests.benchmarks.measure import HILL, Row, cpu_s, hill_file, million_steps, spent_by
 
 IMPORTS = ("numpy", "pandas", "pvlib", "openpyxl")
@@ -75,7 +74,7 @@ def _workbook(path: Path, imports_s: float) -> Row:
     scenario = read_scenario(HILL)
     simulated_s = cpu_s(lambda: study_scenario(scenario, HILL.parent))
     study = study_scenario(scenario, HILL.parent)
-    words, beware, verdicts = sentences(study), cautions(study), study_verdicts(study)
-    written_s = cpu_s(lambda: write_workbook(study, words, beware, path, verdicts))
+    beware, verdicts = cautions(study), study_verdicts(study)
+    written_s = cpu_s(lambda: write_workbook(study, beware, path, verdicts))
     ratio = f"{written_s / (imports_s + simulated_s):.2f} of imports and simulation"
     return Row("writing the workbook of seven options", f"{written_s:.2f} CPU s", ratio, "at most 0.5")

@@ -9,10 +9,15 @@ from typing import Any
 import openpyxl
 import pytest
 
-from planner.report.comparison import SHEETS, write_comparison
+from planner.report.pages.comparison import comparison_report
+from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
 from planner.study.compare import Study
 from tests.report.conftest import Written
+
+
+def write_comparison(studies: list[Study], path: Path) -> None:
+    write_book(comparison_report(studies, str(path)), path)
 
 
 def _lines(path: Path) -> dict[str, tuple[Any, ...]]:
@@ -32,21 +37,29 @@ def test_scenarios_stand_side_by_side(rich: Written, plain: Written, alone: Writ
         study.scenario.name.split(" (")[0] for study in studies
     ]
     assert lines["Least cost, or nearest"] == tuple(study.ranking[0] for study in studies)
-    for name, attribute in (("Build cost", "capital_cost"), ("Cost of water", "levelised_cost_per_m3")):
+    for name, attribute in (("Capital cost", "capital_cost"), ("Levelised cost of water", "levelised_cost_per_m3")):
         wanted = [float(getattr(study.ranked[0].life, attribute)) for study in studies]
         assert list(lines[name]) == pytest.approx(wanted)
-    paid = [sum(lines[name][place] for name in ("Grant", "Loan", "Own funds in year 0")) for place in range(3)]
-    assert paid == pytest.approx(list(lines["Build cost"]))
-    assert lines["Yearly cost per person"][2] == "no people"
+    paid = [
+        sum(lines[name][place] for name in ("Grant", "Loan", "Own funds in year 0 (community or owner)"))
+        for place in range(3)
+    ]
+    assert paid == pytest.approx(list(lines["Capital cost"]))
+    assert lines["Annualised cost per person of the first year"][2] == "no people"
     book = openpyxl.load_workbook(tmp_path / "compare.xlsx")
-    assert tuple(book.sheetnames) == SHEETS
-    assert book["All options"].max_row == 2 + 1 + sum(len(study.options) for study in studies)
+    assert book.sheetnames == ["Side by side", "All options"]
+    (series,) = book["Side by side"]._charts[0].series
+    references = (series.cat.strRef.f, series.val.numRef.f)
+    (names,), (costs,) = (book["Side by side"][ref.split("!")[1].replace("$", "")] for ref in references)
+    assert [cell.value for cell in names] == list(lines["Figure"])
+    assert [cell.value for cell in costs] == list(lines["Levelised cost of water"])
+    assert book["All options"].max_row == 2 + 2 + sum(len(study.options) for study in studies)
 
 
 def test_unlike_bases_are_told(rich: Written, plain: Written, tmp_path: Path) -> None:
     write_comparison([rich.study, plain.study], tmp_path / "compare.xlsx")
     told = next(text for text in _lines(tmp_path / "compare.xlsx") if text.startswith("!"))
-    assert "years counted, discount rates, kinds of prices" in told
+    assert "analysis periods, discount rates, kinds of prices" in told
     write_comparison([plain.study, plain.study], tmp_path / "same.xlsx")
     lines = _lines(tmp_path / "same.xlsx")
     assert not any(text.startswith("!") for text in lines)

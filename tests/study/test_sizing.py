@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from functools import cache
 from itertools import product
 from pathlib import Path
@@ -14,13 +15,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from planner.report.sizing_report import SHEETS, write_sizing_book, write_sizing_json
+from planner.report.pages.size import size_report, size_summary
+from planner.report.studies_json import sizing_as_data, write_study_json
+from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
 from planner.study.candidates import common_hours
 from planner.study.front import cheapest, pareto_front
 from planner.study.sizing import Sizing, size_scenario
 from planner.study.sizing_words import sizing_sentences
 from planner.supply.availability import share_of_hours
+from tests.report.terminal import on_terminal
 from tests.study.scenarios import EXAMPLES, changed, studied
 
 YEARS = 2
@@ -234,21 +238,39 @@ def test_a_stop_level_below_its_start_level_is_refused() -> None:
 def test_workbook_and_json_tell_the_same(tmp_path: Path) -> None:
     sizing = small_sizing()
     said = sizing_sentences(sizing)
-    write_sizing_book(sizing, said, tmp_path / "a.xlsx")
-    write_sizing_json(sizing, said, tmp_path / "a.json")
+    write_book(size_report(sizing, said), tmp_path / "a.xlsx")
+    write_study_json(sizing_as_data(sizing, said), tmp_path / "a.json")
     book = openpyxl.load_workbook(tmp_path / "a.xlsx", data_only=True)
-    assert book.sheetnames == list(SHEETS)
+    assert book.sheetnames == ["Answer", "Best designs", "Runners-up", "Trade-off", "Cost of service"]
     data = json.loads((tmp_path / "a.json").read_text(encoding="utf-8"))
     best = sizing.option(MIXED).best
     assert best is not None
-    assert data["options"][0]["design"]["present_cost"] == best.present_cost
+    assert data["schema"] == 2
+    design = data["options"][0]["design"]
+    assert design["life_cycle_cost"] == best.present_cost
+    assert design["demand_met_percent"] == pytest.approx(100 * best.delivered_share, rel=1e-12)
+    assert (design["start_level_percent"], design["stop_level_percent"]) == best.levels
     rows = list(book["Best designs"].iter_rows(values_only=True))
     header = next(row for row in rows if row[0] == "Supply option")
     row = next(row for row in rows if row[0] == MIXED)
-    assert row[header.index("Present cost (USD)")] == pytest.approx(best.present_cost)
+    assert row[header.index("Life-cycle cost (present value, USD)")] == pytest.approx(best.present_cost)
     assert len(book["Trade-off"]._charts) == 1
     front = [row for row in book["Trade-off"].iter_rows(values_only=True) if row[0] == MIXED]
     assert len(front) == len(sizing.option(MIXED).front) > 1
+
+
+def test_the_terminal_shows_what_the_workbook_shows() -> None:
+    sizing = small_sizing()
+    best = sizing.option(MIXED).best
+    assert best is not None
+    shown = on_terminal(size_summary(sizing, sizing_sentences(sizing)))
+    row = next(line for line in shown.splitlines() if line.startswith(f" {MIXED}"))
+    cells = re.split(r" {2,}", row.strip())
+    start, stop = (f"{level:.0f}" for level in best.levels or ())
+    assert cells[:2] == [MIXED, "✓ yes"]
+    assert cells[4:7] == [f"{best.tank_m3:.1f}", start, stop]
+    assert f"{best.present_cost:,.0f}" in cells
+    assert all(sentence.split()[0] in shown for sentence in sizing_sentences(sizing))
 
 
 costs_and_shares = st.lists(

@@ -10,7 +10,9 @@ from typing import Any
 import openpyxl
 import pytest
 
-from planner.report.worth_report import SHEETS, switching_words, write_worth_book, write_worth_json
+from planner.report.pages.worth import switching_words, worth_report
+from planner.report.studies_json import worth_as_data, write_study_json
+from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
 from planner.study.compare import Study, study_scenario
 from planner.study.pinned import Pinned
@@ -188,17 +190,19 @@ def test_what_cannot_be_compared_is_refused(source: str, changes: dict[str, Any]
 def test_workbook_and_json_tell_the_same(tmp_path: Path) -> None:
     worth = grid_worth()
     said = worth_sentences(worth)
-    write_worth_book(worth, said, tmp_path / "a.xlsx")
-    write_worth_json(worth, said, tmp_path / "a.json")
+    write_book(worth_report(worth, said), tmp_path / "a.xlsx")
+    write_study_json(worth_as_data(worth, said), tmp_path / "a.json")
     book = openpyxl.load_workbook(tmp_path / "a.xlsx", data_only=True)
-    assert book.sheetnames == list(SHEETS)
+    sheets = ["Answer", "With and without", "Switching values", "Map"]
+    assert book.sheetnames == sheets
     data = json.loads((tmp_path / "a.json").read_text(encoding="utf-8"))
     assert data["sentences"] == said
+    assert [option["life_cycle_cost"] for option in data["options"]] == [o.present_cost for o in worth.options]
     values = {each["input"]: each["value"] for each in data["switching_values"]}
     rows = {row[0]: row for row in book["Switching values"].iter_rows(values_only=True)}
     for name, value in values.items():
         assert rows[name][5] == pytest.approx(value)
-    assert all(len(book[name]._charts) == 1 for name in SHEETS[1:])
+    assert all(len(book[name]._charts) == 1 for name in sheets[1:])
 
 
 # ------------------------------------------------------------------------------------------ the search for a crossing

@@ -32,7 +32,7 @@ def book_chart(book: Any, chart: Chart, addresses: Addresses) -> Any:
         made.set_x_axis({**places, "label_position": "low"})
         made.set_y_axis(values)
     made.show_blanks_as("gap")
-    return style_chart(made, chart.title)
+    return style_chart(made, chart.title, "bottom" if len(chart.series) > 1 else "none")
 
 
 def _series(chart: Chart, series: Series, addresses: Addresses) -> dict[str, Any]:
@@ -42,6 +42,8 @@ def _series(chart: Chart, series: Series, addresses: Addresses) -> dict[str, Any
         "values": list(addresses.corners(series.y)),
         **series_style(series.style, chart.kind),
     }
+    if series.points:
+        options["points"] = [series_style(point, chart.kind) for point in series.points]
     if chart.kind == "stacked bars":
         options["gap"] = _BAR_GAP
     return options

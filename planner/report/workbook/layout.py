@@ -160,7 +160,9 @@ class Addresses:
         table = item.table
         if table.key not in self.tables:
             columns = {column.key: place for place, column in enumerate(table.columns)}
-            self.tables[table.key] = TablePlace(sheet, placed.row, {}, columns)
+            self.tables[table.key] = TablePlace(
+                sheet, placed.row, {HEADER: placed.row} if table.header else {}, columns
+            )
         if isinstance(item, TableRow):
             rows = self.tables[table.key].rows
             if item.row.key in rows:

@@ -25,6 +25,7 @@ LONGEST_TEXT = 32_000
 """A cell holds 32,767 characters; longer texts are cut, visibly."""
 LINE_POINTS, ROW_PIXELS, TALLEST_POINTS = 12.75, 20, 400
 TITLE_POINTS, HEADING_POINTS = 24, 18
+WIDEST_CHART_PIXELS = 1100
 BOLD_WIDTH = 1.1
 """Width of bold letters over that of plain ones, roughly."""
 _BOLD: tuple[Look, ...] = ("best", "total", "strong")
@@ -181,7 +182,9 @@ class Sheet:
                 self.sheet.set_row(row, min(LINE_POINTS * lines + 3, TALLEST_POINTS))
         for placed in self._charts:
             pixels = sum(column_pixels(width) for width in widths[placed.column : placed.last_column + 1])
-            placed.chart.set_size({"width": pixels - 6, "height": placed.rows * ROW_PIXELS - 4})
+            placed.chart.set_size(
+                {"width": min(pixels, WIDEST_CHART_PIXELS) - 6, "height": placed.rows * ROW_PIXELS - 4}
+            )
             place = {"x_offset": 3, "y_offset": 2, "object_position": 2, "description": placed.alt_text}
             self.sheet.insert_chart(placed.row, placed.column, placed.chart, place)
         self._print(footer, one_page=one_page, last_column=end)

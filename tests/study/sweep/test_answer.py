@@ -12,7 +12,8 @@ import pytest
 from typer.testing import CliRunner
 
 from planner.cli import app
-from planner.report.sweep_report import write_sweep_workbook
+from planner.report.pages.sweep.report import sweep_report
+from planner.report.workbook.book import write_book
 from planner.scenario.writer import toml_text
 from planner.study.sweep.engine import MEASURES
 from planner.study.sweep.keys import Key
@@ -96,7 +97,7 @@ def test_the_sentence_and_the_sheet_name_the_demand_that_solar_cannot_meet(tmp_p
     assert f"{SCHOOL} at 2000 (solar misses the target, solar + grid is best)" in text
     assert "None of the inputs" not in text
     path = tmp_path / "sweep.xlsx"
-    write_sweep_workbook(swept, sentences(swept), path)
+    write_book(sweep_report(swept, sentences(swept)), path)
     rows = [[cell.value for cell in row] for row in openpyxl.load_workbook(path)["One at a time"].iter_rows()]
     head = next(row for row in rows if row[0] == "Input")
     line = next(row for row in rows if str(row[0]).startswith(SCHOOL))

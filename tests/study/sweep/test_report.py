@@ -18,8 +18,9 @@ import pytest
 from typer.testing import CliRunner
 
 from planner.cli import app
-from planner.report.sweep_report import write_sweep_workbook
+from planner.report.pages.sweep.report import sweep_report
 from planner.report.sweep_rows import has_parquet, write_rows
+from planner.report.workbook.book import write_book
 from planner.scenario.writer import toml_text
 from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences
@@ -45,7 +46,7 @@ def swept() -> SweepResult:
 @pytest.fixture(scope="module")
 def book(swept: SweepResult, tmp_path_factory: pytest.TempPathFactory) -> openpyxl.Workbook:
     path = tmp_path_factory.mktemp("book") / "sweep.xlsx"
-    write_sweep_workbook(swept, sentences(swept), path)
+    write_book(sweep_report(swept, sentences(swept)), path)
     return openpyxl.load_workbook(path)
 
 
@@ -82,7 +83,7 @@ def test_the_workbook_says_what_every_percentile_means(book: openpyxl.Workbook) 
 
 
 def test_what_failed_is_listed_with_its_reason(book: openpyxl.Workbook) -> None:
-    (row,) = cells(book["Left out"])[3:]
+    (row,) = cells(book["Left out"])[4:]
     assert row[0:2] == ["one at a time", 6]
     assert "pump.max_head_m = 100" in row[2]
     assert "must be larger than rated_head_m" in row[3]
@@ -105,7 +106,7 @@ def test_a_single_option_has_no_second_to_compare(tmp_path: Path) -> None:
     scenario = school(service={"options": ["solar"]}, sweep={"one_at_a_time": ALL["one_at_a_time"]})
     swept = run_sweep(scenario, EXAMPLES)
     path = tmp_path / "one.xlsx"
-    write_sweep_workbook(swept, sentences(swept), path)
+    write_book(sweep_report(swept, sentences(swept)), path)
     assert len(openpyxl.load_workbook(path)["One at a time"]._charts) == 2
     assert "turns" not in " ".join(sentences(swept))
 
@@ -118,12 +119,14 @@ def test_rows_hold_every_variant_and_option(swept: SweepResult, tmp_path: Path) 
     grid = swept.results[1]
     row = frame[(frame["sweep"] == "grid") & (frame["variant"] == 4) & (frame["option"] == "solar + grid")].iloc[0]
     assert (row["tank.volume_m3"], row[SCHOOL]) == tuple(grid.plan.values[3])
-    assert row["present_cost"] == pytest.approx(grid.measure("present_cost")[3, grid.options.index("solar + grid")])
+    place = grid.options.index("solar + grid")
+    assert row["life_cycle_cost"] == pytest.approx(grid.measure("present_cost")[3, place])
+    assert row["demand_met_percent"] == pytest.approx(100 * grid.measure("delivered_share")[3, place])
     base = frame[(frame["sweep"] == "one at a time") & (frame["variant"] == 1)].iloc[0]
     assert base[SCHOOL] == 380
     failed = frame[frame["problem"].notna()]
     assert len(failed) == 4
-    assert np.isnan(failed["present_cost"]).all()
+    assert np.isnan(failed["life_cycle_cost"]).all()
 
 
 def write_scenario(folder: Path, table: dict[str, Any]) -> Path:
@@ -243,5 +246,5 @@ def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
     assert " variants were given up with their workers; --resume does them again" in ran.stderr
     assert CliRunner().invoke(app, [*command, "--resume"]).exit_code == 0
     frame = pd.read_csv(tmp_path / "out" / "school-sweep.csv")
-    assert frame["present_cost"].notna().all()
+    assert frame["life_cycle_cost"].notna().all()
     assert not (tmp_path / "out" / "school.sweep").exists()

@@ -1,0 +1,191 @@
+"""The report of `planner run --compare`: several sites or designs side by side."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from math import nan
+
+from planner.checks.of_study import failed_of_first, study_verdicts
+from planner.figures import figure
+from planner.report.document import (
+    HEADER,
+    Axis,
+    Block,
+    Cell,
+    Chart,
+    Column,
+    Kind,
+    Page,
+    Report,
+    Row,
+    Series,
+    Span,
+    Table,
+)
+from planner.report.document import Text as Words
+from planner.report.pages.figure_cells import figure_cell, figure_column, figure_heading
+from planner.report.pages.options import service_words
+from planner.report.shown import NOTHING
+from planner.scenario.errors import InputError, Problem
+from planner.study.compare import OptionResult, Study
+from planner.text import text
+
+LABEL_WIDTH, SCENARIO_WIDTH, OPTION_WIDTH = 38.0, 24.0, 34.0
+CHART_ROWS = 18
+DAYS_PER_YEAR = 365
+
+_SERVICE = ("demand_met_percent",)
+_DESIGN = ("total_dynamic_head_m", "duty_flow_m3h", "tank_m3", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year")
+_MONEY = (
+    "capital_cost", "grant", "loan", "own_funds", "life_cycle_cost", "annualised_cost", "levelised_cost_per_m3",
+    "annualised_cost_per_person",
+)  # fmt: skip
+_OF_OPTIONS = (
+    "demand_met_percent", "tank_m3", "array_kwp", "capital_cost", "life_cycle_cost", "annualised_cost",
+    "levelised_cost_per_m3",
+)  # fmt: skip
+_BASES: dict[str, Callable[[Study], object]] = {
+    "analysis_period": lambda study: study.scenario.finance.life_years,
+    "discount_rate": lambda study: study.scenario.finance.discount_rate_percent,
+    "prices": lambda study: study.scenario.finance.prices,
+    "inflation": lambda study: study.scenario.finance.inflation_percent,
+    "target": lambda study: study.scenario.service.delivered_share_percent,
+}
+"""What must be alike for costs to be compared."""
+
+
+def comparison_report(studies: Sequence[Study], file: str) -> Report:
+    """Build the report of several finished scenarios.
+
+    Parameters
+    ----------
+    studies : sequence of Study
+        At least two, in the order to be shown.
+    file : str
+        File to which the report will be written, for messages.
+
+    Raises
+    ------
+    InputError
+        When there are fewer than two, or their currencies differ: no rate of exchange is known.
+    """
+    if len(studies) < 2:
+        raise InputError(file, [Problem("", text("compare.too_few"))])
+    if len({study.scenario.currency for study in studies}) > 1:
+        listed = (
+            text("compare.in_currency", scenario=study.scenario.name, currency=study.scenario.currency)
+            for study in studies
+        )
+        raise InputError(file, [Problem("currency", text("compare.currencies", listed=", ".join(listed)))])
+    names = _names(studies)
+    return Report(" / ".join(names), (_side_page(studies, names), _options_page(studies, names)))
+
+
+def _names(studies: Sequence[Study]) -> list[str]:
+    """Names of the scenarios; equal ones are told apart by a number."""
+    plain = [study.scenario.name for study in studies]
+    return [
+        name if plain.count(name) == 1 else text("compare.numbered", name=name, number=place)
+        for place, name in enumerate(plain, start=1)
+    ]
+
+
+def _side_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
+    currency = studies[0].scenario.currency
+    blocks: list[Block] = []
+    differing = [key for key, of in _BASES.items() if len({of(study) for study in studies}) > 1]
+    if differing:
+        what = ", ".join(text(f"compare.differ_{key}") for key in differing)
+        blocks.append(Words(text("compare.differ", what=what), "verdict"))
+    places = [f"{place}" for place in range(len(studies))]
+    columns = (
+        Column("figure", text("compare.figure"), LABEL_WIDTH),
+        Column("unit", text("compare.unit")),
+        *(Column(place, name, SCENARIO_WIDTH) for place, name in zip(places, names, strict=True)),
+    )
+    lines = [dict(_lines(study)) for study in studies]
+    rows = []
+    for key in lines[0]:
+        label, unit = _label(key, currency)
+        cells = {place: line[key] for place, line in zip(places, lines, strict=True)}
+        rows.append(Row(key, {"figure": Cell(label), "unit": Cell(unit), **cells}))
+    table = Table("compare.side", columns, tuple(rows), freeze=2)
+    cost = "levelised_cost_per_m3"
+    x, y = (Span(table.key, row, places[0], last_column=places[-1]) for row in (HEADER, cost))
+    chart = Chart(
+        "compare.cost",
+        "columns",
+        figure(cost).label,
+        text("compare.cost_alt", scenarios=", ".join(names)),
+        (Series(figure(cost).label, x, y, "dark"),),
+        Axis(text("compare.cost_axis"), "text"),
+        Axis(figure_heading(cost, currency), "two", low=0),
+        rows=CHART_ROWS,
+    )
+    under = text("compare.side_under", currency=currency)
+    return Page(table.key, text("compare.side"), text("compare.side_title"), under, (*blocks, table, chart),
+                one_page=True)  # fmt: skip
+
+
+def _label(key: str, currency: str) -> tuple[str, str]:
+    """Label and unit of a line: a figure of the catalogue, or one that belongs to the scenario."""
+    if key in (*_SERVICE, *_DESIGN, *_MONEY):
+        return figure(key).label.strip(), figure(key).unit_in(currency)
+    units = {name: text(f"compare.{name}_unit") for name in ("demand", "delivered", "analysis_period", "discount_rate")}
+    return text(f"compare.{key}"), units.get(key, "")
+
+
+def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
+    """Give the cells of one scenario from top to bottom, by key."""
+    scenario, option = study.scenario, study.ranked[0]
+
+    def words(value: str) -> Cell:
+        return Cell(value or NOTHING, "wrap")
+
+    def figures(*keys: str) -> Iterator[tuple[str, Cell]]:
+        return ((key, _figure_cell(option, key)) for key in keys)
+
+    def number(value: float | None, kind: Kind) -> Cell:
+        return Cell(nan if value is None else float(value), kind, word=text("compare.no_people"))
+
+    yield "place", words(scenario.site.place)
+    yield "first", words(option.name)
+    yield "service", words(service_words(option))
+    yield "failing", number(len(failed_of_first(study, study_verdicts(study))), "whole")
+    yield "unpriced", words(", ".join(option.unpriced))
+    yield from figures(*_SERVICE)
+    yield "people", number(scenario.people, "whole")
+    yield "demand", number(option.quantities.demand_m3[0] / DAYS_PER_YEAR, "one")
+    yield "delivered", number(option.quantities.delivered_m3.mean(), "whole")
+    yield from figures(*_DESIGN)
+    yield "analysis_period", number(scenario.finance.life_years, "whole")
+    yield "discount_rate", number(scenario.finance.discount_rate_percent, "two")
+    yield "prices", words(scenario.finance.prices)
+    yield from figures(*_MONEY)
+
+
+def _figure_cell(option: OptionResult, key: str) -> Cell:
+    return figure_cell(key, float(figure(key).read(option)))
+
+
+def _options_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
+    currency = studies[0].scenario.currency
+    columns = (
+        Column("scenario", text("compare.scenario"), OPTION_WIDTH),
+        Column("option", text("studies.option")),
+        Column("service", text("compare.service")),
+        *(figure_column(key, currency) for key in _OF_OPTIONS),
+    )
+    rows = []
+    for place, (name, study) in enumerate(zip(names, studies, strict=True)):
+        for option in study.ranked:
+            shown = text("compare.incomplete", option=option.name) if option.unpriced else option.name
+            cells = {
+                "scenario": Cell(name, "wrap"),
+                "option": Cell(shown),
+                "service": Cell(service_words(option)),
+                **{key: _figure_cell(option, key) for key in _OF_OPTIONS},
+            }
+            rows.append(Row((place, option.name), cells, "best" if option.name == study.best else "plain"))
+    table = Table("compare.all", columns, tuple(rows), freeze=1)
+    return Page(table.key, text("compare.all"), text("compare.all_title"), text("compare.all_under"), (table,))

@@ -1,0 +1,256 @@
+"""The report of `planner size`: the best design of each option, its rivals, and what more service costs."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from math import nan
+
+from planner.checks.safety import WHERE_LISTED
+from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Page, Report, Row, Series, Span, Table
+from planner.report.document import Text as Words
+from planner.report.pages.figure_cells import (
+    ARRAY,
+    COSTS,
+    LEVELS,
+    figure_cell,
+    figure_column,
+    figure_heading,
+    figure_value,
+    yes_no,
+)
+from planner.study.sizing import CLOSE, OptionSizing, SizedDesign, Sizing
+from planner.study.sizing_words import misses_words, switch_sentence
+from planner.text import text
+
+RUNNERS_IN_TERMINAL, MOST_RUNNERS = 5, 1000
+CHART_ROWS = 21
+ANSWER_WIDTHS = (14.0,) * 8
+OPTION_WIDTH = 24.0
+
+SERVICE = ("demand_met_percent", "demand_met_worst_year_percent", "longest_short_days")
+FIGURES = (*ARRAY, "tank_m3", *LEVELS, *SERVICE, "grid_kwh_per_year", "fuel_l_per_year", *COSTS)
+"""Figures of a design, by their keys in the catalogue."""
+_IN_TERMINAL = (
+    "strings", "array_kwp", "tank_m3", *LEVELS, "hours", "demand_met_percent", "capital_cost", "life_cycle_cost",
+    "levelised_cost_per_m3",
+)  # fmt: skip
+
+
+def design_figures(design: SizedDesign) -> dict[str, float]:
+    """Figures of a design by their keys in the catalogue; NaN for what it does not have."""
+    start, stop = design.levels or (nan, nan)
+    found = {key: figure_value(design, key) for key in FIGURES if key not in LEVELS}
+    return found | {"start_level_percent": start, "stop_level_percent": stop}
+
+
+def size_report(sizing: Sizing, sentences: Sequence[str]) -> Report:
+    """Build the report of a finished sizing.
+
+    Parameters
+    ----------
+    sizing : Sizing
+        The finished sizing.
+    sentences : sequence of str
+        The answer in words.
+    """
+    pages = (_answer(sizing, sentences), _best_page(sizing), _runners_page(sizing), _front_page(sizing),
+             _service_page(sizing))  # fmt: skip
+    return Report(sizing.scenario.name, pages)
+
+
+def size_summary(sizing: Sizing, sentences: Sequence[str], *, verbose: bool = False) -> Iterator[Block]:
+    """Give what the terminal shows of a sizing; `verbose` adds the candidates that were left out."""
+    shown = text("size.best_of", scenario=sizing.scenario.name)
+    yield replace(best_table(sizing).only(["option", "meets_target", *_IN_TERMINAL, "tried"]), heading=shown)
+    yield from map(Words, sentences)
+    first = sizing.ranked[0]
+    if first.runners_up:
+        keys = [(first.name, place) for place in range(min(RUNNERS_IN_TERMINAL, len(first.runners_up)))]
+        slots = {"option": first.name, "count": len(keys), "all": len(first.runners_up), "percent": f"{100 * CLOSE:g}"}
+        yield replace(runners_table(sizing).only(_IN_TERMINAL, keys), heading=text("size.first_runners", **slots))
+    heading = text("size.service_heading", currency=sizing.scenario.currency)
+    yield replace(service_table(sizing), heading=heading)
+    yield from map(Words, _unmet(sizing))
+    if verbose:
+        yield from map(Words, _left_out(sizing))
+    yield Words(WHERE_LISTED, "note")
+
+
+def _unmet(sizing: Sizing) -> list[str]:
+    return [
+        text("size.unmet", option=option.name, why=misses_words(option))
+        for option in sizing.ranked
+        if option.best is None
+    ]
+
+
+def _left_out(sizing: Sizing) -> list[str]:
+    return [
+        text("size.left_out", option=option.name, what=what)
+        for option in sizing.options
+        for what in option.grid.left_out
+    ]
+
+
+def _answer(sizing: Sizing, sentences: Sequence[str]) -> Page:
+    blocks: list[Block] = [Words(sentences[0], "verdict"), *map(Words, sentences[1:])]
+    switches = [switch_sentence(option) for option in sizing.ranked if option.best and option.grid.has_switch]
+    if switches:
+        blocks += [Heading(text("size.switches")), *map(Words, switches)]
+    blocks += [Heading(text("studies.how_found")), Words(f"{text('size.note')} {WHERE_LISTED}")]
+    blocks += map(Words, [*_unmet(sizing), *_left_out(sizing)])
+    under = text("size.answer_under", currency=sizing.scenario.currency)
+    return Page("size.answer", text("studies.answer"), sizing.scenario.name, under, tuple(blocks), ANSWER_WIDTHS,
+                one_page=True)  # fmt: skip
+
+
+def _columns(sizing: Sizing) -> tuple[Column, ...]:
+    currency = sizing.scenario.currency
+
+    def of(*keys: str) -> list[Column]:
+        return [figure_column(key, currency) for key in keys]
+
+    return (
+        Column("option", text("studies.option"), OPTION_WIDTH),
+        *of(*ARRAY, "tank_m3", *LEVELS),
+        *(Column(key, text(f"size.{key}")) for key in ("starts_at_m3", "stops_at_m3", "hours")),
+        Column("pump_and_pipes", text("size.pump_and_pipes"), OPTION_WIDTH),
+        *of(*SERVICE),
+        Column("meets_target", text("studies.meets_target")),
+        *of("grid_kwh_per_year", "fuel_l_per_year", *COSTS),
+    )
+
+
+def _cells(design: SizedDesign) -> dict[str, Cell]:
+    starts, stops = design.switch_m3 or (nan, nan)
+    none = text("figure.none")
+    return {
+        "option": Cell(design.option),
+        "starts_at_m3": Cell(starts, "two", word=none),
+        "stops_at_m3": Cell(stops, "two", word=none),
+        "hours": Cell(design.hours if design.levels else none),
+        "pump_and_pipes": Cell("; ".join([design.pump, *design.pipes]), "wrap"),
+        "meets_target": yes_no(design.meets_service),
+        **{key: figure_cell(key, value) for key, value in design_figures(design).items()},
+    }
+
+
+def best_table(sizing: Sizing) -> Table:
+    """Best design of each option, best option first; where none meets the target, the one that misses it by least."""
+    currency = sizing.scenario.currency
+    more = (
+        Column("tried", text("size.tried")),
+        Column("by_run", text("size.by_run", currency=currency)),
+        Column("misses_by", text("size.misses_by")),
+    )
+    rows = [
+        Row(
+            option.name,
+            {
+                **_cells(option.nearest),
+                "tried": Cell(float(option.grid.count), "whole"),
+                "by_run": Cell(option.by_run_cost, "money"),
+                "misses_by": Cell(option.misses_by_percent, "two"),
+            },
+            "best" if place == 0 and option.best else "plain",
+        )
+        for place, option in enumerate(sizing.ranked)
+    ]
+    return Table("size.best", (*_columns(sizing), *more), tuple(rows), freeze=1)
+
+
+def _best_page(sizing: Sizing) -> Page:
+    return Page("size.best", text("size.best"), text("size.best"), text("size.best_under"), (best_table(sizing),),
+                one_page=True)  # fmt: skip
+
+
+def runners_table(sizing: Sizing) -> Table:
+    """Others that meet the target and cost little more than the best of their option, cheapest first."""
+    columns = (*_columns(sizing), Column("above_best", text("size.above_best")))
+    return Table("size.runners", columns, tuple(row for option in sizing.ranked for row in _runners(option)), freeze=1)
+
+
+def _runners(option: OptionSizing) -> Iterator[Row]:
+    if option.best is None:
+        return
+    for place, design in enumerate(option.runners_up[:MOST_RUNNERS]):
+        above = 100 * (design.present_cost / option.best.present_cost - 1)
+        yield Row((option.name, place), {**_cells(design), "above_best": Cell(above, "two")})
+
+
+def _runners_page(sizing: Sizing) -> Page:
+    under = text("size.runners_under", percent=f"{100 * CLOSE:g}")
+    return Page("size.runners", text("size.runners"), text("size.runners"), under, (runners_table(sizing),))
+
+
+def _front_page(sizing: Sizing) -> Page:
+    """Build the page of the trade-off: its chart first, as the table is long."""
+    key = "size.front"
+    rows = [
+        Row((option.name, place), _cells(design))
+        for option in sizing.ranked
+        for place, design in enumerate(option.front)
+    ]
+    series = []
+    for number, option in enumerate(sizing.ranked):
+        last = (option.name, len(option.front) - 1)
+        x, y = (Span(key, (option.name, 0), column, last) for column in ("demand_met_percent", "life_cycle_cost"))
+        series.append(Series(option.name, x, y, f"line {number}"))
+    chart = Chart(
+        "size.front_chart",
+        "lines",
+        text("size.front_chart"),
+        text("size.front_alt", options=", ".join(sizing.ranking)),
+        tuple(series),
+        Axis(figure_heading("demand_met_percent", sizing.scenario.currency), high=100),
+        Axis(figure_heading("life_cycle_cost", sizing.scenario.currency)),
+        rows=CHART_ROWS,
+    )
+    table = Table(key, _columns(sizing), tuple(rows))
+    return Page(key, text("size.front"), text("size.front"), text("size.front_under"), (chart, table))
+
+
+def service_table(sizing: Sizing) -> Table:
+    """Least life-cycle cost of each option by the share of the demand that is met at least."""
+    currency, target = sizing.scenario.currency, sizing.scenario.service.delivered_share_percent
+    columns = [Column("share", text("size.share"), OPTION_WIDTH)]
+    columns += [Column(option.name, text("studies.option_cost", option=option.name, currency=currency))
+                for option in sizing.ranked]  # fmt: skip
+    rows = []
+    for place, (share, _) in enumerate(sizing.ranked[0].least_cost_at):
+        label = text("size.at_least_target" if share == target else "size.at_least", percent=f"{share:g}")
+        cells = {"share": Cell(label)}
+        for option in sizing.ranked:
+            design = option.least_cost_at[place][1]
+            cost = nan if design is None else design.present_cost
+            cells[option.name] = Cell(cost, "money", word=text("size.not_reached"))
+        rows.append(Row(share, cells, "strong" if share == target else "plain"))
+    return Table("size.service", tuple(columns), tuple(rows))
+
+
+def _service_page(sizing: Sizing) -> Page:
+    table = service_table(sizing)
+    shares = [share for share, _ in sizing.ranked[0].least_cost_at]
+    first, last = shares[0], shares[-1]
+    series = [
+        Series(
+            option.name,
+            Span(table.key, first, "share", last),
+            Span(table.key, first, option.name, last),
+            f"line {number}",
+        )
+        for number, option in enumerate(sizing.ranked)
+    ]
+    chart = Chart(
+        "size.service_chart",
+        "columns",
+        text("size.service_chart"),
+        text("size.service_alt", options=", ".join(sizing.ranking)),
+        tuple(series),
+        Axis(figure_heading("demand_met_percent", sizing.scenario.currency), "text"),
+        Axis(figure_heading("life_cycle_cost", sizing.scenario.currency)),
+        rows=CHART_ROWS,
+    )
+    return Page(table.key, text("size.service"), text("size.service"), text("size.service_under"), (table, chart),
+                one_page=True)  # fmt: skip

@@ -1,0 +1,244 @@
+"""The report of `planner worth`: with and without a source, and where the answer turns."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from math import nan
+
+from planner.checks.safety import WHERE_LISTED
+from planner.report.document import (
+    Axis,
+    Block,
+    Cell,
+    Chart,
+    Column,
+    Heading,
+    Page,
+    Report,
+    Row,
+    Series,
+    Span,
+    Table,
+)
+from planner.report.document import Text as Words
+from planner.report.pages.figure_cells import (
+    COSTS,
+    LEVELS,
+    figure_cell,
+    figure_column,
+    figure_heading,
+    figure_value,
+    yes_no,
+)
+from planner.report.pages.worth_map import map_page, map_slots, map_table
+from planner.report.shown import NOTHING
+from planner.study.reruns import Standing
+from planner.study.worth import AGREE, Switching, Worth
+from planner.study.worth_words import NAMES
+from planner.text import text
+
+ANSWER_WIDTHS = (14.0,) * 8
+WORDS_WIDTH = 34.0
+OPTION_ROWS, SWITCHING_ROWS = 18, 16
+
+SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
+
+
+def option_figures(option: Standing) -> dict[str, float]:
+    """Figures of an option by their keys in the catalogue; NaN for what it does not have."""
+    pinned = option.pinned
+    start, stop = pinned.levels if pinned.sources != ("solar",) else (nan, nan)
+    return {
+        "strings": float(pinned.strings),
+        "modules": float(option.modules),
+        "tank_m3": pinned.tank_m3,
+        "start_level_percent": start,
+        "stop_level_percent": stop,
+        **{key: figure_value(option, key) for key in (*SERVICE, *COSTS)},
+    }
+
+
+def worth_report(worth: Worth, sentences: Sequence[str]) -> Report:
+    """Build the report of a finished study.
+
+    Parameters
+    ----------
+    worth : Worth
+        The finished study.
+    sentences : sequence of str
+        The answer in words.
+    """
+    pages = [_answer(worth, sentences), _options_page(worth), _switching_page(worth)]
+    if worth.map is not None:
+        pages.append(map_page(worth.map, worth.scenario.currency))
+    return Report(worth.scenario.name, tuple(pages))
+
+
+def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
+    """Give what the terminal shows of a study."""
+    yield from map(Words, sentences)
+    heading = text("worth.options_heading", scenario=worth.scenario.name, source=NAMES[worth.source])
+    shown = ["option", "meets_target", "demand_met_percent", *COSTS[:-1], "saving"]
+    yield replace(options_table(worth).only(shown), heading=heading)
+    slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
+    shown = ["input", "unit", "base", "words", "gap_percent", "turns"]
+    yield replace(switching_table(worth).only(shown), heading=text("worth.switching_heading", **slots))
+    if worth.map is not None:
+        yield replace(map_table(worth.map), heading=text("worth.map_under", **map_slots(worth.map)))
+    yield Words(WHERE_LISTED, "note")
+
+
+def _answer(worth: Worth, sentences: Sequence[str]) -> Page:
+    blocks: list[Block] = [
+        Words(sentences[0], "verdict"),
+        *map(Words, sentences[1:]),
+        Heading(text("studies.how_found")),
+    ]
+    blocks += map(Words, [text("worth.note", percent=f"{100 * AGREE:g}"), WHERE_LISTED])
+    title = text("worth.title", source=NAMES[worth.source])
+    under = text("worth.answer_under", scenario=worth.scenario.name, currency=worth.scenario.currency)
+    return Page("worth.answer", text("studies.answer"), title, under, tuple(blocks), ANSWER_WIDTHS,
+                one_page=True)  # fmt: skip
+
+
+def options_table(worth: Worth) -> Table:
+    """Every option, best first, and what adding the source to it saves."""
+    currency, source = worth.scenario.currency, NAMES[worth.source]
+    figures = (*SERVICE, "strings", "tank_m3", *LEVELS, *COSTS)
+    columns = (
+        Column("option", text("worth.option"), 24.0),
+        Column("has_source", text("worth.has_source", source=source)),
+        Column("meets_target", text("studies.meets_target")),
+        *(figure_column(key, currency) for key in figures),
+        Column("saving", text("worth.saving", source=source, currency=currency)),
+    )
+    savings = {pair.without.name: pair.saving for pair in worth.pairs}
+    rows = []
+    for option in worth.options:
+        has_it = worth.source in option.pinned.sources
+        word = text("worth.has_it") if has_it else NOTHING
+        values = option_figures(option)
+        cells = {
+            "option": Cell(option.name),
+            "has_source": yes_no(has_it),
+            "meets_target": yes_no(option.meets_service),
+            **{key: figure_cell(key, values[key]) for key in figures},
+            "saving": Cell(savings.get(option.name, nan), "money", word=word),
+        }
+        rows.append(Row(option.name, cells, "best" if option in (worth.with_best, worth.without_best) else "plain"))
+    return Table("worth.options", columns, tuple(rows), freeze=1)
+
+
+def _options_page(worth: Worth) -> Page:
+    table, source = options_table(worth), NAMES[worth.source]
+    first, last = worth.options[0].name, worth.options[-1].name
+    cost = figure_heading("life_cycle_cost", worth.scenario.currency)
+    chart = Chart(
+        "worth.options_chart",
+        "stacked bars",
+        text("worth.options_chart", source=source),
+        text("worth.options_alt", source=source, options=", ".join(option.name for option in worth.options)),
+        (
+            Series(
+                cost,
+                Span(table.key, first, "option", last),
+                Span(table.key, first, "life_cycle_cost", last),
+                "dark",
+                tuple("dark" if worth.source in option.pinned.sources else "light" for option in worth.options),
+            ),
+        ),
+        Axis(kind="text"),
+        Axis(cost),
+        rows=OPTION_ROWS,
+    )
+    under = text("worth.options_under", source=source)
+    return Page(table.key, text("worth.options"), text("worth.options"), under, (table, chart), one_page=True)
+
+
+def switching_words(switching: Switching) -> str:
+    """Say what came of one input's switching value."""
+    varied = switching.varied
+    if varied.without_effect:
+        return text("worth.no_effect", why=varied.without_effect)
+    if not switching.changes:
+        return text("worth.alike")
+    if switching.value is None:
+        low, high, beyond = varied.text(varied.low), varied.text(varied.high), switching.beyond
+        if beyond is not None and beyond > varied.high:
+            return text("worth.none_beyond", low=low, high=high, beyond=varied.text(beyond))
+        return text("worth.none", low=low, high=high)
+    value = varied.text(switching.value)
+    if not switching.agrees:
+        return text("worth.jump", value=value)
+    return value if switching.serve_there else text("worth.no_longer_serves", value=value)
+
+
+def turn_words(switching: Switching) -> str:
+    """Say where the answer turns with one input."""
+    turns = [
+        text(
+            "worth.turn",
+            value=switching.varied.text(turn.value),
+            best=turn.best if turn.meets else text("worth.none_serves"),
+        )
+        for turn in switching.turns
+    ]
+    return "; ".join(turns) if turns else text("worth.nowhere")
+
+
+def switching_table(worth: Worth) -> Table:
+    """Where the best option with the source and the best without cost the same, and where the answer turns."""
+    currency = worth.scenario.currency
+    columns = [Column(key, text(f"worth.{key}")) for key in ("input", "unit", "base", "low", "high")]
+    columns += [Column(key, text(f"worth.{key}")) for key in ("value", "change_percent")]
+    columns.append(Column("words", text("worth.words"), WORDS_WIDTH))
+    columns += [Column(key, text("worth.cost_there", option=option.name, currency=currency))
+                for key, option in (("cost_with", worth.with_best), ("cost_without", worth.without_best))]  # fmt: skip
+    columns += [Column(key, text(f"worth.{key}")) for key in ("gap_percent", "best_there")]
+    columns += [Column(key, text(f"worth.{key}"), WORDS_WIDTH) for key in ("turns", "key")]
+    return Table("worth.switching", tuple(columns), tuple(map(_switching_row, worth.switching)), freeze=1)
+
+
+def _switching_row(switching: Switching) -> Row:
+    varied, value = switching.varied, switching.value
+    having, lacking = switching.cost_with, switching.cost_without
+    gap = None if having is None or lacking is None else 100 * abs(having - lacking) / max(abs(having), abs(lacking))
+    cells = {
+        "input": Cell(varied.name),
+        "unit": Cell(varied.unit),
+        "base": Cell(varied.base, "general"),
+        "low": Cell(varied.low, "general"),
+        "high": Cell(varied.high, "general"),
+        "value": Cell(value, "two"),
+        "change_percent": Cell(_change_percent(switching), "one"),
+        "words": Cell(switching_words(switching), "wrap"),
+        "cost_with": Cell(having, "money"),
+        "cost_without": Cell(lacking, "money"),
+        "gap_percent": Cell(gap, "three"),
+        "best_there": Cell(switching.cheapest_there),
+        "turns": Cell(turn_words(switching), "wrap"),
+        "key": Cell(varied.key),
+    }
+    return Row(varied.name, cells)
+
+
+def _change_percent(switching: Switching) -> float | None:
+    value, base = switching.value, switching.varied.base
+    return None if value is None or base == 0 else 100 * (value / base - 1)
+
+
+def _switching_page(worth: Worth) -> Page:
+    table = switching_table(worth)
+    slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
+    blocks: list[Block] = [table]
+    if any(_change_percent(switching) is not None for switching in worth.switching):
+        first, last = worth.switching[0].varied.name, worth.switching[-1].varied.name
+        x, y = (Span(table.key, first, column, last) for column in ("input", "change_percent"))
+        series = (Series(text("worth.change_percent"), x, y, "dark"),)
+        alt = text("worth.switching_alt", **slots)
+        axes = Axis(kind="text"), Axis(text("worth.change_axis"))
+        blocks.append(Chart("worth.switching_chart", "stacked bars", text("worth.switching_chart"), alt, series, *axes,
+                            rows=SWITCHING_ROWS))  # fmt: skip
+    under = text("worth.switching_under", **slots)
+    return Page(table.key, text("worth.switching"), text("worth.switching"), under, tuple(blocks), one_page=True)

@@ -1,0 +1,150 @@
+"""Sizing and worth as plain data and as JSON: stable, versioned, the figures by their keys in the catalogue."""
+
+from __future__ import annotations
+
+import json
+import math
+from collections.abc import Sequence
+from dataclasses import asdict
+from pathlib import Path
+from typing import Any
+
+from planner import __version__
+from planner.checks.safety import WHERE_LISTED
+from planner.report.files import write_text
+from planner.report.pages.size import MOST_RUNNERS, design_figures
+from planner.report.pages.worth import option_figures, switching_words
+from planner.study.sizing import OptionSizing, SizedDesign, Sizing
+from planner.study.worth import Switching, Worth
+
+SCHEMA = 2
+"""Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
+
+
+def write_study_json(data: dict[str, Any], path: Path) -> None:
+    """Write plain data as JSON, whole or not at all; numbers without a value become null."""
+    text = json.dumps(finite(data), indent=2, ensure_ascii=False, allow_nan=False)
+    write_text(path, text + "\n")
+
+
+def finite(value: Any) -> Any:
+    """Put None in place of numbers without a value, at any depth."""
+    if isinstance(value, float) and not math.isfinite(value):
+        return None
+    if isinstance(value, dict):
+        return {key: finite(inner) for key, inner in value.items()}
+    if isinstance(value, list | tuple):
+        return [finite(inner) for inner in value]
+    return value
+
+
+def sizing_as_data(sizing: Sizing, sentences: Sequence[str]) -> dict[str, Any]:
+    """Return a sizing as plain data."""
+    return {
+        "planner_version": __version__,
+        "schema": SCHEMA,
+        "scenario": sizing.scenario.name,
+        "currency": sizing.scenario.currency,
+        "analysis_period_years": sizing.scenario.finance.life_years,
+        "candidates": sizing.candidate_count,
+        "best": sizing.ranking[0] if sizing.ranked[0].best else None,
+        "ranking": list(sizing.ranking),
+        "sentences": list(sentences),
+        "cautions": [WHERE_LISTED],
+        "options": [_sized_option(option) for option in sizing.options],
+    }
+
+
+def _sized_option(option: OptionSizing) -> dict[str, Any]:
+    higher, more = option.next_percent
+    return {
+        "name": option.name,
+        "candidates": option.grid.count,
+        "left_out": list(option.grid.left_out),
+        "meets_target": option.best is not None,
+        "misses_by_percent": option.misses_by_percent,
+        "misses_by_days": option.misses_by_days,
+        "design": _design(option.nearest),
+        "runners_up": [_design(design) for design in option.runners_up[:MOST_RUNNERS]],
+        "trade_off": [_design(design) for design in option.front],
+        "least_cost_at": [
+            {"demand_met_percent": share, "life_cycle_cost": None if design is None else design.present_cost}
+            for share, design in option.least_cost_at
+        ],
+        "next_percent": {"demand_met_percent": higher, "extra_life_cycle_cost": more},
+        "steady_start_percent": list(option.steady_start_percent) if option.steady_start_percent else None,
+        "by_run": {"life_cycle_cost": option.by_run_cost, "meets_target": option.by_run_meets},
+    }
+
+
+def _design(design: SizedDesign) -> dict[str, Any]:
+    return {
+        "pump": design.pump,
+        "pipes": list(design.pipes),
+        "hours": design.hours,
+        "meets_target": design.meets_service,
+        "switch_m3": design.switch_m3,
+        **design_figures(design),
+    }
+
+
+def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
+    """Return the answer of 'is it worth it?' as plain data."""
+    cheapest = worth.map
+    return {
+        "planner_version": __version__,
+        "schema": SCHEMA,
+        "scenario": worth.scenario.name,
+        "currency": worth.scenario.currency,
+        "source": worth.source,
+        "sentences": list(sentences),
+        "cautions": [WHERE_LISTED],
+        "with_best": worth.with_best.name,
+        "without_best": worth.without_best.name,
+        "saving_present": worth.saving,
+        "options": [
+            {
+                "name": option.name,
+                "sources": list(option.pinned.sources),
+                "meets_target": option.meets_service,
+                **option_figures(option),
+            }
+            for option in worth.options
+        ],
+        "pairs": [
+            {"without": pair.without.name, "with": pair.with_source.name, "saving_present": pair.saving}
+            for pair in worth.pairs
+        ],
+        "switching_values": [_switching(switching) for switching in worth.switching],
+        "map": None if cheapest is None else {
+            "down": cheapest.down.name, "down_unit": cheapest.down.unit, "down_values": list(cheapest.down_values),
+            "across": cheapest.across.name, "across_unit": cheapest.across.unit,
+            "across_values": list(cheapest.across_values), "best": [list(row) for row in cheapest.best],
+            "meets_target": [list(row) for row in cheapest.meets],
+            "life_cycle_cost": cheapest.present_cost.tolist(),
+        },
+    }  # fmt: skip
+
+
+def _switching(switching: Switching) -> dict[str, Any]:
+    varied = switching.varied
+    return {
+        "input": varied.name,
+        "key": varied.key,
+        "unit": varied.unit,
+        "base": varied.base,
+        "low": varied.low,
+        "high": varied.high,
+        "value": switching.value,
+        "other_values": list(switching.others),
+        "beyond_range": switching.beyond,
+        "words": switching_words(switching),
+        "life_cycle_cost_with": switching.cost_with,
+        "life_cycle_cost_without": switching.cost_without,
+        "agrees": switching.agrees,
+        "cheapest_there": switching.cheapest_there,
+        "answer_turns": [
+            {("meets_target" if name == "meets" else name): value for name, value in asdict(turn).items()}
+            for turn in switching.turns
+        ],
+    }
