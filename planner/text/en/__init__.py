@@ -2,6 +2,7 @@
 
 from planner.text.en.method import SENTENCES as METHOD
 from planner.text.en.run import SENTENCES as RUN
+from planner.text.en.terminal import SENTENCES as TERMINAL
 
 FIGURES: dict[str, tuple[str, str]] = {
     "tank_m3": ("Storage tank", "Usable volume of the tank."),
@@ -110,6 +111,7 @@ FIGURES: dict[str, tuple[str, str]] = {
 SENTENCES: dict[str, str] = {
     **RUN,
     **METHOD,
+    **TERMINAL,
     "figure.none": "none",
     "figure.no_water": "nothing delivered",
     "figure.no_people": "no people",
