@@ -55,32 +55,47 @@ def study_report(
     parts: list[RenderableType] = [terminal_table(options_table(study))]
     duty = study.duty
     if verbose:
-        parts.append(
-            Text(
-                f"Duty: {duty.flow_m3h:.2f} m3/h at {duty.total_head_m:.1f} m (static {duty.static_head_m:.1f}, "
-                f"drawdown {duty.drawdown_m:.1f}, "
-                f"friction {duty.friction_m:.1f}, residual {duty.residual_head_m:.1f}), "
-                f"motor input {duty.input_power_w:.0f} W, limited by {duty.limited_by}.\n"
-                f"Weather: {study.weather.source}"
-            )
+        told = text(
+            "terminal.duty",
+            flow=f"{duty.flow_m3h:.2f}",
+            head=f"{duty.total_head_m:.1f}",
+            static=f"{duty.static_head_m:.1f}",
+            drawdown=f"{duty.drawdown_m:.1f}",
+            friction=f"{duty.friction_m:.1f}",
+            residual=f"{duty.residual_head_m:.1f}",
+            input_w=f"{duty.input_power_w:.0f}",
+            limit=duty.limited_by,
         )
+        parts += [Text(told), Text(text("terminal.weather", source=study.weather.source))]
     missing = dict.fromkeys(name for option in study.ranked for name in option.unpriced)
     if missing:
-        parts.append(Text(f"{INCOMPLETE} incomplete: no price was entered for {', '.join(missing)}"))
+        parts.append(Text(text("terminal.incomplete", mark=INCOMPLETE, names=", ".join(missing))))
     parts.append(Text(""))
     parts += [Text(sentence) for sentence in sentences]
-    parts.append(Text(f"\nSite checks: {summary(verdicts)}"))
-    for verdict in worst_first(verdicts):
-        if verdict.outcome == "fail":
-            compared = f"{figure(verdict.value, verdict.unit)} against {figure(verdict.limit, verdict.unit)}"
-            line = f"{SYMBOL['fail']} {verdict.topic}: {verdict.compared}: {compared}. {verdict.remedy}"
-            parts.append(Padding(Text(line), (0, 0, 0, 2)))
-    parts.append(Text("\nLimits of these figures"))
-    parts += [Padding(Text(f"! {note}"), (0, 0, 0, 2)) for note in notes]
+    parts += [Text(""), Text(text("terminal.checks", summary=summary(verdicts)))]
+    parts += [_indented(_failed(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
+    parts += [Text(""), Text(text("terminal.limits"))]
+    parts += [_indented(f"! {note}") for note in notes]
     return Group(*parts)
+
+
+def _failed(verdict: Verdict) -> str:
+    return text(
+        "terminal.failed",
+        sign=SYMBOL["fail"],
+        topic=verdict.topic,
+        compared=verdict.compared,
+        value=figure(verdict.value, verdict.unit),
+        limit=figure(verdict.limit, verdict.unit),
+        remedy=verdict.remedy,
+    )
+
+
+def _indented(words: str) -> Padding:
+    return Padding(Text(words), (0, 0, 0, 2))
 
 
 def cautions_report(cautions: Sequence[str]) -> Group:
     """List the cautions of the work itself, the line that all of them end with once."""
-    listed = [Padding(Text(f"! {caution.removesuffix(LOCAL).strip()}"), (0, 0, 0, 2)) for caution in cautions]
-    return Group(Text("\nCautions"), *listed, Padding(Text(LOCAL), (0, 0, 0, 2)))
+    listed = [_indented(f"! {caution.removesuffix(LOCAL).strip()}") for caution in cautions]
+    return Group(Text(""), Text(text("brief.cautions")), *listed, _indented(LOCAL))

@@ -37,17 +37,6 @@ SENTENCES: dict[str, str] = {
         "Read the cautions on the sheet 'Method and cautions' before anything is bought or built; local codes and "
         "licensed practice come first."
     ),
-    "narrow.title": "{name}: supply options over {years} years",
-    "narrow.option": "Supply option",
-    "narrow.meets_target": "Meets\ntarget",
-    "narrow.demand_met_percent": "Demand\nmet %",
-    "narrow.tank_m3": "Tank\nm3",
-    "narrow.array_kwp": "PV\nkWp",
-    "narrow.grid_kwh_per_year": "Grid\nkWh/yr",
-    "narrow.fuel_l_per_year": "Fuel\nL/yr",
-    "narrow.capital_cost": "Capital\ncost\n{currency}",
-    "narrow.life_cycle_cost": "Life-\ncycle\ncost\n{currency}",
-    "narrow.levelised_cost_per_m3": "Per m3\n{currency}",
     "answer.option": "Supply option, best first",
     "answer.service": "Service",
     "answer.incomplete": ", incomplete",

@@ -1,0 +1,24 @@
+"""English of what a run prints on the terminal."""
+
+SENTENCES: dict[str, str] = {
+    "narrow.title": "{name}: supply options over {years} years",
+    "narrow.option": "Supply option",
+    "narrow.meets_target": "Meets\ntarget",
+    "narrow.demand_met_percent": "Demand\nmet %",
+    "narrow.tank_m3": "Tank\nm3",
+    "narrow.array_kwp": "PV\nkWp",
+    "narrow.grid_kwh_per_year": "Grid\nkWh/yr",
+    "narrow.fuel_l_per_year": "Fuel\nL/yr",
+    "narrow.capital_cost": "Capital\ncost\n{currency}",
+    "narrow.life_cycle_cost": "Life-\ncycle\ncost\n{currency}",
+    "narrow.levelised_cost_per_m3": "Per m3\n{currency}",
+    "terminal.duty": (
+        "Duty: {flow} m3/h at {head} m (static {static}, drawdown {drawdown}, friction {friction}, residual "
+        "{residual}), motor input {input_w} W, limited by {limit}."
+    ),
+    "terminal.weather": "Weather: {source}",
+    "terminal.incomplete": "{mark} incomplete: no price was entered for {names}",
+    "terminal.checks": "Site checks: {summary}",
+    "terminal.failed": "{sign} {topic}: {compared}: {value} against {limit}. {remedy}",
+    "terminal.limits": "Limits of these figures",
+}
