@@ -10,6 +10,7 @@ import typer
 from planner.commands.ending import say_fault, say_wrong
 from planner.commands.options import DONE, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
+from planner.text import text
 
 if TYPE_CHECKING:
     from planner.scenario.scenario import Scenario
@@ -96,7 +97,7 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
     with writing(compare):
         write_comparison(studies, compare)
     if not quiet:
-        typer.echo(f"Wrote {compare}")
+        typer.echo(text("command.wrote", file=compare))
 
 
 def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbose: bool) -> Study:
@@ -122,5 +123,5 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, quiet: bool, verbos
         write_json(study, said, beware, verdicts, folder / data.name)
     if not quiet:
         out_console().print(study_report(study, said, number_cautions(study), verdicts, verbose=verbose))
-        typer.echo(f"\nWrote {workbook} and {data}\n")
+        typer.echo(text("command.wrote_both", first=workbook, second=data))
     return study

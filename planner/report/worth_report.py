@@ -18,7 +18,7 @@ from planner.report.study_book import put_row, write_study_book, write_study_jso
 from planner.report.style import LINES, Kind, axis, solid, style_chart, value_axis
 from planner.study.reruns import Standing
 from planner.study.worth import AGREE, CheapestMap, Switching, Worth
-from planner.study.worth_words import NAMES
+from planner.text import source_name
 
 SCHEMA = 1
 SHEETS = ("Answer", "With and without", "Switching values", "Map")
@@ -42,12 +42,12 @@ def worth_terminal(worth: Worth, sentences: Sequence[str]) -> Group:
 
 def _options_table(worth: Worth) -> Table:
     currency = worth.scenario.currency
-    table = Table(title=f"{worth.scenario.name}: with and without {NAMES[worth.source]}", title_justify="left")
+    table = Table(title=f"{worth.scenario.name}: with and without {source_name(worth.source)}", title_justify="left")
     table.add_column("Supply option")
     table.add_column("Serves")
     for heading in ("Delivered\n%", f"To build\n{currency}", f"Present cost\n{currency}", f"Yearly\n{currency}"):
         table.add_column(heading, justify="right")
-    table.add_column(f"Adding {NAMES[worth.source]}")
+    table.add_column(f"Adding {source_name(worth.source)}")
     for option in worth.options:
         table.add_row(
             option.name,
@@ -162,7 +162,9 @@ def write_worth_book(worth: Worth, sentences: Sequence[str], path: Path) -> None
 
 
 def _answer(page: Page, worth: Worth, sentences: Sequence[str]) -> None:
-    page.title(f"Is {NAMES[worth.source]} worth it?", f"{worth.scenario.name}; money in {worth.scenario.currency}")
+    page.title(
+        f"Is {source_name(worth.source)} worth it?", f"{worth.scenario.name}; money in {worth.scenario.currency}"
+    )
     page.fix_width(0, 110)
     page.paragraph(sentences[0], "verdict")
     for sentence in sentences[1:]:
@@ -173,7 +175,7 @@ def _answer(page: Page, worth: Worth, sentences: Sequence[str]) -> None:
 
 
 def _options(page: Page, book: Any, worth: Worth) -> None:
-    currency, source = worth.scenario.currency, NAMES[worth.source]
+    currency, source = worth.scenario.currency, source_name(worth.source)
     page.title("With and without", f"Each option's design is the one that the ordinary run chooses; source: {source}.")
     page.header(
         [

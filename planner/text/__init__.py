@@ -50,6 +50,12 @@ def text(key: str, **slots: Any) -> str:
     return sentence.format(**slots)
 
 
+def source_name(source: str) -> str:
+    """What a source is called inside a sentence: as it calls itself where the language has no word for it."""
+    name: str = _module().SENTENCES.get(f"source.{source}", source)
+    return name
+
+
 def figure_label(key: str) -> str:
     """What a figure of the catalogue is called."""
     label: str = _module().FIGURES[key][0]

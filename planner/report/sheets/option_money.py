@@ -9,7 +9,7 @@ from types import SimpleNamespace
 
 from planner.money.figures import FIGURES
 from planner.money.formula import Formula, Operand
-from planner.money.returns import NEVER, NO_REMARK, NONE
+from planner.money.returns import NO_REMARK, no_payback, no_rate
 from planner.report.sheets.cash import Cash
 from planner.report.sheets.labels import COMPONENT_LABELS, COST_LABELS, COST_OF_CAPITAL, OWN_FUNDS, SUPPORT
 from planner.report.sheets.returns import ReturnCells
@@ -130,10 +130,10 @@ def comparison_rows(currency: str, money: MoneyCells, cells: OptionRows) -> list
 
     return [
         row("saving_present", "Saving in present cost (negative: costs more)", currency, "money"),
-        row("internal_rate_of_return_percent", "Internal rate of return", "%/year", "one", NONE),
+        row("internal_rate_of_return_percent", "Internal rate of return", "%/year", "one", no_rate()),
         remark("irr_reason", "  why there is none"),
-        row("simple_payback_years", "Payback, simple", "years", "one", NEVER),
+        row("simple_payback_years", "Payback, simple", "years", "one", no_payback()),
         remark("payback_reason", "  remark"),
-        row("discounted_payback_years", "Payback, discounted", "years", "one", NEVER),
+        row("discounted_payback_years", "Payback, discounted", "years", "one", no_payback()),
         remark("discounted_payback_reason", "  remark"),
     ]
