@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 import typer
 
 from planner.commands.options import OUR_FAULT, WRONG_INPUT
+from planner.text import text
 
 if TYPE_CHECKING:
     from planner.scenario.errors import InputError
@@ -28,13 +29,12 @@ def say_fault(error: Exception, file: Path | None = None) -> int:
     from planner.scenario.errors import LONGEST_MESSAGE, printable, shown
 
     if isinstance(error, OSError) and error.errno in _NO_ROOM:
-        typer.echo(f"{printable(str(error.filename or 'output'))}: cannot be written: {error.strerror}", err=True)
+        file_name = printable(str(error.filename or "output"))
+        typer.echo(text("command.cannot_write", file=file_name, reason=error.strerror), err=True)
         return WRONG_INPUT
-    place = "" if file is None else f"{printable(str(file))}: "
     words = shown(" ".join(f"{type(error).__name__}: {error}".split()), LONGEST_MESSAGE, quoted=False)
-    typer.echo(
-        f"{place}planner failed and should not have: {words}\n"
-        "Please report it with the scenario; --verbose shows where.",
-        err=True,
-    )
+    if file is None:
+        typer.echo(text("command.internal_error", error=words), err=True)
+    else:
+        typer.echo(text("command.internal_error_at", file=printable(str(file)), error=words), err=True)
     return OUR_FAULT

@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from planner.commands.options import DONE
+from planner.text import text
 
 
 def form(
@@ -36,5 +37,5 @@ def form(
         data = read_raw(source)
     with writing(file):
         write_form(file, data)
-    typer.echo(f"Wrote {file}. Fill in the framed cells, then: planner run {file}")
+    typer.echo(text("command.wrote_form", file=file))
     return DONE

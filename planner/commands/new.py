@@ -8,6 +8,7 @@ from typing import Annotated
 import typer
 
 from planner.commands.options import DONE
+from planner.text import text
 
 
 def new(
@@ -23,5 +24,5 @@ def new(
         raise InputError(str(file), [Problem("", "is already there; give another name, or --force to replace it")])
     with writing(file):
         write_text(file, starter_text())
-    typer.echo(f"Wrote {file}. Fill in your own site, then: planner run {file}")
+    typer.echo(text("command.wrote_starter", file=file))
     return DONE

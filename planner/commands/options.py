@@ -13,7 +13,7 @@ Scenarios = Annotated[
 OneScenario = Annotated[Path, typer.Argument(help="Scenario file (TOML, or a filled-in form).", show_default=False)]
 Outputs = Annotated[Path, typer.Option("--outputs", help="Folder for the workbook and the JSON.")]
 Quiet = Annotated[bool, typer.Option("--quiet", "-q", help="Print nothing but errors.")]
-Verbose = Annotated[bool, typer.Option("--verbose", "-v", help="Say more; show the traceback of our own faults.")]
+Verbose = Annotated[bool, typer.Option("--verbose", "-v", help="Say more; show the traceback of an internal error.")]
 Seed = Annotated[
     int | None,
     typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),

@@ -10,6 +10,7 @@ import typer
 from planner.commands.ending import say_fault, say_wrong
 from planner.commands.options import DONE, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
+from planner.text import text
 
 if TYPE_CHECKING:
     from planner.scenario.scenario import Scenario
@@ -102,7 +103,7 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
     with writing(compare):
         write_book(comparison_report(studies, str(compare)), compare)
     if not quiet:
-        typer.echo(f"Wrote {compare}")
+        typer.echo(text("command.wrote", file=compare))
 
 
 def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet: bool, verbose: bool) -> Study:
@@ -131,6 +132,8 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet:
     if not quiet:
         report = study_report(study, answer(study, verdicts), number_cautions(study), verdicts, verbose=verbose)
         out_console().print(report)
-        written = f"{workbook}, {data} and {page}" if brief else f"{workbook} and {data}"
-        typer.echo(f"\nWrote {written}\n")
+        if brief:
+            typer.echo(text("command.wrote_three", first=workbook, second=data, third=page))
+        else:
+            typer.echo(text("command.wrote_both", first=workbook, second=data))
     return study

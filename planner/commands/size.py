@@ -8,6 +8,7 @@ import typer
 
 from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
+from planner.text import text
 
 
 def size(
@@ -17,7 +18,7 @@ def size(
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
-    """Search panels, tank, float-switch levels, hours, pumps and pipes for the least present cost that serves."""
+    """Search array, tank, float switch, hours, pumps and pipes for the least life-cycle cost that meets the target."""
     from planner.checks.of_study import sizing_answer
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in
@@ -40,5 +41,5 @@ def size(
         write_study_json(sizing_as_data(sizing, said), folder / data.name)
     if not quiet:
         out_console().print(terminal_blocks(size_summary(sizing, said, verbose=verbose)))
-        typer.echo(f"\nWrote {workbook} and {data}\n")
+        typer.echo(text("command.wrote_both", first=workbook, second=data))
     return DONE

@@ -13,6 +13,7 @@ import typer
 
 from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, OneScenario, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed
+from planner.text import text
 
 if TYPE_CHECKING:
     from planner.study.sweep.run import SweepResult
@@ -53,7 +54,7 @@ def sweep(
     checked = read_with_seed(scenario, seed)
     kind = rows.value
     if rows is Rows.PARQUET and not has_parquet():
-        typer.echo("Parquet needs pyarrow, which is not installed; the rows are written as CSV.", err=True)
+        typer.echo(text("command.no_parquet"), err=True)
         kind = "csv"
     book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
     check_folder(outputs, [book.name, table.name])
@@ -66,7 +67,7 @@ def sweep(
             with located(scenario), _progress(quiet) as progress:
                 swept = run_sweep(checked, scenario.parent, workers=crew, store=store, progress=progress)
         except KeyboardInterrupt:
-            typer.echo("\nStopped. The finished chunks are kept; --resume goes on with them.", err=True)
+            typer.echo(text("command.stopped"), err=True)
             raise
         finally:
             crew.close()
@@ -83,9 +84,9 @@ def sweep(
         store.clear()
     if not quiet:
         out_console().print(terminal_blocks(sweep_summary(swept, said)))
-        typer.echo(f"\nWrote {book} and {table}\n")
+        typer.echo(text("command.wrote_both", first=book, second=table))
     if lost:
-        typer.echo(f"{lost} variants were given up with their workers; --resume does them again", err=True)
+        typer.echo(text("command.given_up", count=lost), err=True)
     return OUR_FAULT if lost else DONE
 
 
@@ -101,7 +102,7 @@ def _failed(scenario: Path, reason: str) -> int:
     from planner.study.sweep.hours import OUR_FAULT as FAULT
     from planner.study.sweep.workers import GIVEN_UP
 
-    typer.echo(f"{scenario}: no variant of the sweep could be worked out; the first reason: {reason}", err=True)
+    typer.echo(text("command.nothing_worked_out", file=scenario, reason=reason), err=True)
     return OUR_FAULT if reason.startswith((FAULT, GIVEN_UP)) else WRONG_INPUT
 
 
@@ -134,13 +135,15 @@ def _progress(quiet: bool) -> Iterator[Callable[[str, int, int, float], None] | 
         def told(kind: str, done: int, count: int, seconds: float) -> None:
             if kind not in tasks:
                 tasks[kind] = shown.add_task(kind, total=count, left="")
-            shown.update(tasks[kind], completed=done, left=f"{_time(seconds)} left")
+            shown.update(tasks[kind], completed=done, left=_time_left(seconds))
 
         yield told
 
 
-def _time(seconds: float) -> str:
-    """Write a time for people."""
+def _time_left(seconds: float) -> str:
+    """Write the time left for people."""
     if seconds < 90:
-        return f"{seconds:.0f} s"
-    return f"{seconds / 60:.0f} min" if seconds < 5400 else f"{seconds / 3600:.1f} h"
+        return text("command.seconds_left", time=seconds)
+    if seconds < 5400:
+        return text("command.minutes_left", time=seconds / 60)
+    return text("command.hours_left", time=seconds / 3600)

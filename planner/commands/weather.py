@@ -10,6 +10,7 @@ import typer
 
 from planner.commands.options import DONE, WRONG_INPUT, OneScenario, Seed, Verbose
 from planner.commands.reading import located, read_with_seed
+from planner.text import text
 
 
 class Service(StrEnum):
@@ -71,9 +72,9 @@ def _fetch(service: Service, place: Any, file: Path, years: tuple[int, int], url
         else:
             frame = fetch_nasa_power(place, years, url=url)
     except FetchError as error:
-        typer.echo(f"The weather could not be fetched: {error}", err=True)
+        typer.echo(text("command.weather_not_fetched", reason=error), err=True)
         return WRONG_INPUT
     with writing(file):
         save_as_csv(frame, file, fetched_on=date.today())
-    typer.echo(f'Wrote {file}. In the scenario: [weather] kind = "file", file = "{file.name}"')
+    typer.echo(text("command.wrote_weather", file=file, name=file.name))
     return DONE

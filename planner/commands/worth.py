@@ -10,6 +10,7 @@ import typer
 
 from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
+from planner.text import text
 
 STEPS = 9
 """Steps of a study, at most, for the progress bar."""
@@ -58,5 +59,5 @@ def worth(
         write_study_json(worth_as_data(found, said), folder / data.name)
     if not quiet:
         out_console().print(terminal_blocks(worth_summary(found, said)))
-        typer.echo(f"\nWrote {workbook} and {data}\n")
+        typer.echo(text("command.wrote_both", first=workbook, second=data))
     return DONE

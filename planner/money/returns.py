@@ -26,17 +26,23 @@ from planner.money.functions import (
 )
 from planner.money.rates import by_case
 from planner.money.yearly import Column, Definition, by_year
+from planner.text import text
 
 Array = NDArray[np.float64]
 Words = NDArray[np.object_]
 
-NO_OUTLAY = "it costs no more to build than the reference, so there is no extra outlay to earn a return on"
-NEVER_SAVES = "its later years save nothing that could pay for the extra construction"
-LOSES_ALL = "at no rate above -100 percent are the later savings worth more than the extra construction"
-SEVERAL = "several rates balance outlay and savings, so none is the answer"
-AT_ONCE = "it costs no more to build than the reference and never falls behind"
-NOT_RECOVERED = "the extra construction is not recovered, to stay so, within the life"
-NONE, NEVER, NO_REMARK = Word("none"), Word("never"), Word("–", "")
+NO_REMARK = Word("–", "")
+
+
+def no_rate() -> Word:
+    """What stands in place of a rate that there is not."""
+    return Word(text("figure.none"))
+
+
+def no_payback() -> Word:
+    """What stands in place of the years of what is never paid back."""
+    return Word(text("figure.never"))
+
 
 RATES: Array = np.round(
     np.concatenate(
@@ -102,25 +108,30 @@ def _if_outlay(c: Any, otherwise: Operand, then: Operand) -> Operand:
 
 def _rate_percent(c: Any) -> Operand:
     rate = 100 * rate_between(c.saving, c.rate_below, c.rate_above)
-    return _if_outlay(c, NONE, where(equals(c.savers, 0), NONE, where(equals(c.changes, 1), rate, NONE)))
+    none = no_rate()
+    return _if_outlay(c, none, where(equals(c.savers, 0), none, where(equals(c.changes, 1), rate, none)))
 
 
 def _rate_reason(c: Any) -> Operand:
-    counted = where(equals(c.changes, 0), LOSES_ALL, where(equals(c.changes, 1), NO_REMARK, SEVERAL))
-    return _if_outlay(c, NO_OUTLAY, where(equals(c.savers, 0), NEVER_SAVES, counted))
+    several = where(equals(c.changes, 1), NO_REMARK, text("returns.several"))
+    counted = where(equals(c.changes, 0), text("returns.loses_all"), several)
+    return _if_outlay(
+        c, text("returns.no_outlay"), where(equals(c.savers, 0), text("returns.never_saves"), counted)
+    )  # fmt: skip
 
 
 def _payback(present: str, c: Any) -> Operand:
     flows, saved = getattr(c, f"saving{present}"), getattr(c, f"saved{present}")
     ever, last = getattr(c, f"ever_behind{present}"), getattr(c, f"last_behind{present}")
     paid = last - ratio(item(saved, last), item(flows, last + 1))
-    return where(equals(ever, 0), 0, _if_outlay(c, NEVER, where(last < c.life_years, paid, NEVER)))
+    never = no_payback()
+    return where(equals(ever, 0), 0, _if_outlay(c, never, where(last < c.life_years, paid, never)))
 
 
 def _payback_reason(present: str, c: Any) -> Operand:
     ever, last = getattr(c, f"ever_behind{present}"), getattr(c, f"last_behind{present}")
-    rest = where(last < c.life_years, NO_REMARK, NOT_RECOVERED)
-    return where(equals(ever, 0), AT_ONCE, _if_outlay(c, NO_OUTLAY, rest))
+    rest = where(last < c.life_years, NO_REMARK, text("returns.not_recovered"))
+    return where(equals(ever, 0), text("returns.at_once"), _if_outlay(c, text("returns.no_outlay"), rest))
 
 
 RETURNS: dict[str, Definition] = {

@@ -9,6 +9,7 @@ import numpy as np
 from scipy.special import ndtr
 
 from planner.resource.sun import Array
+from planner.text import text
 
 DailyLaw = Literal["by_latitude", "saunier", "bendt"]
 Maximum = Literal["clear_sky", "general"]
@@ -76,24 +77,22 @@ def law_exponent(law: DailyLaw, latitude_deg: float) -> float:
 def law_in_words(law: DailyLaw, maximum: Maximum, latitude_deg: float) -> str:
     """Name the law of daily clearness and its highest day, for people."""
     share = law_exponent(law, latitude_deg)
-    saunier, bendt = "Saunier, Reddy and Kumar 1987", "Bendt, Collares-Pereira and Rabl 1981"
-    name = saunier if share == 1 else bendt if share == 0 else f"between {saunier} ({share:.0%}) and {bendt}"
-    chosen = f", chosen by latitude ({abs(latitude_deg):.0f} degrees)" if law == "by_latitude" else ""
-    top = "Hollands and Huget 1983"
-    if maximum == "clear_sky":
-        top += f" but at most {ABOVE_CLEAR_SKY:g} times the clear sky of Ineichen and Perez 2002"
-    return f"{name}{chosen}; brightest day of a month after {top}"
+    name = {1.0: "saunier", 0.0: "bendt"}.get(share, "between")
+    chosen = "_by_latitude" if law == "by_latitude" else ""
+    return text(
+        "weather_source.law",
+        law=text(f"weather_source.{name}{chosen}", percent=100 * share, latitude=abs(latitude_deg)),
+        brightest=text(f"weather_source.brightest_{maximum}", times=ABOVE_CLEAR_SKY),
+    )
 
 
 def law_warning(law: DailyLaw, latitude_deg: float) -> str | None:
     """Say what a law does at a latitude that is not its own; None where it is."""
     chosen, fitting = law_exponent(law, latitude_deg), law_exponent("by_latitude", latitude_deg)
-    where = f"daily_law '{law}' at {abs(latitude_deg):.0f} degrees of latitude"
-    if chosen - fitting > 0.5:
-        return f"{where} has too few very dull days: at 36 N the worst month looked up to 10 points better than it was"
-    if fitting - chosen > 0.5:
-        return f"{where} has too many very dull days: at 26 N the year looked up to 6 points worse than it was"
-    return None
+    if abs(chosen - fitting) <= 0.5:
+        return None
+    key = "weather_note.too_few_dull_days" if chosen > fitting else "weather_note.too_many_dull_days"
+    return text(key, law=law, latitude=abs(latitude_deg))
 
 
 def highest_clearness(mean: Array, clear_sky: Array, maximum: Maximum = "clear_sky") -> Array:

@@ -17,6 +17,7 @@ from planner.resource.sun import (
     solar_days,
     sun_height,
 )
+from planner.text import text
 
 OFFSETS_MINUTES = np.array(sorted({*range(-90, 91, 10), *range(-720, 721, 60)}))
 LEAST_GHI_W_M2 = 20.0
@@ -64,12 +65,12 @@ class Closure:
         if abs(self.offset_minutes) < least or self.residual_as_labelled_w_m2 < better:
             return None
         size = abs(self.offset_minutes)
-        amount = f"{size} minutes" if size < 60 or size % 60 else f"{size // 60} hour{'s' if size > 60 else ''}"
-        side = "later" if self.offset_minutes > 0 else "earlier"
-        return (
-            f"the radiation in the file fits a sun {amount} {side} than its time stamps say "
-            f"(misfit {self.residual_w_m2:.0f} instead of {self.residual_as_labelled_w_m2:.0f} W/m2): check the "
-            "time zone, the sign of the longitude and how the file labels its hours"
+        unit = "minutes" if size % 60 else "hours" if size > 60 else "one_hour"
+        return text(
+            "weather_note.sun_later" if self.offset_minutes > 0 else "weather_note.sun_earlier",
+            time=text(f"weather_note.{unit}", minutes=size, hours=size // 60),
+            misfit=self.residual_w_m2,
+            misfit_as_labelled=self.residual_as_labelled_w_m2,
         )
 
 
@@ -179,23 +180,14 @@ def plausibility_notes(ghi: Array, sun: Sun) -> list[str]:
     above = sun.extraterrestrial_horizontal_wh_m2.sum() / 1000
     clear = sun.clear_sky_ghi_w_m2.sum() / 1000
     if annual > max(1.05 * clear, 0.80 * above):
-        notes.append(
-            f"irradiation of {annual:.0f} kWh/m2 a year is more than a cloudless sky gives here "
-            f"(about {clear:.0f}): check the unit and the place of the file"
-        )
+        notes.append(text("weather_note.too_bright", irradiation=annual, clear_sky=clear))
     elif annual < 0.20 * above:
-        notes.append(
-            f"irradiation of {annual:.0f} kWh/m2 a year is under a fifth of that above the air ({above:.0f}): "
-            "check the unit and the place of the file"
-        )
+        notes.append(text("weather_note.too_dull", irradiation=annual, extraterrestrial=above))
     daily = daily_clearness(ghi, sun)
     spread = daily_clearness_spread(ghi, sun)
     known = np.isfinite(spread)
     if np.isfinite(daily).any() and known.any():
         mean_spread = float(np.average(spread[known], weights=DAYS_PER_MONTH[known]))
         if mean_spread < LEAST_SPREAD:
-            notes.append(
-                f"the days of a month differ very little (standard deviation of daily clearness {mean_spread:.3f}, "
-                "real places show 0.09 to 0.16): the file looks smoothed, and dull spells are missing from it"
-            )
+            notes.append(text("weather_note.smoothed", spread=mean_spread))
     return notes

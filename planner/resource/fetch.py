@@ -17,9 +17,7 @@ import requests
 from planner.resource.files import PVLIB_COLUMNS, READER_ERRORS, pvgis_tmy_record
 from planner.resource.record import Record, WeatherFileError, clock_text, record_of, weather_of, whole_years
 from planner.resource.sun import Place, sun_of
-
-PVGIS_LICENCE = "PVGIS, European Commission Joint Research Centre; reuse permitted, name the source; see its terms"
-POWER_LICENCE = "NASA POWER Project, NASA Langley Research Center; free of charge, name the source; see its terms"
+from planner.text import text
 
 
 class FetchError(RuntimeError):
@@ -57,7 +55,7 @@ def fetch_pvgis_tmy(place: Place, url: str | None = None, timeout_s: float = 30.
         )  # fmt: skip
         return answer
 
-    return _frame("PVGIS", ask, pvgis_tmy_record, place, PVGIS_LICENCE, timeout_s)
+    return _frame("PVGIS", ask, pvgis_tmy_record, place, text("weather_source.pvgis_licence"), timeout_s)
 
 
 def fetch_nasa_power(
@@ -99,18 +97,18 @@ def fetch_nasa_power(
         rows, years, remarks = whole_years(pd.DatetimeIndex(frame.index), real_years=True)
         frame = frame.iloc[rows]
         columns = {ours: frame[theirs] for theirs, ours in PVLIB_COLUMNS.items() if theirs in frame}
-        span = f"{first}" if first == last else f"{first}-{last}"
+        label = "weather_source.nasa_power_one_year" if first == last else "weather_source.nasa_power"
         return record_of(
             columns,
             years,
             utc_offset_h=0.0,
-            label=f"NASA POWER hourly series {span}",
+            label=text(label, first=first, last=last),
             latitude_deg=float(meta["latitude"]),
             longitude_deg=float(meta["longitude"]),
             notes=remarks,
         )
 
-    return _frame("NASA POWER", ask, convert, place, POWER_LICENCE, timeout_s)
+    return _frame("NASA POWER", ask, convert, place, text("weather_source.nasa_power_licence"), timeout_s)
 
 
 def _frame(
@@ -189,8 +187,7 @@ def save_as_csv(frame: pd.DataFrame, path: str | Path, *, fetched_on: date) -> N
     path = Path(path)
     place: Place = frame.attrs["place"]
     header = [
-        f"Hourly weather in local standard time {clock_text(place.utc_offset_h)}; a row is for the hour it begins; "
-        "8,760 rows a year, 29 February left out",
+        text("weather_source.saved_file", clock=clock_text(place.utc_offset_h)),
         f"source: {frame.attrs['source']}",
         f"licence: {frame.attrs['licence']}",
         f"fetched: {fetched_on.isoformat()}",

@@ -18,6 +18,7 @@ from planner.resource.record import Record, WeatherFileError, record_of, weather
 from planner.resource.sun import HOURS_PER_YEAR, Place, sun_of
 from planner.resource.years import WeatherYears
 from planner.scenario.ordinary import read_ordinary
+from planner.text import text
 
 __all__ = ["FORMATS", "WeatherFileError", "read_weather_file"]
 
@@ -64,16 +65,16 @@ def read_weather_file(path: str | Path, place: Place, *, file_format: str = "aut
     if file_format not in FORMATS:
         raise WeatherFileError(f"{path.name}: format {file_format!r} is not one of {', '.join(FORMATS)}")
     try:
-        content = read_ordinary(path, _LARGEST_FILE)
+        written = read_ordinary(path, _LARGEST_FILE)
     except OSError as error:
         raise WeatherFileError(f"{path.name}: cannot be read: {error.strerror or error}") from None
     try:
-        text = content.decode("utf-8-sig")
+        content = written.decode("utf-8-sig")
     except UnicodeDecodeError:
-        text = content.decode("latin-1")
-    chosen = _guess(path, text) if file_format == "auto" else file_format
+        content = written.decode("latin-1")
+    chosen = _guess(path, content) if file_format == "auto" else file_format
     try:
-        record = READERS[chosen](text, place)
+        record = READERS[chosen](content, place)
     except WeatherFileError as error:
         raise WeatherFileError(f"{path.name} (read as {chosen}): {error}") from None
     except READER_ERRORS as error:
@@ -83,14 +84,14 @@ def read_weather_file(path: str | Path, place: Place, *, file_format: str = "aut
     return weather_of(record, place, sun_of(place))
 
 
-def _guess(path: Path, text: str) -> str:
-    suffix, head = path.suffix.lower(), text[:4000]
+def _guess(path: Path, content: str) -> str:
+    suffix, head = path.suffix.lower(), content[:4000]
     if suffix == ".epw" or head.startswith("LOCATION,"):
         return "epw"
     if suffix == ".tm2":
         return "tm2"
     if suffix == ".json" or head.lstrip().startswith("{"):
-        return "pvgis_tmy" if '"tmy_hourly"' in text else "pvgis_hourly"
+        return "pvgis_tmy" if '"tmy_hourly"' in content else "pvgis_hourly"
     if head.startswith("Latitude (decimal degrees)"):
         return "pvgis_tmy" if "time(UTC)" in head else "pvgis_hourly"
     if "Date (MM/DD/YYYY)" in head:
@@ -115,26 +116,26 @@ def _typical_year(frame: pd.DataFrame, index: pd.DatetimeIndex, what: str, meta:
     )
 
 
-def _read_epw(text: str, place: Place) -> Record:
-    frame, meta = pvlib.iotools.read_epw(io.StringIO(text))
+def _read_epw(content: str, place: Place) -> Record:
+    frame, meta = pvlib.iotools.read_epw(io.StringIO(content))
     site = " ".join(str(meta.get(key, "")) for key in ("city", "country")).strip()
     # pvlib already labels the beginning of the hour here.
-    return _typical_year(frame, pd.DatetimeIndex(frame.index), f"EPW weather file of {site}", meta)
+    return _typical_year(frame, pd.DatetimeIndex(frame.index), text("weather_source.epw", site=site), meta)
 
 
-def _read_tmy3(text: str, place: Place) -> Record:
-    frame, meta = pvlib.iotools.read_tmy3(io.StringIO(text))
+def _read_tmy3(content: str, place: Place) -> Record:
+    frame, meta = pvlib.iotools.read_tmy3(io.StringIO(content))
     site = str(meta["Name"]).strip('"')
     # TMY3 labels the end of the hour (Wilcox and Marion 2008, NREL/TP-581-43156).
     beginning = pd.DatetimeIndex(frame.index) - pd.Timedelta(hours=1)
     # pvlib moves 24:00 of 28 February to 1 March in leap years; an hour before that is 29 February again.
     leap_day = (beginning.month == 2) & (beginning.day == 29)
     beginning = beginning.where(~leap_day, beginning - pd.Timedelta(days=1))
-    return _typical_year(frame, beginning, f"TMY3 weather file of {site}, {meta['State']}", meta)
+    return _typical_year(frame, beginning, text("weather_source.tmy3", site=site, state=meta["State"]), meta)
 
 
-def _read_tm2(text: str, place: Place) -> Record:
-    first, _, rest = text.partition("\n")
+def _read_tm2(content: str, place: Place) -> Record:
+    first, _, rest = content.partition("\n")
     # pvlib's reader takes one word for the city.
     header = re.sub(r"^(\s*\S+\s+)(.*?)(\s+[A-Z]{2}\s+-?\d+\s+[NS]\s)", _one_word, first)
     with tempfile.TemporaryDirectory() as folder:
@@ -153,7 +154,9 @@ def _read_tm2(text: str, place: Place) -> Record:
     site = str(meta["City"]).replace("_", " ").title()
     # The index is the beginning of the hour, whatever pvlib's docstring says: the file's own extraterrestrial
     # column agrees with the sun half an hour after it.
-    return _typical_year(frame, pd.DatetimeIndex(frame.index), f"TMY2 weather file of {site}, {meta['State']}", meta)
+    return _typical_year(
+        frame, pd.DatetimeIndex(frame.index), text("weather_source.tmy2", site=site, state=meta["State"]), meta
+    )
 
 
 def _one_word(match: re.Match[str]) -> str:
@@ -167,33 +170,33 @@ def pvgis_tmy_record(frame: pd.DataFrame, meta: dict[str, Any]) -> Record:
     where = inputs.get("location", inputs)
     offset_h = inputs.get("irradiance time offset", where.get("irradiance_time_offset"))
     if offset_h is None:
-        remarks += ("the file does not say at which minute its irradiance was taken: the full hour is assumed",)
+        remarks += (text("weather_note.minute_not_given"),)
     return record_of(
         _picked(frame.iloc[rows], PVLIB_COLUMNS),
         years,
         utc_offset_h=0.0,
         first_minute=60 * float(offset_h or 0.0) - 30,
-        label="PVGIS typical meteorological year",
+        label=text("weather_source.pvgis_typical_year"),
         latitude_deg=float(where["latitude"]),
         longitude_deg=float(where["longitude"]),
         notes=remarks,
     )
 
 
-def _read_pvgis_tmy(text: str, place: Place) -> Record:
-    if text.startswith("LOCATION,"):
-        return _read_epw(text, place)
-    if text.lstrip().startswith("{"):
-        return pvgis_tmy_record(*pvlib.iotools.read_pvgis_tmy(io.StringIO(text), pvgis_format="json"))
-    found = len(re.findall(r"^\d{8}:\d{4},", text, re.MULTILINE))
+def _read_pvgis_tmy(content: str, place: Place) -> Record:
+    if content.startswith("LOCATION,"):
+        return _read_epw(content, place)
+    if content.lstrip().startswith("{"):
+        return pvgis_tmy_record(*pvlib.iotools.read_pvgis_tmy(io.StringIO(content), pvgis_format="json"))
+    found = len(re.findall(r"^\d{8}:\d{4},", content, re.MULTILINE))
     if found < HOURS_PER_YEAR:
         raise WeatherFileError(f"{found:,} rows found, 8,760 expected; the file is cut short")
-    return pvgis_tmy_record(*pvlib.iotools.read_pvgis_tmy(io.BytesIO(text.encode()), pvgis_format="csv"))
+    return pvgis_tmy_record(*pvlib.iotools.read_pvgis_tmy(io.BytesIO(content.encode()), pvgis_format="csv"))
 
 
-def _read_pvgis_hourly(text: str, place: Place) -> Record:
-    kind = "json" if text.lstrip().startswith("{") else "csv"
-    frame, meta = pvlib.iotools.read_pvgis_hourly(io.StringIO(text), pvgis_format=kind)
+def _read_pvgis_hourly(content: str, place: Place) -> Record:
+    kind = "json" if content.lstrip().startswith("{") else "csv"
+    frame, meta = pvlib.iotools.read_pvgis_hourly(io.StringIO(content), pvgis_format=kind)
     inputs = meta["inputs"]
     slope = _slope_deg(inputs)
     if slope is None or slope != 0:
@@ -214,7 +217,7 @@ def _read_pvgis_hourly(text: str, place: Place) -> Record:
         years,
         utc_offset_h=0.0,
         first_minute=float(index.minute[0]) - 30,
-        label=f"PVGIS hourly series, {years} year{'s' if years > 1 else ''}",
+        label=text("weather_source.pvgis_hourly" if years > 1 else "weather_source.pvgis_hourly_one_year", years=years),
         latitude_deg=float(where["latitude"]),
         longitude_deg=float(where["longitude"]),
         notes=remarks,

@@ -21,6 +21,7 @@ import pandas as pd
 from planner.resource.record import Record, WeatherFileError, record_of, whole_years
 from planner.resource.sun import HOURS_PER_YEAR, Place
 from planner.scenario.errors import shown
+from planner.text import text
 
 COLUMNS = {
     "ghi_w_m2": "ghi",
@@ -35,13 +36,13 @@ HEADER_BOUNDS = {"latitude_deg": (-90, 90), "longitude_deg": (-180, 180), "utc_o
 _SAID = re.compile(rf"#\s*({'|'.join(HEADER_BOUNDS)})\s*[:=]\s*(.*?)\s*")
 
 
-def read_plain_csv(text: str, place: Place) -> Record:
+def read_plain_csv(content: str, place: Place) -> Record:
     """Read the plain CSV.
 
     Parameters
     ----------
-    text : str
-        Content of the file.
+    content : str
+        Text of the file.
     place : Place
         Where the scheme stands; its clock holds where the file names none.
 
@@ -51,9 +52,9 @@ def read_plain_csv(text: str, place: Place) -> Record:
         When a header value, the columns, the width of a row, the number of rows or their order is wrong; it names the
         line and the key. Of a file without any of the columns nothing is repeated.
     """
-    said = _header_values(text)
-    told = re.search(r"^#\s*source\s*:\s*(.+?)\s*$", text, re.MULTILINE | re.IGNORECASE)
-    rows = [(number, line.partition("#")[0]) for number, line in enumerate(text.splitlines(), start=1)]
+    said = _header_values(content)
+    told = re.search(r"^#\s*source\s*:\s*(.+?)\s*$", content, re.MULTILINE | re.IGNORECASE)
+    rows = [(number, line.partition("#")[0]) for number, line in enumerate(content.splitlines(), start=1)]
     rows = [(number, line) for number, line in rows if line.strip()]
     if not rows:
         raise WeatherFileError("there is no header row and no row of values")
@@ -68,21 +69,21 @@ def read_plain_csv(text: str, place: Place) -> Record:
     chosen, years, clock_h, remarks = _whole_years(frame)
     unused = [name for name in names if name not in COLUMNS and name.lower() not in TIME_NAMES]
     if unused:
-        remarks += (f"columns not used: {shown(', '.join(unused), quoted=False)}",)
+        remarks += (text("weather_note.columns_not_used", columns=shown(", ".join(unused), quoted=False)),)
     return record_of(
         {ours: frame[theirs].iloc[chosen] for theirs, ours in COLUMNS.items() if theirs in frame},
         years,
         utc_offset_h=said.get("utc_offset_h", place.utc_offset_h if clock_h is None else clock_h),
-        label=told[1] if told else "CSV weather file",
+        label=told[1] if told else text("weather_source.csv"),
         latitude_deg=said.get("latitude_deg"),
         longitude_deg=said.get("longitude_deg"),
         notes=remarks,
     )
 
 
-def _header_values(text: str) -> dict[str, float]:
+def _header_values(content: str) -> dict[str, float]:
     said: dict[str, float] = {}
-    for number, line in enumerate(text.splitlines(), start=1):
+    for number, line in enumerate(content.splitlines(), start=1):
         found = _SAID.fullmatch(line)
         if not found:
             continue
@@ -137,7 +138,7 @@ def _whole_years(frame: pd.DataFrame) -> tuple[slice | list[int], int, float | N
         return rows.tolist(), years, clock_h, remarks
     if len(frame) % HOURS_PER_YEAR:
         raise WeatherFileError(f"{len(frame):,} rows found, 8,760 (or a whole number of such years) expected")
-    unread = () if name is None else (f"the labels in the column {shown(str(name))} could not be read: not checked",)
+    unread = () if name is None else (text("weather_note.labels_not_read", column=shown(str(name))),)
     return slice(None), len(frame) // HOURS_PER_YEAR, None, unread
 
 

@@ -21,6 +21,7 @@ from planner.resource.sun import (
 from planner.resource.synthetic import ASSUMED_WIND_M_S
 from planner.resource.years import LOWEST_BEAM_ZENITH_DEG, WeatherYears, split_beam
 from planner.scenario.errors import shown
+from planner.text import text
 
 STEP_MINUTES = 5
 STEPS_PER_HOUR = 60 // STEP_MINUTES
@@ -112,21 +113,21 @@ def record_of(
         values = pd.to_numeric(given, errors="coerce").to_numpy(dtype=np.float64)
         good = np.isfinite(values) & (values >= lowest) & (values <= highest)
         if not good.any() and name not in NEEDED:
-            remarks.append(f"no usable value in the column for {name}: left out")
+            remarks.append(text("weather_note.column_left_out", column=name))
             arrays[name] = None
             continue
         if not good.all():
             row = int(np.argmin(good))
-            text = shown(given.iloc[row], quoted=False)
+            wrong = shown(given.iloc[row], quoted=False)
             why = "is not a number" if not np.isfinite(values[row]) else f"is outside {lowest} to {highest}"
             code = " (a code for a missing value?)" if abs(values[row]) >= 999 else ""
             raise WeatherFileError(
-                f"row {row + 1} of the data: {name} {text} {why}{code}; {int((~good).sum())} such values"
+                f"row {row + 1} of the data: {name} {wrong} {why}{code}; {int((~good).sum())} such values"
             )
         if name != "temperature":
             below = int((values < 0).sum())
             if below:
-                remarks.append(f"{below} small negative values of {name} taken as 0")
+                remarks.append(text("weather_note.negative_values", count=below, column=name))
             values = np.maximum(values, 0.0)
         arrays[name] = np.ascontiguousarray(values.reshape(years, HOURS_PER_YEAR).T)
     ghi, temperature = arrays["ghi"], arrays["temperature"]
@@ -170,7 +171,7 @@ def whole_years(index: pd.DatetimeIndex, *, real_years: bool) -> tuple[np.ndarra
             raise WeatherFileError(f"no whole calendar year of 8,760 hours: rows found {found or 'none'}")
         if len(whole) < len(counted):
             left = ", ".join(str(year) for year in counted if year not in whole)
-            remarks = (f"incomplete years left out: {left}",)
+            remarks = (text("weather_note.incomplete_years", years=left),)
         rows = rows[np.isin(year_of, whole)]
         years = len(whole)
     else:
@@ -284,8 +285,13 @@ def weather_of(record: Record, place: Place, sun: Sun) -> WeatherYears:
     east = (longitude_deg - place.longitude_deg + 180) % 360 - 180
     if max(abs(latitude_deg - place.latitude_deg), abs(east)) > FAR_DEG:
         notes.append(
-            f"the weather file is for latitude {latitude_deg:g}, longitude {longitude_deg:g}; the "
-            f"site is at {place.latitude_deg:g}, {place.longitude_deg:g}"
+            text(
+                "weather_note.far_away",
+                latitude=latitude_deg,
+                longitude=longitude_deg,
+                site_latitude=place.latitude_deg,
+                site_longitude=place.longitude_deg,
+            )
         )
     found = closure_offset_minutes(
         record.ghi, record.dni, record.dhi, place,
@@ -297,16 +303,17 @@ def weather_of(record: Record, place: Place, sun: Sun) -> WeatherYears:
             f"not one hour each ({HOURS_PER_YEAR * record.ghi.shape[1]:,} were taken as hours), not in order, or for "
             "another latitude"
         )
-    notes += [text for text in (found.note(),) if text]
+    notes += [note for note in (found.note(),) if note]
     ghi, dni, dhi, temperature, wind = _by_place_clock(record, place, sun)
     notes += plausibility_notes(ghi, sun)
-    source = record.label
+    source = [record.label]
     if record.dni is None and record.dhi is None:
-        source += "; diffuse share: Erbs, Klein and Duffie 1982"
+        source.append(text("weather_source.diffuse_share"))
     if record.wind is None:
-        source += f"; wind assumed {ASSUMED_WIND_M_S:g} m/s"
+        source.append(text("weather_source.wind_assumed", wind=ASSUMED_WIND_M_S))
     if record.utc_offset_h != place.utc_offset_h:
-        source += f"; moved from {clock_text(record.utc_offset_h)} to {clock_text(place.utc_offset_h)}"
+        clocks = {"file_clock": clock_text(record.utc_offset_h), "site_clock": clock_text(place.utc_offset_h)}
+        source.append(text("weather_source.moved", **clocks))
     annual = ghi.sum(axis=0)
     return WeatherYears(
         ghi_w_m2=ghi,
@@ -316,7 +323,7 @@ def weather_of(record: Record, place: Place, sun: Sun) -> WeatherYears:
         wind_m_s=wind,
         sun=sun,
         annual_factor=annual / annual.mean() if annual.mean() > 0 else np.ones(len(annual)),
-        source=source,
+        source="; ".join(source),
         notes=tuple(notes),
     )
 

@@ -37,6 +37,7 @@ from planner.resource.sun import (
     solar_days,
 )
 from planner.resource.years import WeatherYears, split_beam
+from planner.text import text
 
 HIGHEST_MEAN_CLEARNESS = 0.88
 TWILIGHT_WH_M2_DAY = 300.0
@@ -155,20 +156,14 @@ def synthetic_years(
 
     if temperature_range_k is None:
         ranges = np.maximum(25.8 * clearness - 5.21, 3.0)
-        notes.append(
-            "daily temperature range taken from the clearness of each month (Erbs, Klein and Beckman 1983), which is "
-            "several K wrong at humid or coastal places: give the monthly range, maximum less minimum"
-        )
+        notes.append(text("weather_note.temperature_range"))
     else:
         ranges = _twelve("temperature_range_k", temperature_range_k)
         if (ranges < 0).any():
             raise ValueError("temperature_range_k must not be negative")
     temperature = _temperature(temperatures, ranges, sun)
     if abs(place.latitude_deg) > STEEP_WINTER_LATITUDE_DEG:
-        notes.append(
-            f"at {abs(place.latitude_deg):.0f} degrees of latitude, steep planes in winter may get 10 to 30 % more "
-            "than years made from monthly means show: prefer a typical-year file"
-        )
+        notes.append(text("weather_note.steep_planes", latitude=abs(place.latitude_deg)))
     if warning := law_warning(daily_law, place.latitude_deg):
         notes.append(warning)
     shape = (HOURS_PER_YEAR, years)
@@ -180,12 +175,13 @@ def synthetic_years(
         wind_m_s=np.broadcast_to(np.float64(ASSUMED_WIND_M_S), shape),
         sun=sun,
         annual_factor=factor,
-        source=(
-            "hourly years made from twelve monthly means (days: "
-            f"{law_in_words(daily_law, clearness_maximum, place.latitude_deg)}; hours: Graham and Hollands 1990; "
-            "diffuse share: Erbs, Klein and Duffie 1982; temperature: Erbs, Klein and Beckman 1983); "
-            f"spread of the years {annual_spread_percent:g} %, of the months beside it {100 * monthly.min():.0f} to "
-            f"{100 * monthly.max():.0f} %; wind assumed {ASSUMED_WIND_M_S:g} m/s"
+        source=text(
+            "weather_source.monthly_means",
+            law=law_in_words(daily_law, clearness_maximum, place.latitude_deg),
+            years=annual_spread_percent,
+            least=100 * monthly.min(),
+            most=100 * monthly.max(),
+            wind=ASSUMED_WIND_M_S,
         ),
         notes=tuple(notes),
     )
@@ -217,14 +213,9 @@ def _checked_means(means: Array, month_above: Array, month_clear: Array, twiligh
                 f"(clearness index {LOWEST_CLEARNESS:g} to {HIGHEST_MEAN_CLEARNESS:g})"
             )
         if dusk and mean > high:
-            notes.append(
-                f"{name}: {mean:g} kWh/m2/day is more than the polar twilight can give, {high:.3f} taken instead"
-            )
+            notes.append(text("weather_note.twilight_month", month=name, given=mean, taken=high))
         elif not dusk and mean > much:
-            notes.append(
-                f"{name}: {mean:g} kWh/m2/day is more than a cloudless sky usually gives here ({much:.1f}): "
-                "check the figure"
-            )
+            notes.append(text("weather_note.bright_month", month=name, given=mean, clear_sky=much))
     return np.where(twilight, np.minimum(means, highest), means), notes
 
 

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from planner.money.quantities import unpriced
+from planner.study.candidates import AS_GIVEN, Levels
 from planner.study.sizing import OptionSizing, SizedDesign, Sizing
-from planner.study.words import cost_words, money
+from planner.study.words import money
+from planner.text import text
 
 
 def sizing_sentences(sizing: Sizing) -> list[str]:
@@ -25,32 +27,26 @@ def design_words(design: SizedDesign) -> str:
     """Spell a design out."""
     parts = []
     if design.modules:
-        strings = f"{design.strings} string{'s' if design.strings > 1 else ''}"
-        parts.append(f"{design.modules} panels in {strings} ({design.array_kw:.1f} kW)")
-    parts.append(f"a tank of {design.tank_m3:g} m3")
-    if design.levels is not None:
-        parts.append(f"the float switch at {design.levels[0]:g}/{design.levels[1]:g} percent")
-        if design.hours != "as given":
-            parts.append(f"pumping on grid or generator {design.hours}")
+        key = "sizing_answer.array" if design.strings > 1 else "sizing_answer.array_one_string"
+        parts.append(text(key, modules=design.modules, strings=design.strings, kwp=design.array_kw))
+    parts += _tank_and_switch(design.tank_m3, design.levels)
+    if design.levels is not None and design.hours != AS_GIVEN:
+        parts.append(text("sizing_answer.hours", hours=design.hours))
     return ", ".join([*parts, *design.pipes])
 
 
 def misses_words(option: OptionSizing) -> str:
-    """Say by how much the best of an option misses the target."""
+    """Say by how much the best of an option misses the target, without a full stop."""
     nearest, service = option.nearest, option.grid.setups[0].design.scenario.service
-    target, best = service.delivered_share_percent, f"the best of {option.grid.count} candidates delivers"
-    short = f"{option.misses_by_percent:.1f} percentage points"
-    if 100 * nearest.delivered_share < target - 1e-7:
-        return (
-            f"{best} {100 * nearest.delivered_share:.1f} percent and misses the target of {target:g} percent by {short}"
+    target, count, points = service.delivered_share_percent, option.grid.count, option.misses_by_percent
+    delivered, worst = 100 * nearest.delivered_share, 100 * nearest.worst_year_share
+    if delivered < target - 1e-7:
+        return text("sizing_answer.misses_share", count=count, delivered=delivered, target=target, points=points)
+    if points == 0:
+        return text(
+            "sizing_answer.misses_days", count=count, days=nearest.longest_short_days, more=option.misses_by_days
         )
-    if option.misses_by_percent == 0:
-        return (
-            f"the best of {option.grid.count} candidates is short on {nearest.longest_short_days:.0f} days in a row, "
-            f"{option.misses_by_days:.0f} more than allowed"
-        )
-    worst = 100 * nearest.worst_year_share
-    return f"{best} {worst:.1f} percent in its worst year and misses what is asked of that year by {short}"
+    return text("sizing_answer.misses_worst_year", count=count, delivered=worst, points=points)
 
 
 def switch_sentence(option: OptionSizing) -> str:
@@ -58,69 +54,75 @@ def switch_sentence(option: OptionSizing) -> str:
     design = option.nearest
     assert design.levels is not None
     assert design.switch_m3 is not None
-    start, stop = design.switch_m3
-    timer = "" if design.hours == "as given" else f", with a timer that lets it run {design.hours}"
-    said = (
-        f"Float switch for {option.name}: pumping on grid or generator starts when {start:.3g} m3 are left in the tank "
-        f"({design.levels[0]:g} percent, measured from its bottom) and stops at {stop:.3g} m3 ({design.levels[1]:g} "
-        f"percent){timer}; in a tank with upright walls the same percentages hold for the depth of the water"
+    (start, stop), (start_m3, stop_m3) = design.levels, design.switch_m3
+    said = text(
+        "sizing_answer.float_switch" if design.hours == AS_GIVEN else "sizing_answer.float_switch_and_timer",
+        option=option.name,
+        start=start,
+        stop=stop,
+        start_m3=start_m3,
+        stop_m3=stop_m3,
+        hours=design.hours,
     )
     steady = option.steady_start_percent
     if steady is None or steady[0] == steady[1]:
-        return f"{said}."
-    return f"{said}. Start levels from {steady[0]:g} to {steady[1]:g} percent cost within 2 percent of it."
+        return said
+    return f"{said} {text('sizing_answer.steady_start', low=steady[0], high=steady[1])}"
+
+
+def _tank_and_switch(tank_m3: float, levels: Levels | None) -> list[str]:
+    tank = text("sizing_answer.tank", tank_m3=tank_m3)
+    return [tank] if levels is None else [tank, text("sizing_answer.switch", start=levels[0], stop=levels[1])]
 
 
 def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     currency, design = sizing.scenario.currency, first.nearest
-    years, target = sizing.scenario.finance.life_years, sizing.scenario.service.delivered_share_percent
-    tried = f"{sizing.candidate_count:,} candidate designs"
     setup = first.grid.setups[0].design
     missing = unpriced(setup.scenario, setup.sources)
-    cost = cost_words(design.capital_cost, design.present_cost, currency, years, missing)
+    slots = {
+        "tried": sizing.candidate_count,
+        "years": sizing.scenario.finance.life_years,
+        "target": sizing.scenario.service.delivered_share_percent,
+        "option": first.name,
+        "design": design_words(design),
+        "delivered": 100 * design.delivered_share,
+        "capital_cost": money(design.capital_cost, currency),
+        "life_cycle_cost": money(design.present_cost, currency),
+        "unpriced": ", ".join(missing),
+    }
+    incomplete = "_incomplete" if missing else ""
     if first.best is None:
-        return (
-            f"None of the {tried} meets the service target; nearest comes {first.name} with {design_words(design)}: "
-            f"{misses_words(first)} ({cost})."
-        )
-    return (
-        f"Of {tried}, each run through every hour of {years} years, the cheapest that delivers at least {target:g} "
-        f"percent of the water is {first.name} with {design_words(design)}: {cost}, "
-        f"{100 * design.delivered_share:.1f} percent delivered."
-    )
+        return text(f"sizing_answer.none_meets{incomplete}", misses=misses_words(first), **slots)
+    return text(f"sizing_answer.best{incomplete}", **slots)
 
 
 def _rivals(first: OptionSizing) -> str:
     count = len(first.runners_up)
     if not count:
-        return f"No other candidate of {first.name} that serves comes within 2 percent of its cost."
+        return text("sizing_answer.no_rival", option=first.name)
     assert first.best is not None
-    next_one = first.runners_up[0]
-    percent = 100 * (next_one.present_cost / first.best.present_cost - 1)
-    others = "one other candidate" if count == 1 else f"{count} other candidates"
-    comes = "comes" if count == 1 else "come"
-    return (
-        f"Within 2 percent of its cost {comes} {others} of {first.name}, first {design_words(next_one)} "
-        f"({percent:.2f} percent more)."
+    rival = first.runners_up[0]
+    return text(
+        "sizing_answer.one_rival" if count == 1 else "sizing_answer.rivals",
+        count=count,
+        option=first.name,
+        design=design_words(rival),
+        percent=100 * (rival.present_cost / first.best.present_cost - 1),
     )
 
 
 def _next_percent(sizing: Sizing, first: OptionSizing) -> str:
-    currency = sizing.scenario.currency
     target, (higher, more) = sizing.scenario.service.delivered_share_percent, first.next_percent
     if first.best is None:
-        return (
-            "To reach the target, widen the candidates (more strings, larger tanks), add a source, or ask for less "
-            f"than {target:g} percent."
-        )
+        return text("sizing_answer.out_of_reach", target=target)
     if higher <= target:
-        return f"The target is {target:g} percent: there is no more to be had."
-    step = f"Raising the target from {target:g} to {higher:g} percent"
+        return text("sizing_answer.no_higher_target", target=target)
+    slots = {"target": target, "higher": higher, "option": first.name}
     if more is None:
-        return f"{step} is beyond every candidate of {first.name}."
+        return text("sizing_answer.higher_beyond", **slots)
     if more <= 1e-9 * abs(first.best.present_cost):
-        return f"{step} costs nothing: this design already delivers {100 * first.best.delivered_share:.1f} percent."
-    return f"{step} adds {money(more, currency)} to the present cost ({first.name})."
+        return text("sizing_answer.higher_free", delivered=100 * first.best.delivered_share, **slots)
+    return text("sizing_answer.higher_adds", cost=money(more, sizing.scenario.currency), **slots)
 
 
 def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
@@ -129,15 +131,17 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
     if best is None:
         return None
     same = run.strings == best.strings and run.tank_m3 == best.tank_m3 and run.levels == best.levels
-    if same and best.hours == "as given" and not best.pipes and best.pump == run.design.scenario.pump.name:
-        return f"'planner run' takes the same design for {first.name}."
-    panels = f"{run.strings} string{'s' if run.strings > 1 else ''}, " if run.strings else ""
-    switch = f", float switch at {run.levels[0]:g}/{run.levels[1]:g} percent" if run.levels else ""
+    if same and best.hours == AS_GIVEN and not best.pipes and best.pump == run.design.scenario.pump.name:
+        return text("sizing_answer.run_same", option=first.name)
+    parts = _tank_and_switch(run.tank_m3, run.levels)
+    if run.strings:
+        key = "sizing_answer.strings" if run.strings > 1 else "sizing_answer.one_string"
+        parts.insert(0, text(key, strings=run.strings))
     gap = first.by_run_cost - best.present_cost
-    says = f"{money(abs(gap), sizing.scenario.currency)} {'more' if gap >= 0 else 'less'}"
-    fault = "" if first.by_run_meets else ", and misses the target"
-    return (
-        f"'planner run' takes another design for {first.name} ({panels}tank {run.tank_m3:g} m3{switch}), which costs "
-        f"{says} over the life{fault}: it keeps to what the scenario gives and, where only the tank is open, takes the "
-        "smallest that serves; this search takes the least present cost outright."
+    said = text(
+        "sizing_answer.run_dearer" if gap >= 0 else "sizing_answer.run_cheaper",
+        option=first.name,
+        design=", ".join(parts),
+        gap=money(abs(gap), sizing.scenario.currency),
     )
+    return said if first.by_run_meets else f"{said} {text('sizing_answer.run_misses')}"

@@ -6,9 +6,10 @@ import math
 from collections.abc import Sequence
 
 from planner.study.compare import OptionResult, Study
+from planner.text import source_name, text
 
 CLOSE_PERCENT = 2.0
-"""Difference in present cost below which cost alone does not decide."""
+"""Difference in life-cycle cost below which cost alone does not decide."""
 
 
 def sentences(study: Study) -> list[str]:
@@ -23,17 +24,8 @@ def sentences(study: Study) -> list[str]:
     -------
     list of str
     """
-    said = [_verdict(study)]
-    runner_up = _runner_up(study)
-    if runner_up:
-        said.append(runner_up)
-    worth = _worth_of_top_up(study)
-    if worth:
-        said.append(worth)
-    levels = _levels(study)
-    if levels:
-        said.append(levels)
-    return said
+    said = [_verdict(study), _runner_up(study), _worth_of_top_up(study), _levels(study)]
+    return [sentence for sentence in said if sentence]
 
 
 def money(value: float, currency: str) -> str:
@@ -43,65 +35,58 @@ def money(value: float, currency: str) -> str:
     return f"{currency} {value:,.0f}"
 
 
-def incomplete(names: Sequence[str]) -> str:
-    """Say that a total leaves out what has no price."""
-    return f"incomplete, as no price was entered for: {', '.join(names)}"
-
-
-def cost_words(capital: float, present: float, currency: str, years: int, unpriced: Sequence[str]) -> str:
-    """Spell out what an option costs; where something has no price, that this is the priced part only."""
-    cost = f"a present cost of {money(present, currency)} over {years} years"
-    if unpriced:
-        return f"its total is {incomplete(unpriced)}; the rest comes to {cost}"
-    return f"{money(capital, currency)} to build, {cost}"
+def sources_words(sources: Sequence[str]) -> str:
+    """Name sources inside a sentence."""
+    names = [source_name(source) for source in sources]
+    return names[0] if len(names) == 1 else text("source.list", others=", ".join(names[:-1]), last=names[-1])
 
 
 def _verdict(study: Study) -> str:
-    currency, years = study.scenario.currency, study.scenario.finance.life_years
-    target = study.scenario.service.delivered_share_percent
-    first = study.ranked[0]
-    capital, present = float(first.life.capital_cost), float(first.life.present_cost)
-    in_year_0 = " in money of year 0" if study.scenario.finance.prices == "nominal" else ""
+    currency, first = study.scenario.currency, study.ranked[0]
+    incomplete = "_incomplete" if first.unpriced else ""
+    slots = {
+        "option": first.name,
+        "target": study.scenario.service.delivered_share_percent,
+        "years": study.scenario.finance.life_years,
+        "life_cycle_cost": money(float(first.life.present_cost), currency),
+        "unpriced": ", ".join(first.unpriced),
+    }
     if study.best is None:
-        known = f"; its total is {incomplete(first.unpriced)}" if first.unpriced else ""
-        return (
-            f"No option delivers the wanted {target:g} percent of the water; {first.name} comes nearest with "
-            f"{100 * first.delivered_share:.1f} percent, for a present cost of {money(present, currency)} over {years} "
-            f"years{known}."
-        )
-    cost = cost_words(capital, present, currency, years, first.unpriced)
-    per_m3 = f"{currency} {float(first.life.levelised_cost_per_m3):.2f} per m3{in_year_0}"
-    return (
-        f"Of the options that deliver at least {target:g} percent of the water, {first.name} costs least: {cost}, "
-        f"{per_m3}."
+        return text(f"answer.none_meets{incomplete}", delivered=100 * first.delivered_share, **slots)
+    best = text(
+        f"answer.best{incomplete}",
+        capital_cost=money(float(first.life.capital_cost), currency),
+        per_m3=f"{currency} {float(first.life.levelised_cost_per_m3):.2f}",
+        **slots,
     )
+    return f"{best} {text('answer.in_money_of_year_0')}" if study.scenario.finance.prices == "nominal" else best
 
 
 def _runner_up(study: Study) -> str | None:
-    serving = [option for option in study.ranked if option.meets_service]
-    if len(serving) < 2:
+    meeting = [option for option in study.ranked if option.meets_service]
+    if len(meeting) < 2:
         missed = [option for option in study.ranked if not option.meets_service]
-        if study.best is not None and missed:
-            return "It is the only option that meets the target; " + _misses(missed[0], study) + "."
-        return None
-    first, second = serving[0], serving[1]
+        return _only_one(missed[0], study) if study.best is not None and missed else None
+    first, second = meeting[0], meeting[1]
     gap = float(second.life.present_cost - first.life.present_cost)
     percent = 100 * gap / float(first.life.present_cost)
-    close = " (too close to call on cost alone)" if percent < CLOSE_PERCENT else ""
-    return (
-        f"The next best is {second.name}, which costs {money(gap, study.scenario.currency)} more over the life "
-        f"({percent:.1f} percent){close}."
+    return text(
+        "answer.next_best_close" if percent < CLOSE_PERCENT else "answer.next_best",
+        option=second.name,
+        gap=money(gap, study.scenario.currency),
+        percent=percent,
     )
 
 
-def _misses(option: OptionResult, study: Study) -> str:
-    short = study.scenario.service.delivered_share_percent - 100 * option.delivered_share
-    longest, allowed = option.outcome.longest_short_days.max(), study.scenario.service.longest_short_days
-    if short < 0.05 and allowed is not None and longest > allowed:
-        return f"{option.name} falls short on {longest:.0f} days in a row, {allowed} being allowed"
-    if short < 0.05:
-        return f"{option.name} falls short in its worst year, with {100 * option.worst_year_share:.1f} percent"
-    return f"{option.name} falls short by {short:.1f} percentage points"
+def _only_one(missed: OptionResult, study: Study) -> str:
+    """Say that no other option meets the target, and what the next one lacks."""
+    points = study.scenario.service.delivered_share_percent - 100 * missed.delivered_share
+    days, allowed = missed.outcome.longest_short_days.max(), study.scenario.service.longest_short_days
+    if points < 0.05 and allowed is not None and days > allowed:
+        return text("answer.only_one_days", option=missed.name, days=days, allowed=allowed)
+    if points < 0.05:
+        return text("answer.only_one_worst_year", option=missed.name, percent=100 * missed.worst_year_share)
+    return text("answer.only_one_share", option=missed.name, points=points)
 
 
 def _worth_of_top_up(study: Study) -> str | None:
@@ -111,26 +96,19 @@ def _worth_of_top_up(study: Study) -> str | None:
     if "solar" not in names or not mixed:
         return _worth_of_sun(study)
     alone, best = study.option("solar"), mixed[0]
-    currency = study.scenario.currency
     gap = float(best.life.present_cost - alone.life.present_cost)
-    added = " and ".join(best.sources[1:])
-    shares = f"{100 * alone.delivered_share:.1f} to {100 * best.delivered_share:.1f} percent"
     if best.meets_service and not alone.meets_service:
-        return (
-            f"Topping up from the {added} is needed for the target: it lifts the water delivered from {shares} "
-            + (f"and costs {money(gap, currency)} more over the life." if gap >= 0 else
-               f"and even saves {money(-gap, currency)} over the life.")
-        )  # fmt: skip
-    if not best.meets_service:
-        return f"Topping up from the {added} lifts the water delivered from {shares}, which still misses the target."
-    if gap > 0:
-        return (
-            f"Topping up from the {added} is not worth having for the target: the sun alone meets it, and the top-up "
-            f"costs {money(gap, currency)} more over the life (water delivered: {shares})."
-        )
-    return (
-        f"Topping up from the {added} is worth having: it saves {money(-gap, currency)} over the life against the sun "
-        f"alone, mainly by a smaller array or tank, and moves the water delivered from {shares}."
+        key = "answer.top_up_needed" if gap >= 0 else "answer.top_up_needed_and_saves"
+    elif not best.meets_service:
+        key = "answer.top_up_misses"
+    else:
+        key = "answer.top_up_not_worth" if gap > 0 else "answer.top_up_worth"
+    return text(
+        key,
+        sources=sources_words(best.sources[1:]),
+        alone=100 * alone.delivered_share,
+        topped_up=100 * best.delivered_share,
+        gap=money(abs(gap), study.scenario.currency),
     )
 
 
@@ -140,10 +118,12 @@ def _worth_of_sun(study: Study) -> str | None:
     if not sunny or not dark:
         return None
     gap = float(dark[0].life.present_cost - sunny[0].life.present_cost)
-    amount = money(abs(gap), study.scenario.currency)
-    verb = "saves" if gap > 0 else "costs"
-    more = "" if gap > 0 else " more"
-    return f"{sunny[0].name} {verb} {amount}{more} over the life against {dark[0].name}, the best without the sun."
+    return text(
+        "answer.sun_saves" if gap > 0 else "answer.sun_costs",
+        option=sunny[0].name,
+        gap=money(abs(gap), study.scenario.currency),
+        other=dark[0].name,
+    )
 
 
 def _levels(study: Study) -> str | None:
@@ -153,15 +133,15 @@ def _levels(study: Study) -> str | None:
         if best is None:
             continue
         used = option.trials[0]
+        slots = {"option": option.name, "start": used.start_percent, "stop": used.stop_percent}
         saving = used.equivalent_yearly_cost - best.equivalent_yearly_cost
         if not best.meets_service or math.isclose(saving, 0, abs_tol=0.005 * used.equivalent_yearly_cost) or saving < 0:
-            return (
-                f"In {option.name} the float switch starts the top-up at {used.start_percent:g} percent of the tank "
-                f"and stops it at {used.stop_percent:g} percent; no setting tried would save more than half a percent."
-            )
-        return (
-            f"In {option.name} the float switch is set to {used.start_percent:g}/{used.stop_percent:g} percent of the "
-            f"tank; {best.start_percent:g}/{best.stop_percent:g} percent would serve as well and save "
-            f"{money(saving, study.scenario.currency)} a year."
+            return text("answer.levels_good", **slots)
+        return text(
+            "answer.levels_better",
+            better_start=best.start_percent,
+            better_stop=best.stop_percent,
+            saving=money(saving, study.scenario.currency),
+            **slots,
         )
     return None

@@ -55,6 +55,12 @@ def texts_of(prefix: str) -> tuple[str, ...]:
     return tuple(key.removeprefix(prefix) for key in _module().SENTENCES if key.startswith(prefix))
 
 
+def source_name(source: str) -> str:
+    """What a source is called inside a sentence: as it calls itself where the language has no word for it."""
+    name: str = _module().SENTENCES.get(f"source.{source}", source)
+    return name
+
+
 def figure_label(key: str) -> str:
     """What a figure of the catalogue is called."""
     label: str = _module().FIGURES[key][0]

@@ -8,16 +8,8 @@ import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
-from planner.money.returns import (
-    AT_ONCE,
-    LOSES_ALL,
-    NEVER_SAVES,
-    NO_OUTLAY,
-    NOT_RECOVERED,
-    SEVERAL,
-    internal_rate_of_return,
-    payback_years,
-)
+from planner.money.returns import internal_rate_of_return, payback_years
+from planner.text import text
 
 OUTLAY_FIRST = st.builds(
     lambda outlay, later: [float(-outlay), *map(float, later)],
@@ -29,17 +21,17 @@ OUTLAY_FIRST = st.builds(
 @pytest.mark.parametrize(
     ("flows", "reason"),
     [
-        ([0.0, 10.0, 10.0], NO_OUTLAY),
-        ([5.0, -10.0, 10.0], NO_OUTLAY),
-        ([-5.0, -1.0, 0.0], NEVER_SAVES),
-        ([-5.0, 0.0, 0.0], NEVER_SAVES),
-        ([-10.0, 8.0, -10.0], LOSES_ALL),
+        ([0.0, 10.0, 10.0], "no_outlay"),
+        ([5.0, -10.0, 10.0], "no_outlay"),
+        ([-5.0, -1.0, 0.0], "never_saves"),
+        ([-5.0, 0.0, 0.0], "never_saves"),
+        ([-10.0, 8.0, -10.0], "loses_all"),
     ],
 )
 def test_no_rate_has_words(flows: list[float], reason: str) -> None:
     rate, words = internal_rate_of_return(flows)
     assert np.isnan(rate)
-    assert words == reason
+    assert words == text(f"returns.{reason}")
 
 
 def test_two_rates_are_never_reduced_to_one() -> None:
@@ -48,13 +40,13 @@ def test_two_rates_are_never_reduced_to_one() -> None:
     assert npf.irr(flows) == pytest.approx(0.10)
     rate, words = internal_rate_of_return(flows)
     assert np.isnan(rate)
-    assert words == SEVERAL
+    assert words == text("returns.several")
 
 
 def test_a_double_rate_is_not_one_rate() -> None:
     rate, words = internal_rate_of_return([-100.0, 220.0, -121.0])
     assert np.isnan(rate)
-    assert words == LOSES_ALL  # the savings are worth the outlay at 10 %, and more at no rate
+    assert words == text("returns.loses_all")  # the savings are worth the outlay at 10 %, and more at no rate
 
 
 def test_one_rate_in_spite_of_several_changes_of_sign() -> None:
@@ -84,17 +76,17 @@ def test_a_rate_leaves_no_present_value_and_is_the_only_one(flows: list[float]) 
         ([-100.0, 40.0, 40.0, 40.0], 2.5, ""),
         ([-100.0, 100.0, 5.0, 5.0], 1.0, ""),
         ([-100.0, 120.0, -50.0, 60.0], 2.5, ""),  # the recovery of year 1 does not last
-        ([-100.0, 120.0, -50.0, 10.0], np.nan, NOT_RECOVERED),
-        ([0.0, 5.0, 5.0, 5.0], 0.0, AT_ONCE),
-        ([50.0, -10.0, -10.0, -10.0], 0.0, AT_ONCE),
-        ([50.0, -60.0, 0.0, 20.0], np.nan, NO_OUTLAY),
-        ([0.0, 0.0, 0.0, 0.0], 0.0, AT_ONCE),
+        ([-100.0, 120.0, -50.0, 10.0], np.nan, "not_recovered"),
+        ([0.0, 5.0, 5.0, 5.0], 0.0, "at_once"),
+        ([50.0, -10.0, -10.0, -10.0], 0.0, "at_once"),
+        ([50.0, -60.0, 0.0, 20.0], np.nan, "no_outlay"),
+        ([0.0, 0.0, 0.0, 0.0], 0.0, "at_once"),
     ],
 )
 def test_payback(flows: list[float], years: float, reason: str) -> None:
     found, words = payback_years(flows)
     np.testing.assert_allclose(found, years, atol=1e-12)
-    assert words == reason
+    assert words == (text(f"returns.{reason}") if reason else "")
 
 
 @given(flows=OUTLAY_FIRST)

@@ -60,8 +60,8 @@ def said_by(file: Path, *command: str) -> tuple[str, Path]:
 def test_run_calls_the_total_incomplete_in_terminal_json_and_first_sheet(bare: Path) -> None:
     text, out = said_by(bare, "run")
     missing = "no price was entered for: Borehole, Invented submersible"
-    assert f"its total is incomplete, as {missing}" in text
-    assert "to build" not in text.split("Of the options")[1]
+    assert f"Its total is incomplete, as {missing}" in text
+    assert "capital cost" not in text.split("Of the options")[1]
     assert "* incomplete: no price was entered for Borehole, Invented submersible" in text
     data = json.loads((out / "bare.json").read_text(encoding="utf-8"))
     assert data["headline"].endswith("its total is incomplete")
@@ -78,5 +78,5 @@ def test_size_and_worth_call_it_incomplete_too(bare: Path) -> None:
     size = bare.parent / "size.toml"
     table = "\n[size]\nstrings = [2]\ntanks_m3 = [30.0]\nlevels_percent = [[20.0, 30.0]]\n"
     size.write_text(bare.read_text(encoding="utf-8") + table, encoding="utf-8")
-    assert "its total is incomplete, as no price was entered for: Borehole" in said_by(size, "size")[0]
+    assert "Its total is incomplete, as no price was entered for: Borehole" in said_by(size, "size")[0]
     assert "costs are incomplete, as no price was entered for: Borehole" in said_by(bare, "worth", "solar")[0]

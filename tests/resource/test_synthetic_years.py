@@ -173,9 +173,9 @@ def test_law_by_latitude() -> None:
         np.testing.assert_array_equal(default.ghi_w_m2, named.ghi_w_m2)
         assert {"saunier": "Saunier", "bendt": "Bendt"}[law] in default.source
         assert "chosen by latitude" in default.source
-        assert not any("daily_law" in note for note in default.notes)
+        assert not any("law of daily" in note for note in default.notes)
         other = "bendt" if law == "saunier" else "saunier"
-        told = [note for note in make(place, sun, means, daily_law=other).notes if "daily_law" in note]
+        told = [note for note in make(place, sun, means, daily_law=other).notes if "law of daily" in note]
         assert len(told) == 1
         assert ("too few" if other == "saunier" else "too many") in told[0]
 

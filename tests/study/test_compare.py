@@ -227,14 +227,14 @@ def test_nothing_serves() -> None:
         **(FIXED | {"sources__solar__strings": 1, "tank__volume_m3": 10.0}), service__options=["solar"]
     )  # fmt: skip
     assert none.best is None
-    assert sentences(none)[0].startswith("No option delivers the wanted 97 percent")
+    assert sentences(none)[0].startswith("No option meets the target of 97 % of the water; solar comes nearest")
 
 
 def test_sentences_name_the_best_and_what_the_top_up_is_worth(study: Study) -> None:
     said = sentences(study)
     assert study.best is not None
     assert f"{study.best} costs least" in said[0]
-    assert any("Topping up from" in sentence for sentence in said)
+    assert any(sentence.startswith("A top-up from the ") for sentence in said)
     assert any("float switch" in sentence for sentence in said)
 
 

@@ -139,7 +139,7 @@ def test_a_target_out_of_reach_is_said_plainly_and_by_how_much_the_best_misses()
     assert option.runners_up == ()
     assert option.misses_by_percent == pytest.approx(97 - 100 * alone.delivered_share, rel=1e-9)
     said = sizing_sentences(sizing)
-    assert said[0].startswith("None of the 1 candidate designs meets the service target")
+    assert said[0].startswith("None of the 1 candidate designs meets the target")
     assert f"by {option.misses_by_percent:.1f} percentage points" in said[0]
     assert option.next_percent == (98.0, None)
 
@@ -199,7 +199,7 @@ def test_the_float_switch_is_a_setting_an_installer_can_use() -> None:
     assert best.levels is not None
     assert best.switch_m3 == (best.levels[0] / 100 * best.tank_m3, best.levels[1] / 100 * best.tank_m3)
     said = " ".join(sizing_sentences(small_sizing()))
-    assert f"starts when {best.switch_m3[0]:.3g} m3 are left in the tank ({best.levels[0]:g} percent" in said
+    assert f"starts when {best.switch_m3[0]:.3g} m3 are left in the tank ({best.levels[0]:g} %" in said
 
 
 def test_it_says_where_the_ordinary_run_takes_another_design() -> None:

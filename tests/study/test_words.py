@@ -24,7 +24,7 @@ def study() -> Study:
 
 
 def with_figures(study: Study, **figures: Figures) -> Study:
-    """The study with other costs and shares; the target is 97 percent."""
+    """The study with other costs and shares; the target is 97 %."""
     options = tuple(
         replace(
             option,
@@ -47,7 +47,7 @@ def with_figures(study: Study, **figures: Figures) -> Study:
 def test_less_than_two_percent_is_too_close_to_call(study: Study, dearer: float, close: bool, percent: str) -> None:
     said = sentences(with_figures(study, grid=(10_000, 99.0), generator=(dearer, 99.0)))[1]
     assert f"The next best is generator, which costs {money(dearer - 10_000, 'USD')} more" in said
-    assert f"({percent} percent)" in said
+    assert f"({percent} %)" in said
     assert ("too close to call" in said) == close
 
 

@@ -127,7 +127,7 @@ def test_where_there_is_no_switching_value_it_says_so() -> None:
     assert rate.value is None
     assert switching_words(rate).startswith("none from 0 percent a year to 30")
     assert "no effect: sources.grid.line_price_per_m is 0" in [switching_words(each) for each in worth.switching]
-    assert "discount rate (0 to 30 percent a year)" in worth_sentences(worth)[2]
+    assert "discount rate from 0 percent a year to 30 percent a year" in worth_sentences(worth)[2]
 
 
 def test_cells_of_the_map_are_what_separate_runs_find_best() -> None:

@@ -35,8 +35,7 @@ from planner.report.pages.worth_map import map_page, map_slots, map_table
 from planner.report.shown import NOTHING
 from planner.study.reruns import Standing
 from planner.study.worth import AGREE, Switching, Worth
-from planner.study.worth_words import NAMES
-from planner.text import text
+from planner.text import source_name, text
 
 ANSWER_WIDTHS = (14.0,) * 8
 WORDS_WIDTH = 34.0
@@ -78,7 +77,7 @@ def worth_report(worth: Worth, sentences: Sequence[str]) -> Report:
 def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
     """Give what the terminal shows of a study."""
     yield from map(Words, sentences)
-    heading = text("worth.options_heading", scenario=worth.scenario.name, source=NAMES[worth.source])
+    heading = text("worth.options_heading", scenario=worth.scenario.name, source=source_name(worth.source))
     shown = ["option", "meets_target", "demand_met_percent", *COSTS[:-1], "saving"]
     yield replace(options_table(worth).only(shown), heading=heading)
     slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
@@ -96,7 +95,7 @@ def _answer(worth: Worth, sentences: Sequence[str]) -> Page:
         Heading(text("studies.how_found")),
     ]
     blocks += map(Words, [text("worth.note", percent=f"{100 * AGREE:g}"), WHERE_LISTED])
-    title = text("worth.title", source=NAMES[worth.source])
+    title = text("worth.title", source=source_name(worth.source))
     under = text("worth.answer_under", scenario=worth.scenario.name, currency=worth.scenario.currency)
     return Page("worth.answer", text("studies.answer"), title, under, tuple(blocks), ANSWER_WIDTHS,
                 one_page=True)  # fmt: skip
@@ -104,7 +103,7 @@ def _answer(worth: Worth, sentences: Sequence[str]) -> Page:
 
 def options_table(worth: Worth) -> Table:
     """Every option, best first, and what adding the source to it saves."""
-    currency, source = worth.scenario.currency, NAMES[worth.source]
+    currency, source = worth.scenario.currency, source_name(worth.source)
     figures = (*SERVICE, "strings", "tank_m3", *LEVELS, *COSTS)
     columns = (
         Column("option", text("worth.option"), 24.0),
@@ -131,7 +130,7 @@ def options_table(worth: Worth) -> Table:
 
 
 def _options_page(worth: Worth) -> Page:
-    table, source = options_table(worth), NAMES[worth.source]
+    table, source = options_table(worth), source_name(worth.source)
     first, last = worth.options[0].name, worth.options[-1].name
     cost = figure_heading("life_cycle_cost", worth.scenario.currency)
     chart = Chart(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -13,6 +13,7 @@ from planner.study.sweep.run import Base, Results, SweepResult, ranking_of
 from planner.study.sweep.statistics import Chances, Swing, chances, percentiles, tornado
 from planner.study.sweep.weather import WeatherSpread
 from planner.study.words import money
+from planner.text import text
 
 Array = NDArray[np.float64]
 
@@ -53,7 +54,7 @@ def best_two(base: Base) -> tuple[int, int | None]:
 
 
 def tornadoes(base: Base, results: Results) -> list[Tornado]:
-    """Tornado of present cost and levelised cost of the best option, and of its lead over the second best.
+    """Tornado of life-cycle cost and levelised cost of the best option, and of its lead over the second best.
 
     Parameters
     ----------
@@ -65,11 +66,12 @@ def tornadoes(base: Base, results: Results) -> list[Tornado]:
     first, second = best_two(base)
     name = base.options[first]
     wanted: list[tuple[str, str, int | None]] = [
-        (f"Present cost of {name}", "present_cost", None),
-        (f"Levelised cost of {name}", "levelised_cost_per_m3", None),
+        (text("sweep_answer.life_cycle_cost_of", option=name), "present_cost", None),
+        (text("sweep_answer.levelised_cost_of", option=name), "levelised_cost_per_m3", None),
     ]
     if second is not None:
-        wanted.append((f"Present cost of {base.options[second]} less that of {name}", "present_cost", second))
+        lead = text("sweep_answer.lead_of", other=base.options[second], option=name)
+        wanted.append((lead, "present_cost", second))
     found = []
     for title, measure, other in wanted:
         values = results.measure(measure)
@@ -107,8 +109,9 @@ def firsts_of(results: Results) -> list[First | None]:
 def first_words(first: First | None, options: Sequence[str]) -> str:
     """Name the option ranked first in a case, for a table."""
     if first is None:
-        return "no value"
-    return options[first.place] if first.meets_target else f"{options[first.place]}, misses the target"
+        return text("sweep_answer.no_value")
+    option = options[first.place]
+    return option if first.meets_target else text("sweep_answer.first_misses", option=option)
 
 
 def cheapest_of(results: Results) -> list[int | None]:
@@ -143,24 +146,16 @@ def sentences(swept: SweepResult) -> list[str]:
         return []
     said = []
     for results in swept.results:
-        if not results.worked:
-            said.append(f"Nothing {results.plan.mode} could be worked out; the first reason: {results.first_reason}.")
-        elif results.plan.mode == "one at a time":
-            said += _of_tornado(swept.base, results)
-        elif results.plan.mode == "grid":
-            said += _of_grid(results)
-        else:
-            said += _of_random(swept.base, results)
+        nothing, found = _BY_MODE[results.plan.mode]
+        said += found(swept.base, results) if results.worked else [text(nothing, reason=results.first_reason)]
     if swept.weather is not None:
-        said.append(_of_weather(swept.weather))
+        said += _of_weather(swept.weather)
     if swept.results:
         said.append(_of_design(swept.base))
     failed = sum(len(results.problems) for results in swept.results)
     if failed:
         count = sum(results.plan.size for results in swept.results)
-        said.append(
-            f"{failed} of {count} variants could not be worked out and are left out; they are listed with the reason."
-        )
+        said.append(text("sweep_answer.failed", failed=failed, count=count))
     return said
 
 
@@ -168,17 +163,22 @@ def _of_tornado(base: Base, results: Results) -> list[str]:
     currency = base.scenario.currency
     cost = tornadoes(base, results)[0]
     worst = cost.swings[0]
-    key = results.plan.keys[worst.place]
     low, high = ends_of(results, worst.place)
     said = []
     if np.isfinite(worst.swing) and worst.swing > 0:
         said.append(
-            f"Moved one at a time, {key.text} matters most: as it goes from {low:g} to {high:g}, the present cost of "
-            f"{base.options[best_two(base)[0]]} goes from {_money(worst.low, currency)} to "
-            f"{_money(worst.high, currency)} ({_money(cost.base, currency)} as it stands)."
+            text(
+                "sweep_answer.matters_most",
+                input=results.plan.keys[worst.place].text,
+                low=low,
+                high=high,
+                option=base.options[best_two(base)[0]],
+                cost_at_low=_money(worst.low, currency),
+                cost_at_high=_money(worst.high, currency),
+                cost=_money(cost.base, currency),
+            )
         )
-    said.append(_of_answer(base, results))
-    return said
+    return [*said, _of_answer(base, results)]
 
 
 def changes_of(results: Results) -> list[tuple[int, str]]:
@@ -200,89 +200,112 @@ def changes_of(results: Results) -> list[tuple[int, str]]:
             there = firsts[variant]
             if there is not None and there != base:
                 lost = base.meets_target and not serves[variant, base.place]
-                words = _change_words(results.options, base, there, lost=lost)
-                found.append((place, f"{key.text} at {results.plan.values[variant, place]:g} ({words})"))
+                says = text(
+                    _change(base, there, lost=lost),
+                    input=key.text,
+                    value=results.plan.values[variant, place],
+                    first=results.options[base.place],
+                    option=results.options[there.place],
+                )
+                found.append((place, says))
     return found
 
 
-def _change_words(options: Sequence[str], base: First, there: First, *, lost: bool) -> str:
-    name = options[there.place]
+def _change(base: First, there: First, *, lost: bool) -> str:
+    """Key of what is said of a change from one first option to another."""
     if not there.meets_target:
-        return "no option meets the target" if base.meets_target else f"{name} comes nearest"
+        return "sweep_answer.change_none_meets" if base.meets_target else "sweep_answer.change_nearest"
     if not base.meets_target:
-        return f"{name} meets the target"
-    return f"{options[base.place]} misses the target, {name} is best" if lost else f"{name} is best"
+        return "sweep_answer.change_meets"
+    return "sweep_answer.change_first_misses" if lost else "sweep_answer.change_best"
 
 
 def _of_answer(base: Base, results: Results) -> str:
     first = firsts_of(results)[0]
-    changes = [words for _, words in changes_of(results)]
+    changes = [says for _, says in changes_of(results)]
     if changes:
-        more = f"; and {len(changes) - _SHOWN} more" if len(changes) > _SHOWN else ""
-        return f"Moved alone, these change the answer: {'; '.join(changes[:_SHOWN])}{more}."
-    best = base.options[base.ranking()[0]]
-    stays = (
-        f"{best} stays the cheapest option that meets the target"
-        if first is not None and first.meets_target
-        else f"no option meets the target, and {best} stays nearest to it"
-    )
-    return f"None of the inputs, moved alone within its range, changes the answer: {stays}."
+        more = len(changes) - _SHOWN
+        key = "sweep_answer.changes_and_more" if more > 0 else "sweep_answer.changes"
+        return text(key, changes="; ".join(changes[:_SHOWN]), more=more)
+    stays = first is not None and first.meets_target
+    key = "sweep_answer.stays_cheapest" if stays else "sweep_answer.stays_nearest"
+    return text(key, option=base.options[base.ranking()[0]])
 
 
-def _of_grid(results: Results) -> list[str]:
+def _of_grid(_: Base, results: Results) -> list[str]:
     best = cheapest_of(results)
-    parts = [
-        f"{name} in {best.count(place)}" for place, name in enumerate(results.options) if best.count(place)
-    ]  # fmt: skip
+    counts = [
+        text("sweep_answer.grid_part", option=name, count=best.count(place))
+        for place, name in enumerate(results.options)
+        if best.count(place)
+    ]
     none = best.count(None) - len(results.problems)
     if none:
-        parts.append(f"none meets the target in {none}")
-    return [f"Of the {results.plan.size} combinations of the grid, the cheapest that serves is {'; '.join(parts)}."]
+        counts.append(text("sweep_answer.grid_none", count=none))
+    return [text("sweep_answer.grid", count=results.plan.size, counts="; ".join(counts))]
 
 
 def _of_random(base: Base, results: Results) -> list[str]:
-    found = chances_of(results)
-    currency = base.scenario.currency
+    found, currency = chances_of(results), base.scenario.currency
+    if not found.cases:
+        return []
     order = np.argsort(-found.cheapest, kind="stable")
-    shares = "; ".join(
-        f"{results.options[place]} in {100 * found.cheapest[place]:.0f}" for place in order if found.cheapest[place] > 0
-    )
-    said = f"Of 100 cases drawn at random, the cheapest that serves is {shares or 'none'}"
-    if found.none_meets > 0:
-        said += f"; no option meets the target in {100 * found.none_meets:.0f}"
+    shares = [
+        text("sweep_answer.random_share", option=results.options[place], cases=100 * found.cheapest[place])
+        for place in order
+        if found.cheapest[place] > 0
+    ]
     first = int(order[0]) if shares else best_two(base)[0]
+    if not shares:
+        key = "sweep_answer.random_none"
+    else:
+        key = "sweep_answer.random_some_none" if found.none_meets > 0 else "sweep_answer.random"
     low, high = (p.value for p in percentiles(results.measure("present_cost")[:, first], (10, 90)))
-    error = 2 * found.standard_error(float(found.cheapest[first]))
     return [
-        f"{said} ({found.cases} draws, so give or take {100 * error:.0f}).",
-        f"The present cost of {results.options[first]} is more than {_money(low, currency)} in 90 of 100 cases, and "
-        f"more than {_money(high, currency)} in 10 of 100.",
+        text(
+            key,
+            shares="; ".join(shares),
+            none=100 * found.none_meets,
+            draws=found.cases,
+            error=200 * found.standard_error(float(found.cheapest[first])),
+        ),
+        text(
+            "sweep_answer.random_cost",
+            option=results.options[first],
+            low=_money(low, currency),
+            high=_money(high, currency),
+        ),
     ]
 
 
-def _of_weather(spread: WeatherSpread) -> str:
-    shares = "; ".join(
-        f"{name} {100 * share:.1f}"
+_BY_MODE: dict[str, tuple[str, Callable[[Base, Results], list[str]]]] = {
+    "one at a time": ("sweep_answer.nothing_one_at_a_time", _of_tornado),
+    "grid": ("sweep_answer.nothing_grid", _of_grid),
+    "random": ("sweep_answer.nothing_random", _of_random),
+}
+"""By the kind of sweep: the sentence where nothing of it worked, and the function that puts it into sentences."""
+
+
+def _of_weather(spread: WeatherSpread) -> list[str]:
+    shares = [
+        text("sweep_answer.weather_share", option=name, percent=100 * share)
         for name, share in zip(spread.options, spread.worst_in_ten, strict=True)
-    )  # fmt: skip
-    kind = "measured" if spread.measured else "synthetic"
-    said = (
-        f"With the demand of life year {spread.life_year}, nine of ten {kind} weather years ({spread.years} were run) "
-        f"deliver at least this percentage of the water: {shares}."
+    ]
+    said = text(
+        "sweep_answer.measured_weather" if spread.measured else "sweep_answer.synthetic_weather",
+        life_year=spread.life_year,
+        years=spread.years,
+        shares="; ".join(shares),
     )
-    if spread.years < FEW_YEARS:
-        said += f" With only {spread.years} this is little more than the worst of them."
-    return said
+    if spread.years >= FEW_YEARS:
+        return [said]
+    return [f"{said} {text('sweep_answer.few_years', years=spread.years)}"]
 
 
 def _of_design(base: Base) -> str:
-    if base.scenario.sweep is not None and base.scenario.sweep.redesign:
-        return "What the scenario leaves to the tool (tank, strings, float switch) was chosen anew in each variant."
-    return (
-        "Tank, strings and float switch stay as they were chosen for the scenario as it stands, unless swept "
-        "themselves: the works are built once."
-    )
+    anew = base.scenario.sweep is not None and base.scenario.sweep.redesign
+    return text("sweep_answer.chosen_anew" if anew else "sweep_answer.built_once")
 
 
 def _money(value: float, currency: str) -> str:
-    return money(value, currency) if np.isfinite(value) else "no value"
+    return money(value, currency) if np.isfinite(value) else text("sweep_answer.no_value")

@@ -1,10 +1,10 @@
 """English."""
 
-from planner.text.en import by_time, method, run, site, studies, terminal
+from planner.text.en import answers, by_time, method, run, site, studies, terminal, weather
 from planner.text.en.figures import FIGURES
 
 __all__ = ["FIGURES", "SENTENCES"]
 
 SENTENCES: dict[str, str] = {}
-for _part in (by_time, run, site, method, studies, terminal):
+for _part in (answers, by_time, method, run, site, studies, terminal, weather):
     SENTENCES |= _part.SENTENCES

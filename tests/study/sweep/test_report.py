@@ -94,7 +94,7 @@ def test_sentences_name_the_input_the_chances_and_the_worst_year(swept: SweepRes
     for words in (
         "matters most",
         "Of the 6 combinations of the grid",
-        "Of 100 cases drawn at random, the cheapest that serves is",
+        "Of 100 cases drawn at random, the cheapest that meets the target is",
         "nine of ten synthetic weather years (12 were run)",
         "the works are built once",
         "1 of 73 variants could not be worked out",
