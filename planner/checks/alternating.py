@@ -7,9 +7,6 @@ from math import ceil
 from planner.checks.basis import Basis
 from planner.checks.connection import Connection, connection_of
 from planner.checks.verdict import (
-    PLATE,
-    PRACTICE,
-    SITE_DATA,
     Outcome,
     Verdict,
     at_least,
@@ -24,13 +21,13 @@ from planner.scenario.sources import Grid
 from planner.sources.base import AcSupply
 from planner.sources.registry import supplies_of
 from planner.supply.cables import current_of_power_a, drop_share
+from planner.text import listed, text
 
 TOPIC = "AC side"
 
 FREQUENCY_USUAL_PERCENT = 2.0
 FREQUENCY_WIDE_PERCENT = (5.0, 3.0)
 """Zones A and B of IEC 60034-1: 2 % either way for good; 5 % below and 3 % above for a while."""
-LICENSED = "by a licensed electrician"
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
@@ -62,19 +59,18 @@ def _voltage(basis: Basis, source: AcSupply) -> Verdict:
     name = source.name
     plate, connection = basis.scenario.pump.plate, connection_of(source, basis.scenario.pump.plate)
     varies = source.voltage_tolerance_percent
-    compared = f"Voltage of the {name} at the controller"
-    why = "With too little voltage the motor draws more current and stops; with too much its insulation suffers."
-    source_words = f"{PLATE}; variation of {figure(varies)} %: {source.tolerance_source or SITE_DATA}"
+    why = text("check.supply_voltage.why")
+    source_words = text(f"check.{name}_voltage.source", percent=figure(varies))
     volts, least_v, most_v = connection.voltage_v, plate.ac_voltage_min_v, plate.ac_voltage_max_v
     if volts is None or least_v is None or most_v is None:
-        asked = [f"the voltage of the {name}"] if volts is None else []
+        asked = [text(f"check.asked.{name}_volts")] if volts is None else []
         if least_v is None or most_v is None:
-            asked.append("'AC' or '~' with volts on the plate of pump or controller")
+            asked.append(text("check.asked.ac_volts"))
         return missing(
             TOPIC,
             f"{name}_voltage",
-            f"{compared}, against the plate's AC limits",
-            f"look for {' and '.join(asked)}",
+            text(f"check.{name}_voltage.compared_not_given"),
+            text("check.look_for", things=listed(asked)),
             why=why,
             source=source_words,
             value=volts,
@@ -83,19 +79,31 @@ def _voltage(basis: Basis, source: AcSupply) -> Verdict:
     drop = cable_drop_share(basis, connection)
     least_at_source_v, high = volts * (1 - varies / 100), volts * (1 + varies / 100)
     low = least_at_source_v * (1 - (drop or 0.0))
-    lost = "drop in the cable not given and not counted" if drop is None else f"{100 * drop:.1f} % in the cable"
-    taken = f", {connection.words}" if connection.words else ""
-    compared = (
-        f"{compared}, {low:.0f} to {high:.0f} V ({volts:.4g} V{taken}, variation {figure(varies)} %, {lost}), against "
-        f"{least_v:g} to {most_v:g} V"
+    facts = [text("check.supply_voltage.nominal", volts=volts)]
+    if connection.way != "direct":
+        facts.append(text(f"check.connection.{connection.way}", volts=volts))
+    facts.append(text("check.supply_voltage.variation", percent=figure(varies)))
+    if drop is None:
+        facts.append(text("check.supply_voltage.drop_not_given"))
+    else:
+        facts.append(text("check.supply_voltage.drop", percent=100 * drop))
+    compared = text(
+        f"check.{name}_voltage.compared",
+        low=low,
+        high=high,
+        facts=text("list.comma").join(facts),
+        least=least_v,
+        most=most_v,
     )
     if least_v - low > high - most_v:
-        remedy = f"a voltage stabiliser or a transformer, chosen and fitted {LICENSED}, or a pump for less voltage"
-        section = None
+        remedy, section = text("check.supply_voltage.remedy_low"), None
         if drop is not None and at_least(least_at_source_v, least_v):
             section = _section_that_suffices(basis, connection, least_at_source_v, least_v)
-            thick = f"a section of {section:g} mm2 in the AC cable" if section else "a shorter AC cable"
-            remedy = f"{thick} (not covered: earth-fault loop, short circuit and the protective device); or {remedy}"
+            remedy = (
+                text("check.supply_voltage.remedy_thicker_cable", section_mm2=section)
+                if section
+                else text("check.supply_voltage.remedy_shorter_cable")
+            )
         return lowest(
             TOPIC,
             f"{name}_voltage",
@@ -116,7 +124,7 @@ def _voltage(basis: Basis, source: AcSupply) -> Verdict:
         most_v,
         "V",
         why=why,
-        remedy=f"a voltage stabiliser or a transformer, chosen and fitted {LICENSED}, or a pump for more voltage",
+        remedy=text("check.supply_voltage.remedy_high"),
         source=source_words,
     )
 
@@ -136,56 +144,69 @@ def _section_that_suffices(basis: Basis, connection: Connection, at_source_v: fl
 def _phases(basis: Basis, source: AcSupply) -> Verdict:
     name = source.name
     wanted, given = basis.scenario.pump.plate.phases, source.phases
-    compared = f"Phases of the {name}, against the plate's"
-    why = "A three-phase motor does not start on one phase, and burns trying."
+    compared, why = text(f"check.{name}_phases.compared"), text("check.supply_phases.why")
     if wanted is None or given is None:
-        asked = [f"the phases of the {name}"] if given is None else []
-        asked += ["'1~' or '3~' on the plate of pump or controller"] if wanted is None else []
+        asked = [text(f"check.asked.{name}_phases")] if given is None else []
+        asked += [text("check.asked.phases")] if wanted is None else []
         return missing(
             TOPIC,
             f"{name}_phases",
             compared,
-            f"look for {' and '.join(asked)}",
+            text("check.look_for", things=listed(asked)),
             why=why,
-            source=PLATE,
+            source=text("source.plate"),
             value=given,
             limit=wanted,
-            unit="phases",
+            unit=text("unit.phases"),
         )
     outcome: Outcome = "pass" if given == wanted else "caution" if given == 3 else "fail"
     remedy = ""
     if outcome == "caution":
-        why = "A pump of one phase loads one phase of three, so that it can draw a third of the power."
-        how = connection_of(source, basis.scenario.pump.plate).words
-        remedy = f"connect {how}, if voltage and {source.permission} allow it, {LICENSED}"
+        why = text("check.supply_phases.why_one_of_three")
+        connection = connection_of(source, basis.scenario.pump.plate)
+        remedy = (
+            text(f"check.{name}_phases.remedy_connect_unknown")
+            if connection.voltage_v is None
+            else text(f"check.{name}_phases.remedy_connect.{connection.way}", volts=connection.voltage_v)
+        )
     elif outcome == "fail":
-        remedy = f"a {name} of three phases, or a drive that takes {given} and gives three, {LICENSED}"
+        remedy = text(f"check.{name}_phases.remedy_three", given=given)
     return Verdict(
-        TOPIC, f"{name}_phases", compared, outcome, given, wanted, "phases", "", why, remedy, f"{PLATE}; {PRACTICE}"
+        TOPIC,
+        f"{name}_phases",
+        compared,
+        outcome,
+        given,
+        wanted,
+        text("unit.phases"),
+        "",
+        why,
+        remedy,
+        text("source.plate_practice"),
     )
 
 
 def _frequency(basis: Basis, source: AcSupply) -> Verdict:
     name = source.name
     wanted, given = basis.scenario.pump.plate.frequency_hz, source.frequency_hz
-    compared = f"Frequency of the {name}, against the plate's"
-    why = "Speed goes with frequency: with less the head falls by the square, with more the power rises by the cube."
+    why = text("check.supply_frequency.why")
     if wanted is None or given is None:
-        asked = [f"the frequency of the {name}"] if given is None else []
-        asked += ["'Hz' on the plate of pump or controller"] if wanted is None else []
+        asked = [text(f"check.asked.{name}_hertz")] if given is None else []
+        asked += [text("check.asked.hertz")] if wanted is None else []
         return missing(
             TOPIC,
             f"{name}_frequency",
-            compared,
-            f"look for {' and '.join(asked)}",
+            text(f"check.{name}_frequency.compared_not_given"),
+            text("check.look_for", things=listed(asked)),
             why=why,
-            source=PLATE,
+            source=text("source.plate"),
             value=given,
             limit=wanted,
             unit="Hz",
         )
     off = 100 * (given / wanted - 1)
     below, above = FREQUENCY_WIDE_PERCENT
+    side = "above" if off > 0 else "below" if off < 0 else "equal"
     outcome: Outcome = "fail"
     if at_most(abs(off), FREQUENCY_USUAL_PERCENT):
         outcome = "pass"
@@ -194,15 +215,15 @@ def _frequency(basis: Basis, source: AcSupply) -> Verdict:
     return Verdict(
         TOPIC,
         f"{name}_frequency",
-        f"{compared} {wanted:g} Hz, 2 % either way",
+        text(f"check.{name}_frequency.compared", wanted_hz=wanted, percent=FREQUENCY_USUAL_PERCENT),
         outcome,
         given,
         wanted * (1 + (FREQUENCY_USUAL_PERCENT if off > 0 else -FREQUENCY_USUAL_PERCENT) / 100),
         "Hz",
-        f"{abs(off):.1f} % {'above' if off > 0 else 'below'} the plate" if off else "equal",
+        text(f"check.supply_frequency.side.{side}", percent=abs(off)),
         why,
-        "" if outcome == "pass" else f"a {name} of {wanted:g} Hz, or a drive that makes its own frequency",
-        "IEC 60034-1, zone A; zone B is a caution",
+        "" if outcome == "pass" else text(f"check.{name}_frequency.remedy", wanted_hz=wanted),
+        text("check.supply_frequency.source"),
     )
 
 
@@ -212,14 +233,12 @@ def _connection_power(basis: Basis, grid: Grid, limit_w: float) -> Verdict:
     return lowest(
         TOPIC,
         "grid_power",
-        "Power that the grid's connection gives"
-        + (" on one of its phases" if share < 1 else "")
-        + ", against what the controller takes with the motor at rated power",
+        text("check.grid_power.compared_one_phase" if share < 1 else "check.grid_power.compared"),
         limit_w * share,
         ac_need_w(basis),
         "W",
-        why="A connection too small trips as soon as the pump runs at full speed.",
-        remedy=f"a connection of at least {needed} W, if the utility grants it; its cable and protection then too",
-        source=SITE_DATA,
+        why=text("check.grid_power.why"),
+        remedy=text("check.grid_power.remedy", needed_w=needed),
+        source=text("source.site"),
         changes={"sources.grid.power_limit_w": float(needed)},
     )

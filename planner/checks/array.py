@@ -9,19 +9,18 @@ from pvlib.pvarray import batzelis
 from pvlib.temperature import faiman
 
 from planner.checks.basis import Basis
-from planner.checks.verdict import PRACTICE, Outcome, Remedy, Verdict, at_most, figure, highest, lowest, missing, room
+from planner.checks.verdict import Outcome, Remedy, Verdict, at_most, highest, lowest, missing, room
 from planner.scenario.solar import Module, Solar
+from planner.text import text
 
 TOPIC = "Array and controller"
-CONTROLLER = "the controller's datasheet"
 NOON_W_M2 = 1000.0
 NOON_WIND_M_S = 1.0
 WINDOW_HOURS = 200.0
 WINDOW_LOSS = 0.10
 """Share of the array's energy that the controller's window may lose before the design fails: common practice."""
-LOOK_FOR_LIMIT = "look for 'max. input voltage', 'max. DC' or 'Voc max.' on the controller's plate"
-NO_ADDING = "no module may be added in series until the largest DC voltage of the controller is known"
-NONE_FITS = "no number of modules in series fits: another controller or another module"
+COUNTED = {1: "one", 2: "two", 3: "three"}
+"""Numbers of modules that have sentences of their own."""
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
@@ -113,10 +112,9 @@ def series_that_fit(basis: Basis, solar: Solar) -> tuple[int | None, int | None]
     return fewest, floor(min(known) / open_circuit_v(solar.module, basis.coldest_c) + 1e-9)
 
 
-def modules_words(count: int) -> str:
-    """Write a number of modules in words."""
-    words = {1: "one module", 2: "two modules", 3: "three modules"}
-    return words.get(count, f"{count} modules")
+def _counted(count: int) -> str:
+    """Part of a sentence's key that stands for a number of modules."""
+    return COUNTED.get(count, "many")
 
 
 def series_remedy(basis: Basis, solar: Solar, *, at_least: int = 1, at_most: int | None = None) -> Remedy:
@@ -138,107 +136,95 @@ def series_remedy(basis: Basis, solar: Solar, *, at_least: int = 1, at_most: int
     fewest, most = series_that_fit(basis, solar)
     low = max(fewest or 1, at_least, 1)
     if most is None and (low > count or at_most is None):
-        return (NO_ADDING if low > count else "another controller or another module"), {}
+        return text("check.series.no_adding" if low > count else "check.series.another"), {}
     high = min(bound for bound in (most, at_most) if bound is not None)
     if low > high:
-        return NONE_FITS, {}
+        return text("check.series.none_fits"), {}
     target = min(max(count, low), high)
     if target == count:
-        return "another controller or another module", {}
-    words = f"{modules_words(abs(target - count))} {'more' if target > count else 'less'} in series"
+        return text("check.series.another"), {}
+    change, way = abs(target - count), "more" if target > count else "less"
+    words = text(f"check.series.{way}.{_counted(change)}", count=change)
     return words, {"sources.solar.modules_in_series": target}
 
 
 def _open_circuit(basis: Basis, solar: Solar) -> Verdict:
     _, high, limit = window_v(basis)
-    value = cold_string_v(basis, solar)
-    compared = (
-        f"Open-circuit voltage of {solar.modules_in_series} modules on the coldest morning ({basis.coldest_words})"
-    )
-    why = (
-        "Before the motor starts, the cold string stands at this voltage; above the limit it destroys the electronics."
-    )
-    source = f"{CONTROLLER} or the plate; the voltage in the cold by IEC 62548"
-    key, against = "string_open_circuit_voltage", f"{compared}, against what controller or pump bear"
+    key, value = "string_open_circuit_voltage", cold_string_v(basis, solar)
+    modules, coldest = solar.modules_in_series, basis.coldest_words
+    compared = text("check.string_open_circuit_voltage.compared", modules=modules, coldest=coldest)
+    why = text("check.string_open_circuit_voltage.why")
+    source = text("check.string_open_circuit_voltage.source")
     words, changes = series_remedy(basis, solar)
     if limit is not None:
-        return highest(TOPIC, key, against, value, limit, "V", why=why, remedy=words, source=source, changes=changes)
+        return highest(TOPIC, key, compared, value, limit, "V", why=why, remedy=words, source=source, changes=changes)
     if high is not None and not at_most(value, high):
         return highest(
             TOPIC,
             key,
-            f"{compared}, against the highest working voltage, as what the controller bears was not given",
+            text("check.string_open_circuit_voltage.compared_with_working", modules=modules, coldest=coldest),
             value,
             high,
             "V",
             why=why,
-            remedy=f"{LOOK_FOR_LIMIT}; until it is known, {words}",
+            remedy=text("check.string_open_circuit_voltage.remedy_until_known", remedy=words),
             source=source,
             beyond="caution",
             changes=changes,
         )
-    known = "" if high is None else f"; the highest working voltage is {high:g} V"
-    look_for = f"{LOOK_FOR_LIMIT}; {NO_ADDING}"
-    return missing(TOPIC, key, f"{against}{known}", look_for, why=why, source=source, value=value, unit="V")
+    if high is not None:
+        compared = text(
+            "check.string_open_circuit_voltage.compared_working_known",
+            modules=modules,
+            coldest=coldest,
+            highest_v=high,
+        )
+    look_for = text("check.string_open_circuit_voltage.look_for")
+    return missing(TOPIC, key, compared, look_for, why=why, source=source, value=value, unit="V")
 
 
 def _system_voltage(basis: Basis, solar: Solar) -> Verdict:
-    value = cold_string_v(basis, solar)
-    compared = "Open-circuit voltage of a string in the cold, against the module's system voltage"
-    why = "Above it the module's own insulation may fail, and touch the frame with the array's voltage."
-    source = "the module's datasheet; IEC 62548"
+    key, value = "module_system_voltage", cold_string_v(basis, solar)
+    compared, why = text("check.module_system_voltage.compared"), text("check.module_system_voltage.why")
+    source = text("check.module_system_voltage.source")
     limit = solar.module.system_voltage_v
     if limit is None:
-        look_for = "look for 'max. system voltage' on the module's back"
-        key = "module_system_voltage"
+        look_for = text("check.module_system_voltage.look_for")
         return missing(TOPIC, key, compared, look_for, why=why, source=source, value=value, unit="V")
     most = floor(limit / (value / solar.modules_in_series) + 1e-9)
     words, changes = series_remedy(basis, solar, at_most=most)
-    return highest(
-        TOPIC,
-        "module_system_voltage",
-        compared,
-        value,
-        limit,
-        "V",
-        why=why,
-        remedy=words,
-        source=source,
-        changes=changes,
-    )
+    return highest(TOPIC, key, compared, value, limit, "V", why=why, remedy=words, source=source, changes=changes)
 
 
 def _hot_noon(basis: Basis, solar: Solar) -> Verdict:
     low, hot = window_v(basis)[0], operating_voltages(basis)[0]
-    compared = f"Working voltage of a string at the hottest noon ({basis.hottest_c:.1f} deg C in the shade)"
-    why = "Below the controller's lowest voltage the pump loses power just when the sun is best, or stops."
-    key, against = "string_voltage_hot", f"{compared}, against the controller's lowest"
+    key, compared = "string_voltage_hot", text("check.string_voltage_hot.compared", hottest_c=basis.hottest_c)
+    why, source = text("check.string_voltage_hot.why"), text("source.controller")
     if low is None:
-        look_for = "look for the range of DC or MPP voltage in the controller's datasheet"
-        return missing(TOPIC, key, against, look_for, why=why, source=CONTROLLER, value=hot, unit="V")
+        look_for = text("check.string_voltage.look_for")
+        return missing(TOPIC, key, compared, look_for, why=why, source=source, value=hot, unit="V")
     words, changes = series_remedy(basis, solar)
-    return lowest(TOPIC, key, against, hot, low, "V", why=why, remedy=words, source=CONTROLLER, changes=changes)
+    return lowest(TOPIC, key, compared, hot, low, "V", why=why, remedy=words, source=source, changes=changes)
 
 
 def _cold_working(basis: Basis, solar: Solar) -> Verdict:
     high, cold = window_v(basis)[1], operating_voltages(basis)[1]
-    compared = f"Working voltage of a string on the coldest morning ({basis.coldest_c:.1f} deg C)"
-    why = "Above the controller's highest working voltage the array is held off its best point or cut off."
-    key, against = "string_voltage_cold", f"{compared}, against the controller's highest"
+    key, compared = "string_voltage_cold", text("check.string_voltage_cold.compared", coldest_c=basis.coldest_c)
+    why, source = text("check.string_voltage_cold.why"), text("source.controller")
     if high is None:
-        look_for = "look for the range of DC or MPP voltage in the controller's datasheet"
-        return missing(TOPIC, key, against, look_for, why=why, source=CONTROLLER, value=cold, unit="V")
+        look_for = text("check.string_voltage.look_for")
+        return missing(TOPIC, key, compared, look_for, why=why, source=source, value=cold, unit="V")
     words, changes = series_remedy(basis, solar, at_most=floor(high / (cold / solar.modules_in_series) + 1e-9))
     return highest(
         TOPIC,
         key,
-        against,
+        compared,
         cold,
         high,
         "V",
         why=why,
         remedy=words,
-        source=CONTROLLER,
+        source=source,
         beyond="caution",
         changes=changes,
     )
@@ -247,25 +233,27 @@ def _cold_working(basis: Basis, solar: Solar) -> Verdict:
 def _series(basis: Basis, solar: Solar) -> Verdict:
     fewest, most = series_that_fit(basis, solar)
     count = solar.modules_in_series
-    compared = (
-        "Modules in series, against the numbers that fit between the lowest voltage at noon and the limit in the cold"
+    compared, why = text("check.modules_in_series.compared"), text("check.modules_in_series.why")
+    span = text(
+        "check.modules_in_series.span",
+        fewest="?" if fewest is None else fewest,
+        most="?" if most is None else most,
     )
-    why = "Only these numbers are safe in the cold and still work in the heat."
-    span = f"{'?' if fewest is None else fewest} to {'?' if most is None else most}"
     if fewest is None or most is None or window_v(basis)[2] is None:
         return missing(
             TOPIC,
             "modules_in_series",
             compared,
-            "look for the lowest and the largest DC voltage on the controller's plate",
+            text("check.modules_in_series.look_for"),
             why=why,
-            source=CONTROLLER,
+            source=text("source.controller"),
             value=count,
             limit=span,
-            unit="modules",
+            unit=text("unit.modules"),
         )
     good = fewest <= count <= most
     nearest = most if count > most else fewest
+    off, way = abs(count - nearest), "too_many" if count > most else "too_few"
     words, changes = series_remedy(basis, solar)
     return Verdict(
         TOPIC,
@@ -273,12 +261,12 @@ def _series(basis: Basis, solar: Solar) -> Verdict:
         compared,
         "pass" if good else "fail",
         count,
-        span if fewest <= most else "none",
-        "modules",
-        "" if good else f"{modules_words(abs(count - nearest))} {'too many' if count > most else 'too few'}",
+        span if fewest <= most else text("check.modules_in_series.no_span"),
+        text("unit.modules"),
+        "" if good else text(f"check.modules_in_series.{way}.{_counted(off)}", count=off),
         why,
         "" if good else words,
-        f"{CONTROLLER}; IEC 62548",
+        text("check.modules_in_series.source"),
         {} if good else changes,
     )
 
@@ -291,21 +279,20 @@ def _window(basis: Basis, solar: Solar) -> Verdict:
     if not at_most(share, WINDOW_LOSS):
         outcome = "fail"
     words, changes = _towards_the_middle(basis, solar)
+    unit = text("unit.hours_per_year")
     good = outcome == "pass"
     return Verdict(
         TOPIC,
         "window_hours",
-        "Hours a year in which the controller's voltage window keeps the array off its best point; "
-        f"{100 * share:.1f} % of its energy is lost so",
+        text("check.window_hours.compared", percent=100 * share),
         outcome,
         hours,
         WINDOW_HOURS,
-        "h/year",
-        room(hours, WINDOW_HOURS, "h/year"),
-        "In those hours power is lost that has been paid for.",
+        unit,
+        room(hours, WINDOW_HOURS, unit),
+        text("check.window_hours.why"),
         "" if good else words,
-        f"hourly run of the first year; {figure(WINDOW_HOURS)} hours is {PRACTICE}, and so is the tenth of the energy "
-        "beyond which it fails",
+        text("check.window_hours.source", hours=WINDOW_HOURS),
         {} if good else changes,
     )
 

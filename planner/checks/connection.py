@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from math import sqrt
+from typing import Literal
 
 from planner.scenario.sources import Generator, Grid
 from planner.scenario.waterworks import Plate
 from planner.sources.base import AcSupply
+
+Way = Literal["direct", "phase_and_neutral", "two_phases"]
 
 
 @dataclass(frozen=True)
@@ -22,14 +25,14 @@ class Connection:
         '1-phase' or '3-phase'.
     power_share : float
         Share of the source's power that the pump can draw: a third where a source of three phases gives one.
-    words : str
-        How it is connected, where that is not plain; else ''.
+    way : str
+        'direct', or how one phase is taken from three: 'phase_and_neutral' or 'two_phases'.
     """
 
     voltage_v: float | None
     supply: str
     power_share: float
-    words: str
+    way: Way
 
 
 def connection_of(source: AcSupply | Grid | Generator, plate: Plate) -> Connection:
@@ -40,11 +43,11 @@ def connection_of(source: AcSupply | Grid | Generator, plate: Plate) -> Connecti
     """
     if source.phases != 3 or plate.phases != 1:
         supply = "3-phase" if (source.phases or plate.phases) == 3 else "1-phase"
-        return Connection(source.voltage_v, supply, 1.0, "")
+        return Connection(source.voltage_v, supply, 1.0, "direct")
     if source.voltage_v is None:
-        return Connection(None, "1-phase", 1 / 3, "one phase and neutral")
+        return Connection(None, "1-phase", 1 / 3, "phase_and_neutral")
     neutral_v = source.voltage_v / sqrt(3)
     low, high = plate.ac_voltage_min_v, plate.ac_voltage_max_v
     if low is not None and high is not None and low <= source.voltage_v <= high and not low <= neutral_v <= high:
-        return Connection(source.voltage_v, "1-phase", 1 / 3, f"two of the phases ({source.voltage_v:.0f} V)")
-    return Connection(neutral_v, "1-phase", 1 / 3, f"one phase and neutral ({neutral_v:.0f} V)")
+        return Connection(source.voltage_v, "1-phase", 1 / 3, "two_phases")
+    return Connection(neutral_v, "1-phase", 1 / 3, "phase_and_neutral")

@@ -7,9 +7,10 @@ from math import ceil
 from planner.checks.alternating import TOPIC, ac_need_w
 from planner.checks.basis import Basis
 from planner.checks.connection import connection_of
-from planner.checks.verdict import PRACTICE, Outcome, Remedy, Verdict, at_least, at_most, figure, lowest, reserve, room
+from planner.checks.verdict import Outcome, Remedy, Verdict, at_least, at_most, figure, lowest, reserve, room
 from planner.scenario.sources import Generator
 from planner.supply.generator import derated_rating_kw, locked_rotor_kva, rating_for_dip_kw, usual_locked_rotor_code
+from planner.text import text
 
 SOFT_LEAST, SOFT_GOOD = 1.25, 1.5
 """Rating over running need for a motor on a drive: common practice, no source."""
@@ -55,38 +56,36 @@ def _code(basis: Basis) -> str:
     return basis.scenario.pump.plate.locked_rotor_code or usual_locked_rotor_code(_shaft_kw(basis))
 
 
-def _derating(basis: Basis, generator: Generator) -> str:
-    left = 100 * site_rating_kw(basis, generator) / generator.rating_kw
-    where = f"{basis.place.altitude_m:.0f} m and {basis.hottest_c:.0f} deg C"
-    one = " and on one of three phases" if connection_of(generator, basis.scenario.pump.plate).power_share < 1 else ""
-    return f"{generator.rating_kw:g} kW, of which {left:.0f} % are left at {where}{one}"
-
-
 def _another(basis: Basis, generator: Generator) -> Remedy:
     """Name the smallest rating that runs and starts the motor and is not loaded too high."""
     need_kw = max(starting_need_kw(basis, generator)[1], ac_need_w(basis) / 1000 / HEAVY_LOAD)
     left = site_rating_kw(basis, generator) / generator.rating_kw
     if left < 1e-6:
-        return "no generator of this derating gives power here: look at altitude and derating again", {}
+        return text("check.generator.remedy_nothing_left"), {}
     rating = STEP_KW * ceil(need_kw / left / STEP_KW - 1e-9)
-    return (
-        f"a generator rated at {rating:g} kW or a little more, with its cable and protective device to match",
-        {"sources.generator.rating_kw": rating},
-    )
+    return text("check.generator.remedy", rating_kw=rating), {"sources.generator.rating_kw": rating}
 
 
 def _running(basis: Basis, generator: Generator) -> Verdict:
     words, changes = _another(basis, generator)
+    left_kw = site_rating_kw(basis, generator)
+    one_phase = connection_of(generator, basis.scenario.pump.plate).power_share < 1
     return lowest(
         TOPIC,
         "generator_running",
-        f"Generator ({_derating(basis, generator)}), against what the controller takes at the rated power",
-        site_rating_kw(basis, generator),
+        text(
+            "check.generator_running.compared_one_phase" if one_phase else "check.generator_running.compared",
+            rating_kw=generator.rating_kw,
+            percent=100 * left_kw / generator.rating_kw,
+            altitude_m=basis.place.altitude_m,
+            hottest_c=basis.hottest_c,
+        ),
+        left_kw,
         ac_need_w(basis) / 1000,
         "kW",
-        why="An overloaded generator slows down, stalls and burns its winding.",
+        why=text("check.generator_running.why"),
         remedy=words,
-        source="rating by the user, derating as entered",
+        source=text("check.generator_running.source"),
         changes=changes,
     )
 
@@ -96,30 +95,31 @@ def _starting(basis: Basis, generator: Generator) -> Verdict:
     value = site_rating_kw(basis, generator)
     outcome: Outcome = "pass" if at_least(value, good) else "caution" if at_least(value, least) else "fail"
     if basis.scenario.controller.starting == "soft":
-        how, source = "softly by a drive, 1.5 times the running need (1.25 at least)", PRACTICE
+        compared = text("check.generator_starting.compared_soft", good=SOFT_GOOD, least=SOFT_LEAST)
+        source = text("source.practice")
     else:
-        kva = locked_rotor_kva(_shaft_kw(basis), _code(basis))
-        assumed = "" if basis.scenario.pump.plate.locked_rotor_code else ", assumed"
-        how = (
-            f"direct on line with {figure(kva)} kVA (code letter {_code(basis)}{assumed}) and a dip of "
-            f"{100 * DIP_GOOD:.0f} % ({figure(least)} kW for {100 * DIP_MOST:.0f} %)"
+        assumed = basis.scenario.pump.plate.locked_rotor_code is None
+        compared = text(
+            "check.generator_starting.compared_assumed" if assumed else "check.generator_starting.compared",
+            kva=figure(locked_rotor_kva(_shaft_kw(basis), _code(basis))),
+            code=_code(basis),
+            good_dip=100 * DIP_GOOD,
+            least_kw=figure(least),
+            most_dip=100 * DIP_MOST,
         )
-        source = (
-            "locked-rotor kVA by code letter, NEMA MG 1 (from memory); dip across the alternator's transient reactance;"
-            f" dip of 25 %: ISO 8528-5, class G1 (from memory); 35 % is {PRACTICE}"
-        )
+        source = text("check.generator_starting.source_direct", good_dip=100 * DIP_GOOD, most_dip=100 * DIP_MOST)
     words, changes = _another(basis, generator)
     good_now = outcome == "pass"
     return Verdict(
         TOPIC,
         "generator_starting",
-        f"Generator as derated, against what starts the motor {how}",
+        compared,
         outcome,
         value,
         good,
         "kW",
         reserve(value, good, "kW"),
-        "A generator that cannot start the motor lets its voltage collapse; the motor hums and heats.",
+        text("check.generator_starting.why"),
         "" if good_now else words,
         source,
         {} if good_now else changes,
@@ -133,20 +133,20 @@ def _loading(basis: Basis, generator: Generator) -> Verdict:
     value, low, high = 100 * share, 100 * LIGHT_LOAD, 100 * HEAVY_LOAD
     words, changes = _another(basis, generator)
     if light and changes.get("sources.generator.rating_kw", 0.0) >= generator.rating_kw:
-        words, changes = "other loads beside the pump: a smaller generator would not start it", {}
+        words, changes = text("check.generator_loading.remedy_other_loads"), {}
     elif light:
-        words += ", or other loads beside the pump"
+        words = text("check.generator_loading.remedy_light", remedy=words)
     return Verdict(
         TOPIC,
         "generator_loading",
-        "Load of the generator with the motor at rated power, against 30 to 70 % of its rating as derated",
+        text("check.generator_loading.compared", low=low, high=high),
         "pass" if good else "caution",
         value,
         low if light else high,
         "%",
         reserve(value, low, "%") if light else room(value, high, "%"),
-        "A lightly loaded diesel builds up carbon; one loaded above its prime rating for hours wears out early.",
+        text("check.generator_loading.why"),
         "" if good else words,
-        "30 %: NFPA 110 practice; 70 % mean load of prime power: ISO 8528-1",
+        text("check.generator_loading.source", low=low, high=high),
         {} if good else changes,
     )

@@ -5,7 +5,6 @@ from __future__ import annotations
 from math import ceil, floor
 from typing import Any
 
-from planner.checks.alternating import LICENSED
 from planner.checks.array import operating_voltages, series_remedy
 from planner.checks.basis import Basis
 from planner.checks.connection import connection_of
@@ -13,9 +12,6 @@ from planner.checks.cooling import INCH_MM, frame_of
 from planner.checks.head import better_pump
 from planner.checks.plate import CLASS_LIMIT_C, protection_words
 from planner.checks.verdict import (
-    PLATE,
-    PRACTICE,
-    SITE_DATA,
     Outcome,
     Remedy,
     Verdict,
@@ -30,11 +26,11 @@ from planner.checks.verdict import (
 )
 from planner.sources.registry import supplies_of
 from planner.supply.cables import current_of_power_a
+from planner.text import text
 from planner.water.duty import Duty
 from planner.water.pump import hydraulic_power_w
 
 TOPIC = "Nameplate"
-ARRAY = "the array"
 
 COOLANT_C = 40.0
 """Coolant for which the rise of a winding is rated, IEC 60034-1."""
@@ -66,59 +62,66 @@ def _consistent(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "rated_figures",
-        f"Power of the water at the rated duty ({hydraulic / 1000:.2f} kW) as a share of the plate's "
-        f"{pump.rated_power_w:g} W, against {low:g} to {high:g} %",
+        text(
+            "check.rated_figures.compared",
+            hydraulic_kw=hydraulic / 1000,
+            rated_w=pump.rated_power_w,
+            low=low,
+            high=high,
+        ),
         "fail" if basis.pump_fault else "pass" if good else "caution",
         share,
         limit,
         "%",
         reserve(share, low, "%") if short else room(share, high, "%"),
-        basis.pump_fault or "A share outside the usual hints at a figure misread from the plate.",
-        "" if good else "read power, flow and head from the plate again; the rated ones, not the largest",
-        f"{PLATE}; the range is {PRACTICE}",
+        basis.pump_fault or text("check.rated_figures.why"),
+        "" if good else text("check.rated_figures.remedy"),
+        text("check.rated_figures.source"),
     )
 
 
 def _power(basis: Basis, duty: Duty) -> Verdict:
     pump, controller = basis.scenario.pump, basis.scenario.controller
-    flow_words, remedy = basis.flow_words, better_pump(basis)
-    held_by_drive = controller.power_limit_w is None and controller.starting == "soft"
+    margin, remedy = 100 * (NEAR_RATED - 1), better_pump(basis)
     if controller.power_limit_w is None:
         duty = basis.full_duty
-        flow_words = f"{duty.flow_m3h:.2f} m3/h, if nothing holds its power"
-    if held_by_drive:
-        remedy = f"a drive set to give at most {floor(pump.rated_power_w)} W, as the hourly run takes it, or {remedy}"
+        compared = text("check.motor_power.compared_unlimited", flow_m3h=duty.flow_m3h, percent=margin)
+    else:
+        compared = text("check.motor_power.compared", flow=basis.flow_words, percent=margin)
+    driven = controller.power_limit_w is None and controller.starting == "soft"
+    if driven:
+        remedy = text("check.motor_power.remedy_drive", most_w=floor(pump.rated_power_w), remedy=remedy)
     most = SERVICE_FACTOR * pump.rated_power_w
     return highest(
         TOPIC,
         "motor_power",
-        f"Power that the motor takes at {flow_words}, against its rated power and 5 %",
+        compared,
         duty.input_power_w,
         NEAR_RATED * pump.rated_power_w,
         "W",
-        why="A motor that takes more than its rating overheats.",
+        why=text("check.motor_power.why"),
         remedy=remedy,
-        source=f"{PLATE}; 5 % is {PRACTICE}, up to 15 % is a caution (service factor, NEMA MG 1), as is what a drive "
-        "can hold",
-        beyond="caution" if held_by_drive or at_most(duty.input_power_w, most) else "fail",
+        source=text("check.motor_power.source", percent=margin, service_percent=100 * (SERVICE_FACTOR - 1)),
+        beyond="caution" if driven or at_most(duty.input_power_w, most) else "fail",
     )
 
 
 def _current(basis: Basis) -> Verdict:
     plate = basis.scenario.pump.plate
     currents = _currents_a(basis)
-    listed = ", ".join(f"{value:.1f} A from {name}" for name, value, _ in currents)
-    compared = f"Current at the rated power ({listed or 'no supply voltage is known'}), against the plate's largest"
-    why = "More current than the plate allows trips the controller or burns the winding."
+    compared = text("check.current.compared_unknown")
+    if currents:
+        shown = [text(f"check.current.from.{name}", amperes=amperes) for name, amperes, _ in currents]
+        compared = text("check.current.compared", currents=text("list.comma").join(shown))
+    why, source = text("check.current.why"), text("source.plate")
     if plate.current_a is None or not currents:
-        asked = "'A' or 'Amp' on the plate" if plate.current_a is None else "the voltage of grid or generator"
         return missing(
             TOPIC,
             "current",
             compared,
-            f"look for {asked}",
+            text("check.current.look_for" if plate.current_a is None else "check.supply.look_for_voltage"),
             why=why,
-            source=PLATE,
+            source=source,
             value=max((value for _, value, _ in currents), default=None),
             limit=plate.current_a,
             unit="A",
@@ -126,114 +129,108 @@ def _current(basis: Basis) -> Verdict:
     name, worst, volts = max(currents, key=lambda current: current[1])
     remedy, changes = _less_current(basis, plate.current_a, name, worst, volts)
     return highest(
-        TOPIC, "current", compared, worst, plate.current_a, "A", why=why, remedy=remedy, source=PLATE, changes=changes
+        TOPIC, "current", compared, worst, plate.current_a, "A", why=why, remedy=remedy, source=source, changes=changes
     )
 
 
 def _less_current(basis: Basis, limit_a: float, name: str, current_a: float, volts: float) -> Remedy:
     """Say what lessens a current: more modules for that of the array, more voltage for that of grid or generator."""
     solar, plate = basis.scenario.sources.solar, basis.scenario.pump.plate
-    another = f"read the current on the plate again, or a pump that is made for {figure(current_a)} A from {name}"
-    if name == ARRAY and solar is not None:
+    another = text(f"check.current.remedy.{name}", amperes=figure(current_a))
+    if name == "array" and solar is not None:
         words, changes = series_remedy(
             basis, solar, at_least=ceil(solar.modules_in_series * current_a / limit_a - 1e-9)
         )
-        return (f"{words}; or {another}" if changes else another), changes
+        return (text("check.current.remedy_or_series", series=words, remedy=another) if changes else another), changes
     needed_v = volts * current_a / limit_a
     if plate.ac_voltage_max_v is None or needed_v > plate.ac_voltage_max_v:
         return another, {}
-    return f"a supply of at least {ceil(needed_v)} V, within the plate's limits; or {another}", {}
+    return text("check.current.remedy_or_volts", volts=ceil(needed_v), remedy=another), {}
 
 
 def _currents_a(basis: Basis) -> list[tuple[str, float, float]]:
-    """Current at the rated power from each source [A] and the voltage at which it flows [V]."""
+    """Source, current at the rated power from it [A] and the voltage at which it flows [V]."""
     scenario, power = basis.scenario, basis.scenario.pump.rated_power_w
     found = []
     if scenario.sources.solar is not None:
         hot = operating_voltages(basis)[0]
-        found.append((ARRAY, power / hot, hot))
+        found.append(("array", power / hot, hot))
     for source in supplies_of(scenario):
         connection = connection_of(source, scenario.pump.plate)
         if connection.voltage_v is not None:
             factor = 0.85 if scenario.cables is None or scenario.cables.ac is None else scenario.cables.ac.power_factor
             current = current_of_power_a(power, connection.voltage_v, connection.supply, factor)
-            found.append((f"the {source.name}", current, connection.voltage_v))
+            found.append((source.name, current, connection.voltage_v))
     return found
 
 
 def _speed_range(basis: Basis) -> Verdict:
     plate, solar = basis.scenario.pump.plate, basis.scenario.sources.solar
     low, high = plate.speed_min_rpm, plate.speed_max_rpm
-    compared = "Speed range of the motor, against what a varying source asks"
-    why = "The sun's power varies; only a motor that can turn slowly makes use of a weak one."
+    why, unit = text("check.speed_range.why"), text("unit.speed")
     if low is None or high is None:
-        return missing(
-            TOPIC, "speed_range", compared, "look for 'rpm' or '1/min' on the plate", why=why, source=PLATE, unit="rpm"
-        )
+        compared, look_for = text("check.speed_range.compared_not_given"), text("check.speed_range.look_for")
+        return missing(TOPIC, "speed_range", compared, look_for, why=why, source=text("source.plate"), unit=unit)
     share = 100 * low / high
     good = solar is None or share < 90
     return Verdict(
         TOPIC,
         "speed_range",
-        f"{compared}: {low:g} to {high:g} rpm, the lowest as a share of the highest",
+        text("check.speed_range.compared", low=low, high=high),
         "pass" if good else "caution",
         share,
         90.0 if solar is not None else None,
         "%",
         "" if solar is None else room(share, 90.0, "%"),
         why,
-        "" if good else "choose a variable-speed motor",
-        f"{PLATE}; a variable-speed motor on a varying source is {PRACTICE}",
+        "" if good else text("check.speed_range.remedy"),
+        text("check.speed_range.source"),
     )
 
 
 def _frame(basis: Basis) -> Verdict:
     plate, casing = basis.scenario.pump.plate, basis.scenario.borehole.casing_inner_diameter_mm
-    compared = "Casing, against the frame of the motor"
-    why = "A motor does not go into a casing smaller than its frame."
-    frame = plate.frame_in or frame_of(plate)
+    why, frame = text("check.frame.why"), plate.frame_in or frame_of(plate)
     if frame is None or casing is None:
-        asked = (
-            "the frame in inches on the plate" if frame is None else "the casing's inside diameter in the driller's log"
+        return missing(
+            TOPIC,
+            "frame",
+            text("check.frame.compared_not_given"),
+            text("check.frame.look_for_frame" if frame is None else "check.frame.look_for_casing"),
+            why=why,
+            source=text("source.plate"),
+            value=casing,
+            unit="mm",
         )
-        return missing(TOPIC, "frame", compared, f"look for {asked}", why=why, source=PLATE, value=casing, unit="mm")
     return lowest(
         TOPIC,
         "frame",
-        f"{compared}: {frame:g} inches are {frame * INCH_MM:.0f} mm",
+        text("check.frame.compared", inches=frame, millimetres=frame * INCH_MM),
         casing,
         frame * INCH_MM,
         "mm",
         why=why,
-        remedy=f"a pump with a frame of at most {floor(10 * casing / INCH_MM + 1e-6) / 10:g} inches",
-        source=f"{PLATE}; {PRACTICE}",
+        remedy=text("check.frame.remedy", inches=floor(10 * casing / INCH_MM + 1e-6) / 10),
+        source=text("source.plate_practice"),
     )
 
 
 def _insulation(basis: Basis) -> Verdict:
     kind, water_c = basis.scenario.pump.plate.insulation_class, basis.scenario.borehole.water_temperature_c
-    why = "The winding may warm up only as far as its insulation stands; hot water takes that room away."
-    source = "IEC 60085 (temperature of the class), IEC 60034-1 (coolant of 40 deg C)"
+    why, source = text("check.insulation.why"), text("check.insulation.source", coolant_c=COOLANT_C)
     if kind is None:
-        return missing(
-            TOPIC,
-            "insulation",
-            "Insulation class, against the water's temperature",
-            "look for 'Ins. Cl.' and a letter on the plate",
-            why=why,
-            source=source,
-        )
+        compared, look_for = text("check.insulation.compared_not_given"), text("check.insulation.look_for")
+        return missing(TOPIC, "insulation", compared, look_for, why=why, source=source)
     limit_c = CLASS_LIMIT_C[kind]
     return lowest(
         TOPIC,
         "insulation",
-        f"Class {kind} stands {limit_c} deg C: room above water of {water_c:g} deg C, against that above "
-        f"{COOLANT_C:g} deg C",
+        text("check.insulation.compared", letter=kind, limit_c=limit_c, water_c=water_c, coolant_c=COOLANT_C),
         limit_c - water_c,
         limit_c - COOLANT_C,
         "K",
         why=why,
-        remedy="a motor of a higher class, or one that its maker rates for this water",
+        remedy=text("check.insulation.remedy"),
         source=source,
         beyond="caution",
     )
@@ -241,15 +238,15 @@ def _insulation(basis: Basis) -> Verdict:
 
 def _protection(basis: Basis) -> Verdict:
     code = basis.scenario.pump.plate.ingress_protection
-    why = "A motor that lives under water must stand it for good."
+    why, source = text("check.ingress_protection.why"), text("check.ingress_protection.source")
     if code is None or code[3] == "X":
         return missing(
             TOPIC,
             "ingress_protection",
-            "Ingress protection of a motor that hangs in water",
-            "look for 'IP' and two digits on the plate; the second should be 8",
+            text("check.ingress_protection.compared_not_given"),
+            text("check.ingress_protection.look_for"),
             why=why,
-            source="IEC 60529",
+            source=source,
             value=code,
             limit="IPX8",
         )
@@ -257,44 +254,27 @@ def _protection(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "ingress_protection",
-        f"{code}: {protection_words(code)}; against a motor that hangs in water",
+        text("check.ingress_protection.compared", code=code, meaning=protection_words(code)),
         outcome,
         code,
         "IPX8",
         "",
         "",
         why,
-        "" if outcome == "pass" else "a submersible motor of IP68, or the maker's word on immersion",
-        "IEC 60529",
+        "" if outcome == "pass" else text("check.ingress_protection.remedy"),
+        source,
     )
 
 
 def _temperature(basis: Basis) -> Verdict:
     limit, water_c = basis.scenario.pump.plate.liquid_temperature_max_c, basis.scenario.borehole.water_temperature_c
-    compared = "Temperature of the water, against what the plate allows"
-    why = "Water warmer than the plate allows is outside the motor's duty: it cools too little and shortens its life."
+    compared, why = text("check.water_temperature.compared"), text("check.water_temperature.why")
+    key, unit, source = "water_temperature", "deg C", text("source.plate")
     if limit is None:
-        return missing(
-            TOPIC,
-            "water_temperature",
-            compared,
-            "look for 'max. liquid temp.' on the plate",
-            why=why,
-            source=PLATE,
-            value=water_c,
-            unit="deg C",
-        )
-    return highest(
-        TOPIC,
-        "water_temperature",
-        compared,
-        water_c,
-        limit,
-        "deg C",
-        why=why,
-        remedy=f"a motor rated for water of at least {ceil(10 * water_c) / 10:g} deg C",
-        source=PLATE,
-    )
+        look_for = text("check.water_temperature.look_for")
+        return missing(TOPIC, key, compared, look_for, why=why, source=source, value=water_c, unit=unit)
+    remedy = text("check.water_temperature.remedy", water_c=ceil(10 * water_c) / 10)
+    return highest(TOPIC, key, compared, water_c, limit, unit, why=why, remedy=remedy, source=source)
 
 
 def _within(
@@ -317,9 +297,9 @@ def _within(
         value,
         limit,
         "V",
-        why="Outside its voltage limits it switches off, or is destroyed.",
+        why=text("check.plate_window.why"),
         remedy=remedy,
-        source=PLATE,
+        source=text("source.plate"),
         changes=changes,
     )
 
@@ -327,47 +307,38 @@ def _within(
 def _dc_window(basis: Basis) -> Verdict:
     plate = basis.scenario.pump.plate
     hot, cold = operating_voltages(basis)
-    compared = f"Working voltage of a string, {hot:.0f} V at the hottest noon to {cold:.0f} V in the cold"
     if plate.dc_voltage_min_v is None or plate.dc_voltage_max_v is None:
         return missing(
             TOPIC,
             "dc_window",
-            f"{compared}, against the plate's DC limits",
-            "look for 'DC', 'PV' or 'Voc' with volts on the plate, unless the controller alone sees the array",
-            why="Outside its voltage limits it switches off, or is destroyed.",
-            source=PLATE,
-            value=f"{hot:.0f} to {cold:.0f}",
+            text("check.dc_window.compared_not_given", hot=hot, cold=cold),
+            text("check.dc_window.look_for"),
+            why=text("check.plate_window.why"),
+            source=text("source.plate"),
+            value=text("check.dc_window.span", hot=hot, cold=cold),
             unit="V",
         )
     window, solar = (plate.dc_voltage_min_v, plate.dc_voltage_max_v), basis.scenario.sources.solar
     assert solar is not None
     remedy, changes = series_remedy(basis, solar)
-    text = f"{compared}, against {window[0]:g} to {window[1]:g} V"
-    return _within(hot, cold, window, "dc_window", text, remedy, changes)
+    compared = text("check.dc_window.compared", hot=hot, cold=cold, low=window[0], high=window[1])
+    return _within(hot, cold, window, "dc_window", compared, remedy, changes)
 
 
 def _ac_window(basis: Basis) -> Verdict:
     plate = basis.scenario.pump.plate
     connections = [connection_of(source, plate) for source in supplies_of(basis.scenario)]
     volts = [connection.voltage_v for connection in connections if connection.voltage_v is not None]
-    compared = f"Nominal voltage of the supplies ({', '.join(f'{v:.4g} V' for v in volts) or 'not given'})"
+    shown = text("list.comma").join(text("check.supply_voltage.nominal", volts=v) for v in volts)
     if plate.ac_voltage_min_v is None or plate.ac_voltage_max_v is None or not volts:
-        asked = "'AC' or '~' with volts on the plate" if volts else "the voltage of grid and generator"
-        return missing(
-            TOPIC,
-            "ac_window",
-            f"{compared}, against the plate's AC limits",
-            f"look for {asked}",
-            why="Outside its voltage limits it switches off, or is destroyed.",
-            source=f"{PLATE}; {SITE_DATA}",
+        compared = (
+            text("check.ac_window.compared_not_given", volts=shown)
+            if volts
+            else text("check.ac_window.compared_none_given")
         )
-    window = (plate.ac_voltage_min_v, plate.ac_voltage_max_v)
-    text = f"{compared}, against {window[0]:g} to {window[1]:g} V"
-    return _within(
-        min(volts),
-        max(volts),
-        window,
-        "ac_window",
-        text,
-        f"a transformer, chosen and fitted {LICENSED}, or a pump for this voltage",
-    )
+        look_for = text("check.ac_window.look_for" if volts else "check.supply.look_for_voltage")
+        why, source = text("check.plate_window.why"), text("source.plate_and_site")
+        return missing(TOPIC, "ac_window", compared, look_for, why=why, source=source)
+    low, high = plate.ac_voltage_min_v, plate.ac_voltage_max_v
+    compared = text("check.ac_window.compared", volts=shown, low=low, high=high)
+    return _within(min(volts), max(volts), (low, high), "ac_window", compared, text("check.ac_window.remedy"))

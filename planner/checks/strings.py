@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import ceil, floor
 
-from planner.checks.array import CONTROLLER, TOPIC, cold_string_v
+from planner.checks.array import TOPIC, cold_string_v
 from planner.checks.basis import Basis
 from planner.checks.verdict import (
     PRACTICE,
@@ -21,6 +21,7 @@ from planner.checks.verdict import (
 )
 from planner.scenario.solar import Solar
 from planner.supply.cables import PV_CURRENT_FACTOR
+from planner.text import text
 
 POWER_RATIO = (1.2, 2.0)
 FUSE_LEAST, FUSE_MOST = 1.5, 2.4
@@ -54,7 +55,7 @@ def _current(basis: Basis, solar: Solar) -> Verdict:
     value = strings * PV_CURRENT_FACTOR * solar.module.current_sc_a
     compared = f"Current of {_counted(basis)}, 1.25 times the short-circuit current, against the controller's largest"
     why = "Bright cloud edges give more than the rated current; inputs and fuses must bear it."
-    source = f"{CONTROLLER}; 1.25 times by IEC 62548"
+    source = f"{text('source.controller')}; 1.25 times by IEC 62548"
     key = "array_current"
     if limit is None:
         look_for = "look for 'max. input current' or 'Isc max.' on the controller's plate"

@@ -6,8 +6,9 @@ from typing import Any
 
 import pytest
 
-from planner.checks.plate import CLASS_LIMIT_C, SOLIDS, WATER, plate_lines, protection_words
+from planner.checks.plate import CLASS_LIMIT_C, plate_lines, protection_words
 from planner.scenario.waterworks import Pump
+from planner.text.en import SENTENCES
 from planner.water.pump import pump_model
 from tests.checks.sites import checked, site
 
@@ -59,8 +60,8 @@ def test_letters_and_digits() -> None:
     # common practice, no source: F stands 155 deg C and only H is above it among the usual letters; digits 0-6 and 0-8
     assert CLASS_LIMIT_C["F"] == 155
     assert [letter for letter in "YAEBFH" if CLASS_LIMIT_C[letter] > 155] == ["H"]
-    assert set("0123456") <= set(SOLIDS)
-    assert set("012345678") <= set(WATER)
+    assert {f"plate.solids.{digit}" for digit in "0123456"} <= SENTENCES.keys()
+    assert {f"plate.water.{digit}" for digit in "012345678"} <= SENTENCES.keys()
     assert "dust-tight" in protection_words("IP68")
     assert "continuous immersion" in protection_words("IP68")
 

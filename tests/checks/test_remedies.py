@@ -37,9 +37,15 @@ def outcome(key: str, changes: dict[str, Any]) -> str:
     [
         ("velocity", NAKED, r"at least (\d+) mm", "pipeline.segments.1.inner_diameter_mm", -1),
         ("motor_cooling", SIX_INCH, r"at most (\d+) mm", "borehole.flow_sleeve_diameter_mm", +2),
-        ("dc_cable_drop", {"cables.dc.length_m": 120}, r"section of ([\d.]+) mm2", "cables.dc.section_mm2", None),
-        ("ac_cable_drop", {"cables.ac.length_m": 200}, r"section of ([\d.]+) mm2", "cables.ac.section_mm2", None),
-        ("drop_cable_drop", {"cables.drop.length_m": 350}, r"section of ([\d.]+) mm2", "cables.drop.section_mm2", None),
+        ("dc_cable_drop", {"cables.dc.length_m": 120}, r"cross-section of ([\d.]+) mm2", "cables.dc.section_mm2", None),
+        ("ac_cable_drop", {"cables.ac.length_m": 200}, r"cross-section of ([\d.]+) mm2", "cables.ac.section_mm2", None),
+        (
+            "drop_cable_drop",
+            {"cables.drop.length_m": 350},
+            r"cross-section of ([\d.]+) mm2",
+            "cables.drop.section_mm2",
+            None,
+        ),
         (
             "generator_running",
             {"sources.generator.rating_kw": 2.5},
@@ -273,7 +279,7 @@ def test_a_thicker_cable_only_where_the_voltage_would_pass_without_any_drop() ->
     # 230 V less 8 % are 211.6 V
     thick = {"cables.ac.length_m": 300, "pump.plate.ac_voltage_min_v": 205}
     verdict = checked(site(thick))["grid_voltage"]
-    assert "a section of" in verdict.remedy
+    assert "a cross-section of" in verdict.remedy
     section = verdict.changes["cables.ac.section_mm2"]
     assert outcome("grid_voltage", thick | {"cables.ac.section_mm2": section}) == "pass"
     hopeless = checked(site({"pump.plate.ac_voltage_min_v": 213}))["grid_voltage"]

@@ -11,7 +11,7 @@ import pytest
 
 from planner.checks.array import open_circuit_v
 from planner.checks.cooling import COOLING_M_S, FRAME_OUTER_MM, HOT_COOLING_M_S, INCH_MM
-from planner.checks.plate import CLASS_LIMIT_C, SOLIDS, WATER
+from planner.checks.plate import CLASS_LIMIT_C
 from planner.scenario.cables import STANDARD_SECTIONS_MM2, AcCable, CableRun, DropCable
 from planner.scenario.solar import Module, Plane, Solar
 from planner.scenario.sources import Generator
@@ -40,6 +40,7 @@ from planner.supply.generator import (
     rating_for_dip_kw,
     usual_locked_rotor_code,
 )
+from planner.text.en import SENTENCES
 
 FOOT_M = 0.3048
 GPM_M3_S = 3.785411784e-3 / 60
@@ -287,13 +288,17 @@ def test_thermal_classes() -> None:
 
 def test_ip_digits() -> None:
     # IEC 60529: first digit 0 to 6, second 0 to 9, and X for either
-    assert sorted(SOLIDS) == [*"0123456", "X"]
-    assert sorted(WATER) == [*"0123456789", "X"]
+    solids, water = (
+        {key[len(start) :]: words for key, words in SENTENCES.items() if key.startswith(start)}
+        for start in ("plate.solids.", "plate.water.")
+    )
+    assert sorted(solids) == [*"0123456", "X"]
+    assert sorted(water) == [*"0123456789", "X"]
     sizes = {"1": "50 mm", "2": "12.5 mm", "3": "2.5 mm", "4": "1 mm", "5": "dust-protected", "6": "dust-tight"}
-    assert all(words in SOLIDS[digit] for digit, words in sizes.items())
+    assert all(words in solids[digit] for digit, words in sizes.items())
     words = {"1": "drops", "2": "15 degrees", "3": "60 degrees", "4": "splashes", "5": "jets", "6": "powerful jets",
              "7": "for a time", "8": "continuous", "9": "hot jets"}  # fmt: skip
-    assert all(text in WATER[digit] for digit, text in words.items())
+    assert all(text in water[digit] for digit, text in words.items())
 
 
 # ------------------------------------------------------------------------------------------------ motor cooling

@@ -1,6 +1,8 @@
 """English of the report of a run: its pages, and what stands on several of them."""
 
 SENTENCES: dict[str, str] = {
+    "list.and": "{first} and {last}",
+    "list.comma": ", ",
     "page.answer": "Answer",
     "page.options": "Options",
     "page.head": "Head",
