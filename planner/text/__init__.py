@@ -1,7 +1,7 @@
-"""Every word to people, as whole sentences with named slots: one module a language, English first.
+"""Every word to people, as whole sentences with named slots: one package a language, English first.
 
-`text("key", slot=value)` gives the sentence of the language in use. A language is a module of this folder with the same
-`SENTENCES` and `FIGURES`; adding one is adding its module.
+`text("key", slot=value)` gives the sentence of the language in use. A language is a package of this folder with the
+same `SENTENCES` and `FIGURES`; adding one is adding its package.
 """
 
 from __future__ import annotations

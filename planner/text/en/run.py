@@ -1,0 +1,75 @@
+"""Words of the report of one scenario."""
+
+SENTENCES: dict[str, str] = {
+    "figure.none": "none",
+    "figure.no_water": "nothing delivered",
+    "figure.no_people": "no people",
+    "figure.reference": "reference",
+    "figure.never": "never",
+    "page.water": "Water",
+    "page.energy": "Energy",
+    "by_time.label": "Month or life year",
+    "by_time.month_axis": "Month of the first life year",
+    "by_time.first_year": "First year",
+    "by_time.all_years": "All years",
+    "by_time.year": "Year {year}",
+    "by_time.option": "{place}. {option}",
+    "by_time.recommended": "{place}. {option}, recommended",
+    "by_time.no_demand": "no demand",
+    "by_time.none_pumped": "none pumped",
+    "water.under": (
+        "First life year by month, then every life year. Demand and delivered are what users want and get; the change "
+        "in storage is what was pumped less what left the tank."
+    ),
+    "water.leaking": "Of the water leaving the tank, {percent} % is lost to leakage.",
+    "water.leaking_by_the_clock": "Leakage by the clock is {m3_per_day} m3 a day.",
+    "water.chart": "Demand and water delivered: {option}",
+    "water.chart_alt": "Demand and water delivered by month of the first life year, option {option}.",
+    "water.axis": "Water (m3/month)",
+    "water.demand_m3": "Demand (m3)",
+    "water.delivered_m3": "Delivered (m3)",
+    "water.shortfall_m3": "Shortfall (m3)",
+    "water.demand_met_percent": "Demand met (%)",
+    "water.solar_m3": "Pumped by the sun (m3)",
+    "water.grid_m3": "Added by the grid (m3)",
+    "water.generator_m3": "Added by the generator (m3)",
+    "water.pumped_m3": "Pumped in all (m3)",
+    "water.leakage_m3": "Lost to leakage (m3)",
+    "water.storage_change_m3": "Change in storage (m3)",
+    "energy.under": (
+        "First life year by month, then every life year. PV energy is DC from the array, that of grid and generator AC "
+        "at the controller; PV energy unused could have been used but was not needed or not usable."
+    ),
+    "energy.under_bands": (
+        "First life year by month, then every life year. PV energy is DC from the array, that of grid and generator AC "
+        "at the controller; PV energy unused could have been used but was not needed or not usable. The grid's energy "
+        "is split by the tariff's bands: {bands} and the hours outside them."
+    ),
+    "energy.chart": "Energy by source: {option}",
+    "energy.chart_alt": "Energy by source and month of the first life year, option {option}.",
+    "energy.axis": "Energy (kWh/month)",
+    "energy.outside_bands": "outside the bands",
+    "energy.pv_used_kwh": "PV energy used (kWh)",
+    "energy.pv_unused_kwh": "PV energy unused (kWh)",
+    "energy.grid_kwh": "Grid (kWh)",
+    "energy.grid_band_kwh": "Grid, {band} (kWh)",
+    "energy.grid_hours": "Running on the grid (h)",
+    "energy.grid_peak_kw": "Highest half-hour demand on the grid (kW)",
+    "energy.generator_kwh": "Generator (kWh)",
+    "energy.generator_hours": "Running of the generator (h)",
+    "energy.fuel_l": "Fuel (L)",
+    "energy.pumped_m3": "Water pumped (m3)",
+    "energy.kwh_per_m3": "Energy used per m3 (kWh/m3)",
+    "month.1": "Jan",
+    "month.2": "Feb",
+    "month.3": "Mar",
+    "month.4": "Apr",
+    "month.5": "May",
+    "month.6": "Jun",
+    "month.7": "Jul",
+    "month.8": "Aug",
+    "month.9": "Sep",
+    "month.10": "Oct",
+    "month.11": "Nov",
+    "month.12": "Dec",
+}
