@@ -13,7 +13,7 @@ from pkgutil import iter_modules
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator
+    from collections.abc import Iterator, Sequence
     from types import ModuleType
 
 FIRST_LANGUAGE = "en"
@@ -48,6 +48,13 @@ def text(key: str, **slots: Any) -> str:
     """
     sentence: str = _module().SENTENCES[key]
     return sentence.format(**slots)
+
+
+def listed(items: Sequence[str]) -> str:
+    """Join the names of things as the language in use lists them: 'a', 'a and b', 'a, b and c'."""
+    if len(items) < 2:
+        return "".join(items)
+    return text("list.and", first=text("list.comma").join(items[:-1]), last=items[-1])
 
 
 def figure_label(key: str) -> str:

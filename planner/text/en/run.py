@@ -1,6 +1,8 @@
 """Words of the report of one scenario."""
 
 SENTENCES: dict[str, str] = {
+    "list.and": "{first} and {last}",
+    "list.comma": ", ",
     "figure.none": "none",
     "figure.no_water": "nothing delivered",
     "figure.no_people": "no people",
