@@ -23,7 +23,7 @@ from planner.scenario.cables import STANDARD_SECTIONS_MM2
 from planner.scenario.sources import Generator, Grid
 from planner.supply.cables import current_of_power_a, drop_share
 
-TOPIC = "AC side"
+TOPIC = "ac"
 
 GENERATOR_TOLERANCE_PERCENT = 5.0
 """Variation of a generating set's voltage: ISO 8528-5, from memory."""

@@ -12,7 +12,7 @@ from planner.checks.basis import Basis
 from planner.checks.verdict import PRACTICE, Outcome, Remedy, Verdict, at_most, figure, highest, lowest, missing, room
 from planner.scenario.solar import Module, Solar
 
-TOPIC = "Array and controller"
+TOPIC = "array"
 CONTROLLER = "the controller's datasheet"
 NOON_W_M2 = 1000.0
 NOON_WIND_M_S = 1.0

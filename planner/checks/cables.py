@@ -34,7 +34,7 @@ from planner.supply.cables import (
     smallest_section_mm2,
 )
 
-TOPIC = "Cables"
+TOPIC = "cables"
 
 DC_DROP, AC_DROP, DROP_DROP = 0.03, 0.05, 0.05
 ANNEX_G = "IEC 60364-5-52 annex G, other uses than lighting on a public network"

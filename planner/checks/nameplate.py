@@ -32,7 +32,7 @@ from planner.supply.cables import current_of_power_a
 from planner.water.duty import Duty
 from planner.water.pump import hydraulic_power_w
 
-TOPIC = "Nameplate"
+TOPIC = "nameplate"
 ARRAY = "the array"
 
 COOLANT_C = 40.0

@@ -38,7 +38,7 @@ def verdicts_report(name: str, verdicts: Sequence[Verdict], *, verbose: bool) ->
         if verdict.outcome == "pass" and not verbose:
             continue
         parts.append(Text(""))
-        head = f"{SYMBOL[verdict.outcome]} {verdict.outcome}: {verdict.topic} - {verdict.compared}"
+        head = f"{SYMBOL[verdict.outcome]} {verdict.outcome}: {verdict.topic_label} - {verdict.compared}"
         parts.append(Text(head, style="bold" if verdict.outcome == "fail" else ""))
         parts += [Padding(Text(line), (0, 0, 0, 4)) for line in _lines(verdict)]
     more = "" if verbose else "--verbose shows the checks that passed as well. "

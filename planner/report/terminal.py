@@ -9,10 +9,10 @@ from rich.padding import Padding
 from rich.table import Table
 from rich.text import Text
 
-from planner.checks.safety import LOCAL
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
 from planner.study.compare import OptionResult, Study
+from planner.text import text
 
 INCOMPLETE = "*"
 """Marks a cost that leaves out what has no price."""
@@ -78,7 +78,7 @@ def study_report(
     for verdict in worst_first(verdicts):
         if verdict.outcome == "fail":
             compared = f"{figure(verdict.value, verdict.unit)} against {figure(verdict.limit, verdict.unit)}"
-            line = f"{SYMBOL['fail']} {verdict.topic}: {verdict.compared}: {compared}. {verdict.remedy}"
+            line = f"{SYMBOL['fail']} {verdict.topic_label}: {verdict.compared}: {compared}. {verdict.remedy}"
             parts.append(Padding(Text(line), (0, 0, 0, 2)))
     parts.append(Text("\nLimits of these figures"))
     parts += [Padding(Text(f"! {note}"), (0, 0, 0, 2)) for note in notes]
@@ -86,6 +86,6 @@ def study_report(
 
 
 def cautions_report(cautions: Sequence[str]) -> Group:
-    """List the cautions of the work itself, the line that all of them end with once."""
-    listed = [Padding(Text(f"! {caution.removesuffix(LOCAL).strip()}"), (0, 0, 0, 2)) for caution in cautions]
-    return Group(Text("\nCautions"), *listed, Padding(Text(LOCAL), (0, 0, 0, 2)))
+    """List the cautions of the work itself, and once that local codes come first."""
+    shown = [Padding(Text(f"! {caution}"), (0, 0, 0, 2)) for caution in cautions]
+    return Group(Text("\nCautions"), *shown, Padding(Text(text("caution.local")), (0, 0, 0, 2)))

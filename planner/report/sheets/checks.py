@@ -46,7 +46,7 @@ def write_checks(page: Page, book: Any, study: Study, verdicts: Sequence[Verdict
         look: Look = "strong" if verdict.outcome == "fail" else "plain"
         page.put(row, 0, f"{SYMBOL[verdict.outcome]} {verdict.outcome}", "text", look)
         texts = (
-            verdict.topic,
+            verdict.topic_label,
             verdict.compared,
             figure(verdict.value, verdict.unit),
             figure(verdict.limit, verdict.unit),
