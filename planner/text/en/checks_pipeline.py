@@ -111,10 +111,10 @@ SENTENCES: dict[str, str] = {
     "check.pipe_class.remedy_cooler": "{segment}: cooler water, as {given} has no class in water this hot",
     "check.surge.compared": (
         "Highest pressure when the flow stops at once, or a pipe's valve slams: a rise of {rise} m in {segment} (wave "
-        "speed {speed} m/s)"
+        "{speed} m/s)"
     ),
     "check.surge.compared_timed": (
-        "Highest pressure when the flow stops in {stop} s: a rise of {rise} m in {segment} (wave speed {speed} m/s)"
+        "Highest pressure when the flow stops in {stop} s: a rise of {rise} m in {segment} (wave {speed} m/s)"
     ),
     "check.surge.compared_open": (
         "Highest pressure when the flow stops at once, or a pipe's valve slams, in {segments}"
