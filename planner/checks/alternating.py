@@ -23,7 +23,7 @@ from planner.sources.registry import supplies_of
 from planner.supply.cables import current_of_power_a, drop_share
 from planner.text import listed, text
 
-TOPIC = "AC side"
+TOPIC = "ac"
 
 FREQUENCY_USUAL_PERCENT = 2.0
 FREQUENCY_WIDE_PERCENT = (5.0, 3.0)

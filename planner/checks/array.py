@@ -13,7 +13,7 @@ from planner.checks.verdict import Outcome, Remedy, Verdict, at_most, highest, l
 from planner.scenario.solar import Module, Solar
 from planner.text import text
 
-TOPIC = "Array and controller"
+TOPIC = "array"
 NOON_W_M2 = 1000.0
 NOON_WIND_M_S = 1.0
 WINDOW_HOURS = 200.0

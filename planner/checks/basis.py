@@ -14,8 +14,9 @@ from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.supply.array import ArrayPower, array_power
+from planner.text import text
 from planner.water.demand import daily_demand_m3
-from planner.water.duty import LIMITS, MONTH_NAMES, CannotDraw, CannotLift, CannotStart, Duty, Limit, duty_point
+from planner.water.duty import LIMITS, CannotDraw, CannotLift, CannotStart, Duty, Limit, duty_point
 from planner.water.head import SystemHead, system_head
 from planner.water.pump import ImplausiblePump, PumpModel, hydraulic_power_w, pump_model
 
@@ -77,7 +78,7 @@ class Basis:
     @cached_property
     def month_name(self) -> str:
         """Name of the month of the deepest water."""
-        return MONTH_NAMES[self.month]
+        return text(f"month_name.{self.month + 1}")
 
     @cached_property
     def static_level_m(self) -> float:
@@ -125,8 +126,8 @@ class Basis:
     def flow_words(self) -> str:
         """The same in words."""
         if self.duty is None or self.too_short:
-            return f"{self.flow_m3h:.2f} m3/h, the flow to plan on with a pump that lifts it"
-        return f"the duty flow of {self.flow_m3h:.2f} m3/h"
+            return text("basis.planned_flow", flow=f"{self.flow_m3h:.2f}")
+        return text("basis.duty_flow", flow=f"{self.flow_m3h:.2f}")
 
     @cached_property
     def drawdown_m(self) -> float:
@@ -175,8 +176,9 @@ class Basis:
     def coldest_words(self) -> str:
         """The same in words."""
         if self.scenario.site.temperature_lowest_c is not None:
-            return f"{self.coldest_c:.1f} deg C, as given"
-        return f"{self.coldest_c:.1f} deg C, the weather's coldest hour less {COLD_ALLOWANCE_K:g} K (none was given)"
+            return text("basis.coldest_given", temperature=f"{self.coldest_c:.1f}")
+        allowance = f"{COLD_ALLOWANCE_K:g}"
+        return text("basis.coldest_of_weather", temperature=f"{self.coldest_c:.1f}", allowance=allowance)
 
     @cached_property
     def hottest_c(self) -> float:

@@ -6,11 +6,8 @@ from math import ceil, floor
 from typing import Any
 
 from planner.checks.basis import YIELD_USED, Basis
-from planner.checks.cooling import TOPIC, cooling, outer_diameter_mm
+from planner.checks.cooling import TOPIC, cooling, look_for_diameters, outer_diameter_mm
 from planner.checks.verdict import (
-    PLATE,
-    PRACTICE,
-    SITE_DATA,
     Outcome,
     Remedy,
     Verdict,
@@ -24,6 +21,7 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
+from planner.text import text
 from planner.water.ageing import ageing_of
 from planner.water.working_range import ASSUMED_SUBMERGENCE_M
 
@@ -49,35 +47,37 @@ def verdicts(basis: Basis) -> list[Verdict]:
 def _safe_yield(basis: Basis) -> Verdict:
     borehole, pump, duty = basis.scenario.borehole, basis.scenario.pump, basis.free_duty
     limit = borehole.safe_yield_m3h
-    value = pump.rated_flow_m3h if duty is None or basis.too_short else duty.flow_m3h
-    what = (
-        "Rated flow of the pump" if duty is None or basis.too_short else "Flow that the pump gives here at full speed"
-    )
+    if duty is None or basis.too_short:
+        value, compared = pump.rated_flow_m3h, text("check.safe_yield.compared_rated")
+    else:
+        value, compared = duty.flow_m3h, text("check.safe_yield.compared")
     outcome: Outcome = "pass"
     remedy = ""
     throttled = basis.duty is not None and basis.duty.limited_by == "safe yield" and basis.duty.other_head_m > 1e-6
     if not at_most(value, limit):
         outcome = "caution"
         speed = 100.0 if basis.duty is None else floor(basis.duty.speed_percent)
-        remedy = f"set the drive's highest speed to {speed:.0f} %, or a pump of less flow"
+        remedy = text("check.safe_yield.remedy_speed", speed=f"{speed:.0f}")
         if throttled or not at_most(pump.rated_flow_m3h, limit):
             outcome, value = "fail", max(value, pump.rated_flow_m3h)
-            remedy = (
-                f"a pump rated at no more than {figure(min(YIELD_USED * limit, basis.design_flow_m3h))} m3/h, at about "
-                f"{basis.better_head_m} m; until then a drive or valve that holds it to {figure(limit)} m3/h"
+            remedy = text(
+                "check.safe_yield.remedy_pump",
+                flow=figure(min(YIELD_USED * limit, basis.design_flow_m3h)),
+                head=basis.better_head_m,
+                limit=figure(limit),
             )
     return Verdict(
         TOPIC,
         "safe_yield",
-        f"{what}, against the borehole's safe yield",
+        compared,
         outcome,
         value,
         limit,
         "m3/h",
         room(value, limit, "m3/h"),
-        "Over-pumping draws in sand, lets the pump run dry and can ruin the borehole for good.",
+        text("check.safe_yield.why"),
         remedy,
-        f"{SITE_DATA} (pumping test); a pump rated above the yield fails, one that can be held by its speed does not",
+        text("check.safe_yield.source"),
     )
 
 
@@ -86,7 +86,7 @@ def _drawn_flow(basis: Basis) -> tuple[float, str]:
     duty, drawing = basis.duty, basis.drawing_duty
     if duty is None or drawing is None or basis.too_short or duty.limited_by != "intake level":
         return basis.flow_m3h, basis.flow_words
-    return drawing.flow_m3h, f"the {drawing.flow_m3h:.2f} m3/h that the pump would draw"
+    return drawing.flow_m3h, text("basis.drawn_flow", flow=f"{drawing.flow_m3h:.2f}")
 
 
 def _drawn_level_m(basis: Basis) -> float:
@@ -100,13 +100,13 @@ def _intake(basis: Basis) -> Verdict:
     return highest(
         TOPIC,
         "pumping_level",
-        f"Depth of the water in {basis.month_name} at {_drawn_flow(basis)[1]}, against the pump's intake",
+        text("check.pumping_level.compared", month=basis.month_name, flow=_drawn_flow(basis)[1]),
         level,
         borehole.pump_depth_m,
         "m",
-        why="A pump that takes air loses its prime, runs dry and burns.",
+        why=text("check.pumping_level.why"),
         remedy=remedy,
-        source=SITE_DATA,
+        source=text("check.pumping_level.source"),
         changes=changes,
     )
 
@@ -130,39 +130,36 @@ def _deeper(basis: Basis, short_m: float) -> Remedy:
     less = _pump_less(basis)
     foot_m = borehole.pump_depth_m + by + below_m
     if borehole.depth_m is not None and foot_m + BELOW_MOTOR_M > borehole.depth_m:
-        return f"{less}: the borehole is not deep enough to hang the pump deeper", {}
+        return text("check.deeper.remedy_shallow", less=less), {}
     if borehole.screen_top_m is not None and foot_m > borehole.screen_top_m:
-        return f"{less}: any deeper the pump would hang in the screen, which draws sand and leaves the motor hot", {}
-    unknown = [
-        what for what, depth in (("bottom", borehole.depth_m), ("screen", borehole.screen_top_m)) if depth is None
-    ]
-    provided = f", once the driller's log shows that {' and '.join(unknown)} lie deeper" if unknown else ""
-    words = f"set the pump {figure(by)} m deeper, with pipe and cable to match{provided}, or {less}"
+        return text("check.deeper.remedy_in_screen", less=less), {}
+    bottom, screen = borehole.depth_m is None, borehole.screen_top_m is None
+    unknown = "_if_both" if bottom and screen else "_if_bottom" if bottom else "_if_screen" if screen else ""
+    words = text(f"check.deeper.remedy{unknown}", by=figure(by), less=less)
     return words, {} if unknown else _hung_at(basis, borehole.pump_depth_m + by)
 
 
 def _pump_less(basis: Basis) -> str:
     """Say that the pump must draw less, and how a drive can hold it where the hourly run does so."""
     if basis.duty is None or basis.duty.limited_by != "intake level":
-        return "pump less"
+        return text("check.deeper.less")
     speed = floor(basis.duty.speed_percent)
-    held = f"the hourly run holds it to {basis.duty.flow_m3h:.2f} m3/h: a drive set to at most {speed} % speed"
-    return f"pump less ({held} and a low-water cut-out)"
+    return text("check.deeper.less_held", flow=f"{basis.duty.flow_m3h:.2f}", speed=speed)
 
 
 def _submergence(basis: Basis) -> Verdict:
     borehole, plate = basis.scenario.borehole, basis.scenario.pump.plate
     cover = borehole.pump_depth_m - _drawn_level_m(basis)
-    compared = f"Water above the intake in {basis.month_name} at {_drawn_flow(basis)[1]}, against what the pump asks"
-    why = "Too little water above the intake draws in air and lets the pump cavitate."
+    compared = text("check.submergence.compared", month=basis.month_name, flow=_drawn_flow(basis)[1])
+    why, source = text("check.submergence.why"), text("check.submergence.source")
     if plate.minimum_submergence_m is None:
         return missing(
             TOPIC,
             "submergence",
             compared,
-            "look for 'minimum submergence' or NPSH in the pump's datasheet",
+            text("check.submergence.look_for"),
             why=why,
-            source=PLATE,
+            source=source,
             value=cover,
             unit="m",
         )
@@ -176,7 +173,7 @@ def _submergence(basis: Basis) -> Verdict:
         "m",
         why=why,
         remedy=remedy,
-        source=PLATE,
+        source=source,
         changes=changes,
     )
 
@@ -188,21 +185,25 @@ def _level_through_life(basis: Basis) -> Verdict:
     level = basis.static_level_m + aged.level_fall_m + aged.drawdown_growth * float(basis.system.drawdown.at(flow))
     limit = borehole.pump_depth_m - (pump.plate.minimum_submergence_m or ASSUMED_SUBMERGENCE_M)
     dry = level > limit * (1 + 1e-9)
-    year = f"; too deep from year {int(dry.argmax()) + 1} on" if dry.any() else ""
+    compared = text(
+        "check.level_through_life.compared_dry" if dry.any() else "check.level_through_life.compared",
+        month=basis.month_name,
+        flow=words,
+        decline=f"{borehole.level_decline_m_per_year:g}",
+        loss=f"{borehole.specific_capacity_decline_percent_per_year:g}",
+        year=int(dry.argmax()) + 1,
+    )
     remedy, changes = _deeper(basis, float(level[-1]) - limit)
     return highest(
         TOPIC,
         "level_through_life",
-        f"Depth of the water in {basis.month_name} of the last year at {words}, the water at rest falling "
-        f"{borehole.level_decline_m_per_year:g} m and the specific capacity "
-        f"{borehole.specific_capacity_decline_percent_per_year:g} % a year, against the intake less what must stay "
-        f"above it{year}",
+        compared,
         float(level[-1]),
         limit,
         "m",
-        why="A pump hung for today's water runs dry in later years, and the hourly run lets it pump less and less.",
+        why=text("check.level_through_life.why"),
         remedy=remedy,
-        source="declines as entered or assumed; a borehole cleaned in time falls less",
+        source=text("check.level_through_life.source"),
         beyond="caution",
         changes=changes,
     )
@@ -210,16 +211,16 @@ def _level_through_life(basis: Basis) -> Verdict:
 
 def _screen(basis: Basis) -> Verdict:
     top, level = basis.scenario.borehole.screen_top_m, basis.static_level_m + basis.drawdown_m
-    compared = f"Depth of the water in {basis.month_name} at {basis.flow_words}, against the top of the screen"
-    why = "A screen that falls dry clogs and lets air into the water."
+    compared = text("check.screen.compared", month=basis.month_name, flow=basis.flow_words)
+    why = text("check.screen.why")
     if top is None:
         return missing(
             TOPIC,
             "screen",
             compared,
-            "look for the screen's depth in the driller's log",
+            text("check.screen.look_for"),
             why=why,
-            source="the driller's log",
+            source=text("check.screen.source_log"),
             value=level,
             unit="m",
         )
@@ -231,8 +232,8 @@ def _screen(basis: Basis) -> Verdict:
         top,
         "m",
         why=why,
-        remedy="pump less, so that the water stays above the screen",
-        source=f"{SITE_DATA}; to keep it wet is {PRACTICE}",
+        remedy=text("check.screen.remedy"),
+        source=text("check.screen.source"),
         beyond="caution",
     )
 
@@ -240,18 +241,15 @@ def _screen(basis: Basis) -> Verdict:
 def _casing(basis: Basis) -> Verdict:
     casing, plate = basis.scenario.borehole.casing_inner_diameter_mm, basis.scenario.pump.plate
     outer = outer_diameter_mm(plate)
-    compared = "Inside diameter of the casing, against the pump's outside diameter"
-    why = "A pump that sticks cannot be lifted again and may cost the borehole."
+    why = text("check.casing_clearance.why")
     if casing is None or outer is None:
-        lacking = "the casing's inside diameter in the driller's log" if casing is None else ""
-        asked = "the outside diameter or the frame in inches on the plate" if outer is None else ""
         return missing(
             TOPIC,
             "casing_clearance",
-            compared,
-            f"look for {' and '.join(part for part in (lacking, asked) if part)}",
+            text("check.casing_clearance.compared_open"),
+            look_for_diameters(casing=casing is None, motor=outer is None),
             why=why,
-            source=f"{PLATE} and {SITE_DATA}",
+            source=text("check.casing_clearance.source_open"),
             value=casing,
             limit=outer,
             unit="mm",
@@ -261,30 +259,29 @@ def _casing(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "casing_clearance",
-        f"{compared} of {figure(outer)} mm and {TIGHT_MM:g} mm of room",
+        text("check.casing_clearance.compared", outer=figure(outer), room=f"{TIGHT_MM:g}"),
         outcome,
         casing,
         outer + TIGHT_MM,
         "mm",
         reserve(casing, outer + TIGHT_MM, "mm"),
         why,
-        "" if outcome == "pass" else f"a pump of at most {floor(casing - TIGHT_MM)} mm outside diameter",
-        f"{PLATE} (frame: NEMA MG 1 part 18); the room is {PRACTICE}",
+        "" if outcome == "pass" else text("check.casing_clearance.remedy", outer=floor(casing - TIGHT_MM)),
+        text("check.casing_clearance.source"),
     )
 
 
 def _below_motor(basis: Basis) -> Verdict:
     borehole, plate = basis.scenario.borehole, basis.scenario.pump.plate
-    compared = "Borehole left below the motor"
-    why = "Sand gathers at the bottom; a motor that stands in it overheats and sticks."
+    compared, why = text("check.below_motor.compared"), text("check.below_motor.why")
     if borehole.depth_m is None:
         return missing(
             TOPIC,
             "below_motor",
             compared,
-            "look for the borehole's depth in the driller's log, or sound it",
+            text("check.below_motor.look_for"),
             why=why,
-            source="the driller's log",
+            source=text("check.below_motor.source_log"),
             unit="m",
         )
     left = borehole.depth_m - borehole.pump_depth_m
@@ -292,10 +289,10 @@ def _below_motor(basis: Basis) -> Verdict:
         return missing(
             TOPIC,
             "below_motor",
-            "Borehole left below the intake, from which the motor's length is to be taken",
-            "look for the motor's length on the datasheet's drawing",
+            text("check.below_motor.compared_intake"),
+            text("check.below_motor.look_for_length"),
             why=why,
-            source=PLATE,
+            source=text("check.below_motor.source_plate"),
             value=left,
             unit="m",
         )
@@ -312,8 +309,8 @@ def _below_motor(basis: Basis) -> Verdict:
         "m",
         reserve(left, BELOW_MOTOR_M, "m"),
         why,
-        "" if outcome == "pass" else f"set the pump {figure(higher)} m higher",
-        f"{SITE_DATA}; {BELOW_MOTOR_M:g} m of sump is {PRACTICE}",
+        "" if outcome == "pass" else text("check.below_motor.remedy", by=figure(higher)),
+        text("check.below_motor.source", sump=f"{BELOW_MOTOR_M:g}"),
         {} if outcome == "pass" else _hung_at(basis, borehole.pump_depth_m - higher),
     )
 
@@ -321,18 +318,18 @@ def _below_motor(basis: Basis) -> Verdict:
 def _daily_limit(basis: Basis) -> Verdict:
     limit, peak = basis.scenario.borehole.daily_limit_m3, basis.daily_m3.max(axis=1)
     first, most = float(peak[0]), float(peak.max())
-    compared = f"Water drawn in the busiest month, {figure(first)} m3/day in the first year and {figure(most)} at most"
-    why = "A permit that is overdrawn can be withdrawn, and the aquifer with it."
+    slots = {"first": figure(first), "most": figure(most)}
+    why, unit = text("check.daily_limit.why"), text("unit.m3_a_day")
     if limit is None:
         return missing(
             TOPIC,
             "daily_limit",
-            f"{compared}, against the permit",
-            "look for the daily volume in the abstraction permit or the pumping test's report",
+            text("check.daily_limit.compared_open", **slots),
+            text("check.daily_limit.look_for"),
             why=why,
-            source="the abstraction permit",
+            source=text("check.daily_limit.source_permit"),
             value=most,
-            unit="m3/day",
+            unit=unit,
         )
     outcome: Outcome = "pass" if at_most(most, limit) else "caution"
     if not at_most(first, limit):
@@ -341,13 +338,13 @@ def _daily_limit(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "daily_limit",
-        f"{compared}, against the daily limit" + ("" if year is None else f"; too much from year {year} on"),
+        text("check.daily_limit.compared" if year is None else "check.daily_limit.compared_over", year=year, **slots),
         outcome,
         most,
         limit,
-        "m3/day",
-        room(most, limit, "m3/day"),
+        unit,
+        room(most, limit, unit),
         why,
-        "" if outcome == "pass" else f"a permit for {amount(most, 'm3/day')}, or less demand",
-        f"{SITE_DATA} (permit or test)",
+        "" if outcome == "pass" else text("check.daily_limit.remedy", volume=amount(most, unit)),
+        text("check.daily_limit.source"),
     )

@@ -34,7 +34,7 @@ from planner.supply.cables import (
 )
 from planner.text import text
 
-TOPIC = "Cables"
+TOPIC = "cables"
 
 DC_DROP, AC_DROP, DROP_DROP = 0.03, 0.05, 0.05
 BREAKERS_A = (6, 8, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125)

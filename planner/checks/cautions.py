@@ -9,6 +9,7 @@ from planner.checks.safety import placed_cautions
 from planner.scenario.scenario import Scenario
 from planner.study.compare import Study
 from planner.study.search import LEVELS
+from planner.text import listed, text
 
 
 def cautions(study: Study) -> list[str]:
@@ -23,12 +24,13 @@ def cautions(study: Study) -> list[str]:
     -------
     list of str
     """
-    return [*safety_cautions(compared(study)), *number_cautions(study)]
+    safety = [caution.text for caution in placed_cautions(compared(study))]
+    return [*safety, *number_cautions(study)]
 
 
 def safety_cautions(*scenarios: Scenario) -> list[str]:
-    """List the cautions of the work itself that apply to one scenario or to several together."""
-    return [caution.text for caution in placed_cautions(*scenarios)]
+    """List the cautions of the work itself for one scenario or several, without the 'caution.local' of each."""
+    return [caution.words for caution in placed_cautions(*scenarios)]
 
 
 def compared(study: Study) -> Scenario:
@@ -44,7 +46,7 @@ def number_cautions(study: Study) -> list[str]:
     scenario = study.scenario
     said = list(study.weather.notes)
     if not study.altitude_given:
-        said.append(f"The altitude was not given; {study.place.altitude_m:.0f} m is taken from pvlib's world grid.")
+        said.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
     said += _clock(scenario)
     said += _unpriced(study)
     said += _loan(scenario)
@@ -52,40 +54,24 @@ def number_cautions(study: Study) -> list[str]:
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
     if hours > 20:
-        said.append(
-            f"In the last year the pump would have to run {hours:.1f} hours a day at its duty flow of "
-            f"{study.duty.flow_m3h:.1f} m3/h; the demand outgrows the pump or the borehole."
-        )
+        said.append(text("caution.hours_a_day", hours=f"{hours:.1f}", flow=f"{study.duty.flow_m3h:.1f}"))
     if study.duty.limited_by == "safe yield":
-        said.append(
-            f"The pump could give more than the borehole's safe yield of {scenario.borehole.safe_yield_m3h:g} m3/h; "
-            "its speed is held down to that."
-        )
+        said.append(text("caution.safe_yield", flow=f"{scenario.borehole.safe_yield_m3h:g}"))
     for option in study.options:
         solar = option.scenario.sources.solar
         if option.array is not None and solar is not None and option.strings:
             hours_held = float(option.array.window_hours.mean())
             if hours_held > 200:
-                said.append(
-                    f"In {option.name} the controller's DC window holds the array off its best point in "
-                    f"{hours_held:.0f} hours a year; look at the number of modules in series."
-                )
+                said.append(text("caution.dc_window", option=option.name, hours=f"{hours_held:.0f}"))
                 break
     used = dict.fromkeys(source for option in study.options for source in option.sources)
     said += [source.emission_caution for source in used if not source.emission_known(scenario)]
     lowest = min(start for start, _ in LEVELS)
     for option in study.ranked:
         if option.levels and option.levels[0] <= lowest and option.scenario.topup.start_level_percent == "auto":
-            said.append(
-                f"In {option.name} the float switch was set to the lowest level tried, {lowest:g} percent of the tank; "
-                "a higher one keeps more in reserve for a failure."
-            )
+            said.append(text("caution.lowest_level", option=option.name, level=f"{lowest:g}"))
             break
-    said.append(
-        "Every life year is simulated hour by hour, from what the year before leaves in the tank; water quality and "
-        "the wear of the borehole are not part of the simulation."
-    )
-    return said
+    return [*said, text("caution.simulated")]
 
 
 def _clock(scenario: Scenario) -> list[str]:
@@ -97,10 +83,7 @@ def _clock(scenario: Scenario) -> list[str]:
     offsets = {datetime(2023, month, 1, 12, tzinfo=zone).utcoffset() for month in (1, 7)}
     if len(offsets) == 1:
         return []
-    return [
-        f"Hours are standard time all year; in summer the clocks of {scenario.site.time_zone} run an hour ahead, so "
-        "draw, tariff bands and allowed hours then stand an hour late."
-    ]
+    return [text("caution.summer_time", zone=scenario.site.time_zone)]
 
 
 def _unpriced(study: Study) -> list[str]:
@@ -115,11 +98,9 @@ def _unpriced(study: Study) -> list[str]:
     entered = [name for name in free if name not in missing]
     said = []
     if missing:
-        said.append(
-            f"No price was entered for: {', '.join(missing)}; the cost of an option that needs it is incomplete."
-        )
+        said.append(text("caution.unpriced", names=listed(list(missing))))
     if entered:
-        said.append(f"Counted as there and paid for, a price of 0 being entered: {', '.join(entered)}.")
+        said.append(text("caution.free", names=listed(entered)))
     return said
 
 
@@ -129,11 +110,7 @@ def _loan(scenario: Scenario) -> list[str]:
     nominal = finance.loan_percent > 0 and finance.loan_rate_percent > 0
     if not nominal or finance.prices != "constant" or "inflation_percent" in finance.model_fields_set:
         return []
-    return [
-        f"The loan's interest of {finance.loan_rate_percent:g} percent is nominal, prices are constant and no "
-        "inflation was entered, so the interest counts as if it were above inflation and the owner's cost comes out "
-        "too high: enter finance.inflation_percent (0 only where no inflation is expected)."
-    ]
+    return [text("caution.loan", rate=f"{finance.loan_rate_percent:g}")]
 
 
 def _turned_away(scenario: Scenario) -> list[str]:
@@ -145,8 +122,6 @@ def _turned_away(scenario: Scenario) -> list[str]:
     for plane in solar.planes:
         away = abs((plane.azimuth_deg - pole_deg + 180) % 360 - 180)
         if plane.tilt_deg > 10 and away < 60:
-            return [
-                f"A plane of the array faces the pole (azimuth {plane.azimuth_deg:g} at latitude {latitude:g}); in "
-                f"this hemisphere panels usually face {180 - pole_deg:g} degrees."
-            ]
+            slots = {"azimuth": plane.azimuth_deg, "latitude": latitude, "usual": 180 - pole_deg}
+            return [text("caution.turned_away", **{name: f"{degrees:g}" for name, degrees in slots.items()})]
     return []

@@ -5,18 +5,11 @@ from __future__ import annotations
 from math import floor, pi, sqrt
 
 from planner.checks.basis import Basis
-from planner.checks.verdict import (
-    PRACTICE,
-    SITE_DATA,
-    Remedy,
-    Verdict,
-    at_most,
-    lowest,
-    missing,
-)
+from planner.checks.verdict import Remedy, Verdict, at_most, lowest, missing
 from planner.scenario.waterworks import Plate
+from planner.text import text
 
-TOPIC = "Borehole"
+TOPIC = "borehole"
 
 INCH_MM = 25.4
 SMALL_MOTOR_W = 2240.0
@@ -49,24 +42,26 @@ def outer_diameter_mm(plate: Plate) -> float | None:
     return None if frame is None else FRAME_OUTER_MM[frame]
 
 
+def look_for_diameters(*, casing: bool, motor: bool) -> str:
+    """Say where to look for the diameters of casing and motor, or of one of them."""
+    which = "both" if casing and motor else "casing" if casing else "motor"
+    return text(f"check.motor_size.look_for_{which}")
+
+
 def cooling(basis: Basis) -> Verdict:
     """Judge whether the water cools the motor."""
     borehole, pump = basis.scenario.borehole, basis.scenario.pump
     plate, sleeve = pump.plate, basis.scenario.borehole.flow_sleeve_diameter_mm
     outer, frame = outer_diameter_mm(plate), frame_of(plate)
     around = sleeve if sleeve is not None else borehole.casing_inner_diameter_mm
-    where = "in the flow sleeve" if sleeve is not None else "in the casing"
-    compared = f"Velocity of the water past the motor {where} at {basis.flow_words}, against what cools it"
-    why = "A submersible motor is cooled by the water that flows past it; in still water its winding burns."
-    source = f"0.25 ft/s for 4-inch motors from 3 hp, 0.5 ft/s for larger: {PRACTICE}; {SITE_DATA}"
+    key = "check.motor_cooling.compared" if sleeve is None else "check.motor_cooling.compared_sleeve"
+    why, source = text("check.motor_cooling.why"), text("check.motor_cooling.source")
     if outer is None or frame is None or around is None:
-        lacking = "the frame in inches or the outside diameter on the plate" if outer is None else ""
-        asked = "the casing's inside diameter in the driller's log" if around is None else ""
         return missing(
             TOPIC,
             "motor_cooling",
-            compared,
-            f"look for {' and '.join(part for part in (lacking, asked) if part)}",
+            text(key, flow=basis.flow_words),
+            look_for_diameters(casing=around is None, motor=outer is None),
             why=why,
             source=source,
             unit="m/s",
@@ -81,14 +76,14 @@ def cooling(basis: Basis) -> Verdict:
     # a motor that fills its casing has no room for water: the clearance fails, and the velocity has no meaning
     velocity = basis.flow_m3h / 3600 / gap_m2 if passed and gap_m2 > 0 else 0.0
     if small and not hot:
-        compared += "; a four-inch motor below 3 hp asks for none"
+        key += "_small"
     if not passed:
-        compared += "; the intake lies beside or below the screen, so that the water does not pass the motor"
+        key += "_beside"
     remedy, changes = _sleeve(basis, outer, needed or COOLING_M_S[frame])
     return lowest(
         TOPIC,
         "motor_cooling",
-        compared,
+        text(key, flow=basis.flow_words),
         velocity,
         needed,
         "m/s",
@@ -106,8 +101,6 @@ def _sleeve(basis: Basis, outer_mm: float, needed_m_s: float) -> Remedy:
     if casing is not None:
         wide_mm = min(wide_mm, floor(casing - SLEEVE_WALL_MM))
     if wide_mm < outer_mm + SLEEVE_ROOM_MM:
-        return "a smaller motor, or one that its maker rates for this flow and water: no flow sleeve goes between", {}
-    words = f"a flow sleeve of at most {wide_mm} mm inside diameter over the motor"
-    if casing is None:
-        words += ", if the casing has room for it"
-    return words, {"borehole.flow_sleeve_diameter_mm": float(wide_mm)}
+        return text("check.motor_cooling.remedy_motor"), {}
+    key = "check.motor_cooling.remedy_if_room" if casing is None else "check.motor_cooling.remedy"
+    return text(key, width=wide_mm), {"borehole.flow_sleeve_diameter_mm": float(wide_mm)}

@@ -7,11 +7,8 @@ from typing import Any
 
 import numpy as np
 
-from planner.checks.basis import TOO_SHORT, WIRE_TO_WATER, Basis
+from planner.checks.basis import TOO_SHORT, WIRE_TO_WATER, YIELD_USED, Basis
 from planner.checks.verdict import (
-    PLATE,
-    PRACTICE,
-    SITE_DATA,
     Outcome,
     Verdict,
     at_least,
@@ -21,13 +18,14 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
+from planner.text import listed, text
 from planner.water.duty import CannotDraw, CannotStart
 from planner.water.friction import velocity_m_s
 from planner.water.head import SystemHead
 from planner.water.pipes import Pipe, next_larger
 from planner.water.pump import hydraulic_power_w
 
-TOPIC = "Head"
+TOPIC = "head"
 
 MOST_SURPLUS = 4 / 3
 NEAR_RATED_FLOW = (0.7, 1.2)
@@ -59,25 +57,34 @@ def head_parts(system: SystemHead, flow_m3h: float, month: int) -> list[tuple[st
     pipe_m, fittings_m = system.segment_friction_m(flow_m3h)
     static = float(system.static_level_m[month]) + system.rise_m
     parts = [
-        ("water at rest, mean of the year", level),
-        ("lower in the deepest month", float(system.static_level_m[month]) - level),
-        ("drawdown", float(system.drawdown.at(flow_m3h))),
-        ("rise to the tank inlet", system.rise_m),
-        *((f"friction in {name}", float(lost)) for name, lost in zip(system.segment_names, pipe_m, strict=True)),
-        ("fittings", float(fittings_m.sum())),
-        ("residual head at the inlet", system.residual_m),
+        (text("head_part.static"), level),
+        (text("head_part.deepest"), float(system.static_level_m[month]) - level),
+        (text("head_part.drawdown"), float(system.drawdown.at(flow_m3h))),
+        (text("head_part.rise"), system.rise_m),
+        *(
+            (text("head_part.friction", segment=name), float(lost))
+            for name, lost in zip(system.segment_names, pipe_m, strict=True)
+        ),
+        (text("head_part.fittings"), float(fittings_m.sum())),
+        (text("head_part.residual"), system.residual_m),
     ]
     over = float(system.required_m(flow_m3h, static)) - sum(head for _, head in parts)
     if over > 1e-6:
-        parts.append(("to clear the high point of the route", over))
+        parts.append((text("head_part.high_point"), over))
     return parts
 
 
-def better_pump(basis: Basis) -> str:
-    """Say which pump would do; the same words for every fault that asks for another pump."""
-    return (
-        f"a pump rated at about {basis.better_head_m} m at {figure(basis.design_flow_m3h)} m3/h "
-        f"(about {basis.better_power_w / 1000:.1f} kW if {100 * WIRE_TO_WATER:.0f} % of it reach the water)"
+def better_pump(basis: Basis, key: str = "basis.better_pump") -> str:
+    """Say which pump would do; the same words for every fault that asks for another pump.
+
+    `key` is another sentence that names the same pump.
+    """
+    return text(
+        key,
+        head=basis.better_head_m,
+        flow=figure(basis.design_flow_m3h),
+        power=f"{basis.better_power_w / 1000:.1f}",
+        share=f"{100 * WIRE_TO_WATER:.0f}",
     )
 
 
@@ -89,46 +96,53 @@ def _lift(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "lift",
-        f"Head needed before any water flows in {basis.month_name}, against the pump's head with no flow",
+        text("check.lift.compared", month=basis.month_name),
         "pass" if good else "fail",
         needed,
         most,
         "m",
         reserve(most, needed, "m"),
-        "Below this head not a drop reaches the tank.",
+        text("check.lift.why"),
         "" if good else better_pump(basis),
-        f"{PLATE} (largest head)",
+        text("check.lift.source"),
     )
 
 
 def _rated_head(basis: Basis) -> Verdict:
     needed, given, flow = basis.needed_head_m, basis.given_head_m, basis.design_flow_m3h
-    parts = ", ".join(f"{name} {head:.1f}" for name, head in head_parts(basis.system, flow, basis.month))
+    parts = [
+        text("head_part.part", name=name, head=f"{head:.1f}")
+        for name, head in head_parts(basis.system, flow, basis.month)
+    ]
     rated = flow >= basis.scenario.pump.rated_flow_m3h
-    which = "the rated flow" if rated else "95 % of the borehole's safe yield, as the rated flow is more,"
     outcome: Outcome = "pass"
     remedy = ""
     if not at_least(given, TOO_SHORT * needed):
         outcome, remedy = "fail", better_pump(basis)
     elif not at_least(given, needed):
         outcome = "caution"
-        remedy = f"plan on the smaller flow of the duty point, or {better_pump(basis)}"
+        remedy = better_pump(basis, "check.rated_head.remedy_short")
     elif not at_most(given, MOST_SURPLUS * needed):
         outcome = "caution"
-        remedy = f"{better_pump(basis)}; this one must be held down in speed"
+        remedy = better_pump(basis, "check.rated_head.remedy_over")
     return Verdict(
         TOPIC,
         "rated_head",
-        f"Head of the pump at {which} {figure(flow)} m3/h, against the head needed there in {basis.month_name} "
-        f"[m]: {parts}",
+        text(
+            "check.rated_head.compared" if rated else "check.rated_head.compared_yield",
+            share=f"{100 * YIELD_USED:.0f}",
+            flow=figure(flow),
+            month=basis.month_name,
+            parts=listed(parts),
+        ),
         outcome,
         given,
         needed,
         "m",
         reserve(given, needed, "m"),
-        "A pump works best near its rated head; short of it the flow falls away, far above it power is wasted.",
+        text("check.rated_head.why"),
         remedy,
-        f"computed from {SITE_DATA}; more than a tenth short fails, more than a third above is a caution: {PRACTICE}",
+        text("check.rated_head.source"),
     )
 
 
@@ -137,13 +151,13 @@ def _power_limit(basis: Basis, limit_w: float) -> Verdict:
     return lowest(
         TOPIC,
         "power_limit",
-        f"The controller's largest output against what the pump takes at {full.flow_m3h:.2f} m3/h",
+        text("check.power_limit.compared", flow=f"{full.flow_m3h:.2f}"),
         limit_w,
         full.input_power_w,
         "W",
-        why="With less power the pump stays below its flow, and with much less no water arrives at all.",
-        remedy=f"a controller of at least {ceil(full.input_power_w)} W that suits the motor",
-        source="the controller's datasheet; so little that no water arrives fails",
+        why=text("check.power_limit.why"),
+        remedy=text("check.power_limit.remedy", power=ceil(full.input_power_w)),
+        source=text("check.power_limit.source"),
         changes={"controller.power_limit_w": float(ceil(full.input_power_w))},
         beyond="fail" if isinstance(basis.cannot, CannotStart) else "caution",
     )
@@ -158,16 +172,24 @@ def _duty_flow(basis: Basis) -> Verdict:
     return Verdict(
         TOPIC,
         "duty_flow",
-        f"Duty in {basis.month_name}, {duty.flow_m3h:.2f} m3/h at {duty.total_head_m:.1f} m (held by {duty.limited_by})"
-        f", against 70 to 120 % of the rated {figure(rated)} m3/h",
+        text(
+            "check.duty_flow.compared",
+            month=basis.month_name,
+            flow=f"{duty.flow_m3h:.2f}",
+            head=f"{duty.total_head_m:.1f}",
+            limited=text(f"limited_by.{duty.limited_by}"),
+            low=f"{100 * NEAR_RATED_FLOW[0]:.0f}",
+            high=f"{100 * NEAR_RATED_FLOW[1]:.0f}",
+            rated=figure(rated),
+        ),
         "pass" if good else "caution",
         duty.flow_m3h,
         low if short or duty.flow_m3h < rated else high,
         "m3/h",
         reserve(duty.flow_m3h, low, "m3/h") if short or duty.flow_m3h < rated else room(duty.flow_m3h, high, "m3/h"),
-        "Far from its rated duty a pump wastes power and wears; plan on the rated flow, not on the largest.",
+        text("check.duty_flow.why"),
         "" if good else better_pump(basis),
-        f"{PLATE} (rated flow); the range is {PRACTICE}",
+        text("check.duty_flow.source"),
     )
 
 
@@ -179,13 +201,13 @@ def _speed(basis: Basis) -> Verdict:
     return lowest(
         TOPIC,
         "speed",
-        f"Speed needed for {duty.flow_m3h:.2f} m3/h, against the pump's lowest speed",
+        text("check.speed.compared", flow=f"{duty.flow_m3h:.2f}"),
         needed,
         least,
-        "% of rated speed",
-        why="Below its lowest speed the pump cannot be slowed; a valve must then destroy the head that is too much.",
+        text("unit.percent_of_rated_speed"),
+        why=text("check.speed.why"),
         remedy=better_pump(basis),
-        source=f"{PLATE} (speed range)",
+        source=text("check.speed.source"),
         beyond="caution",
     )
 
@@ -197,14 +219,13 @@ def _efficiency(basis: Basis) -> Verdict:
     return lowest(
         TOPIC,
         "wire_to_water",
-        f"Wire-to-water efficiency at the duty, against {100 * KEPT_EFFICIENCY:.0f} % of that at the rated duty "
-        f"({rated:.0f} %)",
+        text("check.wire_to_water.compared", share=f"{100 * KEPT_EFFICIENCY:.0f}", rated=f"{rated:.0f}"),
         duty.efficiency_percent,
         KEPT_EFFICIENCY * rated,
         "%",
-        why="Every point lost here is paid for in panels, energy or fuel through the whole life.",
+        why=text("check.wire_to_water.why"),
         remedy=better_pump(basis),
-        source=f"{PLATE} (rated duty); the share is {PRACTICE}",
+        source=text("check.wire_to_water.source"),
         beyond="caution",
     )
 
@@ -215,19 +236,19 @@ def _hours(basis: Basis) -> Verdict:
     outcome: Outcome = "pass" if at_most(last, MOST_HOURS) else "caution"
     if not at_most(first, 24.0):
         outcome = "fail"
-    flow = float(peak.max()) / MOST_HOURS
+    flow, unit = float(peak.max()) / MOST_HOURS, text("unit.hours_a_day")
     return Verdict(
         TOPIC,
         "hours_a_day",
-        f"Hours a day at {basis.flow_words} in the busiest month: {first:.1f} in the first year, {last:.1f} at most",
+        text("check.hours_a_day.compared", flow=basis.flow_words, first=f"{first:.1f}", last=f"{last:.1f}"),
         outcome,
         last,
         MOST_HOURS,
-        "h/day",
-        room(last, MOST_HOURS, "h/day"),
-        "A pump that must run day and night has no reserve, and the borehole no time to recover.",
-        "" if outcome == "pass" else f"a flow of at least {figure(flow)} m3/h, or less demand in the late years",
-        f"20 hours a day is {PRACTICE}; more than 24 in the first year fails",
+        unit,
+        room(last, MOST_HOURS, unit),
+        text("check.hours_a_day.why"),
+        "" if outcome == "pass" else text("check.hours_a_day.remedy", flow=figure(flow)),
+        text("check.hours_a_day.source"),
     )
 
 
@@ -239,13 +260,13 @@ def _pipe_length(basis: Basis) -> Verdict:
     return lowest(
         TOPIC,
         "pipe_length",
-        "Length of all pipe, against the pump's depth and the way to the tank",
+        text("check.pipe_length.compared"),
         laid,
         least,
         "m",
-        why="Pipe that is not counted is friction that is not counted.",
-        remedy=f"add {ceil(10 * (least - laid)) / 10:g} m to the lengths of pipe",
-        source=SITE_DATA,
+        why=text("check.pipe_length.why"),
+        remedy=text("check.pipe_length.remedy", length=f"{ceil(10 * (least - laid)) / 10:g}"),
+        source=text("check.pipe_length.source"),
     )
 
 
@@ -253,7 +274,10 @@ def _velocity(basis: Basis) -> Verdict:
     pipes, flow = basis.system.pipes, basis.flow_m3h
     speeds = np.array([float(velocity_m_s(flow / 3600, pipe.inner_diameter_m)) for pipe in pipes])
     names = basis.system.segment_names
-    listed = ", ".join(f"{name} {speed:.2f}" for name, speed in zip(names, speeds, strict=True))
+    segments = [
+        text("check.velocity.segment", segment=name, velocity=f"{speed:.2f}")
+        for name, speed in zip(names, speeds, strict=True)
+    ]
     fast, slow = int(speeds.argmax()), int(speeds.argmin())
     outcome: Outcome = "pass"
     worst, limit, remedy = float(speeds[fast]), FASTEST_M_S, ""
@@ -262,27 +286,39 @@ def _velocity(basis: Basis) -> Verdict:
     if not at_most(worst, FASTEST_M_S):
         outcome = "caution" if at_most(worst, TOO_FAST_M_S) else "fail"
         over = [number for number, speed in enumerate(speeds) if not at_most(float(speed), FASTEST_M_S)]
-        remedy = "; ".join(f"for {names[number]} {_slower(pipes[number], flow)[0]}" for number in over)
-        sizes = {number: _slower(pipes[number], flow)[1] for number in over}
-        if all(sizes.values()):
-            changes = {f"pipeline.segments[{number + 1}].pipe": pipe for number, pipe in sizes.items()}
+        sizes = {number: _slower(pipes[number], flow) for number in over}
+        least_mm = ceil(1000 * _bore_m(flow, FASTEST_M_S))
+        remedy = "; ".join(
+            text("check.velocity.remedy_size", segment=names[number], pipe=pipe.name)
+            if pipe is not None
+            else text("check.velocity.remedy_diameter", segment=names[number], diameter=least_mm)
+            for number, pipe in sizes.items()
+        )
+        named = {f"pipeline.segments[{number + 1}].pipe": pipe.name for number, pipe in sizes.items() if pipe}
+        changes = dict(named) if len(named) == len(sizes) else {}
     elif not at_least(float(speeds[slow]), SLOWEST_M_S):
         outcome, worst, limit = "caution", float(speeds[slow]), SLOWEST_M_S
         margin = reserve(worst, limit, "m/s")
-        bore = _bore_m(flow, SLOWEST_M_S)
-        remedy = f"nothing, where the friction must be low; else {names[slow]} of at most {1000 * bore:.0f} mm inside"
+        diameter = f"{1000 * _bore_m(flow, SLOWEST_M_S):.0f}"
+        remedy = text("check.velocity.remedy_slow", segment=names[slow], diameter=diameter)
     return Verdict(
         TOPIC,
         "velocity",
-        f"Velocity at {basis.flow_words} [m/s]: {listed}; against 0.5 to 2 m/s",
+        text(
+            "check.velocity.compared",
+            flow=basis.flow_words,
+            segments=listed(segments),
+            slowest=f"{SLOWEST_M_S:g}",
+            fastest=f"{FASTEST_M_S:g}",
+        ),
         outcome,
         worst,
         limit,
         "m/s",
         margin,
-        "Fast water costs head and makes surges; slow water lets sand and air settle.",
+        text("check.velocity.why"),
         remedy,
-        "EN 805:2000 annex A, from memory; 3 m/s: Crane TP-410, general service, from memory",
+        text("check.velocity.source"),
         changes,
     )
 
@@ -291,12 +327,10 @@ def _bore_m(flow_m3h: float, velocity: float) -> float:
     return float(np.sqrt(4 * flow_m3h / 3600 / (np.pi * velocity)))
 
 
-def _slower(pipe: Pipe, flow_m3h: float) -> tuple[str, str]:
-    """Name the next pipe of the series in which the water is slow enough, or else the inside diameter and no pipe."""
+def _slower(pipe: Pipe, flow_m3h: float) -> Pipe | None:
+    """Find the next pipe of the series in which the water is slow enough; None where there is none."""
     bore = _bore_m(flow_m3h, FASTEST_M_S)
     larger: Pipe | None = pipe
     while larger is not None and larger.inner_diameter_m < bore:
         larger = next_larger(larger)
-    if larger is None or larger is pipe:
-        return f"an inside diameter of at least {ceil(1000 * bore)} mm", ""
-    return f"the next pipe size, {larger.name}", larger.name
+    return None if larger is pipe else larger

@@ -30,7 +30,7 @@ from planner.text import text
 from planner.water.duty import Duty
 from planner.water.pump import hydraulic_power_w
 
-TOPIC = "Nameplate"
+TOPIC = "nameplate"
 
 COOLANT_C = 40.0
 """Coolant for which the rise of a winding is rated, IEC 60034-1."""

@@ -15,8 +15,8 @@ from planner.study.compare import Study
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
 from planner.study.words import sentences
+from planner.text import text
 
-MEND_FIRST = "Least cost once these are mended"
 _SHOWN = 4
 
 
@@ -38,7 +38,7 @@ def study_verdicts(study: Study) -> tuple[Verdict, ...]:
 
 
 def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
-    """Put the answer into plain sentences, what must be mended before it holds first.
+    """Put the answer into plain sentences, what must be remedied before it holds first.
 
     Parameters
     ----------
@@ -53,7 +53,7 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """
     said = below_headline(study, verdicts)
     if failures(study, verdicts) and study.best:
-        said[0] = f"{headline(study, verdicts)}. {said[0]}"
+        said[0] = text("site_answer.faults", headline=headline(study, verdicts), faults=said[0])
     return said
 
 
@@ -68,9 +68,9 @@ def headline(study: Study, verdicts: Sequence[Verdict]) -> str:
     first = study.ranked[0]
     if study.best is None:
         target = study.scenario.service.delivered_share_percent
-        return f"No option meets the service target of {target:g} %; {first.name} comes nearest"
-    lead = "Recommended" if holds(study, verdicts) else MEND_FIRST
-    return f"{lead}: {first.name}{'; its total is incomplete' if first.unpriced else ''}"
+        return text("site_answer.nearest", target=f"{target:g}", option=first.name)
+    key = "site_answer.recommended" if holds(study, verdicts) else "site_answer.remedy_first"
+    return text(f"{key}_incomplete" if first.unpriced else key, option=first.name)
 
 
 def holds(study: Study, verdicts: Sequence[Verdict]) -> bool:
@@ -98,14 +98,18 @@ def not_to_build(found: Sequence[Verdict]) -> str:
     """Say that what fails some checks cannot be built as it is; '' where there are none."""
     if not found:
         return ""
-    shown = [f"{_inside(verdict.topic)}: {verdict.compared.split(', against')[0]}" for verdict in found[:_SHOWN]]
-    more = f" and {len(found) - _SHOWN} more" if len(found) > _SHOWN else ""
-    count = "one site check fails" if len(found) == 1 else f"{len(found)} site checks fail"
-    return f"Not to be built as it is: {count} ({'; '.join(shown)}{more}); see the checks for the remedies."
+    checks = "; ".join(
+        text("site_answer.check", topic=text(f"topic_inside.{verdict.topic}"), what=verdict.what)
+        for verdict in found[:_SHOWN]
+    )
+    if len(found) == 1:
+        return text("site_answer.one_fails", checks=checks)
+    key = "site_answer.many_fail" if len(found) > _SHOWN else "site_answer.some_fail"
+    return text(key, count=len(found), checks=checks, more=len(found) - _SHOWN)
 
 
 def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[str]:
-    """Put what sizing found into plain sentences, what must be mended before it holds first.
+    """Put what sizing found into plain sentences, what must be remedied before it holds first.
 
     Parameters
     ----------
@@ -130,9 +134,6 @@ def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[s
     said = sizing_sentences(sizing)
     if not faults:
         return said
-    return [f"{MEND_FIRST}: {first.name}. {faults}" if first.best is not None else faults, *said]
-
-
-def _inside(topic: str) -> str:
-    """Write a topic as it stands inside a sentence."""
-    return topic if topic[:2].isupper() else topic.lower()
+    if first.best is not None:
+        faults = text("site_answer.faults", headline=text("site_answer.remedy_first", option=first.name), faults=faults)
+    return [faults, *said]

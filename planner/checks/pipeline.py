@@ -11,8 +11,6 @@ from numpy.typing import NDArray
 
 from planner.checks.basis import Basis, changed
 from planner.checks.verdict import (
-    PRACTICE,
-    SITE_DATA,
     Outcome,
     Remedy,
     Verdict,
@@ -23,6 +21,7 @@ from planner.checks.verdict import (
     reserve,
     room,
 )
+from planner.text import listed, text
 from planner.water.friction import velocity_m_s
 from planner.water.pipes import Pipe, material_for, stronger
 from planner.water.route import (
@@ -37,7 +36,7 @@ from planner.water.surge import stop_time_for_s, surge_heads_m, wave_speed_of
 
 Array = NDArray[np.float64]
 
-TOPIC = "Pipeline"
+TOPIC = "pipeline"
 SURGE_MARGIN = 1.5
 PROFILE_TOLERANCE = 0.02
 INLET_TOLERANCE_M = 0.5
@@ -68,24 +67,8 @@ def verdicts(basis: Basis) -> list[Verdict]:
     """Judge the pipeline."""
     found = pressures(basis)
     return [
-        _against_class(
-            basis,
-            found.duty_bar,
-            found.allowed_bar,
-            "pressure_at_duty",
-            f"Highest pressure at {basis.flow_words}",
-            "A pipe under more than its class bursts or creeps to an early end.",
-            "fail",
-        ),
-        _against_class(
-            basis,
-            found.shut_off_bar,
-            found.allowed_bar,
-            "pressure_at_shut_off",
-            "Highest pressure if a valve is closed against the running pump",
-            "A valve closed by mistake, or a float valve, puts the pump's largest head on the pipe.",
-            "caution",
-        ),
+        _against_class(basis, found.duty_bar, found.allowed_bar, "pressure_at_duty", "fail"),
+        _against_class(basis, found.shut_off_bar, found.allowed_bar, "pressure_at_shut_off", "caution"),
         _surge(basis, found),
         *_profile(basis, found),
     ]
@@ -120,10 +103,9 @@ def _bears_bar(pipe: Pipe, water_c: float) -> float:
     return allowed_bar(pipe, water_c) or 0.0
 
 
-def _class_source(basis: Basis) -> str:
+def _warm_sources(basis: Basis) -> str:
     """Say where the pressure classes of the pipes in warm water come from, each source once."""
-    sources = dict.fromkeys(pipe.material.warm.source for pipe in basis.system.pipes)
-    return f"pressure class of the pipe, derated for warm water: {'; '.join(sources)}"
+    return "; ".join(dict.fromkeys(pipe.material.warm.source for pipe in basis.system.pipes))
 
 
 def _wave_speeds(basis: Basis) -> Array:
@@ -145,10 +127,9 @@ def _surge_heads_m(basis: Basis) -> Array:
     return surge_heads_m(_wave_speeds(basis), _velocities(basis), basis.system.length_m, stop)
 
 
-def _against_class(
-    basis: Basis, bar: Array, allowed: Array, key: str, compared: str, why: str, beyond: Outcome
-) -> Verdict:
+def _against_class(basis: Basis, bar: Array, allowed: Array, key: str, beyond: Outcome) -> Verdict:
     names = basis.system.segment_names
+    why, source = text(f"check.{key}.why"), text("check.pipe_class.source", sources=_warm_sources(basis))
     unknown = [names[number] for number in np.flatnonzero(np.isnan(allowed))]
     over = [
         number
@@ -159,10 +140,10 @@ def _against_class(
         return missing(
             TOPIC,
             key,
-            f"{compared}, in {unknown[0]}",
-            f"look for 'PN' or bar printed along the pipe of {', '.join(unknown)}",
+            text(f"check.{key}.compared_open", flow=basis.flow_words, segment=unknown[0]),
+            text("check.pipe_class.look_for", segments=listed(unknown)),
             why=why,
-            source=_class_source(basis),
+            source=source,
             value=float(bar[names.index(unknown[0])]),
             unit="bar",
         )
@@ -171,14 +152,18 @@ def _against_class(
     return highest(
         TOPIC,
         key,
-        f"{compared}, against what the pipe bears at {basis.scenario.borehole.water_temperature_c:g} deg C; "
-        f"least room in {names[worst]}",
+        text(
+            f"check.{key}.compared",
+            flow=basis.flow_words,
+            temperature=f"{basis.scenario.borehole.water_temperature_c:g}",
+            segment=names[worst],
+        ),
         float(bar[worst]),
         float(allowed[worst]),
         "bar",
         why=why,
         remedy=remedy,
-        source=_class_source(basis),
+        source=source,
         beyond=beyond,
         changes=changes,
     )
@@ -187,19 +172,19 @@ def _against_class(
 def _stronger(basis: Basis, over: list[int], key: str) -> Remedy:
     """Name, for each run, the next class that bears duty and shut-off, tried out with its own bore."""
     named = {number: _next_class(basis, number) for number in over}
-    said = [f"{basis.system.segment_names[number]}: {words}" for number, (words, _) in named.items()]
+    pipes = "; ".join(words for words, _ in named.values())
     changes: dict[str, Any] = {}
     if all(pipe for _, pipe in named.values()):
         for number, (_, pipe) in named.items():
             segment = f"pipeline.segments[{number + 1}]"
             changes |= {f"{segment}.pipe": pipe, f"{segment}.pressure_class_bar": None}
-    valve = "a pressure switch or relief valve, and no valve that can close against the running pump"
-    return "; ".join([*said, *([f"or {valve}"] if key == "pressure_at_shut_off" else [])]), changes
+    return text(f"check.{key}.remedy", pipes=pipes), changes
 
 
 def _next_class(basis: Basis, number: int) -> tuple[str, str]:
     """Say which pipe bears duty and shut-off, and name it where the tables have it."""
     pipe, pipeline = basis.system.pipes[number], basis.scenario.pipeline
+    segment_name = basis.system.segment_names[number]
     asked = _asked_bar(pressures(basis), number)
     for other in stronger(pipe):
         segment = pipeline.segments[number].model_copy(update={"pipe": other.name, "pressure_class_bar": None})
@@ -208,14 +193,17 @@ def _next_class(basis: Basis, number: int) -> tuple[str, str]:
         found = pressures(changed(basis, laid))
         # a wider bore asks less head of another pump, but the pump is bought for the pipe as given
         if at_most(max(asked, _asked_bar(found, number)), found.allowed_bar[number]):
-            return f"{other.name} (PN {other.pressure_class_bar:g})", other.name
+            pressure = f"{other.pressure_class_bar:g}"
+            words = text("check.pipe_class.remedy_named", segment=segment_name, pipe=other.name, pressure=pressure)
+            return words, other.name
     water_c = basis.scenario.borehole.water_temperature_c
-    factor = pipe.material.warm.share_at(water_c)
-    if factor is None:
-        bearing = material_for(water_c)
-        instead = "cooler water" if bearing is None else f"{bearing.name} pipe"
-        return f"{instead}, as {pipe.material.name} has no class in water this hot", ""
-    return f"pipe, joints and fittings of at least PN {ceil(asked / factor)}", ""
+    factor, bearing = pipe.material.warm.share_at(water_c), material_for(water_c)
+    if factor is not None:
+        return text("check.pipe_class.remedy_class", segment=segment_name, pressure=ceil(asked / factor)), ""
+    slots = {"segment": segment_name, "given": pipe.material.name}
+    if bearing is None:
+        return text("check.pipe_class.remedy_cooler", **slots), ""
+    return text("check.pipe_class.remedy_material", material=bearing.name, **slots), ""
 
 
 def _asked_bar(found: Pressures, number: int) -> float:
@@ -225,23 +213,18 @@ def _asked_bar(found: Pressures, number: int) -> float:
 
 def _surge(basis: Basis, found: Pressures) -> Verdict:
     names, speeds = basis.system.segment_names, _wave_speeds(basis)
-    compared = "Highest pressure when the flow stops at once, or a pipe's valve slams"
-    if basis.scenario.pipeline.stop_time_s is not None:
-        compared = f"Highest pressure when the flow stops in {basis.scenario.pipeline.stop_time_s:g} s"
-    why = (
-        "A power cut stops the water at once; the wave bursts pipes and tears joints, and sucks as hard as it presses."
-    )
-    source = f"Joukowsky 1898 with the wave speed of the pipe (Korteweg), without friction; {_class_source(basis)}"
+    stop_s, why = basis.scenario.pipeline.stop_time_s, text("check.surge.why")
+    timed, stop = ("", "") if stop_s is None else ("_timed", f"{stop_s:g}")
     unknown = [names[number] for number in np.flatnonzero(np.isnan(speeds) | np.isnan(found.allowed_bar))]
     ratio = found.surge_bar / np.maximum(found.allowed_bar, 1e-9)
     if unknown and not (ratio > 1).any():
         return missing(
             TOPIC,
             "surge",
-            f"{compared}, in {', '.join(unknown)}",
-            "look for the wall (or SDR) and the class (PN) printed along the pipe",
+            text(f"check.surge.compared_open{timed}", stop=stop, segments=listed(unknown)),
+            text("check.surge.look_for"),
             why=why,
-            source=source,
+            source=text("check.surge.source_open", sources=_warm_sources(basis)),
             unit="bar",
         )
     worst = int(np.nanargmax(ratio))
@@ -254,7 +237,13 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
     return Verdict(
         TOPIC,
         "surge",
-        f"{compared}: a rise of {figure(rise)} m in {names[worst]} (wave {speeds[worst]:.0f} m/s)",
+        text(
+            f"check.surge.compared{timed}",
+            stop=stop,
+            rise=figure(rise),
+            segment=names[worst],
+            speed=f"{speeds[worst]:.0f}",
+        ),
         outcome,
         value,
         limit,
@@ -262,7 +251,7 @@ def _surge(basis: Basis, found: Pressures) -> Verdict:
         room(value, limit, "bar"),
         why,
         "" if good else remedy,
-        f"{source}; up to {SURGE_MARGIN:g} times the class is a caution, as the estimate is an upper bound: {PRACTICE}",
+        text("check.surge.source", sources=_warm_sources(basis), times=f"{SURGE_MARGIN:g}"),
         {} if good else changes,
     )
 
@@ -274,28 +263,23 @@ def _slower_stop(basis: Basis, found: Pressures, speeds: Array) -> Remedy:
     pressed = (rises > room_m) & ~np.isnan(room_m)
     least = float(room_m[pressed].min()) if pressed.any() else 0.0
     if least <= 0 or np.isnan(speeds).any():
-        return "pipe of a higher class, or slower water in a wider pipe", {}
+        return text("check.surge.remedy_class"), {}
     length = basis.system.length_m
     seconds = max(stop_time_for_s(least, _velocities(basis), length), float((2 * length / speeds).sum()) * 1.001)
     slow_s = ceil(10 * seconds) / 10
-    words = (
-        f"let the flow stop in no less than {slow_s:.1f} s, in a power cut too (slow valve, soft stop, an air vessel "
-        "for power cuts), or wider pipe"
-    )
-    return words, {"pipeline.stop_time_s": slow_s}
+    return text("check.surge.remedy", seconds=f"{slow_s:.1f}"), {"pipeline.stop_time_s": slow_s}
 
 
 def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
     pipeline, route = basis.scenario.pipeline, found.route
-    why = "Air gathers at a high point and chokes the flow; a pressure below that of the air draws in dirt."
-    source = f"the route's profile; air valves at high points are {PRACTICE}"
+    why, source = text("check.high_points.why"), text("check.high_points.source")
     if not pipeline.profile:
         return [
             missing(
                 TOPIC,
                 "high_points",
-                "High points of the route, and the pressure there",
-                "walk the route with a level or a satellite receiver, and note chainage and ground level",
+                text("check.high_points.compared_open"),
+                text("check.high_points.look_for"),
                 why=why,
                 source=source,
             )
@@ -307,15 +291,13 @@ def _profile(basis: Basis, found: Pressures) -> list[Verdict]:
     below = {index for index in bare if head[index] < -1e-9}
     lowest_m = min(head)
     outcome: Outcome = "fail" if below else "caution" if tops & bare else "pass"
-    places = ", ".join(figure(profile[index].chainage_m) for index in sorted((tops & bare) | below))
-    remedy = f"an air valve at chainage {places} m"
-    if below:
-        remedy += "; or lay the pipe lower there, or raise the tank"
+    places = listed([figure(profile[index].chainage_m) for index in sorted((tops & bare) | below)])
+    remedy = text("check.high_points.remedy_below" if below else "check.high_points.remedy", places=places)
     return [
         Verdict(
             TOPIC,
             "high_points",
-            f"Lowest pressure head along the route with the pump at rest; high points between the ends: {len(tops)}",
+            text("check.high_points.compared", count=len(tops)),
             outcome,
             lowest_m,
             0.0,
@@ -338,12 +320,12 @@ def _matches(basis: Basis, route: Route) -> Verdict:
     return highest(
         TOPIC,
         "profile_length",
-        f"Pipe beyond the borehole ({figure(laid)} m) and the profile ({figure(chainage)} m): their difference",
+        text("check.profile_length.compared", laid=figure(laid), chainage=figure(chainage)),
         off,
         PROFILE_TOLERANCE * chainage,
         "m",
-        why="If the two differ, friction and pressures are worked out for another route.",
-        remedy="give the profile to the tank, and segments of the same length",
-        source=f"{SITE_DATA}; 2 % is {PRACTICE}",
+        why=text("check.profile_length.why"),
+        remedy=text("check.profile_length.remedy"),
+        source=text("check.profile_length.source", share=f"{100 * PROFILE_TOLERANCE:g}"),
         beyond="caution",
     )

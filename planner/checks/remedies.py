@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import functools
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
@@ -13,6 +14,7 @@ from planner.scenario.errors import InputError
 from planner.scenario.paths import parts_of
 from planner.scenario.scenario import Scenario
 from planner.study.sweep.keys import set_path
+from planner.text import text
 
 MOST_STEPS = 4
 """Further remedies that one remedy may draw after it."""
@@ -70,16 +72,16 @@ def _tried(verdict: Verdict, failing: set[str], judge: Judge) -> Verdict:
             return replace(verdict, changes={})
         worse = [other for other in after if other.outcome == "fail" and other.key not in failing]
         if not worse:
-            return replace(verdict, remedy=", and with it ".join(dict.fromkeys(words)), changes=changes)
+            return replace(verdict, remedy=functools.reduce(_with, dict.fromkeys(words)), changes=changes)
         further = next((other for other in worse if other.changes and not changes.keys() & other.changes.keys()), None)
         if further is None:
             break
         changes |= further.changes
         words.append(further.remedy)
     first = next((other for other in worse if other.key != verdict.key), worse[0])
-    short = first.compared.split(", against")[0]
-    return replace(
-        verdict,
-        remedy=f"{verdict.remedy}, but not by itself: then this fails: {short} ({first.remedy})",
-        changes={},
-    )
+    remedy = text("remedy.not_alone", remedy=verdict.remedy, what=first.what, further=first.remedy)
+    return replace(verdict, remedy=remedy, changes={})
+
+
+def _with(first: str, further: str) -> str:
+    return text("remedy.with", first=first, further=further)

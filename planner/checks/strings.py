@@ -7,7 +7,6 @@ from math import ceil, floor
 from planner.checks.array import TOPIC, cold_string_v
 from planner.checks.basis import Basis
 from planner.checks.verdict import (
-    PRACTICE,
     Remedy,
     Verdict,
     at_least,
@@ -46,25 +45,25 @@ def strings_remedy(basis: Basis, count: int, words: str) -> Remedy:
     return words, {key: count}
 
 
-def _counted(basis: Basis) -> str:
-    return f"{basis.string_counts[1]} string(s)" + ("" if basis.strings is not None else ", the most there may be")
+def _compared(basis: Basis, key: str) -> str:
+    """Say what was compared, and where the number of strings is open that the most there may be count."""
+    return text(key if basis.strings is not None else f"{key}_open", count=basis.string_counts[1])
 
 
 def _current(basis: Basis, solar: Solar) -> Verdict:
     limit, strings = basis.scenario.controller.dc_current_max_a, basis.string_counts[1]
     value = strings * PV_CURRENT_FACTOR * solar.module.current_sc_a
-    compared = f"Current of {_counted(basis)}, 1.25 times the short-circuit current, against the controller's largest"
-    why = "Bright cloud edges give more than the rated current; inputs and fuses must bear it."
-    source = f"{text('source.controller')}; 1.25 times by IEC 62548"
+    compared = _compared(basis, "check.array_current.compared")
+    why, source = text("check.array_current.why"), text("check.array_current.source")
     key = "array_current"
     if limit is None:
-        look_for = "look for 'max. input current' or 'Isc max.' on the controller's plate"
+        look_for = text("check.array_current.look_for")
         return missing(TOPIC, key, compared, look_for, why=why, source=source, value=value, unit="A")
     fits = floor(limit / (value / strings) + 1e-9)
     words, changes = (
-        strings_remedy(basis, fits, f"no more than {fits} string(s)")
+        strings_remedy(basis, fits, text("check.strings.remedy", count=fits))
         if fits
-        else ("another controller, or a module of less current", {})
+        else (text("check.array_current.remedy_controller"), {})
     )
     return highest(TOPIC, key, compared, value, limit, "A", why=why, remedy=words, source=source, changes=changes)
 
@@ -73,21 +72,20 @@ def _over_current(basis: Basis, solar: Solar) -> Verdict:
     strings, module = basis.string_counts[1], solar.module
     value, limit, fuse = (strings - 1) * module.current_sc_a, module.series_fuse_max_a, solar.string_fuse_a
     key = "string_over_current"
-    compared = f"Current that the others of {_counted(basis)} drive into a faulty one, against the module's series fuse"
-    why = "A short circuit in one string draws the current of all others, which can set its modules and cable alight."
-    source = "the module's datasheet; IEC 62548 (fuse of 1.5 to 2.4 times the short-circuit current, from memory)"
+    compared = _compared(basis, "check.string_over_current.compared")
+    why, source = text("check.string_over_current.why"), text("check.string_over_current.source")
     if limit is None and strings > FEW_STRINGS:
-        look_for = "look for 'max. series fuse' on the module's back"
+        look_for = text("check.string_over_current.look_for")
         return missing(TOPIC, key, compared, look_for, why=why, source=source, value=value, unit="A")
     words, changes = _fuse(basis, solar)
     if fuse is not None:
         low, high = (times * module.current_sc_a for times in (FUSE_LEAST, FUSE_MOST))
         most = high if limit is None else min(high, limit)
-        compared = f"Fuse in each string, against {figure(low)} A and at most {figure(most)} A for this module"
+        compared = text("check.string_over_current.compared_fuse", least=figure(low), most=figure(most))
         judge, bound = (lowest, low) if not at_least(fuse, low) else (highest, most)
         return judge(TOPIC, key, compared, fuse, bound, "A", why=why, remedy=words, source=source, changes=changes)
     if limit is None:
-        compared += ", which one or two strings do not reach"
+        compared = _compared(basis, "check.string_over_current.compared_few")
         return Verdict(TOPIC, key, compared, "pass", value, None, "A", "", why, "", source)
     return highest(TOPIC, key, compared, value, limit, "A", why=why, remedy=words, source=source, changes=changes)
 
@@ -100,13 +98,10 @@ def _fuse(basis: Basis, solar: Solar) -> Remedy:
     rating = next((rating for rating in FUSE_RATINGS_A if at_least(rating, low) and at_most(rating, most)), None)
     if rating is not None:
         volts = ceil(cold_string_v(basis, solar))
-        words = (
-            f"a gPV fuse (IEC 60269-6) of {rating} A, for at least {volts} V DC, in both poles of each string; not "
-            "covered: the cable of a string, which must bear the fuse's rating"
-        )
+        words = text("check.string_over_current.remedy", rating=rating, volts=volts)
         return words, {"sources.solar.string_fuse_a": float(rating)}
     fits = FEW_STRINGS if limit is None else 1 + floor(limit / module.current_sc_a + 1e-9)
-    words, changes = strings_remedy(basis, fits, f"no more than {fits} string(s) and no fuse: no usual rating suits")
+    words, changes = strings_remedy(basis, fits, text("check.string_over_current.remedy_fewer", count=fits))
     return words, changes | {"sources.solar.string_fuse_a": None}
 
 
@@ -119,22 +114,28 @@ def _ratio(basis: Basis, solar: Solar) -> Verdict:
         # the number that comes nearest to the middle stands for a design that is still open
         strings = int(min(max(round((low + high) / 2 * need_w / string_w), 1), solar.strings_max))
     value = strings * string_w / need_w
-    left_open = "" if basis.strings is not None else f" (the number is open; {strings} of 1 to {solar.strings_max})"
+    unit = text("unit.times")
     short = value < (low + high) / 2
     good = at_least(value, low) and at_most(value, high)
     words, changes = _other_number(basis, need_w / string_w, strings, short=short)
     return Verdict(
         TOPIC,
         "power_ratio",
-        f"Rated power of {strings} string(s){left_open} over what the pump takes, against {low:g} to {high:g}",
+        text(
+            "check.power_ratio.compared_open" if basis.strings is None else "check.power_ratio.compared",
+            count=strings,
+            largest=solar.strings_max,
+            low=f"{low:g}",
+            high=f"{high:g}",
+        ),
         "pass" if good else "caution",
         value,
         low if short else high,
-        "times",
-        reserve(value, low, "times") if short else room(value, high, "times"),
-        "A small array seldom brings the pump to full speed; a large one gives power that nothing can use.",
+        unit,
+        reserve(value, low, unit) if short else room(value, high, unit),
+        text("check.power_ratio.why"),
         "" if good else words,
-        PRACTICE,
+        text("check.power_ratio.source"),
         {} if good else changes,
     )
 
@@ -143,8 +144,8 @@ def _other_number(basis: Basis, strings_per_need: float, strings: int, *, short:
     low, high = POWER_RATIO
     wanted = ceil(low * strings_per_need - 1e-9) if short else max(floor(high * strings_per_need + 1e-9), 1)
     if wanted == strings:
-        return "fewer modules in series where the voltages allow it, or a smaller module: one string is the least", {}
-    words, changes = strings_remedy(basis, wanted, f"{wanted} string(s)")
-    if not at_most(wanted / strings_per_need, high) or not at_least(wanted / strings_per_need, low):
-        words += ", the nearest there is"
-    return words, changes
+        return text("check.power_ratio.remedy_least"), {}
+    ratio = wanted / strings_per_need
+    within = at_most(ratio, high) and at_least(ratio, low)
+    key = "check.power_ratio.remedy" if within else "check.power_ratio.remedy_nearest"
+    return strings_remedy(basis, wanted, text(key, count=wanted))

@@ -6,8 +6,6 @@ from math import ceil, floor
 
 from planner.checks.basis import Basis
 from planner.checks.verdict import (
-    PRACTICE,
-    SITE_DATA,
     Outcome,
     Verdict,
     at_least,
@@ -17,9 +15,10 @@ from planner.checks.verdict import (
     missing,
     reserve,
 )
+from planner.text import text
 from planner.water.demand import hourly_demand_m3
 
-TOPIC = "Tank"
+TOPIC = "tank"
 DAYS_HELD = 1.0
 FULL_HEAD_M, LEAST_HEAD_M = 7.0, 2.0
 REFILL_H = 24.0
@@ -42,20 +41,21 @@ def _held(basis: Basis) -> Verdict:
     small, large = volumes_m3(basis)
     daily = float(basis.daily_m3[0].max())
     value, bigger = small / daily, ceil(10 * DAYS_HELD * daily - 1e-6) / 10
-    left_open = "" if small == large else f" (the volume is open, {figure(small)} to {figure(large)} m3: the smallest)"
+    key = "check.days_held.compared" if small == large else "check.days_held.compared_open"
+    unit = text("unit.days")
     outcome: Outcome = "pass" if at_least(value, DAYS_HELD) else "caution"
     return Verdict(
         TOPIC,
         "days_held",
-        f"Demand of the first year's busiest month that {figure(small)} m3{left_open} hold: {24 * value:.0f} hours",
+        text(key, volume=figure(small), largest=figure(large), hours=f"{24 * value:.0f}"),
         outcome,
         value,
         DAYS_HELD,
-        "days",
-        reserve(value, DAYS_HELD, "days"),
-        "The tank carries the users over cloud, outage and repair.",
-        "" if outcome == "pass" else f"a tank of {bigger:.1f} m3, or less where a second source stands by",
-        "one day's demand: Recommended Standards for Water Works 7.0.1, from memory; the hourly run says what suffices",
+        unit,
+        reserve(value, DAYS_HELD, unit),
+        text("check.days_held.why"),
+        "" if outcome == "pass" else text("check.days_held.remedy", volume=f"{bigger:.1f}"),
+        text("check.days_held.source"),
         {} if outcome == "pass" else {"tank.volume_m3": bigger},
     )
 
@@ -66,13 +66,13 @@ def _busiest_hour(basis: Basis) -> Verdict:
     return lowest(
         TOPIC,
         "busiest_hour",
-        "Largest volume that the tank may have, against the water drawn in the busiest hour of the first year",
+        text("check.busiest_hour.compared"),
         volumes_m3(basis)[1],
         draw,
         "m3",
-        why="A tank that one hour empties leaves the users dry each day.",
-        remedy=f"a tank of at least {bigger:g} m3",
-        source=SITE_DATA,
+        why=text("check.busiest_hour.why"),
+        remedy=text("check.busiest_hour.remedy", volume=f"{bigger:g}"),
+        source=text("check.busiest_hour.source"),
         changes={"tank.volume_m3": bigger},
     )
 
@@ -82,34 +82,34 @@ def _refill(basis: Basis) -> Verdict:
     hours, fills = volume / basis.flow_m3h, floor(10 * REFILL_H * basis.flow_m3h + 1e-6) / 10
     # a tank that holds less than a day's demand is no remedy for one that fills slowly
     enough = at_least(fills, DAYS_HELD * float(basis.daily_m3[0].max()))
-    smaller = f"a tank of at most {fills:g} m3, or " if enough else ""
+    key = "check.refill_time.remedy_smaller" if enough else "check.refill_time.remedy"
     return highest(
         TOPIC,
         "refill_time",
-        f"Hours of pumping that fill {figure(volume)} m3 at {basis.flow_words}, nothing being drawn",
+        text("check.refill_time.compared", volume=figure(volume), flow=basis.flow_words),
         hours,
         REFILL_H,
         "h",
-        why="A tank that takes long to fill stays low after every outage.",
-        remedy=f"{smaller}a flow of at least {ceil(100 * volume / REFILL_H - 1e-6) / 100:g} m3/h",
-        source=PRACTICE,
+        why=text("check.refill_time.why"),
+        remedy=text(key, volume=f"{fills:g}", flow=f"{ceil(100 * volume / REFILL_H - 1e-6) / 100:g}"),
+        source=text("check.refill_time.source"),
         beyond="caution",
-        changes={"tank.volume_m3": fills} if smaller else {},
+        changes={"tank.volume_m3": fills} if enough else {},
     )
 
 
 def _inlet(basis: Basis) -> Verdict:
     pipeline = basis.scenario.pipeline
-    rise, compared = pipeline.rise_to_tank_inlet_m, "Tank inlet used in the head, against the ground at the route's end"
-    why = "An inlet taken too low in the head leaves the pump short at the last metre."
+    rise, compared = pipeline.rise_to_tank_inlet_m, text("check.inlet_height.compared")
+    why, source = text("check.inlet_height.why"), text("check.inlet_height.source")
     if not pipeline.profile:
         return missing(
             TOPIC,
             "inlet_height",
             compared,
-            "survey the tank's site against the borehole, and give the route's profile",
+            text("check.inlet_height.look_for"),
             why=why,
-            source=SITE_DATA,
+            source=source,
             value=rise,
             unit="m",
         )
@@ -122,23 +122,21 @@ def _inlet(basis: Basis) -> Verdict:
         ground,
         "m",
         why=why,
-        remedy=f"survey again: the inlet stands at {figure(ground)} m or more above the ground at the borehole, by the "
-        "height of the tank itself",
-        source=SITE_DATA,
+        remedy=text("check.inlet_height.remedy", ground=figure(ground)),
+        source=source,
     )
 
 
 def _outlet(basis: Basis) -> Verdict:
     head = basis.scenario.tank.outlet_height_m
-    compared = "Height of the tank's outlet above the taps, before any loss in the pipes to them"
-    why = "Taps without head give a trickle, and the far ones nothing."
-    source = "7 m for one storey: CPHEEO manual on water supply; 2 m is " + PRACTICE
+    compared = text("check.outlet_head.compared")
+    why, source = text("check.outlet_head.why"), text("check.outlet_head.source")
     if head is None:
         return missing(
             TOPIC,
             "outlet_head",
             compared,
-            "survey the outlet against the highest tap",
+            text("check.outlet_head.look_for"),
             why=why,
             source=source,
             unit="m",
@@ -152,7 +150,7 @@ def _outlet(basis: Basis) -> Verdict:
         FULL_HEAD_M,
         "m",
         why=why,
-        remedy=f"raise the tank by {ceil(100 * higher - 1e-6) / 100:g} m, which the pump must then lift as well",
+        remedy=text("check.outlet_head.remedy", by=f"{ceil(100 * higher - 1e-6) / 100:g}"),
         source=source,
         changes={
             "tank.outlet_height_m": FULL_HEAD_M,

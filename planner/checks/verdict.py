@@ -1,4 +1,4 @@
-"""What a check says, and the words that all checks share."""
+"""What a check says, and how a value is held against its limit."""
 
 from __future__ import annotations
 
@@ -6,21 +6,13 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from typing import Any, Literal
 
+from planner.text import known, text
+
 Outcome = Literal["pass", "caution", "fail", "not given"]
 
 SYMBOL: dict[Outcome, str] = {"pass": "✓", "caution": "!", "fail": "✗", "not given": "?"}
 ORDER: tuple[Outcome, ...] = ("fail", "caution", "not given", "pass")
-TOPICS = (
-    "Nameplate",
-    "Head",
-    "Borehole",
-    "Pipeline",
-    "Array and controller",
-    "AC side",
-    "Cables",
-    "Tank",
-    "Water",
-)
+TOPICS = ("nameplate", "head", "borehole", "pipeline", "array", "ac", "cables", "tank", "water")
 
 PRACTICE = "common practice, no source"
 PLATE = "the pump's nameplate"
@@ -40,7 +32,7 @@ class Verdict:
     Attributes
     ----------
     topic : str
-        One of TOPICS.
+        One of TOPICS; `topic_label` is what it is called.
     key : str
         Short name that stays the same, for machines.
     compared : str
@@ -83,6 +75,17 @@ class Verdict:
         """Sign of the outcome, so that it is not told by colour alone."""
         return SYMBOL[self.outcome]
 
+    @property
+    def topic_label(self) -> str:
+        """What the topic is called."""
+        return text(f"topic.{self.topic}")
+
+    @property
+    def what(self) -> str:
+        """What the check is of, in a few words inside a sentence; the whole comparison where it has no such words."""
+        key = f"check.{self.key}.what"
+        return text(key) if known(key) else self.compared
+
 
 def worst_first(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:
     """Order verdicts: failed, caution, not given, pass; within each as the topics come."""
@@ -118,23 +121,23 @@ def at_least(value: float, limit: float) -> bool:
 
 
 def _gap_unit(unit: str) -> str:
-    return "percentage points" if unit == "%" else unit
+    return text("unit.percentage_points") if unit == "%" else unit
 
 
 def room(value: float, limit: float, unit: str) -> str:
     """Say how far a value stays below a limit, or exceeds it."""
     gap, unit = limit - value, _gap_unit(unit)
     if at_most(value, limit):
-        return "at the limit" if at_most(limit, value) else f"{amount(gap, unit)} below the limit"
-    return f"{amount(-gap, unit)} above the limit"
+        return text("margin.at_limit") if at_most(limit, value) else text("margin.below", gap=amount(gap, unit))
+    return text("margin.above", gap=amount(-gap, unit))
 
 
 def reserve(value: float, limit: float, unit: str) -> str:
     """Say how far a value exceeds what is needed, or falls short."""
     gap, unit = value - limit, _gap_unit(unit)
     if at_least(value, limit):
-        return "at the limit" if at_least(limit, value) else f"{amount(gap, unit)} to spare"
-    return f"{amount(-gap, unit)} short"
+        return text("margin.at_limit") if at_least(limit, value) else text("margin.spare", gap=amount(gap, unit))
+    return text("margin.short", gap=amount(-gap, unit))
 
 
 def highest(

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from planner.checks.basis import Basis
 from planner.checks.verdict import (
-    PRACTICE,
-    SITE_DATA,
     Outcome,
     Verdict,
     amount,
@@ -16,8 +14,9 @@ from planner.checks.verdict import (
     room,
 )
 from planner.scenario.place import People
+from planner.text import text
 
-TOPIC = "Water"
+TOPIC = "water"
 SURVIVAL_L, BASIC_L, INTERMEDIATE_L = 15.0, 20.0, 50.0
 SCHOOL_L = 3.0
 PUMPING_HOURS = 20.0
@@ -34,10 +33,13 @@ def least_l(user: People) -> float:
     return SCHOOL_L if user.draw_profile == "school" else SURVIVAL_L
 
 
-def _level(litres: float) -> str:
-    if litres >= INTERMEDIATE_L:
-        return "intermediate service and more"
-    return "basic service" if litres >= BASIC_L else "less than basic service"
+def _level(user: People) -> str:
+    """Level of service, as the sentence of `per_person` names it."""
+    if least_l(user) == SCHOOL_L:
+        return "pupils"
+    if user.litres_per_person_day >= INTERMEDIATE_L:
+        return "intermediate"
+    return "basic" if user.litres_per_person_day >= BASIC_L else "below_basic"
 
 
 def _per_person(people: list[People]) -> Verdict:
@@ -48,48 +50,43 @@ def _per_person(people: list[People]) -> Verdict:
     if not at_least(litres, least):
         outcome = "fail"
     limit = least if pupils or outcome == "fail" else BASIC_L
-    level = "" if pupils else f" ({_level(litres)})"
+    unit = text("unit.litres_per_person_day")
     return Verdict(
         TOPIC,
         "per_person",
-        f"Water per person and day of {user.name}{level}, the user with the least for its kind",
+        text(f"check.per_person.compared_{_level(user)}", user=user.name),
         outcome,
         litres,
         limit,
-        "L/person/day",
-        reserve(litres, limit, "L/person/day"),
-        "With too little water people fetch the rest from unsafe places.",
-        ""
-        if outcome == "pass"
-        else f"give {amount(limit, 'L/person/day')}, or show that they have another safe source",
-        "Sphere Handbook: 15 L, school 3 L per pupil (from memory); WHO domestic water quantity: 20 L basic, 50 L "
-        "intermediate",
+        unit,
+        reserve(litres, limit, unit),
+        text("check.per_person.why"),
+        "" if outcome == "pass" else text("check.per_person.remedy", volume=amount(limit, unit)),
+        text("check.per_person.source"),
     )
 
 
 def _yield_through_life(basis: Basis) -> Verdict:
     borehole = basis.scenario.borehole
     limit = PUMPING_HOURS * borehole.safe_yield_m3h
-    binding = "the safe yield in 20 hours"
+    key = "check.yield_through_life.compared"
     if borehole.daily_limit_m3 is not None and borehole.daily_limit_m3 < limit:
-        limit, binding = borehole.daily_limit_m3, "the daily limit"
+        limit, key = borehole.daily_limit_m3, "check.yield_through_life.compared_limit"
     peak = basis.daily_m3.max(axis=1)
     year = next((number + 1 for number, volume in enumerate(peak) if not at_most(float(volume), limit)), None)
     outcome: Outcome = "pass" if year is None else "fail" if year == 1 else "caution"
     most = float(peak.max())
-    when = "suffices through the life" if year is None else f"no longer suffices from year {year} on"
+    unit = text("unit.m3_a_day")
     return Verdict(
         TOPIC,
         "yield_through_life",
-        f"Demand of the busiest month at its largest, against {binding}: it {when}",
+        text(key) if year is None else text(f"{key}_short", year=year),
         outcome,
         most,
         limit,
-        "m3/day",
-        room(most, limit, "m3/day"),
-        "A borehole that cannot keep up with growth leaves the users short, or is over-pumped.",
-        ""
-        if outcome == "pass"
-        else f"a second borehole or source by year {year}, or hold the demand to {figure(limit)} m3/day",
-        f"{SITE_DATA}; 20 hours a day, to let the level recover, is {PRACTICE}",
+        unit,
+        room(most, limit, unit),
+        text("check.yield_through_life.why"),
+        "" if year is None else text("check.yield_through_life.remedy", year=year, volume=figure(limit)),
+        text("check.yield_through_life.source"),
     )

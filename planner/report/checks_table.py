@@ -34,7 +34,11 @@ def check_summary(name: str, verdicts: Sequence[Verdict], *, verbose: bool) -> I
     for verdict in worst_first(verdicts):
         if verdict.outcome == "pass" and not verbose:
             continue
-        slots = {"outcome": text(f"check.{verdict.outcome}"), "topic": verdict.topic, "compared": verdict.compared}
+        slots = {
+            "outcome": text(f"check.{verdict.outcome}"),
+            "topic": verdict.topic_label,
+            "compared": verdict.compared,
+        }
         yield Heading(text("check.head", symbol=SYMBOL[verdict.outcome], **slots))
         yield from (Text(line, "note") for line in _lines(verdict))
     yield Text(WHERE_LISTED if verbose else f"{text('check.more')} {WHERE_LISTED}")

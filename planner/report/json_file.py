@@ -75,7 +75,7 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
 
 
 def _check(verdict: Verdict) -> dict[str, Any]:
-    data = asdict(verdict)
+    data = asdict(verdict) | {"topic": verdict.topic_label}
     for name in ("value", "limit"):
         if not isinstance(data[name], str):
             data[name] = _number(data[name])

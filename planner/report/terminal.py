@@ -9,7 +9,6 @@ from rich.padding import Padding
 from rich.text import Text
 
 from planner import figures
-from planner.checks.safety import LOCAL
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
 from planner.report.document import Cell, Column, Row, Table
@@ -83,7 +82,7 @@ def _failed(verdict: Verdict) -> str:
     return text(
         "terminal.failed",
         sign=SYMBOL["fail"],
-        topic=verdict.topic,
+        topic=verdict.topic_label,
         compared=verdict.compared,
         value=figure(verdict.value, verdict.unit),
         limit=figure(verdict.limit, verdict.unit),
@@ -96,6 +95,6 @@ def _indented(words: str) -> Padding:
 
 
 def cautions_report(cautions: Sequence[str]) -> Group:
-    """List the cautions of the work itself, the line that all of them end with once."""
-    listed = [_indented(f"! {caution.removesuffix(LOCAL).strip()}") for caution in cautions]
-    return Group(Text(""), Text(text("brief.cautions")), *listed, _indented(LOCAL))
+    """List the cautions of the work itself, and once that local codes come first."""
+    shown = [_indented(f"! {caution}") for caution in cautions]
+    return Group(Text(""), Text(text("brief.cautions")), *shown, _indented(text("caution.local")))

@@ -18,6 +18,7 @@ from planner.supply.array import ArrayPower
 from planner.supply.cables import ac_loss_share
 from planner.supply.generator import FuelUse
 from planner.supply.series import Sun, TopUpSource
+from planner.text import source_name, text
 
 Array = NDArray[np.float64]
 
@@ -118,7 +119,7 @@ class SourceKind(str, ABC):
     @property
     def emission_caution(self) -> str:
         """What is said where its carbon dioxide is not known."""
-        return f"No carbon dioxide figure was given for the {self}, so its emissions are not counted."
+        return text("caution.source_carbon", source=source_name(self))
 
     def array_key(self, scenario: Scenario) -> str | None:
         """What its array's power hangs on, None where it has no array; equal keys mean equal power."""
@@ -146,7 +147,7 @@ class SourceKind(str, ABC):
 class TopUpSourceKind(SourceKind):
     """A source that pumps where sun and tank do not suffice."""
 
-    check_topic = "AC side"
+    check_topic = "ac"
 
     @abstractmethod
     def available(self, scenario: Scenario) -> Array:

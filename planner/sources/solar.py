@@ -21,7 +21,7 @@ class SolarKind(SourceKind):
     """The sun; it pumps first, whenever there is power and room."""
 
     key = "solar"
-    check_topic = "Array and controller"
+    check_topic = "array"
 
     def described(self, scenario: Scenario) -> bool:
         """Whether the scenario has an array."""

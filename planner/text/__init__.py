@@ -61,6 +61,11 @@ def source_name(source: str) -> str:
     return name
 
 
+def known(key: str) -> bool:
+    """Whether the language in use has a sentence."""
+    return key in _module().SENTENCES
+
+
 def listed(items: Sequence[str]) -> str:
     """Join the names of things as the language in use lists them: 'a', 'a and b', 'a, b and c'."""
     if len(items) < 2:

@@ -99,10 +99,10 @@ def test_a_missing_screen_of_the_cable_does_not_hide_the_voltage() -> None:
 
 def test_sources_that_are_not_there_are_not_judged() -> None:
     sun_only = checked(site({"sources.grid": None, "sources.generator": None}))
-    assert not [verdict for verdict in sun_only.values() if verdict.topic == "AC side"]
+    assert not [verdict for verdict in sun_only.values() if verdict.topic == "ac"]
     assert {"ac_cable", "ac_cable_drop", "ac_window"}.isdisjoint(sun_only)
     grid_only = checked(site({"sources.solar": None, "sources.generator": None}))
-    assert not [verdict for verdict in grid_only.values() if verdict.topic == "Array and controller"]
+    assert not [verdict for verdict in grid_only.values() if verdict.topic == "array"]
     assert {"dc_cable_drop", "dc_window", "generator_running"}.isdisjoint(grid_only)
 
 

@@ -96,11 +96,12 @@ def test_head_near_the_largest_and_not_the_rated_one_is_told() -> None:
 def test_total_dynamic_head_is_static_drawdown_and_friction() -> None:
     # common practice, no source: static head, dynamic head and friction make the total
     from planner.checks.head import head_parts
+    from planner.text import text
     from tests.checks.sites import basis
 
     looked_at = basis(site())
     parts = dict(head_parts(looked_at.system, 5.0, 0))
-    assert parts["water at rest, mean of the year"] == 48
-    assert parts["drawdown"] == pytest.approx(5 / 0.9)
-    assert parts["rise to the tank inlet"] == 14
+    assert parts[text("head_part.static")] == 48
+    assert parts[text("head_part.drawdown")] == pytest.approx(5 / 0.9)
+    assert parts[text("head_part.rise")] == 14
     assert sum(parts.values()) == pytest.approx(looked_at.needed_head_m)

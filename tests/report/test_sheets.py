@@ -83,7 +83,7 @@ def test_answer_recommends_only_what_meets_the_target(written: Written) -> None:
     else:
         faults = failed_of_first(written.study, study_verdicts(written.study))
         assert recommended == ([] if faults else [f"✓ Recommended: {written.study.best}"])
-        assert bool(faults) == any(text.startswith("✗ Least cost once these are mended") for text in texts)
+        assert bool(faults) == any(text.startswith("✗ Least cost once these are remedied") for text in texts)
         assert not missed
 
 

@@ -42,7 +42,7 @@ def checks_table(verdicts: Sequence[Verdict]) -> Table:
     rows = []
     for number, verdict in enumerate(worst_first(verdicts)):
         texts = {
-            "topic": verdict.topic,
+            "topic": verdict.topic_label,
             "compared": verdict.compared,
             "value": figure(verdict.value, verdict.unit),
             "limit": figure(verdict.limit, verdict.unit),

@@ -3,8 +3,12 @@
 from planner.text.en import (
     answers,
     by_time,
+    cautions,
+    checks,
     checks_electrical,
     checks_nameplate,
+    checks_pipeline,
+    checks_works,
     method,
     run,
     site,
@@ -17,5 +21,8 @@ from planner.text.en.figures import FIGURES
 __all__ = ["FIGURES", "SENTENCES"]
 
 SENTENCES: dict[str, str] = {}
-for _part in (answers, by_time, checks_electrical, checks_nameplate, method, run, site, studies, terminal, weather):
+for _part in (
+    answers, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline, checks_works, method, run,
+    site, studies, terminal, weather,
+):  # fmt: skip
     SENTENCES |= _part.SENTENCES
