@@ -1,4 +1,8 @@
-"""Sentences and the code that asks for them agree: keys, slots, and none that nobody asks for."""
+"""Sentences and the code that asks for them agree: keys, slots, and none that nobody asks for.
+
+What a key put together in an f-string asks for is known only when it runs, where `text` raises on a slot that lacks;
+here such a key must fit a sentence, and the slots given must be those of one that it fits.
+"""
 
 from __future__ import annotations
 
@@ -18,41 +22,39 @@ from planner.text import FIRST_LANGUAGE, in_language, languages, listed
 from planner.text import en as english
 from planner.text.en import SENTENCES
 
+Key = ast.Constant | ast.JoinedStr
 ROOT = Path(planner.__file__).parent
 BY_NAME: frozenset[str] = frozenset()
 """Keys put together in a way that neither a literal nor an f-string of the code shows."""
-OPEN = r"[^.]+"
-WITHIN = r"[^._]+"
-"""What a placeholder of a key stands for: a whole part between dots, or a word of one."""
 
 
 @dataclass(frozen=True)
 class Asked:
-    """One call of `text`: where, the keys that it may ask for, and the slots given (None where spread from a dict)."""
+    """One call of `text`: where, the keys that the code shows, and the slots given; None where it does not show all."""
 
     where: str
-    keys: tuple[ast.Constant | ast.JoinedStr, ...]
+    keys: tuple[Key, ...]
     slots: frozenset[str] | None
 
 
-def _branches(node: ast.expr) -> list[ast.Constant | ast.JoinedStr]:
+def _branches(node: ast.expr) -> list[Key | None]:
+    """Keys that an expression may give, None for one that the code does not show."""
     if isinstance(node, ast.IfExp):
         return [*_branches(node.body), *_branches(node.orelse)]
-    literal = isinstance(node, ast.JoinedStr) or (isinstance(node, ast.Constant) and isinstance(node.value, str))
-    return [node] if literal else []  # type: ignore[list-item]
+    return [node if isinstance(node, Key) else None]
 
 
-def _pattern(node: ast.Constant | ast.JoinedStr) -> re.Pattern[str]:
-    """Keys that a literal or an f-string may be."""
-    if isinstance(node, ast.Constant):
-        return re.compile(re.escape(str(node.value)))
-    parts = [part.value if isinstance(part, ast.Constant) else None for part in node.values]
-    written = ""
-    for index, part in enumerate(parts):
-        before, after = parts[index - 1] if index else ".", parts[index + 1] if index + 1 < len(parts) else "."
-        whole = str(before).endswith(".") and str(after).startswith(".")
-        written += re.escape(str(part)) if part is not None else OPEN if whole else WITHIN
-    return re.compile(written)
+def _pattern(key: Key) -> re.Pattern[str]:
+    """Keys that a literal or an f-string may be.
+
+    A placeholder stands for anything within a part between dots; at the beginning for the key of another sentence.
+    """
+    if isinstance(key, ast.Constant):
+        return re.compile(re.escape(str(key.value)))
+    parts = [re.escape(str(part.value)) if isinstance(part, ast.Constant) else "[^.]*" for part in key.values]
+    if not isinstance(key.values[0], ast.Constant):
+        parts[0] = ".+"
+    return re.compile("".join(parts))
 
 
 def _slots(sentence: str) -> frozenset[str]:
@@ -72,9 +74,10 @@ def _asked() -> tuple[Asked, ...]:
         for node in ast.walk(tree):
             if not (isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "text"):
                 continue
-            keys = tuple(_branches(node.args[0])) if node.args else ()
-            spread = any(keyword.arg is None for keyword in node.keywords)
-            slots = None if spread else frozenset(keyword.arg for keyword in node.keywords if keyword.arg)
+            branches = _branches(node.args[0])
+            names = [keyword.arg for keyword in node.keywords]
+            slots = None if None in names or None in branches else frozenset(name for name in names if name)
+            keys = tuple(branch for branch in branches if branch is not None)
             found.append(Asked(f"{name}:{node.lineno}", keys, slots))
     return tuple(found)
 
@@ -91,10 +94,9 @@ def _literal() -> frozenset[str]:
     return frozenset(strings & SENTENCES.keys())
 
 
-def _matching(key: ast.Constant | ast.JoinedStr) -> set[str]:
-    """Sentences that a key may ask for; of an f-string those that are not asked for by their own key elsewhere."""
-    found = {name for name in SENTENCES if _pattern(key).fullmatch(name)}
-    return found if isinstance(key, ast.Constant) else (found - _literal() or found)
+def _matching(key: Key) -> list[str]:
+    pattern = _pattern(key)
+    return [name for name in SENTENCES if pattern.fullmatch(name)]
 
 
 def test_the_code_asks_for_sentences_by_readable_keys() -> None:
@@ -110,27 +112,28 @@ def test_every_key_asked_for_is_there() -> None:
 def test_the_slots_given_are_those_of_the_sentence() -> None:
     wrong = []
     for asked in _asked():
-        if asked.slots is None or not asked.keys:
+        if asked.slots is None:
             continue
-        named = {name: _slots(SENTENCES[name]) for key in asked.keys for name in _matching(key)}
-        wrong += [
-            f"{asked.where}: {name} also needs {sorted(slots - asked.slots)}"
-            for name, slots in named.items()
-            if slots - asked.slots
-        ]
-        idle = asked.slots - frozenset().union(*named.values())
-        wrong += [f"{asked.where}: no sentence has {sorted(idle)}"] if idle else []
+        named = set()
+        for key in asked.keys:
+            slots = [_slots(SENTENCES[name]) for name in _matching(key)]
+            named |= frozenset().union(*slots)
+            if slots and not any(found <= asked.slots for found in slots):
+                wrong.append(f"{asked.where}: {ast.unparse(key)} needs {sorted(slots[0])}")
+        if asked.slots - named:
+            wrong.append(f"{asked.where}: no sentence has {sorted(asked.slots - named)}")
     assert not wrong
 
 
 def test_every_sentence_is_asked_for_somewhere() -> None:
-    patterns = [
+    asked = [_pattern(key) for call in _asked() for key in call.keys]
+    built = [
         _pattern(node)
         for tree in _trees().values()
         for node in ast.walk(tree)
         if isinstance(node, ast.JoinedStr) and re.match(r"[a-z_]+\.", str(getattr(node.values[0], "value", "")))
     ]
-    by_pattern = {key for key in SENTENCES if any(pattern.fullmatch(key) for pattern in patterns)}
+    by_pattern = {key for key in SENTENCES if any(pattern.fullmatch(key) for pattern in [*asked, *built])}
     by_text = {"list.and", "list.comma"}  # asked for by `listed`
     assert not sorted(SENTENCES.keys() - _literal() - by_pattern - by_text - BY_NAME)
 
