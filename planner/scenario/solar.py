@@ -79,7 +79,7 @@ class Plane(Model):
     """Strings of modules that face one way."""
 
     tilt_deg: float = needed("Tilt from the horizontal", "deg", ge=0, le=90)
-    azimuth_deg: float = needed("Direction faced, clockwise from north (180 is south)", "deg", ge=0, le=360)
+    azimuth_deg: float = needed("Azimuth: direction faced, clockwise from north (180 is south)", "deg", ge=0, le=360)
     share_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
         100.0, "Share of the strings on this plane", "%", source="one plane"
     )
@@ -143,9 +143,11 @@ class Solar(Model):
         source="Perez et al. 1990, Solar Energy 44:271-289, made continuous by Driesse, Jensen and Perez 2024, "
         "Solar Energy 267:112093",
     )
-    mismatch_percent: Percent = assumed(2.0, "Loss to unequal modules", "%", source=DOBOS)
+    mismatch_percent: Percent = assumed(2.0, "Mismatch: loss to unequal modules", "%", source=DOBOS)
     wiring_percent: Percent = assumed(2.0, "Loss in the DC wiring", "%", source=DOBOS)
-    light_induced_percent: Percent = assumed(1.5, "Loss in the first days of light", "%", source=DOBOS)
+    light_induced_percent: Percent = assumed(
+        1.5, "Light-induced degradation: loss in the first days of light", "%", source=DOBOS
+    )
     degradation_percent_per_year: float = assumed(
         0.5,
         "Loss of power per year",

@@ -29,17 +29,19 @@ class StepTestPoint(Model):
 class Borehole(Equipment):
     """The well; levels and depths are measured downward from the ground at the borehole."""
 
-    static_level_m: float = needed("Depth of the water at rest", "m", ge=0, le=1500)
+    static_level_m: float = needed("Static water level: depth of the water at rest", "m", ge=0, le=1500)
     static_level_by_month_m: Month12 | None = optional(
-        "Depth of the water at rest, by month", "m", absent="the same level all year"
+        "Static water level by month: depth of the water at rest", "m", absent="the same level all year"
     )
     pump_depth_m: float = needed("Depth of the pump's intake", "m", gt=0, le=1500)
-    specific_capacity_m3h_per_m: float | None = optional("Flow per metre of drawdown", "m3/h per m", gt=0)
+    specific_capacity_m3h_per_m: float | None = optional(
+        "Specific capacity: flow per metre of drawdown", "m3/h per m", gt=0
+    )
     step_test: list[StepTestPoint] = several("Steps of a pumping test, instead of a specific capacity")
-    safe_yield_m3h: float = needed("Flow that the borehole can give without harm", "m3/h", gt=0)
+    safe_yield_m3h: float = needed("Safe yield: flow that the borehole can give without harm", "m3/h", gt=0)
     level_decline_m_per_year: float = assumed(
         0.0,
-        "How much deeper the water at rest stands each year",
+        "How much deeper the static water level stands each year",
         "m/year",
         source="no fall; 0.3 in stressed and 1 in over-drawn aquifers: assumed from reported falls",
         ge=0,

@@ -171,7 +171,7 @@ def test_validation_follows_the_bounds(tmp_path: Path) -> None:
     assert rule("pump.kind").formula1 == '"centrifugal,helical-rotor"'
     volume = rule("tank.volume_m3")
     assert (volume.type, volume.formula1, bool(volume.showErrorMessage)) == ("list", '"auto"', False)
-    assert "Depth of the water at rest" in level.prompt
+    assert "Static water level" in level.prompt
     assert "0 to 1 500" in level.prompt
 
 

@@ -27,7 +27,7 @@ def refused(path: Path) -> list[str]:
     return [line.removeprefix(f"{path}: ") for line in caught.value.lines()]
 
 
-LEVEL = "(Depth of the water at rest): "
+LEVEL = "(Static water level: depth of the water at rest): "
 
 
 @pytest.mark.parametrize(
