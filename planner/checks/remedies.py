@@ -12,7 +12,7 @@ from planner.checks.verdict import Verdict
 from planner.scenario.errors import InputError
 from planner.scenario.paths import parts_of
 from planner.scenario.scenario import Scenario
-from planner.study.sweep.keys import set_path
+from planner.study.keys import set_path
 
 MOST_STEPS = 4
 """Further remedies that one remedy may draw after it."""

@@ -16,8 +16,7 @@ from planner.checks.safety import WHERE_LISTED
 from planner.report.sheets.page import Page
 from planner.report.study_book import put_row, write_study_book, write_study_json
 from planner.report.style import LINES, Kind, axis, solid, style_chart, value_axis
-from planner.study.reruns import Standing
-from planner.study.worth import AGREE, CheapestMap, Switching, Worth
+from planner.study.worth import AGREE, CheapestMap, Standing, Switching, Worth
 from planner.study.worth_words import NAMES
 
 SCHEMA = 1

@@ -1,10 +1,11 @@
-"""From a checked scenario to options ready to run: weather, flow tables, availability and the candidates to try."""
+"""From a checked scenario to options ready to run: weather, demand, flow tables, array and availability."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Protocol, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
@@ -13,10 +14,10 @@ from planner.money.tariff import band_count, band_of_hour
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.reader import option_scenario
-from planner.scenario.scenario import SOURCE_ORDER, Scenario
+from planner.scenario.scenario import Scenario
 from planner.scenario.solar import Solar
 from planner.scenario.sources import Generator, Grid
+from planner.study.cases import digest
 from planner.study.site import place_of, weather_of
 from planner.supply.array import ArrayPower, ageing, array_power
 from planner.supply.availability import generator_availability, grid_availability
@@ -34,12 +35,23 @@ Array = NDArray[np.float64]
 UNLIMITED_W = 1e12
 
 
-@dataclass(frozen=True)
-class Design:
-    """One supply option as designed: its own scenario and what physics needs to run it.
+Kept = TypeVar("Kept")
 
-    `array` is None without sun; `outage_share` is the mean share of the hours without grid.
-    """
+
+class Keep(Protocol):
+    """Returns what is kept under a key, or makes it."""
+
+    def __call__(self, key: Hashable, make: Callable[[], Kept]) -> Kept:
+        """Return what is kept, made if need be."""
+
+
+def _make_anew(key: Hashable, make: Callable[[], Kept]) -> Kept:
+    return make()
+
+
+@dataclass(frozen=True)
+class Built:
+    """One supply option as physics runs it, whatever its sizes; `array` is None without sun."""
 
     name: str
     sources: tuple[str, ...]
@@ -49,18 +61,6 @@ class Design:
     grid: TopUpSource | None
     generator: TopUpSource | None
 
-    def strings_to_try(self) -> tuple[int, ...]:
-        """Numbers of strings to try; (0,) without sun."""
-        if "solar" not in self.sources or self.scenario.sources.solar is None:
-            return (0,)
-        given = self.scenario.sources.solar.strings
-        return tuple(range(1, self.scenario.sources.solar.strings_max + 1)) if given == "auto" else (given,)
-
-    def tanks_to_try(self) -> tuple[float, ...]:
-        """Tank volumes to try [m³]."""
-        given = self.scenario.tank.volume_m3
-        return tuple(size.volume_m3 for size in self.scenario.tank.sizes) if given == "auto" else (given,)
-
 
 @dataclass(frozen=True)
 class Ground:
@@ -69,7 +69,6 @@ class Ground:
     `draw_m3` (hours, years) is the water drawn from the tank, leakage included.
     """
 
-    scenario: Scenario
     place: Place
     altitude_given: bool
     weather: WeatherYears
@@ -79,72 +78,82 @@ class Ground:
     band_count: int
 
 
-def ground_of(scenario: Scenario, folder: Path) -> Ground:
-    """Work out what all options share."""
+def ground_of(scenario: Scenario, folder: Path, keep: Keep = _make_anew) -> Ground:
+    """Work out what all options share; what can be kept of it is asked of `keep`."""
     years = scenario.finance.life_years
-    place = place_of(scenario)
-    weather = weather_of(scenario, place, folder)
+
+    def located() -> tuple[Place, WeatherYears]:
+        place = place_of(scenario)
+        return place, weather_of(scenario, place, folder)
+
+    place, weather = keep(("weather", digest(scenario, ("weather",))), located)
     grid = scenario.sources.grid
+    demand = (years, digest(scenario, ("weather", "run"), tables=("demand",)))
     return Ground(
-        scenario=scenario,
         place=place,
         altitude_given=scenario.site.altitude_m is not None,
         weather=weather,
         weather_of_year=np.arange(years) % weather.ghi_w_m2.shape[1],
-        draw_m3=hourly_demand_m3(scenario.demand, years),
+        draw_m3=keep(demand, lambda: hourly_demand_m3(scenario.demand, years)),
         bands=None if grid is None else band_of_hour(grid.tariff, MONTH, HOUR),
         band_count=1 if grid is None else band_count(grid.tariff),
     )
 
 
-def designs_of(ground: Ground) -> list[Design]:
-    """Prepare every supply option; options that share a pump or an array share its working-out."""
-    scenario = ground.scenario
-    tables: dict[str, FlowTable] = {}
-    arrays: dict[str, ArrayPower] = {}
-    designs = []
-    for name in scenario.option_names:
-        own = option_scenario(scenario, name)
-        sources = tuple(source for source in SOURCE_ORDER if source in name.split(" + "))
-        _check_tank(own, ground.draw_m3)
-        _check_bands(own, scenario)
-        hydraulics = own.model_dump_json(include={"borehole", "pipeline", "pump", "controller", "cables"})
-        if hydraulics not in tables:
-            tables[hydraulics] = pump_table(own, ground.draw_m3.shape[1])
-        array = None
-        if "solar" in sources and own.sources.solar is not None:
-            electrics = own.sources.solar.model_dump_json(exclude={"strings"}) + own.controller.model_dump_json()
-            if electrics not in arrays:
-                apart = own.cables is not None and own.cables.dc is not None
-                arrays[electrics] = array_power(own.sources.solar, own.controller, ground.weather, cable_apart=apart)
-            array = arrays[electrics]
-        designs.append(
-            Design(
-                name=name,
-                sources=sources,
-                scenario=own,
-                pump=tables[hydraulics],
-                array=array,
-                grid=_grid_source(own, own.sources.grid) if "grid" in sources and own.sources.grid else None,
-                generator=(
-                    _generator_source(own, own.sources.generator, ground)
-                    if "generator" in sources and own.sources.generator
-                    else None
-                ),
-            )
+def built_of(own: Scenario, sources: tuple[str, ...], ground: Ground, keep: Keep = _make_anew) -> Built:
+    """Build one supply option; options that share a pump, an array or a source share its working-out by `keep`.
+
+    Parameters
+    ----------
+    own : Scenario
+        The scenario as it holds for the option.
+    sources : tuple of str
+        The option's sources.
+    ground : Ground
+        What the options share.
+    keep : callable, optional
+        Keeps parts by the values that they are made from; without it all is made anew.
+
+    Raises
+    ------
+    InputError
+        When hydraulics or outages show the scenario to be unworkable.
+    """
+    years = ground.draw_m3.shape[1]
+
+    weather = digest(own, ("weather",))
+
+    def key(name: str, *tables: str) -> Hashable:
+        return name, weather, digest(own, ("weather", "run"), tables=tables, sources=(name,))
+
+    works = ("borehole", "pipeline", "pump", "controller", "cables")
+    pump = keep((years, digest(own, ("weather", "run"), tables=works)), lambda: pump_table(own, years))
+    array, grid, generator = None, None, None
+    solar = own.sources.solar
+    if "solar" in sources and solar is not None:
+        apart = own.cables is not None and own.cables.dc is not None
+        array = keep(
+            (apart, key("solar", "sources", "controller")),
+            lambda: array_power(solar, own.controller, ground.weather, cable_apart=apart),
         )
-    return designs
+    by_grid, by_generator = own.sources.grid, own.sources.generator
+    served = ("sources", "controller", "cables", "pump")
+    if "grid" in sources and by_grid is not None:
+        grid = keep(key("grid", *served), lambda: _grid_source(own, by_grid))
+    if "generator" in sources and by_generator is not None:
+        generator = keep(key("generator", *served), lambda: _generator_source(own, by_generator, ground))
+    return Built(" + ".join(sources), sources, own, pump, array, grid, generator)
 
 
 def option_of(
-    design: Design,
+    design: Built,
     ground: Ground,
     strings: Sequence[int],
     tank_m3: Sequence[float],
     start_percent: Sequence[float],
     stop_percent: Sequence[float],
 ) -> Option:
-    """Bind candidates of strings, tanks and levels to a design, for the hour loop."""
+    """Give a built option strings, tanks and levels to try, for the hour loop."""
     own = design.scenario
     solar, generator = own.sources.solar, own.sources.generator
     years = ground.draw_m3.shape[1]
@@ -247,7 +256,7 @@ def _ac_efficiency(scenario: Scenario, source: Grid | Generator) -> float:
     return efficiency * (1 - share)
 
 
-def _check_tank(scenario: Scenario, draw_m3: Array) -> None:
+def check_tank(scenario: Scenario, draw_m3: Array) -> None:
     """Refuse a tank that an hour's draw of the first year would empty."""
     tank = scenario.tank
     largest = max(size.volume_m3 for size in tank.sizes) if tank.volume_m3 == "auto" else tank.volume_m3
@@ -259,17 +268,6 @@ def _check_tank(scenario: Scenario, draw_m3: Array) -> None:
             f"give at least {draw:.2f} m3"
         )
         raise InputError("", [Problem(key, text)])
-
-
-def _check_bands(own: Scenario, base: Scenario) -> None:
-    """Refuse an override that moves the tariff's hours: energy is counted once by the base scenario's bands."""
-    grids = (own.sources.grid, base.sources.grid)
-    if grids[0] is None or grids[1] is None:
-        return
-    hours = [[(band.hours, band.months) for band in grid.tariff.bands] for grid in grids if grid is not None]
-    if hours[0] != hours[1]:
-        text = "an override may change the prices of the tariff's bands, but not their number, hours or months"
-        raise InputError("", [Problem("overrides", text)])
 
 
 def _grid_source(scenario: Scenario, grid: Grid) -> TopUpSource:

@@ -37,7 +37,7 @@ def design_words(design: SizedDesign) -> str:
 
 def misses_words(option: OptionSizing) -> str:
     """Say by how much the best of an option misses the target."""
-    nearest, service = option.nearest, option.grid.setups[0].design.scenario.service
+    nearest, service = option.nearest, option.grid.setups[0].supply.scenario.service
     target, best = service.delivered_share_percent, f"the best of {option.grid.count} candidates delivers"
     short = f"{option.misses_by_percent:.1f} percentage points"
     if 100 * nearest.delivered_share < target - 1e-7:
@@ -75,7 +75,7 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     currency, design = sizing.scenario.currency, first.nearest
     years, target = sizing.scenario.finance.life_years, sizing.scenario.service.delivered_share_percent
     tried = f"{sizing.candidate_count:,} candidate designs"
-    setup = first.grid.setups[0].design
+    setup = first.grid.setups[0].supply
     missing = unpriced(setup.scenario, setup.sources)
     cost = cost_words(design.capital_cost, design.present_cost, currency, years, missing)
     if first.best is None:
@@ -128,16 +128,17 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
     best, run = first.best, first.by_run
     if best is None:
         return None
-    same = run.strings == best.strings and run.tank_m3 == best.tank_m3 and run.levels == best.levels
-    if same and best.hours == "as given" and not best.pipes and best.pump == run.design.scenario.pump.name:
+    same = (run.design.strings, run.design.tank_m3) == (best.strings, best.tank_m3) and run.levels == best.levels
+    if same and best.hours == "as given" and not best.pipes and best.pump == run.supply.scenario.pump.name:
         return f"'planner run' takes the same design for {first.name}."
-    panels = f"{run.strings} string{'s' if run.strings > 1 else ''}, " if run.strings else ""
+    strings, tank_m3 = run.design.strings, run.design.tank_m3
+    panels = f"{strings} string{'s' if strings > 1 else ''}, " if strings else ""
     switch = f", float switch at {run.levels[0]:g}/{run.levels[1]:g} percent" if run.levels else ""
     gap = first.by_run_cost - best.present_cost
     says = f"{money(abs(gap), sizing.scenario.currency)} {'more' if gap >= 0 else 'less'}"
     fault = "" if first.by_run_meets else ", and misses the target"
     return (
-        f"'planner run' takes another design for {first.name} ({panels}tank {run.tank_m3:g} m3{switch}), which costs "
+        f"'planner run' takes another design for {first.name} ({panels}tank {tank_m3:g} m3{switch}), which costs "
         f"{says} over the life{fault}: it keeps to what the scenario gives and, where only the tank is open, takes the "
         "smallest that serves; this search takes the least present cost outright."
     )

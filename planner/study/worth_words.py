@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from planner.money.quantities import unpriced
 from planner.scenario.reader import option_scenario
-from planner.study.reruns import Standing
 from planner.study.words import CLOSE_PERCENT, incomplete, money
-from planner.study.worth import Switching, Turn, Worth
+from planner.study.worth import Standing, Switching, Turn, Worth
 
 NAMES = {"solar": "the sun", "grid": "the grid", "generator": "the generator"}
 

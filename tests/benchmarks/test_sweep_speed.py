@@ -16,8 +16,8 @@ from planner.scenario.reader import check_scenario, option_scenario
 from planner.scenario.scenario import Scenario
 from planner.study.compare import study_scenario
 from planner.study.design import designs_of, option_of
+from planner.study.keys import numeric_keys, with_value
 from planner.study.sweep.engine import engine_of
-from planner.study.sweep.keys import numeric_keys, with_value
 from planner.study.sweep.plan import plans_of
 from planner.study.sweep.prices import price_line
 from planner.study.sweep.run import base_of, run_plan, run_sweep

@@ -20,8 +20,8 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.study import site
 from planner.study.design import Design, Ground, designs_of, ground_of, option_of
+from planner.study.keys import STAGES, Key, numeric_keys, with_value
 from planner.study.search import given_levels, meets, quantities_of
-from planner.study.sweep.keys import STAGES, Key, numeric_keys, with_value
 from planner.supply.run import Option, Outcome, run_options
 from tests.study.sweep.cases import EXAMPLES, school_raw
 

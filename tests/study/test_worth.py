@@ -12,9 +12,9 @@ import pytest
 
 from planner.report.worth_report import SHEETS, switching_words, write_worth_book, write_worth_json
 from planner.scenario.errors import InputError
+from planner.study.cases import Design
 from planner.study.compare import Study, study_scenario
-from planner.study.pinned import Pinned
-from planner.study.reruns import Standing
+from planner.study.held import Standing
 from planner.study.switching import crossing, limit_between, linear_crossing
 from planner.study.worth import Worth, worth_of
 from planner.study.worth_words import verdict, worth_sentences
@@ -41,7 +41,7 @@ def grid_worth() -> Worth:
     return worth_of(changed(**BASE, service__options=TWO), "grid", EXAMPLES)
 
 
-def overrides(designs: list[Pinned]) -> dict[str, Any]:
+def overrides(designs: list[Design]) -> dict[str, Any]:
     """Overrides that hold every option to its design in the base case."""
     held: dict[str, Any] = {}
     for pinned in designs:

@@ -19,14 +19,14 @@ from numpy.typing import NDArray
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import Discrete, SteppedInput, Sweep
+from planner.study.keys import STAGES, Key, key_of, numeric_keys
 from planner.study.sweep.draws import draw
-from planner.study.sweep.keys import STAGES, Key, key_of, numeric_keys
 
 Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
 Mode = Literal["one at a time", "grid", "random"]
 
-COLUMNS = 320
+COLUMNS = 980
 """Columns (options x life years x cases) run together: few enough for memory, enough for speed."""
 INNER = 128
 """Most cases that differ in tank and float switch alone and share their hourly series."""

@@ -14,8 +14,8 @@ from typer.testing import CliRunner
 from planner.cli import app
 from planner.report.sweep_report import write_sweep_workbook
 from planner.scenario.writer import toml_text
+from planner.study.keys import Key
 from planner.study.sweep.engine import MEASURES
-from planner.study.sweep.keys import Key
 from planner.study.sweep.plan import Plan
 from planner.study.sweep.run import Results, ranking_of, run_sweep
 from planner.study.sweep.summary import First, changes_of, firsts_of, sentences

@@ -1,0 +1,207 @@
+"""Cases: a design of one supply option, and the scenario as it holds for that option."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cache
+from typing import Any
+
+from pydantic import BaseModel
+
+from planner.scenario.errors import InputError, Problem
+from planner.scenario.fields import Changes
+from planner.scenario.reader import option_scenario
+from planner.scenario.scenario import SOURCE_ORDER, Scenario
+from planner.scenario.walk import fields_of
+
+Digest = tuple[Any, ...]
+
+SIZES = (
+    "tank.volume_m3",
+    "sources.solar.strings",
+    "topup.start_level_percent",
+    "topup.stop_level_percent",
+    "topup.start_level_without_sun_percent",
+    "topup.stop_level_without_sun_percent",
+)
+"""Keys of a scenario that a design holds in their place, so that the tank's price follows its volume."""
+DEFAULT_LEVELS = (20.0, 40.0)
+"""Start and stop level where they are left to the tool, until they are chosen [% of the tank]."""
+
+
+@dataclass(frozen=True)
+class Design:
+    """One supply option with its sizes.
+
+    Attributes
+    ----------
+    name : str
+        The option.
+    sources : tuple of str
+        Its sources, in their fixed order.
+    strings : int
+        Strings of modules; 0 without sun.
+    tank_m3 : float
+        Tank volume [m³].
+    levels : tuple of float
+        Float-switch levels, start and stop [% of the tank]; without effect where the sun is the only source.
+    """
+
+    name: str
+    sources: tuple[str, ...]
+    strings: int
+    tank_m3: float
+    levels: tuple[float, float]
+
+    @property
+    def has_switch(self) -> bool:
+        """Whether a float switch starts a pump on another source than the sun."""
+        return self.sources != ("solar",)
+
+
+@dataclass(frozen=True)
+class Case:
+    """A design in a scenario.
+
+    Attributes
+    ----------
+    scenario : Scenario
+        As it holds for the option, its overrides merged in.
+    design : Design
+        What is simulated and priced there, whatever sizes the scenario gives.
+    """
+
+    scenario: Scenario
+    design: Design
+
+
+@dataclass(frozen=True)
+class Supply:
+    """One supply option: its name, its sources in their fixed order, and the scenario as it holds for it."""
+
+    name: str
+    sources: tuple[str, ...]
+    scenario: Scenario
+
+    @property
+    def is_mixed(self) -> bool:
+        """Whether sun and another source share the tank."""
+        return "solar" in self.sources and len(self.sources) > 1
+
+    @property
+    def strings_to_try(self) -> tuple[int, ...]:
+        """Numbers of strings to try; (0,) without sun."""
+        solar = self.scenario.sources.solar
+        if "solar" not in self.sources or solar is None:
+            return (0,)
+        return tuple(range(1, solar.strings_max + 1)) if solar.strings == "auto" else (solar.strings,)
+
+    @property
+    def tanks_to_try(self) -> tuple[float, ...]:
+        """Tank volumes to try [m³]."""
+        given = self.scenario.tank.volume_m3
+        return tuple(size.volume_m3 for size in self.scenario.tank.sizes) if given == "auto" else (given,)
+
+    @property
+    def leaves_levels_open(self) -> bool:
+        """Whether the float-switch levels are to be chosen."""
+        return self.is_mixed and self.scenario.topup.start_level_percent == "auto"
+
+    @property
+    def given_levels(self) -> tuple[float, float]:
+        """Levels given for the option, or the low default where they are to be chosen [% of the tank]."""
+        top_up = self.scenario.topup
+        if "solar" not in self.sources:
+            return top_up.start_level_without_sun_percent, top_up.stop_level_without_sun_percent
+        if top_up.start_level_percent == "auto" or top_up.stop_level_percent == "auto":
+            return DEFAULT_LEVELS
+        return top_up.start_level_percent, top_up.stop_level_percent
+
+    def case(self, strings: int, tank_m3: float, levels: tuple[float, float]) -> Case:
+        """Give it sizes."""
+        return Case(self.scenario, Design(self.name, self.sources, strings, tank_m3, levels))
+
+
+def supplies_of(scenario: Scenario) -> list[Supply]:
+    """List the supply options of a scenario.
+
+    Raises
+    ------
+    InputError
+        When an override moves the hours of the tariff's bands: energy is counted once for all options.
+    """
+    supplies = []
+    for name in scenario.option_names:
+        own = option_scenario(scenario, name)
+        _check_bands(own, scenario)
+        supplies.append(Supply(name, tuple(source for source in SOURCE_ORDER if source in name.split(" + ")), own))
+    return supplies
+
+
+def _check_bands(own: Scenario, base: Scenario) -> None:
+    grids = (own.sources.grid, base.sources.grid)
+    if grids[0] is None or grids[1] is None:
+        return
+    hours = [[(band.hours, band.months) for band in grid.tariff.bands] for grid in grids if grid is not None]
+    if hours[0] != hours[1]:
+        text = "an override may change the prices of the tariff's bands, but not their number, hours or months"
+        raise InputError("", [Problem("overrides", text)])
+
+
+def digest(
+    scenario: Scenario,
+    changes: tuple[Changes, ...],
+    *,
+    tables: tuple[str, ...] | None = None,
+    sources: tuple[str, ...] | None = None,
+) -> Digest:
+    """Values of all keys whose change makes something necessary, the sizes of the design left out.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The scenario as it holds for an option.
+    changes : tuple of str
+        What the change of a key must make necessary for it to count, such as ('weather', 'run').
+    tables : tuple of str, optional
+        Keys of the scenario that count; all by default.
+    sources : tuple of str, optional
+        Sources that count; all by default.
+
+    Returns
+    -------
+    tuple
+        Equal for scenarios that are alike in all of this; can be a key of a dictionary.
+    """
+    parts = []
+    for name in _counted(type(scenario), changes, ""):
+        if tables is not None and name not in tables:
+            continue
+        value = getattr(scenario, name)
+        if name == "sources" and sources is not None:
+            value = {source: getattr(value, source) for source in sources}
+        parts.append(_values(value, changes, name))
+    return tuple(parts)
+
+
+def _values(value: Any, changes: tuple[Changes, ...], key: str) -> Any:
+    if isinstance(value, BaseModel):
+        inside = _counted(type(value), changes, key)
+        return (type(value), *(_values(getattr(value, name), changes, f"{key}.{name}") for name in inside))
+    if isinstance(value, list):
+        return tuple(_values(each, changes, key) for each in value)
+    if isinstance(value, dict):
+        return tuple((name, _values(each, changes, f"{key}.{name}")) for name, each in value.items())
+    return value
+
+
+@cache
+def _counted(model: type[BaseModel], changes: tuple[Changes, ...], key: str) -> tuple[str, ...]:
+    """Names of the keys of a table that count; tables in it always do."""
+    prefix = f"{key}." if key else ""
+    return tuple(
+        name
+        for name, field in fields_of(model).items()
+        if f"{prefix}{name}" not in (*SIZES, "overrides", "sweep", "size")
+        and (field.tables or field.changes in changes)
+    )

@@ -1,0 +1,115 @@
+"""What the cases of one call share, each part made once for all that leaves it as it is."""
+
+from __future__ import annotations
+
+from collections import OrderedDict
+from collections.abc import Callable, Hashable
+from copy import copy
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, Generic, TypeVar
+
+from planner.scenario.scenario import Scenario
+from planner.study.cases import Case, Digest, Supply, digest, supplies_of
+from planner.study.design import Built, Ground, built_of, check_tank, ground_of
+from planner.supply.run import Outcome
+
+Thing = TypeVar("Thing")
+
+MOST_PARTS = 128
+"""Flow tables, arrays, availabilities, demands and weathers that are kept."""
+MOST_BUILT = 2048
+"""Built options that are kept; they share their parts."""
+MOST_HOURS = 1024
+"""Cases of which the hours are kept, each of some tens of kB."""
+
+
+class Store(Generic[Thing]):
+    """Keeps what was made last, by key.
+
+    Parameters
+    ----------
+    most : int
+        How much is kept; the oldest is forgotten beyond it.
+    """
+
+    def __init__(self, most: int) -> None:
+        self.most = most
+        self._kept: OrderedDict[Hashable, Thing] = OrderedDict()
+
+    def get(self, key: Hashable) -> Thing | None:
+        """Return what is kept under a key, if anything."""
+        if key in self._kept:
+            self._kept.move_to_end(key)
+        return self._kept.get(key)
+
+    def put(self, key: Hashable, thing: Thing) -> Thing:
+        """Keep something."""
+        self._kept[key] = thing
+        self._kept.move_to_end(key)
+        while len(self._kept) > self.most:
+            self._kept.popitem(last=False)
+        return thing
+
+    def keep(self, key: Hashable, make: Callable[[], Any]) -> Any:
+        """Return what is kept under a key, made if need be."""
+        found = self.get(key)
+        return self.put(key, make()) if found is None else found
+
+
+@dataclass(frozen=True)
+class Prepared:
+    """A case ready to run but for its sizes; `key` is equal for cases that share their hours but for these."""
+
+    key: Digest
+    built: Built
+    ground: Ground
+
+
+class Context:
+    """Place, weather, demand and built options, kept by the keys of the scenario that change them.
+
+    Parameters
+    ----------
+    folder : pathlib.Path
+        Folder to which paths in the scenarios are relative.
+    """
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.hours: Store[Outcome] = Store(MOST_HOURS)
+        self._parts: Store[Any] = Store(MOST_PARTS)
+        self._built: Store[Prepared] = Store(MOST_BUILT)
+
+    def without_hours(self) -> Context:
+        """Return a context that shares all parts with this one but keeps no hours of its own.
+
+        What goes through a pass then does not depend on what was worked out before.
+        """
+        other = copy(self)
+        other.hours = Store(0)
+        return other
+
+    def ground(self, scenario: Scenario) -> Ground:
+        """Place, weather, demand and tariff bands of a scenario; InputError where they cannot be had."""
+        return ground_of(scenario, self.folder, self._parts.keep)
+
+    def supplies(self, scenario: Scenario) -> list[Supply]:
+        """Supply options of a scenario, each with a tank that holds what the busiest hour draws; else InputError."""
+        supplies, draw_m3 = supplies_of(scenario), self.ground(scenario).draw_m3
+        for supply in supplies:
+            check_tank(supply.scenario, draw_m3)
+        return supplies
+
+    def prepared(self, case: Case) -> Prepared:
+        """Build the option of a case; InputError where it cannot work at the site."""
+        return self.built(case.scenario, case.design.sources)
+
+    def built(self, own: Scenario, sources: tuple[str, ...]) -> Prepared:
+        """Build an option in the scenario as it holds for it; InputError where it cannot work at the site."""
+        key = (sources, digest(own, ("weather", "run"), sources=sources))
+        found = self._built.get(key)
+        if found is None:
+            ground = self.ground(own)
+            found = self._built.put(key, Prepared(key, built_of(own, sources, ground, self._parts.keep), ground))
+        return found
