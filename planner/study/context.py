@@ -18,8 +18,9 @@ Thing = TypeVar("Thing")
 
 MOST_PARTS = 128
 """Flow tables, arrays, availabilities, demands and weathers that are kept."""
-MOST_BUILT = 2048
-"""Built options that are kept; they share their parts."""
+MOST_BUILT = 2500
+"""Life years of built options that are kept; each takes up to 210 kB where nothing is shared."""
+_MOST_SEEN = 256
 MOST_HOURS = 1024
 """Cases of which the hours are kept, each of some tens of kB."""
 
@@ -31,10 +32,13 @@ class Store(Generic[Thing]):
     ----------
     most : int
         How much is kept; the oldest is forgotten beyond it.
+    size : callable, optional
+        How much a thing counts for; 1 by default.
     """
 
-    def __init__(self, most: int) -> None:
+    def __init__(self, most: int, size: Callable[[Thing], int] = lambda thing: 1) -> None:
         self.most = most
+        self._size, self._sum = size, 0
         self._kept: OrderedDict[Hashable, Thing] = OrderedDict()
 
     def get(self, key: Hashable) -> Thing | None:
@@ -44,14 +48,14 @@ class Store(Generic[Thing]):
         return self._kept.get(key)
 
     def put(self, key: Hashable, thing: Thing) -> Thing:
-        """Keep something."""
+        """Keep something under a key of its own."""
         self._kept[key] = thing
-        self._kept.move_to_end(key)
-        while len(self._kept) > self.most:
-            self._kept.popitem(last=False)
+        self._sum += self._size(thing)
+        while self._sum > self.most:
+            self._sum -= self._size(self._kept.popitem(last=False)[1])
         return thing
 
-    def keep(self, key: Hashable, make: Callable[[], Any]) -> Any:
+    def keep(self, key: Hashable, make: Callable[[], Thing]) -> Thing:
         """Return what is kept under a key, made if need be."""
         found = self.get(key)
         return self.put(key, make()) if found is None else found
@@ -79,7 +83,10 @@ class Context:
         self.folder = folder
         self.hours: Store[Outcome] = Store(MOST_HOURS)
         self._parts: Store[Any] = Store(MOST_PARTS)
-        self._built: Store[Prepared] = Store(MOST_BUILT)
+        self._built: Store[Prepared] = Store(MOST_BUILT, lambda prepared: prepared.ground.draw_m3.shape[1])
+        # By the identity of a scenario, which is kept too: its values need not be gathered again.
+        self._grounds: Store[tuple[Scenario, Ground]] = Store(_MOST_SEEN)
+        self._seen: Store[tuple[Scenario, Prepared]] = Store(_MOST_SEEN)
 
     def without_hours(self) -> Context:
         """Return a context that shares all parts with this one but keeps no hours of its own.
@@ -92,7 +99,9 @@ class Context:
 
     def ground(self, scenario: Scenario) -> Ground:
         """Place, weather, demand and tariff bands of a scenario; InputError where they cannot be had."""
-        return ground_of(scenario, self.folder, self._parts.keep)
+        return self._grounds.keep(id(scenario), lambda: (scenario, ground_of(scenario, self.folder, self._parts.keep)))[
+            1
+        ]
 
     def supplies(self, scenario: Scenario) -> list[Supply]:
         """Supply options of a scenario, each with a tank that holds what the busiest hour draws; else InputError."""
@@ -107,9 +116,13 @@ class Context:
 
     def built(self, own: Scenario, sources: tuple[str, ...]) -> Prepared:
         """Build an option in the scenario as it holds for it; InputError where it cannot work at the site."""
+        return self._seen.keep((id(own), sources), lambda: (own, self._built_anew(own, sources)))[1]
+
+    def _built_anew(self, own: Scenario, sources: tuple[str, ...]) -> Prepared:
         key = (sources, digest(own, ("weather", "run"), sources=sources))
-        found = self._built.get(key)
-        if found is None:
+
+        def make() -> Prepared:
             ground = self.ground(own)
-            found = self._built.put(key, Prepared(key, built_of(own, sources, ground, self._parts.keep), ground))
-        return found
+            return Prepared(key, built_of(own, sources, ground, self._parts.keep), ground)
+
+        return self._built.keep(key, make)

@@ -18,8 +18,8 @@ from planner.study.design import option_of
 from planner.study.results import Results, money_of, quantities_of
 from planner.supply.run import Outcome, run_options
 
-COLUMNS_AT_ONCE = 1000
-"""Hourly series (strings x life years) in one pass; each takes 70 kB for every flow that the loop needs."""
+COLUMNS_AT_ONCE = 2000
+"""Hourly series (strings x life years) in one pass, of which a month at a time is held."""
 CELLS_AT_ONCE = 12_000
 """Columns times variants of a pass: few enough for the processor's memory."""
 _PASS_CELLS = 1600

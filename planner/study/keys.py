@@ -18,8 +18,12 @@ STAGES: tuple[Changes, ...] = ("weather", "run", "money", "nothing")
 """In the order in which they follow from one another: a change leaves every earlier stage as it was."""
 
 COUNTED = (
-    "finance.life_years", "pipeline.segments.length_m", "tank.sizes.volume_m3", "sources.solar.modules_in_series",
-)  # fmt: skip
+    "finance.life_years",
+    "pipeline.segments.length_m",
+    "pump.life_years",
+    "sources.solar.modules_in_series",
+    "tank.sizes.volume_m3",
+)
 """Keys that touch the hours and are counted in the bill of quantities or its money as well."""
 
 _NOT_SWEPT = ("sweep", "size")

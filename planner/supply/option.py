@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Hashable, Mapping
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -71,6 +71,19 @@ class Option:
     def strings(self) -> tuple[int, ...]:
         """Numbers of strings to try; (0,) without sun."""
         return self.sun.strings if self.sun else (0,)
+
+    @property
+    def sun_key(self) -> Hashable:
+        """Equal for options of one call for which the sun pumps the same."""
+        sun = self.sun
+        if sun is None:
+            return id(self.pump)
+        shares = sun.weather_of_year.tobytes(), sun.ageing.tobytes()
+        return id(self.pump), id(sun.string_w), sun.strings, sun.efficiency, sun.cable_loss_per_w, *shares
+
+    def sun_within(self, hours: slice) -> Sun | None:
+        """Some hours of its array alone."""
+        return None if self.sun is None else replace(self.sun, string_w=self.sun.string_w[hours])
 
 
 @dataclass(frozen=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -44,6 +44,11 @@ class TopUpSource:
     power_w: Array
     efficiency: float
     blending: bool
+
+    def within(self, hours: slice) -> TopUpSource:
+        """Some hours of it alone."""
+        power_w = self.power_w if self.power_w.shape[0] == 1 else self.power_w[hours]
+        return replace(self, available=self.available[hours], power_w=power_w)
 
 
 @dataclass(frozen=True)

@@ -26,7 +26,7 @@ Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
 Mode = Literal["one at a time", "grid", "random"]
 
-COLUMNS = 980
+COLUMNS = 1960
 """Columns (options x life years x cases) run together: few enough for memory, enough for speed."""
 INNER = 128
 """Most cases that differ in tank and float switch alone and share their hourly series."""

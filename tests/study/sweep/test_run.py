@@ -120,17 +120,17 @@ class Calls:
 @pytest.mark.parametrize(
     ("table", "weather", "built", "runs"),
     [
-        # base case and sweep each run the hours of the scenario as it stands once
-        (random_table(20_000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 0, 2, 2),
-        (random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 0, 2, 2),
-        ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 0, 4, 2),
-        ({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 0, 2, 2),
-        ({"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 0, 2, 2),
+        # the scenario as it stands is run where its designs are chosen, and where it is priced; the sweep is one pass
+        (random_table(20_000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 1, 4, 3),
+        (random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 1, 4, 3),
+        ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 1, 16, 3),
+        ({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 1, 4, 3),
+        ({"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 1, 4, 3),
         (
             {"grid": [{"key": "site.altitude_m", "values": [0, 1000]}, {"key": SCHOOL, "values": [300, 400, 500]}]},
-            2,
-            7,
-            2,
+            3,
+            28,
+            3,
         ),
     ],
     ids=["prices", "discount rate", "demand and price", "tank", "strings", "altitude and demand"],
