@@ -80,8 +80,8 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
     assert data["schema"] == 2
     assert data["currency"] == "USD"
     assert data["scenario"] == "Hill school and clinic (invented)"
-    assert "days: Bendt, Collares-Pereira and Rabl 1981; brightest day" in data["weather"]["source"]
-    assert any("daily_law 'bendt'" in note for note in data["weather"]["notes"])
+    assert "days: Saunier, Reddy and Kumar 1987, chosen by latitude (28 degrees)" in data["weather"]["source"]
+    assert data["weather"]["notes"] == []
     duty = data["duty"]
     head = duty["static_head_m"] + duty["drawdown_m"] + duty["friction_m"]
     assert duty["total_head_m"] == pytest.approx(head + duty["residual_head_m"], abs=1e-6)

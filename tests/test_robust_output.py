@@ -111,6 +111,7 @@ def no_space(*_: object, **__: object) -> None:
     raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("suffix", [".xlsx", ".json"])
 @pytest.mark.parametrize("command", [["run"], ["size"], ["worth", "grid"]], ids=lambda c: c[0])
 def test_a_full_disk_is_said_plainly_and_costs_no_old_result(

@@ -1,4 +1,4 @@
-"""Do this borehole, pump, pipe, array, cable and supply work together here, and safely?"""
+"""Whether this borehole, pump, pipe, array, cable and supply work together here, and safely."""
 
 from __future__ import annotations
 

@@ -36,7 +36,7 @@ def sizing_terminal(sizing: Sizing, sentences: Sequence[str], *, verbose: bool =
     parts += [Text(sentence) for sentence in sentences]
     first = sizing.ranked[0]
     if first.runners_up:
-        parts += [Text(""), _runners_table(sizing, first)]
+        parts += [Text(""), _runners_table(first)]
     parts += [Text(""), _service_table(sizing)]
     for option in sizing.ranked:
         if option.best is None:
@@ -95,7 +95,7 @@ def _money_cells(design: SizedDesign) -> list[str]:
     ]
 
 
-def _runners_table(sizing: Sizing, option: OptionSizing) -> Table:
+def _runners_table(option: OptionSizing) -> Table:
     shown = option.runners_up[:RUNNERS_IN_TERMINAL]
     title = f"{option.name}: the first {len(shown)} of {len(option.runners_up)} others within {100 * CLOSE:g} percent"
     table = Table(title=title, title_justify="left")

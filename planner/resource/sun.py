@@ -148,13 +148,14 @@ def sun_position(place: Place, first_minute: float, step_minutes: int) -> pd.Dat
     with warnings.catch_warnings():
         # pvlib asks for DatetimeIndex.dayofyear, which pandas 3 announces to rename.
         warnings.simplefilter("ignore", DeprecationWarning)
-        return pvlib.solarposition.ephemeris(times, place.latitude_deg, place.longitude_deg)
+        position: pd.DataFrame = pvlib.solarposition.ephemeris(times, place.latitude_deg, place.longitude_deg)
+    return position
 
 
 def sun_height(place: Place, first_minute: float, step_minutes: int) -> Array:
     """Cosine of the zenith angle through the year, 0 below the horizon; see `sun_position`."""
     zenith = sun_position(place, first_minute, step_minutes)["zenith"].to_numpy()
-    return np.clip(np.cos(np.radians(zenith)), 0.0, None)
+    return np.asarray(np.clip(np.cos(np.radians(zenith)), 0.0, None))
 
 
 def extraterrestrial_normal(step_minutes: int = 60) -> Array:

@@ -55,7 +55,7 @@ class WeatherYears:
     @property
     def years(self) -> int:
         """Number of years n."""
-        return self.ghi_w_m2.shape[1]
+        return int(self.ghi_w_m2.shape[1])
 
     def monthly_ghi_kwh_m2_day(self) -> Array:
         """Mean daily global horizontal irradiation of each month and year, shape (12, n)."""

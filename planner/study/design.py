@@ -41,11 +41,11 @@ Kept = TypeVar("Kept")
 class Keep(Protocol):
     """Returns what is kept under a key, or makes it."""
 
-    def __call__(self, key: Hashable, make: Callable[[], Kept]) -> Kept:
+    def __call__(self, key: Hashable, make: Callable[[], Kept], /) -> Kept:
         """Return what is kept, made if need be."""
 
 
-def _make_anew(key: Hashable, make: Callable[[], Kept]) -> Kept:
+def _make_anew(_key: Hashable, make: Callable[[], Kept], /) -> Kept:
     return make()
 
 

@@ -152,4 +152,4 @@ def _drawn_year(rates: Array, mean_duration_h: float, first: float, random: np.r
         knots_h.append(time_h)
         offs_h.append(off_h)
         off = not off
-    return np.clip(np.diff(np.interp(edges, knots_h, offs_h)), 0.0, 1.0)
+    return np.asarray(np.clip(np.diff(np.interp(edges, knots_h, offs_h)), 0.0, 1.0))

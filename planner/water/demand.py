@@ -60,7 +60,7 @@ def _profile(user: User, demand: Demand) -> Array:
     """Share of the day's water in each hour; the scenario sees to it that 24 numbers make a day within rounding."""
     chosen = demand.draw_profile if user.draw_profile is None else user.draw_profile
     shares = np.array(PROFILES[chosen] if isinstance(chosen, str) else chosen, dtype=float)
-    return shares / shares.sum()
+    return np.asarray(shares / shares.sum())
 
 
 def daily_demand_m3(demand: Demand, years: int) -> Array:

@@ -55,7 +55,8 @@ class Route:
 
     def within(self, segment: int) -> NDArray[np.bool_]:
         """Points that a run of pipe touches, shape (points,)."""
-        return (self.along_m >= self.start_m[segment] - _JOINT_M) & (self.along_m <= self.end_m[segment] + _JOINT_M)
+        after = self.along_m >= self.start_m[segment] - _JOINT_M
+        return np.asarray(after & (self.along_m <= self.end_m[segment] + _JOINT_M))
 
     def line_m(self, at_pump_m: float, lost_m: Array) -> Array:
         """Level to which the water would rise at every point [m], shape (points,).

@@ -89,7 +89,7 @@ def surge_heads_m(
     at_once = joukowsky_head_m(speed, velocity)
     if stop_time_s is None or stop_time_s <= (2 * length / speed).sum():
         return at_once
-    return np.minimum(at_once, 2 * (length * velocity).sum() / (GRAVITY_M_S2 * stop_time_s))
+    return np.asarray(np.minimum(at_once, 2 * (length * velocity).sum() / (GRAVITY_M_S2 * stop_time_s)))
 
 
 def stop_time_for_s(head_m: float, velocity_m_s: ArrayLike, length_m: ArrayLike) -> float:

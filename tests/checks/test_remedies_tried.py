@@ -129,12 +129,14 @@ def faulty_sites() -> list[tuple[dict[str, Any], Scenario]]:
     return drawn
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("part", range(10))
 def test_no_remedy_of_a_faulty_site_fails_or_makes_another_check_fail(part: int) -> None:
     for _, scenario in faulty_sites()[part::10]:
         assert_remedies_pass(scenario, judged_in_the_full_sites_weather)
 
 
+@pytest.mark.slow
 def test_the_faulty_sites_reach_the_remedies() -> None:
     proposed: set[str] = set()
     for _, scenario in faulty_sites():

@@ -54,6 +54,7 @@ def test_examples_come_back_whole(file: Path, tmp_path: Path) -> None:
     assert check_form(path) == check_scenario(data, file.name)
 
 
+@pytest.mark.slow
 @settings(
     max_examples=25,
     deadline=None,
@@ -210,6 +211,7 @@ def test_a_form_is_an_xlsx(tmp_path: Path) -> None:
         write_form(tmp_path / "site.xls")
 
 
+@pytest.mark.slow
 @pytest.mark.skipif(shutil.which("soffice") is None, reason="LibreOffice is not installed")
 def test_a_form_saved_by_another_program_reads_the_same(tmp_path: Path) -> None:
     data = tomllib.loads(Path("scenarios/hill-school.toml").read_text(encoding="utf-8")) | {"question": "=1+1"}

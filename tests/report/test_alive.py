@@ -24,9 +24,12 @@ from tests.report.conftest import RICH, Written, write
 from tests.report.formulas import OFFICE, cells_with_formulas, recalculated, without_values
 from tests.study.scenarios import EXAMPLES, changed_raw
 
-pytestmark = pytest.mark.skipif(
-    OFFICE is None, reason="LibreOffice (soffice) is not installed: the formulas cannot be recalculated"
-)
+pytestmark = [
+    pytest.mark.slow,
+    pytest.mark.skipif(
+        OFFICE is None, reason="LibreOffice (soffice) is not installed: the formulas cannot be recalculated"
+    ),
+]
 
 Rows = list[tuple[Any, ...]]
 RELATIVE = 1e-6

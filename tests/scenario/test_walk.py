@@ -8,6 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+import jsonschema
 import pytest
 from pydantic import BaseModel
 
@@ -240,7 +241,6 @@ def mistakes(data: Any, schema: dict[str, Any]) -> list[str]:
 
 @pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
 def test_a_validator_of_the_standard_takes_the_examples(file: Path) -> None:
-    jsonschema = pytest.importorskip("jsonschema")
     validator = jsonschema.Draft202012Validator
     validator.check_schema(the_schema())
     raw = tomllib.loads(file.read_text(encoding="utf-8"))

@@ -304,6 +304,7 @@ def found_by_field() -> dict[str, list[Effect]]:
     return found
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("name", SCENARIOS)
 def test_a_change_does_no_more_than_its_field_says(name: str) -> None:
     too_much = {

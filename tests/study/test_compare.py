@@ -175,6 +175,7 @@ def test_auto_takes_the_smallest_tank_that_serves() -> None:
     assert chosen.tank_m3 > sizes[0]
 
 
+@pytest.mark.slow
 def test_auto_strings_and_tank_are_the_cheapest_by_brute_force() -> None:
     name = "solar + generator"
     auto = FIXED | {"tank__volume_m3": "auto", "sources__solar__strings": "auto", "service__options": [name]}

@@ -44,6 +44,7 @@ def small_sizing() -> Sizing:
     return sized(MIXED, SIZE)
 
 
+@pytest.mark.slow
 def test_every_candidate_is_what_a_separate_run_gives_and_the_best_is_the_cheapest_that_serves() -> None:
     option = small_sizing().option(MIXED)
     # The scenario's own levels, 20/40, are always among the candidates.

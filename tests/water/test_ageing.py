@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from planner.money.flows import _renewal
+from planner.money.flows import renewals
 from planner.scenario.equipment import whole_years
 from planner.scenario.waterworks import Borehole, CurvePoint, Pipeline, Pump
 from planner.water.ageing import ageing_of
@@ -81,7 +81,7 @@ def test_wear_ends_where_the_money_buys_a_new_pump(
     make_borehole: MakeB, make_pump: MakeP, life: float, years: int
 ) -> None:
     wear = ageing_of(make_borehole(), make_pump(life_years=life, wear_percent_per_year=1.0), years).wear
-    bought, _ = _renewal(whole_years(life), years)
+    bought = renewals(whole_years(life), np.arange(years + 1), years)
     new_in_year = np.concatenate([[True], bought[1:years] > 0])  # bought at the end of year n, new in year n + 1
     assert ((wear == 0) == new_in_year).all()
     assert wear.max() <= 0.01 * (whole_years(life) - 1) + 1e-12

@@ -134,7 +134,8 @@ def _rate(page: Page, label: str, value: float, formula: Operand) -> Formula:
     page.put(page.row, 0, label, "wrap", "strong")
     page.put(page.row, 1, value, "two", "strong", formula=cell_text(formula))
     page.row += 1
-    return Formula.leaf(page.at(page.row - 1, 1)) / 100
+    fraction: Formula = Formula.leaf(page.at(page.row - 1, 1)) / 100
+    return fraction
 
 
 def _values(study: Study, option: OptionResult) -> dict[str, Array]:

@@ -30,7 +30,6 @@ def cell_scenario(option: OptionResult, inputs: InputCells) -> Scenario:
         Numbers that change hours, water or energy stay, and so do those that change which lines there are: the ends
         of tariff blocks, which part simulated energy, and a percentage that was 0.
     """
-
     money = {field.path for field in walk(option.scenario) if field.changes == "money"}
 
     def cell(path: Path, value: Operand) -> Operand:

@@ -245,4 +245,4 @@ def _both(function: Callable[..., Array], *pairs: tuple[Array, Array]) -> tuple[
 
 
 def _ratio(part: Array, whole: Array) -> Array:
-    return np.divide(part, whole, out=np.full(part.shape, np.nan), where=whole > 0)
+    return np.asarray(np.divide(part, whole, out=np.full(part.shape, np.nan), where=whole > 0))

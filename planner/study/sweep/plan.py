@@ -75,7 +75,7 @@ class Plan:
     @property
     def size(self) -> int:
         """Number of variants."""
-        return self.values.shape[0]
+        return len(self.values)
 
 
 @dataclass(frozen=True)

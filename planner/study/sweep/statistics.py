@@ -156,7 +156,7 @@ def rank_correlations(inputs: Array, result: Array) -> Array:
     spread = np.sqrt((centred**2).sum(axis=0))
     product = centred[:, :-1].T @ centred[:, -1]
     scale = spread[:-1] * spread[-1]
-    return np.divide(product, scale, out=np.full(product.shape, np.nan), where=scale > 0)
+    return np.asarray(np.divide(product, scale, out=np.full(product.shape, np.nan), where=scale > 0))
 
 
 def tornado(base: float, low: ArrayLike, high: ArrayLike) -> tuple[Swing, ...]:

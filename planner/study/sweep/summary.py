@@ -152,7 +152,7 @@ def sentences(swept: SweepResult) -> list[str]:
         else:
             said += _of_random(swept.base, results)
     if swept.weather is not None:
-        said.append(_of_weather(swept.base, swept.weather))
+        said.append(_of_weather(swept.weather))
     if swept.results:
         said.append(_of_design(swept.base))
     failed = sum(len(results.problems) for results in swept.results)
@@ -260,7 +260,7 @@ def _of_random(base: Base, results: Results) -> list[str]:
     ]
 
 
-def _of_weather(base: Base, spread: WeatherSpread) -> str:
+def _of_weather(spread: WeatherSpread) -> str:
     shares = "; ".join(
         f"{name} {100 * share:.1f}"
         for name, share in zip(spread.options, spread.worst_in_ten, strict=True)

@@ -84,7 +84,7 @@ def work_chunk(core: Core, chunk: Chunk) -> Done:
 
 
 class Alone:
-    """This process does all the work."""
+    """Do all the work in this process."""
 
     count = 1
 

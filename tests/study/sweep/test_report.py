@@ -167,6 +167,7 @@ def interrupts_heard() -> None:
     signal.signal(signal.SIGINT, signal.SIG_DFL)
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("crew", [[], ["--workers", "2"]], ids=["alone", "two workers"])
 def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path, crew: list[str]) -> None:
     values = [300 + 10 * step for step in range(30)]
@@ -219,6 +220,7 @@ def test_a_sweep_of_which_nothing_could_be_worked_out_is_refused(tmp_path: Path)
     assert not list((tmp_path / "out").glob("school-sweep.*"))
 
 
+@pytest.mark.slow
 def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:

@@ -75,6 +75,7 @@ def test_a_variant_is_what_the_changed_scenario_gives(key: str, value: float) ->
         )
 
 
+@pytest.mark.slow
 def test_the_design_stays_that_of_the_base_case_unless_it_is_to_be_chosen_anew() -> None:
     grid = [{"key": SCHOOL, "values": [380, 1500]}]
     held, anew = (
@@ -213,6 +214,7 @@ def chunk_files(store: ChunkFolder) -> list[Path]:
     return sorted(store.folder.rglob("*.npz"))
 
 
+@pytest.mark.slow
 @pytest.mark.parametrize("later_seconds", [0.0, 100.0])
 def test_an_interrupted_sweep_goes_on_with_the_same_numbers(
     later_seconds: float, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
@@ -302,6 +304,7 @@ MONEY: dict[str, tuple[float, float]] = {
 }
 
 
+@pytest.mark.slow
 def test_money_priced_in_arrays_is_what_each_variant_costs_alone() -> None:
     inputs = [uniform(key, low, high) for key, (low, high) in MONEY.items()]
     scenario = school(finance={"loan_years": 2}, sweep=random_table(12, *inputs))

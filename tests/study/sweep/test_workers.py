@@ -56,6 +56,7 @@ def assert_same(one: SweepResult, other: SweepResult) -> None:
         assert mine.problems == theirs.problems
 
 
+@pytest.mark.slow
 def test_two_processes_give_the_same_numbers_though_one_is_killed(alone: SweepResult) -> None:
     crew = Processes(2)
     killed: list[int] = []
@@ -81,6 +82,7 @@ def suicide(core: Any, chunk: Chunk) -> Any:
     return work_chunk(core, chunk)
 
 
+@pytest.mark.slow
 def test_a_chunk_that_kills_every_worker_is_given_up_and_the_others_are_done(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("planner.study.sweep.workers.work_chunk", suicide)
     crew = Processes(2)
@@ -140,6 +142,7 @@ def cluster(tmp_path: Path) -> Iterator[tuple[str, list[subprocess.Popen[bytes]]
             process.wait(timeout=20)
 
 
+@pytest.mark.slow
 def test_a_cluster_gives_the_same_numbers_though_a_worker_is_killed(
     alone: SweepResult, cluster: tuple[str, list[subprocess.Popen[bytes]]]
 ) -> None:
