@@ -13,7 +13,7 @@ from planner.checks.verdict import Verdict
 from planner.scenario.errors import InputError
 from planner.scenario.paths import parts_of
 from planner.scenario.scenario import Scenario
-from planner.study.sweep.keys import set_path
+from planner.study.keys import set_path
 from planner.text import text
 
 MOST_STEPS = 4

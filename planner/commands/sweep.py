@@ -99,7 +99,7 @@ def _lost(swept: SweepResult) -> int:
 
 def _failed(scenario: Path, reason: str) -> int:
     """Say why nothing could be worked out; the exit code tells whose fault it is."""
-    from planner.study.sweep.hours import OUR_FAULT as FAULT
+    from planner.study.sweep.variants import OUR_FAULT as FAULT
     from planner.study.sweep.workers import GIVEN_UP
 
     typer.echo(text("command.nothing_worked_out", file=scenario, reason=reason), err=True)

@@ -49,8 +49,8 @@ def value_at(model: BaseModel, path: Path) -> Any:
     return node
 
 
-def with_arrays(model: AnyModel, arrays: Mapping[Path, Array]) -> AnyModel:
-    """Put arrays of cases in the place of some numbers of a model, by their paths."""
+def with_arrays(model: AnyModel, arrays: Mapping[Path, Array | float]) -> AnyModel:
+    """Put arrays of cases, or other numbers, in the place of some numbers of a model, by their paths."""
     return with_operands(model, lambda path, value: arrays.get(path, value))
 
 

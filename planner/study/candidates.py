@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import product
 
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.size import HoursCandidate, PipeCandidate, Size
 from planner.scenario.waterworks import Pump, Segment
-from planner.study.design import Design, Ground, designs_of
-from planner.study.search import LEVELS, TANK_STEPS, given_levels
+from planner.study.cases import Supply
+from planner.study.context import Context
+from planner.study.search import LEVELS, TANK_STEPS
 from planner.water.pipes import pipe_of
 
 Levels = tuple[float, float]
@@ -29,12 +30,12 @@ AS_GIVEN = "as given"
 
 @dataclass(frozen=True)
 class Setup:
-    """One choice of what changes the hourly series: pump, pipes and allowed hours, as a scenario and its design."""
+    """One choice of what changes the hourly series: pump, pipes and allowed hours, and the option with them."""
 
     pump: str
     pipes: tuple[str, ...]
     hours: str
-    design: Design
+    supply: Supply
 
 
 @dataclass(frozen=True)
@@ -68,18 +69,18 @@ class CandidateGrid:
     @property
     def has_switch(self) -> bool:
         """Whether a float switch starts a pump on grid or generator."""
-        return any(source != "solar" for source in self.setups[0].design.sources)
+        return self.setups[0].supply.has_switch
 
 
-def candidate_grid(design: Design, ground: Ground) -> CandidateGrid:
+def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
     """List the candidates of one supply option.
 
     Parameters
     ----------
-    design : Design
-        The option as the scenario gives it.
-    ground : Ground
+    context : Context
         What the options share.
+    supply : Supply
+        The option as the scenario gives it.
 
     Returns
     -------
@@ -90,17 +91,17 @@ def candidate_grid(design: Design, ground: Ground) -> CandidateGrid:
     InputError
         When a candidate pipe names no segment or no pipe, or no candidate can work at the site.
     """
-    own = design.scenario
+    own = supply.scenario
     size = own.size or Size()
     left_out: list[str] = []
-    tanks = _tanks(own, size, float(ground.draw_m3[:, 0].max()), left_out)
-    setups = _setups(design, size, ground, left_out)
-    return CandidateGrid(design.name, setups, _strings(design, size), tanks, _levels(design, size), tuple(left_out))
+    tanks = _tanks(own, size, float(context.ground(own).draw_m3[:, 0].max()), left_out)
+    setups = _setups(context, supply, size, left_out)
+    return CandidateGrid(supply.name, setups, _strings(supply, size), tanks, _levels(supply, size), tuple(left_out))
 
 
-def _strings(design: Design, size: Size) -> tuple[int, ...]:
-    solar = design.scenario.sources.solar
-    if "solar" not in design.sources or solar is None:
+def _strings(supply: Supply, size: Size) -> tuple[int, ...]:
+    solar = supply.scenario.sources.solar
+    if "solar" not in supply.sources or solar is None:
         return (0,)
     tried = set(size.strings or range(1, solar.strings_max + 1))
     return tuple(sorted(tried | (set() if solar.strings == "auto" else {solar.strings})))
@@ -120,48 +121,38 @@ def _tanks(own: Scenario, size: Size, draw_m3: float, left_out: list[str]) -> tu
     return tuple(sorted(enough))
 
 
-def _levels(design: Design, size: Size) -> tuple[Levels, ...]:
-    given = given_levels(design)
-    if design.sources == ("solar",):
+def _levels(supply: Supply, size: Size) -> tuple[Levels, ...]:
+    given = supply.given_levels
+    if not supply.has_switch:
         return (given,)
-    sunny = "solar" in design.sources
+    sunny = supply.sunny is not None
     listed = size.levels_percent if sunny else size.levels_without_sun_percent
     ready = LEVELS if sunny else LEVELS_WITHOUT_SUN
     return tuple(sorted({given, *((start, stop) for start, stop in listed or ready)}))
 
 
-def _setups(design: Design, size: Size, ground: Ground, left_out: list[str]) -> tuple[Setup, ...]:
+def _setups(context: Context, supply: Supply, size: Size, left_out: list[str]) -> tuple[Setup, ...]:
     works = [
-        (pump, *pipes) for pump, pipes in product(_pumps(design.scenario, size), _pipelines(design.scenario, size))
+        (pump, *pipes) for pump, pipes in product(_pumps(supply.scenario, size), _pipelines(supply.scenario, size))
     ]
-    windows = _windows(design, size, left_out)
+    windows = _windows(supply, size, left_out)
     setups: list[Setup] = []
     failure: InputError | None = None
     for pump, segments, pipes in works:
         for hours, scenario in windows:
-            changed = scenario.model_copy(
-                update={
-                    "pump": pump,
-                    "pipeline": scenario.pipeline.model_copy(update={"segments": segments}),
-                    "service": scenario.service.model_copy(update={"options": [design.name], "reference": None}),
-                    "overrides": {},
-                }
-            )
+            segments_changed = scenario.pipeline.model_copy(update={"segments": segments})
+            changed = scenario.model_copy(update={"pump": pump, "pipeline": segments_changed, "overrides": {}})
             try:
-                built = designs_of(_with_scenario(ground, changed))[0]
+                context.built(changed, supply.sources)
             except InputError as error:
                 failure = error
                 left_out.append(f"{', '.join([pump.name, *pipes])}: {error.problems[0].text}")
                 break
-            setups.append(Setup(pump.name, pipes, hours, built))
+            setups.append(Setup(pump.name, pipes, hours, replace(supply, scenario=changed)))
     if not setups:
         assert failure is not None
         raise failure
     return tuple(setups)
-
-
-def _with_scenario(ground: Ground, scenario: Scenario) -> Ground:
-    return Ground(**{**vars(ground), "scenario": scenario})
 
 
 def _pumps(own: Scenario, size: Size) -> list[Pump]:
@@ -206,15 +197,15 @@ def _replaced(segment: Segment, other: PipeCandidate) -> Segment:
     )
 
 
-def _windows(design: Design, size: Size, left_out: list[str]) -> list[tuple[str, Scenario]]:
+def _windows(supply: Supply, size: Size, left_out: list[str]) -> list[tuple[str, Scenario]]:
     """Name and scenario of each choice of allowed hours; those that change nothing or allow nothing are left out."""
-    own = design.scenario
-    windows, known = [(AS_GIVEN, own)], [_hours_of(design, own)]
-    if design.sources == ("solar",):
+    own = supply.scenario
+    windows, known = [(AS_GIVEN, own)], [_hours_of(supply, own)]
+    if not supply.has_switch:
         return windows
     for candidate in size.hours or HOURS:
         held: dict[str, object] = {}
-        for source in design.sources:
+        for source in supply.sources:
             described = getattr(own.sources, source)
             if source == "solar" or described is None:
                 continue
@@ -225,17 +216,17 @@ def _windows(design: Design, size: Size, left_out: list[str]) -> list[tuple[str,
             held[source] = described.model_copy(update={"hours": hours})
         else:
             changed = own.model_copy(update={"sources": own.sources.model_copy(update=held)})
-            if _hours_of(design, changed) not in known:
-                known.append(_hours_of(design, changed))
+            if _hours_of(supply, changed) not in known:
+                known.append(_hours_of(supply, changed))
                 windows.append((candidate.name, changed))
     return windows
 
 
-def _hours_of(design: Design, scenario: Scenario) -> list[Hours | None]:
+def _hours_of(supply: Supply, scenario: Scenario) -> list[Hours | None]:
     """Allowed hours of each top-up source, spelt alike where they are alike."""
     return [
         common_hours(getattr(scenario.sources, source).hours, [])
-        for source in design.sources
+        for source in supply.sources
         if source != "solar"
     ]  # fmt: skip
 

@@ -8,17 +8,17 @@ from pathlib import Path
 
 import numpy as np
 
-from planner.money.lifecycle import Comparison, LifeCycle, compare, life_cycle
-from planner.money.quantities import Line, bill_of_quantities, unpriced
-from planner.money.simulated import Quantities, quantities_of
+from planner.money.lifecycle import Comparison, LifeCycle, compare
+from planner.money.quantities import Line, unpriced
+from planner.money.simulated import Quantities
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
-from planner.study.design import Ground, designs_of, ground_of
+from planner.study.context import Context
 from planner.study.ranking import ranked
-from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all, meets
+from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all
 from planner.supply.array import ArrayPower
 from planner.supply.run import Outcome
 from planner.water.duty import Duty, duty_point
@@ -149,18 +149,15 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
     InputError
         When weather, hydraulics or tank show the scenario to be unworkable.
     """
-    ground = ground_of(scenario, folder, kinds)
-    choices = choose_all(designs_of(ground), ground)
-    priced = [_price(choice) for choice in choices]
+    context = Context(folder, kinds)
+    choices = choose_all(context, context.supplies(scenario))
     reference = reference_option(scenario, kinds)
-    against = next(
-        life for choice, (_, _, life) in zip(choices, priced, strict=True) if choice.design.name == reference
-    )
+    against = next(choice.result.life for choice in choices if choice.supply.name == reference)
     options = tuple(
-        _result(choice, lines, quantities, life, None if choice.design.name == reference else compare(life, against))
-        for choice, (lines, quantities, life) in zip(choices, priced, strict=True)
+        _result(context, choice, None if choice.supply.name == reference else against) for choice in choices
     )
     ranking = rank(options)
+    ground = context.ground(scenario)
     return Study(
         scenario=scenario,
         place=ground.place,
@@ -191,43 +188,29 @@ def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
     return tuple(options[place].name for place in order)
 
 
-def _price(choice: Choice) -> tuple[tuple[Line, ...], Quantities, LifeCycle]:
-    design = choice.design
-    lines = bill_of_quantities(design.scenario, design.sources, strings=choice.strings, tank_m3=choice.tank_m3)
-    quantities = quantities_of(choice.outcome)
-    return lines, quantities, life_cycle(design.scenario, design.sources, lines, quantities)
-
-
-def _result(
-    choice: Choice,
-    lines: tuple[Line, ...],
-    quantities: Quantities,
-    life: LifeCycle,
-    comparison: Comparison | None,
-) -> OptionResult:
-    design = choice.design
-    own = design.scenario
+def _result(context: Context, choice: Choice, reference: LifeCycle | None) -> OptionResult:
+    result, design, own = choice.result, choice.design, choice.supply.scenario
     return OptionResult(
         name=design.name,
         sources=design.sources,
         scenario=own,
-        meets_service=bool(np.all(meets(choice.outcome, own))),
-        delivered_share=float(choice.outcome.delivered_share),
-        worst_year_share=float(choice.outcome.worst_year_share),
-        tank_m3=choice.tank_m3,
-        strings=choice.strings,
-        modules=design.modules(choice.strings),
+        meets_service=result.meets_service,
+        delivered_share=float(result.outcome.delivered_share),
+        worst_year_share=float(result.outcome.worst_year_share),
+        tank_m3=design.tank_m3,
+        strings=design.strings,
+        modules=result.case.modules,
         levels=choice.levels,
-        outcome=choice.outcome,
-        quantities=quantities,
-        lines=lines,
-        life=life,
-        comparison=comparison,
-        array=design.array,
+        outcome=result.outcome,
+        quantities=result.quantities,
+        lines=result.lines,
+        life=result.life,
+        comparison=None if reference is None else compare(result.life, reference),
+        array=context.prepared(result.case).built.array,
         tank_curve=choice.tank_curve,
         trials=choice.trials,
         duty=duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w),
     )
 
 
-__all__ = ["Ground", "OptionResult", "Study", "rank", "reference_option", "study_scenario"]
+__all__ = ["OptionResult", "Study", "rank", "reference_option", "study_scenario"]

@@ -1,26 +1,27 @@
-"""From a checked scenario to options ready to run: weather, flow tables, availability and the candidates to try."""
+"""From a checked scenario to options ready to run: weather, demand, flow tables, array and availability."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
+from functools import partial
 from pathlib import Path
+from typing import Protocol, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.tariff import band_count, band_of_hour
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind, Surroundings, TopUpSourceKind
-from planner.sources.registry import SOURCES, option_name, options_of
+from planner.sources.registry import SOURCES, option_name
+from planner.study.cases import digest
 from planner.study.site import place_of, weather_of
 from planner.supply.array import ArrayPower
 from planner.supply.cables import drop_loss_share, drop_loss_w
-from planner.supply.run import HOUR, MONTH, Option
+from planner.supply.run import Option
 from planner.supply.series import TopUpSource
 from planner.water.demand import hourly_demand_m3, users_share
 from planner.water.duty import CannotDraw, CannotLift, CannotStart, FlowTable, flow_table
@@ -28,10 +29,23 @@ from planner.water.pump import ImplausiblePump
 
 Array = NDArray[np.float64]
 
+Kept = TypeVar("Kept")
+
+
+class Keep(Protocol):
+    """Returns what is kept under a key, or makes it."""
+
+    def __call__(self, key: Hashable, make: Callable[[], Kept], /) -> Kept:
+        """Return what is kept, made if need be."""
+
+
+def _make_anew(_key: Hashable, make: Callable[[], Kept], /) -> Kept:
+    return make()
+
 
 @dataclass(frozen=True)
-class Design:
-    """One supply option as designed: its own scenario and what physics needs to run it.
+class Built:
+    """One supply option as physics runs it, whatever its sizes.
 
     `array` is None without sun; `top_ups` are its top-up sources, the first to serve first.
     """
@@ -48,37 +62,21 @@ class Design:
         """The source with the array, None without."""
         return next((source for source in self.sources if source.array_key(self.scenario) is not None), None)
 
-    def strings_to_try(self) -> tuple[int, ...]:
-        """Numbers of strings to try; (0,) without sun."""
-        return self.sunny.strings_to_try(self.scenario) if self.sunny else (0,)
-
-    def modules(self, strings: int) -> int:
-        """Modules in so many strings; 0 without sun."""
-        return self.sunny.modules(self.scenario, strings) if self.sunny else 0
-
-    def tanks_to_try(self) -> tuple[float, ...]:
-        """Tank volumes to try [m³]."""
-        given = self.scenario.tank.volume_m3
-        return tuple(size.volume_m3 for size in self.scenario.tank.sizes) if given == "auto" else (given,)
-
 
 @dataclass(frozen=True)
 class Ground:
-    """What all options share: place, weather, demand and the kinds of sources.
+    """What all options share: place, weather and demand.
 
-    `draw_m3` (hours, years) is the water drawn from the tank, leakage included; `bands` and `band_count` are those of
-    the grid's tariff.
+    `draw_m3` (hours, years) is the water drawn from the tank, leakage included; `band_count` the largest number of
+    tariff bands that any source has.
     """
 
-    scenario: Scenario
     place: Place
     altitude_given: bool
     weather: WeatherYears
     weather_of_year: NDArray[np.int64]
     draw_m3: Array
-    bands: NDArray[np.int64] | None
     band_count: int
-    kinds: tuple[SourceKind, ...] = SOURCES
 
     @property
     def around(self) -> Surroundings:
@@ -86,61 +84,76 @@ class Ground:
         return Surroundings(self.place.altitude_m, self.weather, self.weather_of_year)
 
 
-def ground_of(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ...] = SOURCES) -> Ground:
-    """Work out what all options share; `kinds` are the sources in order of priority."""
+def ground_of(
+    scenario: Scenario, folder: Path, keep: Keep = _make_anew, kinds: Sequence[SourceKind] = SOURCES
+) -> Ground:
+    """Work out what all options share; what can be kept of it is asked of `keep`."""
     years = scenario.finance.life_years
-    place = place_of(scenario)
-    weather = weather_of(scenario, place, folder)
-    grid = scenario.sources.grid
+
+    def located() -> tuple[Place, WeatherYears]:
+        place = place_of(scenario)
+        return place, weather_of(scenario, place, folder)
+
+    place, weather = keep(("weather", digest(scenario, ("weather",))), located)
+    top_ups = [kind for kind in kinds if isinstance(kind, TopUpSourceKind) and kind.described(scenario)]
+    demand = (years, digest(scenario, ("weather", "run"), tables=("demand",)))
     return Ground(
-        scenario=scenario,
         place=place,
         altitude_given=scenario.site.altitude_m is not None,
         weather=weather,
         weather_of_year=np.arange(years) % weather.ghi_w_m2.shape[1],
-        draw_m3=hourly_demand_m3(scenario.demand, years),
-        bands=None if grid is None else band_of_hour(grid.tariff, MONTH, HOUR),
-        band_count=1 if grid is None else band_count(grid.tariff),
-        kinds=kinds,
+        draw_m3=keep(demand, lambda: hourly_demand_m3(scenario.demand, years)),
+        band_count=max((bands.band_count for kind in top_ups if (bands := kind.bands(scenario))), default=1),
     )
 
 
-def designs_of(ground: Ground) -> list[Design]:
-    """Prepare every supply option; options that share a pump or an array share its working-out."""
-    scenario = ground.scenario
-    tables: dict[str, FlowTable] = {}
-    arrays: dict[str, ArrayPower] = {}
-    designs = []
-    for sources in options_of(scenario, ground.kinds):
-        name = option_name(sources)
-        own = option_scenario(scenario, name)
-        _check_tank(own, ground.draw_m3)
-        if own is not scenario:
-            _check_bands(own, scenario, ground.kinds)
-        hydraulics = own.model_dump_json(include={"borehole", "pipeline", "pump", "controller", "cables"})
-        if hydraulics not in tables:
-            tables[hydraulics] = pump_table(own, ground.draw_m3.shape[1])
-        array = None
-        for source in sources:
-            electrics = source.array_key(own)
-            if electrics is not None:
-                if electrics not in arrays:
-                    arrays[electrics] = source.array(own, ground.weather)
-                array = arrays[electrics]
-        top_ups = tuple(source.top_up(own, ground.around) for source in sources if isinstance(source, TopUpSourceKind))
-        designs.append(Design(name, sources, own, tables[hydraulics], array, top_ups))
-    return designs
+def built_of(own: Scenario, sources: tuple[SourceKind, ...], ground: Ground, keep: Keep = _make_anew) -> Built:
+    """Build one supply option; options that share a pump, an array or a source share its working-out by `keep`.
+
+    Parameters
+    ----------
+    own : Scenario
+        The scenario as it holds for the option.
+    sources : tuple of SourceKind
+        The option's sources.
+    ground : Ground
+        What the options share.
+    keep : callable, optional
+        Keeps parts by the values that they are made from; without it all is made anew.
+
+    Raises
+    ------
+    InputError
+        When hydraulics or outages show the scenario to be unworkable.
+    """
+    years = ground.draw_m3.shape[1]
+
+    weather = digest(own, ("weather",))
+
+    def key(name: str, *tables: str) -> Hashable:
+        return name, weather, digest(own, ("weather", "run"), tables=tables, sources=(name,))
+
+    works = ("borehole", "pipeline", "pump", "controller", "cables")
+    pump = keep((years, digest(own, ("weather", "run"), tables=works)), lambda: pump_table(own, years))
+    array, top_ups = None, []
+    for source in sources:
+        if source.array_key(own) is not None:
+            array = keep(key(source, "sources", "controller", "cables"), partial(source.array, own, ground.weather))
+        if isinstance(source, TopUpSourceKind):
+            made = partial(source.top_up, own, ground.around)
+            top_ups.append(keep(key(source, "sources", "controller", "cables", "pump"), made))
+    return Built(option_name(sources), sources, own, pump, array, tuple(top_ups))
 
 
 def option_of(
-    design: Design,
+    design: Built,
     ground: Ground,
     strings: Sequence[int],
     tank_m3: Sequence[float],
     start_percent: Sequence[float],
     stop_percent: Sequence[float],
 ) -> Option:
-    """Bind candidates of strings, tanks and levels to a design, for the hour loop."""
+    """Give a built option strings, tanks and levels to try, for the hour loop."""
     own = design.scenario
     sun = None
     if design.array is not None and design.sunny is not None:
@@ -207,7 +220,7 @@ def _through_drop_cable(table: FlowTable, scenario: Scenario) -> FlowTable:
     return table.with_loss(drop_loss_w(run, rated_w, table.power_w, table.torque))
 
 
-def _check_tank(scenario: Scenario, draw_m3: Array) -> None:
+def check_tank(scenario: Scenario, draw_m3: Array) -> None:
     """Refuse a tank that an hour's draw of the first year would empty."""
     tank = scenario.tank
     largest = max(size.volume_m3 for size in tank.sizes) if tank.volume_m3 == "auto" else tank.volume_m3
@@ -219,20 +232,3 @@ def _check_tank(scenario: Scenario, draw_m3: Array) -> None:
             f"give at least {draw:.2f} m3"
         )
         raise InputError("", [Problem(key, text)])
-
-
-def _check_bands(own: Scenario, base: Scenario, kinds: Sequence[SourceKind]) -> None:
-    """Refuse an override that moves a tariff's hours: energy is counted once by the base scenario's bands."""
-    for kind in kinds:
-        if not isinstance(kind, TopUpSourceKind) or not (kind.described(own) and kind.described(base)):
-            continue
-        here, there = kind.bands(own), kind.bands(base)
-        alike = here is there or (
-            here is not None
-            and there is not None
-            and here.band_count == there.band_count
-            and np.array_equal(here.of_hour, there.of_hour)
-        )
-        if not alike:
-            text = "an override may change the prices of the tariff's bands, but not their number, hours or months"
-            raise InputError("", [Problem("overrides", text)])

@@ -1,22 +1,26 @@
-"""Inputs of a scenario that could turn a decision: where each stands, its range, and how to change it."""
+"""Inputs of a scenario that could turn a decision: the keys that each changes, where it stands, and its range."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from typing import Literal
+from typing import Any, Literal
 
-from planner.scenario.paths import parts_of
-from planner.scenario.place import User
+from planner.scenario.operands import value_at, with_arrays
+from planner.scenario.paths import Path, parts_of
 from planner.scenario.scenario import Scenario
-from planner.scenario.sources import Outages, Tariff
+from planner.scenario.sources import Outages
 from planner.scenario.walk import field_at
+from planner.study.keys import numeric_keys
 
-Change = Callable[[Scenario, float], Scenario]
 Kind = Literal["linear", "money", "hours"]
 
 MEAN_OUTAGE_H = 3.0
 """Duration of an outage where the scenario has none; assumed, common practice, no source."""
+_TODAY = "percent of today's"
+_TARIFF, _OUTAGES = "sources.grid.tariff", "sources.grid.outages"
+_USERS = ("count", "area_m2", "m3_per_day")
+"""Keys of users to which what they draw is in proportion."""
 
 
 @dataclass(frozen=True)
@@ -33,8 +37,8 @@ class VariedInput:
         Its value in the scenario, and the range looked at.
     kind : str
         'linear': present cost is a straight line of it; 'money': it changes prices only; 'hours': the hours run anew.
-    change : callable
-        Gives the scenario with another value.
+    paths : tuple of tuple
+        Keys that it sets; where its unit is per cent of today's, keys that it multiplies.
     without_effect : str
         Why it cannot matter in this scenario, '' where it can.
     """
@@ -47,13 +51,21 @@ class VariedInput:
     low: float
     high: float
     kind: Kind
-    change: Change
+    paths: tuple[Path, ...]
     without_effect: str = ""
 
     def text(self, value: float) -> str:
         """Write a value of it with its unit."""
         shown = f"{value:,.0f}" if abs(value) >= 1000 else f"{value:.3g}"
         return f"{shown} {self.unit}"
+
+    def change(self, scenario: Scenario, value: float) -> Scenario:
+        """Put another value of it into a scenario."""
+        if self.key.startswith(_OUTAGES):
+            scenario = _with_outages(scenario)
+        if self.unit != _TODAY:
+            return with_arrays(scenario, dict.fromkeys(self.paths, value))
+        return with_arrays(scenario, {path: value_at(scenario, path) * (value / 100) for path in self.paths})
 
 
 def inputs_of(scenario: Scenario, sources: Sequence[str], largest_demand_percent: float = 200.0) -> list[VariedInput]:
@@ -68,159 +80,85 @@ def inputs_of(scenario: Scenario, sources: Sequence[str], largest_demand_percent
     largest_demand_percent : float
         Upper end of the range of demand.
     """
+    currency = scenario.currency
     inputs: list[VariedInput] = []
     if "grid" in sources and scenario.sources.grid is not None:
-        inputs += [_tariff(scenario), _outages(scenario), _line(scenario)]
+        inputs += _of_grid(_with_outages(scenario))
     if "generator" in sources and scenario.sources.generator is not None:
-        fuel = scenario.sources.generator.fuel_price_per_l
-        inputs.append(
-            _price("fuel price", "sources.generator.fuel_price_per_l", f"{scenario.currency}/L", fuel, _set_fuel)
-        )
+        inputs.append(_price(scenario, "fuel price", "sources.generator.fuel_price_per_l", f"{currency}/L"))
     if "solar" in sources and scenario.sources.solar is not None:
-        panel = scenario.sources.solar.module.price
-        inputs.append(
-            _price(
-                "panel price", "sources.solar.module.price", f"{scenario.currency} a panel", panel, _set_panel
-            )
-        )  # fmt: skip
-    return [*inputs, _demand(largest_demand_percent), _discount(scenario)]
+        inputs.append(_price(scenario, "panel price", "sources.solar.module.price", f"{currency} a panel"))
+    most = max(100.0, min(200.0, largest_demand_percent))
+    drawn = tuple(path for path in _numbers(scenario, "demand.users") if _names(path)[-1] in _USERS)
+    rate = scenario.finance.discount_rate_percent
+    return [
+        *inputs,
+        _scaled("demand", "demand.users", "the demand for water", 25.0, most, drawn),
+        _input(scenario, "discount rate", "finance.discount_rate_percent", "the discount rate", "percent a year",
+               min(0.0, rate), max(30.0, rate)),
+    ]  # fmt: skip
 
 
-def _kind(key: str) -> Kind:
+def _of_grid(scenario: Scenario) -> Iterator[VariedInput]:
+    grid = scenario.sources.grid
+    assert grid is not None
+    assert grid.outages is not None
+    if grid.tariff.price_per_kwh is not None and not grid.tariff.bands:
+        yield _price(scenario, "tariff", f"{_TARIFF}.price_per_kwh", f"{scenario.currency}/kWh")
+    else:
+        prices = tuple(path for path in _numbers(scenario, _TARIFF) if path[-1] == "price_per_kwh")
+        yield _scaled("tariff", _TARIFF, "all energy prices of the tariff", 0.0, 500.0, prices)
+    off_h, length_m = grid.outages.hours_per_day, grid.line_length_m
+    yield _input(scenario, "outage hours", f"{_OUTAGES}.hours_per_day", "the outages of the grid", "hours a day",
+                 0.0, max(20.0, off_h))  # fmt: skip
+    nothing = "" if grid.line_price_per_m > 0 else "sources.grid.line_price_per_m is 0"
+    yield _input(scenario, "distance to the grid", "sources.grid.line_length_m", "the distance to the grid", "m",
+                 0.0, max(20_000.0, 2 * length_m), nothing)  # fmt: skip
+
+
+def _input(
+    scenario: Scenario, name: str, key: str, label: str, unit: str, low: float, high: float, without_effect: str = ""
+) -> VariedInput:
+    path = parts_of(key)
+    base = float(value_at(scenario, path))
+    return VariedInput(name, key, label, unit, base, low, high, _kind(path), (path,), without_effect)
+
+
+def _price(scenario: Scenario, name: str, key: str, unit: str) -> VariedInput:
+    base = float(value_at(scenario, parts_of(key)))
+    nothing = "" if base > 0 else "the scenario gives no price, so there is no scale for it"
+    return _input(scenario, name, key, f"the {name}", unit, 0.0, 5 * base, nothing)
+
+
+def _scaled(name: str, key: str, label: str, low: float, high: float, paths: tuple[Path, ...]) -> VariedInput:
+    return VariedInput(name, key, label, _TODAY, 100.0, low, high, _kind(paths[0]), paths)
+
+
+def _kind(path: Path) -> Kind:
     """How an input works on the present cost: of what changes money alone, all but rates are factors of it."""
-    field = field_at(Scenario, parts_of(key))
+    field = field_at(Scenario, path)
     assert field is not None
     if field.changes in ("weather", "run"):
         return "hours"
     return "money" if "%" in field.unit else "linear"
 
 
-def _price(name: str, key: str, unit: str, base: float, change: Change) -> VariedInput:
-    nothing = "" if base > 0 else "the scenario gives no price, so there is no scale for it"
-    return VariedInput(name, key, f"the {name}", unit, base, 0.0, 5 * base, _kind(key), change, nothing)
+def _names(path: Path) -> list[str]:
+    return [part for part in path if isinstance(part, str)]
 
 
-def _tariff(scenario: Scenario) -> VariedInput:
-    assert scenario.sources.grid is not None
-    tariff = scenario.sources.grid.tariff
-    if tariff.price_per_kwh is not None and not tariff.bands:
-        key = "sources.grid.tariff.price_per_kwh"
-        return _price("tariff", key, f"{scenario.currency}/kWh", tariff.price_per_kwh, _set_tariff)
-    return VariedInput(
-        "tariff", "sources.grid.tariff", "all energy prices of the tariff", "percent of today's",
-        100.0, 0.0, 500.0, _kind("sources.grid.tariff.price_per_kwh"), _scale_tariff,
-    )  # fmt: skip
+def _numbers(scenario: Scenario, key: str) -> Iterator[Path]:
+    """Paths of every number below a key."""
+    for known in numeric_keys(scenario).values():
+        if _names(known.path)[: len(_names(parts_of(key)))] == _names(parts_of(key)) and known.base is not None:
+            yield known.path
 
 
-def _outages(scenario: Scenario) -> VariedInput:
-    assert scenario.sources.grid is not None
-    given = scenario.sources.grid.outages
-    return VariedInput(
-        "outage hours", "sources.grid.outages.hours_per_day", "the outages of the grid", "hours a day",
-        0.0 if given is None else given.hours_per_day, 0.0, max(20.0, 0.0 if given is None else given.hours_per_day),
-        _kind("sources.grid.outages.hours_per_day"), _set_outages,
-    )  # fmt: skip
-
-
-def _line(scenario: Scenario) -> VariedInput:
-    assert scenario.sources.grid is not None
+def _with_outages(scenario: Scenario) -> Scenario:
+    """Give the grid outages of no hours where the scenario has none."""
     grid = scenario.sources.grid
-    nothing = "" if grid.line_price_per_m > 0 else "sources.grid.line_price_per_m is 0"
-    return VariedInput(
-        "distance to the grid", "sources.grid.line_length_m", "the distance to the grid", "m",
-        grid.line_length_m, 0.0, max(20_000.0, 2 * grid.line_length_m), _kind("sources.grid.line_length_m"), _set_line,
-        nothing,
-    )  # fmt: skip
-
-
-def _demand(largest_percent: float) -> VariedInput:
-    high = max(100.0, min(200.0, largest_percent))
-    return VariedInput(
-        "demand",
-        "demand.users",
-        "the demand for water",
-        "percent of today's",
-        100.0,
-        25.0,
-        high,
-        _kind("demand.users.count"),
-        _scale_demand,
-    )
-
-
-def _discount(scenario: Scenario) -> VariedInput:
-    base = scenario.finance.discount_rate_percent
-    return VariedInput(
-        "discount rate", "finance.discount_rate_percent", "the discount rate", "percent a year",
-        base, min(0.0, base), max(30.0, base), _kind("finance.discount_rate_percent"), _set_discount,
-    )  # fmt: skip
-
-
-def _with_source(scenario: Scenario, source: str, **values: object) -> Scenario:
-    described = getattr(scenario.sources, source).model_copy(update=values)
-    return scenario.model_copy(update={"sources": scenario.sources.model_copy(update={source: described})})
-
-
-def _with_tariff(scenario: Scenario, **values: object) -> Scenario:
-    return _with_source(scenario, "grid", tariff=_tariff_of(scenario).model_copy(update=values))
-
-
-def _tariff_of(scenario: Scenario) -> Tariff:
-    assert scenario.sources.grid is not None
-    return scenario.sources.grid.tariff
-
-
-def _set_tariff(scenario: Scenario, value: float) -> Scenario:
-    return _with_tariff(scenario, price_per_kwh=value)
-
-
-def _scale_tariff(scenario: Scenario, percent: float) -> Scenario:
-    tariff, factor = _tariff_of(scenario), percent / 100
-    changed: dict[str, object] = {}
-    if tariff.price_per_kwh is not None:
-        changed["price_per_kwh"] = tariff.price_per_kwh * factor
-    for name in ("bands", "blocks"):
-        parts = getattr(tariff, name)
-        if parts:
-            changed[name] = [
-                part.model_copy(update={"price_per_kwh": part.price_per_kwh * factor}) for part in parts
-            ]  # fmt: skip
-    return _with_tariff(scenario, **changed)
-
-
-def _set_outages(scenario: Scenario, value: float) -> Scenario:
-    assert scenario.sources.grid is not None
-    given = scenario.sources.grid.outages or Outages(hours_per_day=value, mean_duration_h=MEAN_OUTAGE_H)
-    return _with_source(scenario, "grid", outages=given.model_copy(update={"hours_per_day": value}))
-
-
-def _set_line(scenario: Scenario, value: float) -> Scenario:
-    return _with_source(scenario, "grid", line_length_m=value)
-
-
-def _set_fuel(scenario: Scenario, value: float) -> Scenario:
-    return _with_source(scenario, "generator", fuel_price_per_l=value)
-
-
-def _set_panel(scenario: Scenario, value: float) -> Scenario:
-    assert scenario.sources.solar is not None
-    module = scenario.sources.solar.module.model_copy(update={"price": value})
-    return _with_source(scenario, "solar", module=module)
-
-
-def _set_discount(scenario: Scenario, value: float) -> Scenario:
-    finance = scenario.finance.model_copy(update={"discount_rate_percent": value})
-    return scenario.model_copy(update={"finance": finance})
-
-
-def _scale_demand(scenario: Scenario, percent: float) -> Scenario:
-    users = [_scaled(user, percent / 100) for user in scenario.demand.users]
-    return scenario.model_copy(update={"demand": scenario.demand.model_copy(update={"users": users})})
-
-
-def _scaled(user: User, factor: float) -> User:
-    if user.kind == "irrigation":
-        return user.model_copy(update={"area_m2": user.area_m2 * factor})
-    if user.kind == "volume":
-        return user.model_copy(update={"m3_per_day": [volume * factor for volume in user.m3_per_day]})
-    return user.model_copy(update={"count": user.count * factor})
+    if grid is None or grid.outages is not None:
+        return scenario
+    never: dict[str, Any] = {"outages": Outages(hours_per_day=0.0, mean_duration_h=MEAN_OUTAGE_H)}
+    sources = scenario.sources.model_copy(update={"grid": grid.model_copy(update=never)})
+    return scenario.model_copy(update={"sources": sources})

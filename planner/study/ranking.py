@@ -55,16 +55,16 @@ def rank_of(own: Standing, every: Standing) -> Operand:
     )
 
 
-def ranked(meets: ArrayLike, share: ArrayLike, cost: ArrayLike) -> list[int]:
+def ranked(meets: ArrayLike, share: ArrayLike, cost: ArrayLike, place: ArrayLike | None = None) -> list[int]:
     """Places of options in the order of their rank.
 
     Parameters
     ----------
-    meets, share, cost : array_like, (options,)
-        As in `Standing`.
+    meets, share, cost, place : array_like, (options,)
+        As in `Standing`; by default the place in the list decides between equals.
     """
     served, shares, costs = (np.asarray(values, dtype=float) for values in (meets, share, cost))
-    places = np.arange(served.size)
+    places = np.arange(served.size) if place is None else np.asarray(place, dtype=float)
     every = Standing(served, shares, costs, places)
     ranks = [float(rank_of(Standing(*own), every)) for own in zip(served, shares, costs, places, strict=True)]
     return [int(place) for place in np.argsort(ranks, kind="stable")]

@@ -10,21 +10,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import product
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.lifecycle import LifeCycle, life_cycle
-from planner.money.quantities import bill_of_quantities
-from planner.money.simulated import quantities_of
-from planner.scenario.finance import Service
 from planner.scenario.scenario import Scenario
-from planner.study.design import Design, Ground, option_of
-from planner.supply.run import Outcome, run_options
+from planner.study.cases import DEFAULT_LEVELS, Case, Design, Supply
+from planner.study.context import Context
+from planner.study.evaluate import evaluate
+from planner.study.ranking import ranked
+from planner.study.results import Result, Results
 
 Array = NDArray[np.float64]
+Levels = tuple[float, float]
 
-DEFAULT_LEVELS = (20.0, 40.0)
 LEVELS = ((10.0, 20.0), (10.0, 30.0), (20.0, 30.0), (20.0, 40.0), (30.0, 50.0), (50.0, 70.0), (70.0, 90.0))
 """Start and stop levels tried, per cent of the tank; lower ones would leave no reserve for an outage."""
 TANK_STEPS = (0.25, 0.5, 0.75, 1.5, 2.0, 3.0)
@@ -56,153 +56,103 @@ class LevelTrial:
 
 @dataclass(frozen=True)
 class Choice:
-    """The design chosen for one option and what it does.
+    """The design chosen for one option, and what it does.
 
-    `outcome` arrays are (years, 12[, bands]). `levels` is None where the option has no float switch; `trials` lists the
-    settings tried where sun and top-up share the tank, the chosen one first.
+    `trials` lists the float-switch settings tried where sun and top-up share the tank, the chosen one first.
     """
 
-    design: Design
-    strings: int
-    tank_m3: float
-    levels: tuple[float, float] | None
-    outcome: Outcome
+    supply: Supply
+    result: Result
     tank_curve: TankCurve
     trials: tuple[LevelTrial, ...]
 
+    @property
+    def design(self) -> Design:
+        """The design."""
+        return self.result.case.design
 
-def meets(outcome: Outcome, scenario: Scenario) -> NDArray[np.bool_]:
-    """Tell which cases meet the service target."""
-    return serves(
-        scenario.service, outcome.delivered_share, outcome.worst_year_share, outcome.longest_short_days.max(axis=-1)
-    )
-
-
-def serves(service: Service, share: Array, worst_year_share: Array, longest_short_days: Array) -> NDArray[np.bool_]:
-    """Tell in which cases (...) shares and short days meet a service target, whose numbers may be arrays of cases."""
-    enough = share >= service.delivered_share_percent / 100 - _ROUNDING
-    if service.worst_year_share_percent is not None:
-        enough &= worst_year_share >= service.worst_year_share_percent / 100 - _ROUNDING
-    if service.longest_short_days is not None:
-        enough &= longest_short_days <= service.longest_short_days
-    return np.asarray(enough)
+    @property
+    def levels(self) -> Levels | None:
+        """Float-switch levels; None where the option has no float switch."""
+        return self.design.levels if self.design.has_switch else None
 
 
-def choose_all(designs: Sequence[Design], ground: Ground) -> list[Choice]:
+def choose_all(context: Context, supplies: Sequence[Supply]) -> list[Choice]:
     """Choose tank, strings and levels of every option and simulate the chosen designs.
 
     Parameters
     ----------
-    designs : sequence of Design
+    context : Context
+        What the options share.
+    supplies : sequence of Supply
         The options.
-    ground : Ground
-        What they share.
 
     Returns
     -------
     list of Choice
-        In the order of `designs`.
+        In the order of `supplies`.
     """
-    choices = _choose_round(designs, ground, [given_levels(design) for design in designs])
+    choices = _choose_round(context, supplies, [supply.given_levels for supply in supplies])
     # Sizes were chosen at the default levels; where the levels chosen since differ, look once more at the sizes.
     again = [
-        index
-        for index, (design, choice) in enumerate(zip(designs, choices, strict=True))
-        if _leaves_levels_open(design) and _leaves_sizes_open(design) and choice.levels != given_levels(design)
+        place
+        for place, (supply, choice) in enumerate(zip(supplies, choices, strict=True))
+        if supply.leaves_levels_open and _leaves_sizes_open(supply) and choice.levels != supply.given_levels
     ]
     if again:
-        levels = [choices[index].levels or DEFAULT_LEVELS for index in again]
-        second = _choose_round([designs[index] for index in again], ground, levels)
-        for index, choice in zip(again, second, strict=True):
-            if _trial_rank(choice.trials[0]) < _trial_rank(choices[index].trials[0]):
-                choices[index] = choice
+        levels = [choices[place].levels or DEFAULT_LEVELS for place in again]
+        second = _choose_round(context, [supplies[place] for place in again], levels)
+        for place, choice in zip(again, second, strict=True):
+            if best_trial((choices[place].trials[0], choice.trials[0])) is choice.trials[0]:
+                choices[place] = choice
     return choices
 
 
-Levels = tuple[float, float]
-
-
-def _choose_round(designs: Sequence[Design], ground: Ground, levels: Sequence[Levels]) -> list[Choice]:
+def _choose_round(context: Context, supplies: Sequence[Supply], levels: Sequence[Levels]) -> list[Choice]:
     """Choose sizes at some levels, then levels at those sizes."""
-    chosen = _choose_sizes(designs, ground, levels)
-    curves = [_curve_tanks(design.scenario, tank) for design, (_, tank) in zip(designs, chosen, strict=True)]
-    depth = max(len(curve) for curve in curves)
-    options = []
-    for design, (strings, tank), curve, pair in zip(designs, chosen, curves, levels, strict=True):
-        padded = [*curve, *[tank] * (depth - len(curve))]
-        tanks = [tank, *padded, *[tank] * len(LEVELS)]
-        pairs = [pair] * (1 + depth) + (list(LEVELS) if _is_mixed(design) else [pair] * len(LEVELS))
-        starts, stops = zip(*pairs, strict=True)
-        options.append(option_of(design, ground, [strings], tanks, starts, stops))
-    outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count, limit_cost=True)
-    return [
-        _choice(design, strings, tank, pair, curve, depth, outcome)
-        for design, (strings, tank), pair, curve, outcome in zip(designs, chosen, levels, curves, outcomes, strict=True)
-    ]
+    sizes = _choose_sizes(context, supplies, levels)
+    asked = [_Asked.of(*each) for each in zip(supplies, sizes, levels, strict=True)]
+    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=True)
+    begin, choices = 0, []
+    for each in asked:
+        choices.append(each.choice(found, begin))
+        begin += len(each.cases)
+    return choices
 
 
-def _leaves_levels_open(design: Design) -> bool:
-    return _is_mixed(design) and design.scenario.topup.start_level_percent == "auto"
+def _leaves_sizes_open(supply: Supply) -> bool:
+    return len(supply.strings_to_try) * len(supply.tanks_to_try) > 1
 
 
-def _leaves_sizes_open(design: Design) -> bool:
-    return len(design.strings_to_try()) * len(design.tanks_to_try()) > 1
-
-
-def _is_mixed(design: Design) -> bool:
-    return "solar" in design.sources and len(design.sources) > 1
-
-
-def given_levels(design: Design) -> tuple[float, float]:
-    """Levels given for the option, or the low default where they are to be chosen."""
-    top_up = design.scenario.topup
-    if "solar" not in design.sources:
-        return top_up.start_level_without_sun_percent, top_up.stop_level_without_sun_percent
-    if top_up.start_level_percent == "auto" or top_up.stop_level_percent == "auto":
-        return DEFAULT_LEVELS
-    return top_up.start_level_percent, top_up.stop_level_percent
-
-
-def _choose_sizes(designs: Sequence[Design], ground: Ground, levels: Sequence[Levels]) -> list[tuple[int, float]]:
+def _choose_sizes(context: Context, supplies: Sequence[Supply], levels: Sequence[Levels]) -> list[tuple[int, float]]:
     """Choose (strings, tank) of every option; only options with something to choose are simulated."""
-    tries = {
-        index: (design.strings_to_try(), design.tanks_to_try())
-        for index, design in enumerate(designs)
-        if _leaves_sizes_open(design)
-    }
-    chosen = [(design.strings_to_try()[0], design.tanks_to_try()[0]) for design in designs]
-    if not tries:
-        return chosen
-    depth = max(len(tanks) for _, tanks in tries.values())
-    options = []
-    for index, (strings, tanks) in tries.items():
-        start, stop = levels[index]
-        padded = [*tanks, *[tanks[-1]] * (depth - len(tanks))]
-        options.append(option_of(designs[index], ground, strings, padded, [start] * depth, [stop] * depth))
-    outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
-    for (index, (strings, tanks)), outcome in zip(tries.items(), outcomes, strict=True):
-        tank, string = _least_cost(designs[index], strings, tanks, outcome)
-        chosen[index] = (strings[string], tanks[tank])
+    tries = [list(product(supply.tanks_to_try, supply.strings_to_try)) for supply in supplies]
+    cases = [
+        supply.case(strings, tank, pair)
+        for supply, pair, sizes in zip(supplies, levels, tries, strict=True)
+        if len(sizes) > 1
+        for tank, strings in sizes
+    ]
+    found = evaluate(context, cases) if cases else None
+    begin, chosen = 0, []
+    for sizes in tries:
+        best = 0
+        if found is not None and len(sizes) > 1:
+            best = _best(found, slice(begin, begin + len(sizes)))
+            begin += len(sizes)
+        tank, strings = sizes[best]
+        chosen.append((strings, tank))
     return chosen
 
 
-def _least_cost(design: Design, strings: Sequence[int], tanks: Sequence[float], outcome: Outcome) -> tuple[int, int]:
-    """Pick (tank, strings) by the rules of this module."""
-    scenario = design.scenario
-    enough = meets(outcome, scenario)[: len(tanks)]
+def _best(found: Results, tried: slice) -> int:
+    """Pick among sizes, tanks outer and rising, by the rules of this module."""
+    enough, share = found.meets_service[tried], found.delivered_share[tried]
     if not enough.any():
-        share = outcome.delivered_share[: len(tanks)]
-        best = np.argwhere(share >= share.max() - _ROUNDING)
-        return int(best[0, 0]), int(best[0, 1])
-    if len(strings) == 1:
-        return int(enough[:, 0].argmax()), 0
-    lines = bill_of_quantities(
-        scenario, design.sources, strings=np.asarray(strings)[None, :], tank_m3=np.asarray(tanks, dtype=float)[:, None]
-    )
-    quantities = quantities_of(outcome.taken(slice(len(tanks))))
-    cost = np.broadcast_to(life_cycle(scenario, design.sources, lines, quantities).present_cost, enough.shape)
-    tank, string = np.unravel_index(np.where(enough, cost, np.inf).argmin(), enough.shape)
-    return int(tank), int(string)
+        return int(np.argmax(share >= share.max() - _ROUNDING))
+    if len({case.design.strings for case in found.cases[tried]}) == 1:
+        return int(enough.argmax())
+    return int(np.where(enough, found.present_cost[tried], np.inf).argmin())
 
 
 def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:
@@ -211,65 +161,58 @@ def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:
     return sorted(sizes | {tank_m3})
 
 
-def _life(design: Design, strings: int, tank_m3: float, outcome: Outcome) -> LifeCycle:
-    lines = bill_of_quantities(design.scenario, design.sources, strings=strings, tank_m3=tank_m3)
-    return life_cycle(design.scenario, design.sources, lines, quantities_of(outcome))
+@dataclass(frozen=True)
+class _Asked:
+    """What is asked of one option once its sizes are chosen: settings of the float switch, and a curve of tanks."""
+
+    supply: Supply
+    settings: list[Levels]
+    tanks: list[float]
+    cases: list[Case]
+
+    @staticmethod
+    def of(supply: Supply, sizes: tuple[int, float], levels: Levels) -> _Asked:
+        strings, tank = sizes
+        settings = [levels, *(pair for pair in LEVELS if supply.is_mixed and pair != levels)]
+        tanks = _curve_tanks(supply.scenario, tank)
+        cases = [supply.case(strings, tank, pair) for pair in settings]
+        return _Asked(supply, settings, tanks, [*cases, *(supply.case(strings, each, levels) for each in tanks)])
+
+    def choice(self, found: Results, begin: int) -> Choice:
+        """Read the answer off the results, in which its cases begin at some place."""
+        settings = [found.at(begin + place) for place in range(len(self.settings))]
+        trials = [_trial(result) for result in settings] if self.supply.is_mixed else []
+        best = _ranked(trials)[0] if self.supply.leaves_levels_open else 0
+        curve = slice(begin + len(self.settings), begin + len(self.cases))
+        return Choice(
+            self.supply,
+            settings[best],
+            TankCurve(np.asarray(self.tanks, dtype=float), found.delivered_share[curve]),
+            (*trials[best : best + 1], *trials[:best], *trials[best + 1 :]),
+        )
 
 
-def _choice(
-    design: Design,
-    strings: int,
-    tank_m3: float,
-    first_levels: Levels,
-    curve: Sequence[float],
-    depth: int,
-    outcome: Outcome,
-) -> Choice:
-    best = 0
-    levels = first_levels if len(design.sources) > 1 or "solar" not in design.sources else None
-    trials: list[LevelTrial] = []
-    if _is_mixed(design):
-        assert levels is not None
-        rows = [(0, levels)] + [(1 + depth + place, pair) for place, pair in enumerate(LEVELS) if pair != levels]
-        trials = [_trial(design, strings, tank_m3, pair, outcome.at(row, 0)) for row, pair in rows]
-        if design.scenario.topup.start_level_percent == "auto":
-            order = sorted(range(len(rows)), key=lambda place: _trial_rank(trials[place]))
-            best, levels = rows[order[0]]
-            trials = [trials[order[0]], *[trial for place, trial in enumerate(trials) if place != order[0]]]
-    at_curve = slice(1, 1 + len(curve))
-    return Choice(
-        design=design,
-        strings=strings,
-        tank_m3=tank_m3,
-        levels=levels,
-        outcome=outcome.at(best, 0),
-        tank_curve=TankCurve(np.asarray(curve, dtype=float), outcome.delivered_share[at_curve, 0]),
-        trials=tuple(trials),
-    )
-
-
-def _trial(design: Design, strings: int, tank_m3: float, levels: tuple[float, float], outcome: Outcome) -> LevelTrial:
-    life = _life(design, strings, tank_m3, outcome)
+def _trial(result: Result) -> LevelTrial:
+    outcome, design = result.outcome, result.case.design
     years = outcome.demand_m3.shape[0]
     return LevelTrial(
-        start_percent=levels[0],
-        stop_percent=levels[1],
+        start_percent=design.levels[0],
+        stop_percent=design.levels[1],
         delivered_share=float(outcome.delivered_share),
-        meets_service=bool(meets(outcome, design.scenario)),
+        meets_service=result.meets_service,
         grid_kwh_per_year=float(outcome.grid_kwh.sum() / years),
         fuel_l_per_year=float(outcome.fuel_l.sum() / years),
-        present_cost=float(life.present_cost),
-        equivalent_yearly_cost=float(life.equivalent_yearly_cost),
+        present_cost=float(result.life.present_cost),
+        equivalent_yearly_cost=float(result.life.equivalent_yearly_cost),
     )
 
 
-def _trial_rank(trial: LevelTrial) -> tuple[bool, float, float]:
-    """Order settings: those that serve first, by cost; the others by how much they deliver."""
-    if trial.meets_service:
-        return (False, trial.present_cost, trial.start_percent)
-    return (True, -trial.delivered_share, trial.present_cost)
+def _ranked(trials: Sequence[LevelTrial]) -> list[int]:
+    """Places of settings by their rank, lower start levels first among equals."""
+    names = ("meets_service", "delivered_share", "present_cost", "start_percent")
+    return ranked(*([getattr(trial, name) for trial in trials] for name in names))
 
 
 def best_trial(trials: Sequence[LevelTrial]) -> LevelTrial:
     """Return the setting that meets the target at least cost, or else delivers most."""
-    return min(trials, key=_trial_rank)
+    return trials[_ranked(trials)[0]]

@@ -7,22 +7,22 @@ taken, and what the scenario gives before other pumps, pipes or hours.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
-from dataclasses import dataclass, fields
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from itertools import product
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.lifecycle import life_cycle
-from planner.money.quantities import bill_of_quantities
-from planner.money.simulated import quantities_of
 from planner.scenario.scenario import Scenario
-from planner.study.candidates import CandidateGrid, Levels, Setup, candidate_grid
-from planner.study.design import Ground, designs_of, ground_of, option_of
+from planner.study.candidates import CandidateGrid, Levels, candidate_grid
+from planner.study.context import Context
+from planner.study.evaluate import COLUMNS_AT_ONCE, evaluate
 from planner.study.front import cheapest, pareto_front
-from planner.study.search import Choice, choose_all, meets
-from planner.supply.run import run_options
+from planner.study.results import Results
+from planner.study.search import Choice, choose_all
 
 Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
@@ -33,10 +33,8 @@ CLOSE = 0.02
 """Runners-up cost at most this share more than the best."""
 TARGETS = (50.0, 60.0, 70.0, 80.0, 85.0, 90.0, 95.0, 97.0, 98.0, 99.0, 99.5, 99.9, 100.0)
 """Delivered shares at which the least present cost is reported, per cent."""
-CASES_AT_ONCE = 12_000
-"""Cases (candidate x life year) in one pass through the hours: few enough for the processor's memory."""
-COLUMNS_AT_ONCE = 64
-"""Of them, hourly series (strings x life year): bounds the memory of a pass."""
+CASES_AT_ONCE = 4000
+"""Candidates whose results are held by year and month at once."""
 _ROUNDING = 1e-9
 
 
@@ -178,7 +176,7 @@ class Sizing:
 
 
 def size_scenario(
-    scenario: Scenario, folder: Path, progress: Progress | None = None, *, cases_at_once: int = CASES_AT_ONCE
+    scenario: Scenario, folder: Path, progress: Progress | None = None, *, columns_at_once: int = COLUMNS_AT_ONCE
 ) -> Sizing:
     """Size every supply option of a scenario by trying every candidate.
 
@@ -190,8 +188,8 @@ def size_scenario(
         Folder to which paths in the scenario are relative.
     progress : callable, optional
         Called after each pass through the hours.
-    cases_at_once : int
-        Cases in one pass; changes memory and speed, not the result.
+    columns_at_once : int
+        Hourly series in one pass; changes memory and speed, not the result.
 
     Returns
     -------
@@ -202,19 +200,21 @@ def size_scenario(
     InputError
         When weather, hydraulics, tank or candidates show the scenario to be unworkable.
     """
-    ground = ground_of(scenario, folder)
-    designs = designs_of(ground)
-    grids = [candidate_grid(design, ground) for design in designs]
-    by_run = choose_all(designs, ground)
+    context = Context(folder)
+    supplies = context.supplies(scenario)
+    grids = [candidate_grid(context, supply) for supply in supplies]
+    by_run = choose_all(context, supplies)
     total, done = sum(grid.count for grid in grids), 0
+
+    def tell(count: int) -> None:
+        nonlocal done
+        done += count
+        if progress is not None:
+            progress(min(done, total), total, grid.name)
+
     options = []
     for grid, choice in zip(grids, by_run, strict=True):
-        found = _Table(grid)
-        for part in found.parts(ground, cases_at_once):
-            done += part
-            if progress is not None:
-                progress(done, total, grid.name)
-        options.append(_option(grid, found.candidates(), choice))
+        options.append(_option(grid, _tried(context, grid, tell, columns_at_once), choice))
     order = sorted(options, key=_rank)
     return Sizing(scenario, tuple(options), tuple(option.name for option in order))
 
@@ -226,75 +226,40 @@ def _rank(option: OptionSizing) -> tuple[bool, float, float, float]:
     return (True, option.misses_by_percent, option.misses_by_days, cost)
 
 
-class _Table:
-    """Results of one option's candidates while they come in, arrays (setups, strings, tanks x levels)."""
+def _tried(context: Context, grid: CandidateGrid, tell: Callable[[int], None], columns_at_once: int) -> Candidates:
+    """Evaluate every candidate of one option, by setup, strings, tank and level."""
+    axes = (len(grid.setups), len(grid.strings), len(grid.tanks_m3), len(grid.levels))
+    setup, string, tank, level = (axis.ravel() for axis in np.indices(axes))
+    cases = [
+        setup.supply.case(strings, tank_m3, levels)
+        for setup, strings, tank_m3, levels in product(grid.setups, grid.strings, grid.tanks_m3, grid.levels)
+    ]
+    parts = []
+    for begin in range(0, len(cases), CASES_AT_ONCE):
+        some = cases[begin : begin + CASES_AT_ONCE]
+        found = evaluate(context, some, columns_at_once=columns_at_once, progress=tell)
+        parts.append(_figures(found))
+    figures = {name: np.concatenate([part[name] for part in parts]) for name in parts[0]}
+    return Candidates(setup=setup, string=string, tank=tank, level=level, **figures)
 
-    def __init__(self, grid: CandidateGrid) -> None:
-        self.grid = grid
-        self.tank_of = np.repeat(np.arange(len(grid.tanks_m3)), len(grid.levels))
-        self.level_of = np.tile(np.arange(len(grid.levels)), len(grid.tanks_m3))
-        shape = (len(grid.setups), len(grid.strings), self.tank_of.size)
-        self.results = {
-            field.name: np.zeros(shape, dtype=bool if field.name.startswith("meets") else float)
-            for field in fields(Candidates)[4:]
-        }
 
-    def parts(self, ground: Ground, cases_at_once: int) -> Iterator[int]:
-        """Simulate and cost the candidates pass by pass, yielding how many each pass did."""
-        years = ground.draw_m3.shape[1]
-        strings_step = max(1, min(COLUMNS_AT_ONCE, cases_at_once) // years)
-        for place, setup in enumerate(self.grid.setups):
-            for first in range(0, len(self.grid.strings), strings_step):
-                strings = slice(first, min(first + strings_step, len(self.grid.strings)))
-                columns = (strings.stop - strings.start) * years
-                step = max(1, cases_at_once // columns)
-                for begin in range(0, self.tank_of.size, step):
-                    variants = slice(begin, min(begin + step, self.tank_of.size))
-                    self._one_pass(place, setup, ground, strings, variants)
-                    yield (strings.stop - strings.start) * (variants.stop - variants.start)
-
-    def _one_pass(self, place: int, setup: Setup, ground: Ground, strings: slice, variants: slice) -> None:
-        design, own = setup.design, setup.design.scenario
-        numbers = self.grid.strings[strings]
-        tanks = np.asarray(self.grid.tanks_m3)[self.tank_of[variants]]
-        starts, stops = np.asarray(self.grid.levels)[self.level_of[variants]].T
-        option = option_of(design, ground, numbers, tanks.tolist(), starts.tolist(), stops.tolist())
-        outcome = run_options([option], bands=ground.bands, band_count=ground.band_count)[0]
-        lines = bill_of_quantities(own, design.sources, strings=np.asarray(numbers)[None, :], tank_m3=tanks[:, None])
-        life = life_cycle(own, design.sources, lines, quantities_of(outcome))
-        any_share = own.service.model_copy(update={"delivered_share_percent": 0.0})
-        years = outcome.demand_m3.shape[-2]
-        found = {
-            "delivered_share": outcome.delivered_share,
-            "worst_year_share": outcome.worst_year_share,
-            "longest_short_days": outcome.longest_short_days.max(axis=-1),
-            "meets_service": meets(outcome, own),
-            "meets_rest": meets(outcome, own.model_copy(update={"service": any_share})),
-            "capital_cost": life.capital_cost,
-            "present_cost": life.present_cost,
-            "equivalent_yearly_cost": life.equivalent_yearly_cost,
-            "levelised_cost_per_m3": life.levelised_cost_per_m3,
-            "grid_kwh_per_year": outcome.grid_kwh.sum(axis=(-1, -2, -3)) / years,
-            "fuel_l_per_year": outcome.fuel_l.sum(axis=(-1, -2)) / years,
-        }
-        shape = (tanks.size, len(numbers))
-        for name, values in found.items():
-            self.results[name][place, strings, variants] = np.broadcast_to(values, shape).T
-
-    def candidates(self) -> Candidates:
-        """Lay the results out one after another: by setup, strings, tank and level."""
-        setup, string, variant = (axis.ravel() for axis in np.indices(self.results["present_cost"].shape))
-        return Candidates(
-            setup=setup,
-            string=string,
-            tank=self.tank_of[variant],
-            level=self.level_of[variant],
-            **{name: values.ravel() for name, values in self.results.items()},
-        )
+def _figures(found: Results) -> dict[str, Any]:
+    years = found.outcome.demand_m3.shape[-2]
+    money = ("capital_cost", "present_cost", "equivalent_yearly_cost", "levelised_cost_per_m3")
+    return {
+        "delivered_share": found.delivered_share,
+        "worst_year_share": found.worst_year_share,
+        "longest_short_days": found.longest_short_days,
+        "meets_service": found.meets_service,
+        "meets_rest": found.serve(delivered_share_percent=0.0),
+        "grid_kwh_per_year": found.outcome.grid_kwh.sum(axis=(-1, -2, -3)) / years,
+        "fuel_l_per_year": found.outcome.fuel_l.sum(axis=(-1, -2)) / years,
+        **{name: found.money[name] for name in money},
+    }
 
 
 def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> OptionSizing:
-    service = grid.setups[0].design.scenario.service
+    service = grid.setups[0].supply.scenario.service
     target = service.delivered_share_percent
     cost, share = candidates.present_cost, candidates.delivered_share
     best = cheapest(cost, candidates.meets_service)
@@ -306,7 +271,6 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
     assert nearest is not None
     reaches = [(percent, cheapest(cost, share >= percent / 100 - _ROUNDING)) for percent in sorted({*TARGETS, target})]
     shown = _Shown(grid, candidates)
-    cost_by_run, meets_by_run = _cost_of(choice)
     return OptionSizing(
         name=grid.name,
         grid=grid,
@@ -321,8 +285,8 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
         next_percent=_next_percent(candidates, best, target),
         steady_start_percent=None if best is None or not grid.has_switch else _steady(grid, candidates, best),
         by_run=choice,
-        by_run_cost=cost_by_run,
-        by_run_meets=meets_by_run,
+        by_run_cost=float(choice.result.life.present_cost),
+        by_run_meets=choice.result.meets_service,
     )
 
 
@@ -361,13 +325,6 @@ def _steady(grid: CandidateGrid, candidates: Candidates, best: int) -> tuple[flo
     return min(starts), max(starts)
 
 
-def _cost_of(choice: Choice) -> tuple[float, bool]:
-    own, sources = choice.design.scenario, choice.design.sources
-    lines = bill_of_quantities(own, sources, strings=choice.strings, tank_m3=choice.tank_m3)
-    life = life_cycle(own, sources, lines, quantities_of(choice.outcome))
-    return float(life.present_cost), bool(meets(choice.outcome, own))
-
-
 @dataclass(frozen=True)
 class _Shown:
     grid: CandidateGrid
@@ -377,8 +334,8 @@ class _Shown:
         grid, found = self.grid, self.candidates
         setup = grid.setups[found.setup[place]]
         strings = grid.strings[found.string[place]]
-        solar = setup.design.scenario.sources.solar
-        sunny = "solar" in setup.design.sources and solar is not None
+        solar = setup.supply.scenario.sources.solar
+        sunny = "solar" in setup.supply.sources and solar is not None
         modules = strings * solar.modules_in_series if sunny and solar else 0
         return SizedDesign(
             place=place,

@@ -37,7 +37,7 @@ def design_words(design: SizedDesign) -> str:
 
 def misses_words(option: OptionSizing) -> str:
     """Say by how much the best of an option misses the target, without a full stop."""
-    nearest, service = option.nearest, option.grid.setups[0].design.scenario.service
+    nearest, service = option.nearest, option.grid.setups[0].supply.scenario.service
     target, count, points = service.delivered_share_percent, option.grid.count, option.misses_by_percent
     delivered, worst = 100 * nearest.delivered_share, 100 * nearest.worst_year_share
     if delivered < target - 1e-7:
@@ -77,7 +77,7 @@ def _tank_and_switch(tank_m3: float, levels: Levels | None) -> list[str]:
 
 def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     currency, design = sizing.scenario.currency, first.nearest
-    setup = first.grid.setups[0].design
+    setup = first.grid.setups[0].supply
     missing = unpriced(setup.scenario, setup.sources)
     slots = {
         "tried": sizing.candidate_count,
@@ -130,13 +130,14 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
     best, run = first.best, first.by_run
     if best is None:
         return None
-    same = run.strings == best.strings and run.tank_m3 == best.tank_m3 and run.levels == best.levels
-    if same and best.hours == AS_GIVEN and not best.pipes and best.pump == run.design.scenario.pump.name:
+    strings, tank_m3 = run.design.strings, run.design.tank_m3
+    same = (strings, tank_m3, run.levels) == (best.strings, best.tank_m3, best.levels)
+    if same and best.hours == AS_GIVEN and not best.pipes and best.pump == run.supply.scenario.pump.name:
         return text("sizing_answer.run_same", option=first.name)
-    parts = _tank_and_switch(run.tank_m3, run.levels)
-    if run.strings:
-        key = "sizing_answer.strings" if run.strings > 1 else "sizing_answer.one_string"
-        parts.insert(0, text(key, strings=run.strings))
+    parts = _tank_and_switch(tank_m3, run.levels)
+    if strings:
+        key = "sizing_answer.strings" if strings > 1 else "sizing_answer.one_string"
+        parts.insert(0, text(key, strings=strings))
     gap = first.by_run_cost - best.present_cost
     said = text(
         "sizing_answer.run_dearer" if gap >= 0 else "sizing_answer.run_cheaper",

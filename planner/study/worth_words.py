@@ -7,9 +7,8 @@ from typing import Any
 from planner.money.quantities import unpriced
 from planner.scenario.reader import option_scenario
 from planner.study.inputs import VariedInput
-from planner.study.reruns import Standing
 from planner.study.words import CLOSE_PERCENT, money
-from planner.study.worth import Switching, Turn, Worth
+from planner.study.worth import Standing, Switching, Turn, Worth
 from planner.text import source_name, text
 
 _SHOWN = 3

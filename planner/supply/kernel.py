@@ -73,6 +73,20 @@ class Totals:
     longest_short_days: Array
     limit_reached: bool
 
+    def then(self, later: Totals) -> Totals:
+        """Add what came of other months of the same year, that were run on from the end of these."""
+        names = ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")
+        users = self.users_shortfall_m3, later.users_shortfall_m3
+        return Totals(
+            **{name: getattr(self, name) + getattr(later, name) for name in names},
+            users_shortfall_m3=None if users[0] is None or users[1] is None else users[0] + users[1],
+            top_ups=tuple(one.plus(other) for one, other in zip(self.top_ups, later.top_ups, strict=True)),
+            start_m3=self.start_m3,
+            end=later.end,
+            longest_short_days=np.maximum(self.longest_short_days, later.longest_short_days),
+            limit_reached=self.limit_reached or later.limit_reached,
+        )
+
     @property
     def end_m3(self) -> Array:
         """Level of the tank after the last hour, (variants, columns) [m³]."""
@@ -90,6 +104,12 @@ class Trace:
     shortfall_m3: Array
     idle_m3: Array
     top_up_m3: Array
+
+    @staticmethod
+    def joined(parts: Sequence[Trace]) -> Trace:
+        """Put the records of parts of a year one after another."""
+        flows = (("level_m3", 0), ("shortfall_m3", 0), ("idle_m3", 0), ("top_up_m3", 1))
+        return Trace(*(np.concatenate([getattr(part, name) for part in parts], axis=axis) for name, axis in flows))
 
     def keep(self, day: slice, short: Array, idle: Array, top_ups: Sequence[TopUp]) -> None:
         """Copy one day's flows from the loop's buffers."""

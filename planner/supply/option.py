@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -59,6 +59,19 @@ class Option:
     def strings(self) -> tuple[int, ...]:
         """Numbers of strings to try; (0,) without sun."""
         return self.sun.strings if self.sun else (0,)
+
+    @property
+    def sun_key(self) -> Hashable:
+        """Equal for options of one call for which the sun pumps the same."""
+        sun = self.sun
+        if sun is None:
+            return id(self.pump)
+        shares = sun.weather_of_year.tobytes(), sun.ageing.tobytes()
+        return id(self.pump), id(sun.string_w), sun.strings, sun.efficiency, sun.cable_loss_per_w, *shares
+
+    def sun_within(self, hours: slice) -> Sun | None:
+        """Some hours of its array alone."""
+        return None if self.sun is None else replace(self.sun, string_w=self.sun.string_w[hours])
 
 
 @dataclass(frozen=True)
@@ -172,6 +185,22 @@ class Outcome:
             **_indexed(self, index),
             top_ups={name: replace(source, **_indexed(source, index)) for name, source in self.top_ups.items()},
         )
+
+    def arrays(self, names: Sequence[str]) -> dict[str, Array]:
+        """Every array by its name, those of the named top-up sources as 'source.name', nil where it lacks them."""
+        found = {name: value for name, value in vars(self).items() if isinstance(value, np.ndarray)}
+        return found | {f"{name}.{part}": value for name in names for part, value in vars(self.top_up(name)).items()}
+
+    @classmethod
+    def of_arrays(cls, name: str, arrays: Mapping[str, Array]) -> Outcome:
+        """Put an outcome together from `arrays`, of one case or of many laid side by side."""
+        own: dict[str, Any] = {key: value for key, value in arrays.items() if "." not in key}
+        top_ups: dict[str, dict[str, Array]] = {}
+        for key, value in arrays.items():
+            source, dot, part = key.partition(".")
+            if dot:
+                top_ups.setdefault(source, {})[part] = value
+        return cls(name=name, **own, top_ups={source: TopUpOutcome(**parts) for source, parts in top_ups.items()})
 
     @property
     def delivered_share(self) -> Array:

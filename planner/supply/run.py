@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass, field, replace
 from graphlib import TopologicalSorter
 
@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 
 from planner.supply.kernel import State, Totals, Trace, run_hours
 from planner.supply.option import Months, Option, Outcome, outcome_of
-from planner.supply.series import SunSeries, TopUpSource, extra_series, sun_series
+from planner.supply.series import Extra, SunSeries, TopUpSource, extra_series, sun_series
 from planner.supply.topup import DAY, FloatSwitch, TopUpSeries, TopUpTotals, side_by_side
 
 __all__ = ["HOUR", "MONTH", "Option", "Outcome", "run_options"]
@@ -28,6 +28,9 @@ level."""
 MONTH_DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 MONTH = np.repeat(np.arange(12), MONTH_DAYS * 24)
 """Month of each hour of the year, 0 to 11; (8760,)."""
+_MONTHS = [
+    slice(int(end) - int(days) * 24, int(end)) for days, end in zip(MONTH_DAYS, np.cumsum(MONTH_DAYS * 24), strict=True)
+]
 HOUR = np.tile(np.arange(24), 365)
 """Hour of the day of each hour of the year; (8760,)."""
 
@@ -35,7 +38,6 @@ HOUR = np.tile(np.arange(24), 365)
 def run_options(
     options: Sequence[Option],
     *,
-    bands: NDArray[np.int64] | None = None,
     band_count: int = 1,
     trace: bool = False,
     limit_cost: bool = False,
@@ -46,8 +48,6 @@ def run_options(
     ----------
     options : sequence of Option
         The options; all with the same number of variants and life years.
-    bands : ndarray of int, optional
-        Not used: each top-up source brings its own bands. Callers may still name them.
     band_count : int
         Number of tariff bands in the nothing that an option has from a source it lacks, so that tables of several
         options agree.
@@ -75,27 +75,12 @@ def run_options(
         slice(int(end) - len(option.strings) * years, int(end)) for end, option in zip(ends, ordered, strict=True)
     ]
     served = [_Source.of(name, ordered, blocks) for name in names]
-    pumped, kwh_per_m3 = np.zeros((MONTH.size, int(ends[-1]))), np.zeros((MONTH.size, int(ends[-1])))
-    sun_months = []
-    for option, block in zip(ordered, blocks, strict=True):
-        # One option at a time, so that its hourly working arrays are gone before the next one's are made.
-        sun = sun_series(option.sun, option.pump, MONTH, years)
-        pumped[:, block], kwh_per_m3[:, block] = sun.pumped_m3, sun.kwh_per_m3
-        sun_months.append([_by_month(flow) for flow in (sun.pumped_m3, sun.used_kwh, sun.offered_kwh)])
-        for source in served:
-            source.fill(option, block, sun)
-    draw = np.concatenate([np.tile(option.draw_m3, (1, len(option.strings))) for option in ordered], axis=1)
-    users_share = np.concatenate(_users_shares(ordered, years), axis=1)
-    tank = _per_column([option.tank_m3 for option in ordered], blocks)
-    sources = [(source.series, source.switch) for source in served]
-    life = _Life((pumped, draw, kwh_per_m3), users_share, tank, sources, years)
-    totals, record = life.run(_limits(ordered, blocks), trace)
+    life = _Life(ordered, blocks, served, years)
+    totals, sums, record = life.run(_limits(ordered, blocks), trace)
     freed = life.run(None)[0] if limit_cost and totals.limit_reached else totals
-    drawn = _by_month(draw)
-    demand = drawn * users_share if users_share.shape[0] == 1 else _by_month(draw * users_share)
     outcomes: list[Outcome | None] = [None] * len(options)
-    for place, option, of_sun, block in zip(order, ordered, sun_months, blocks, strict=True):
-        months = Months(demand[:, block], drawn[:, block], *of_sun)
+    for place, option, block in zip(order, ordered, blocks, strict=True):
+        months = Months(*(sums[name][:, block] for name in _SUMS))
         did = {
             source.name: source.part(totals.top_ups[at], block)
             for at, source in enumerate(served)
@@ -109,75 +94,125 @@ def run_options(
     return [outcome for outcome in outcomes if outcome is not None]
 
 
-@dataclass(frozen=True)
-class _Life:
-    """Everything the hour loop needs to run the life years side by side.
+_SUMS = ("demand_m3", "drawn_m3", "pumped_m3", "used_kwh", "offered_kwh")
 
-    `flows` are its sun, draw and solar energy per m³, `users_share` (hours or 1, columns) the share of the draw that
-    reaches users, `sources` its top-up sources.
+
+@dataclass(frozen=True)
+class _Part:
+    """Some hours of all columns as the hour loop takes them, and what is known of them before it.
+
+    `flows` are sun, draw and solar energy per m³, `users_share` (hours or 1, columns) the share of the draw that
+    reaches users, `sums` what each of `_SUMS` comes to in each column.
     """
 
     flows: tuple[Array, Array, Array]
     users_share: Array
-    tank_m3: Array
     sources: Sequence[tuple[TopUpSeries, FloatSwitch]]
+    sums: dict[str, Array]
+
+
+@dataclass(frozen=True)
+class _Life:
+    """Runs the life years side by side, month by month, so that only a month of hourly series is held at once."""
+
+    options: Sequence[Option]
+    blocks: Sequence[slice]
+    served: Sequence[_Source]
     years: int
 
-    def run(self, daily_limit_m3: Array | None, trace: bool = False) -> tuple[Totals, Trace | None]:
-        """Run every life year from the state in which the year before ends."""
-        by_hour = self.users_share.shape[0] > 1
-        totals, record = run_hours(
-            *self.flows,
-            self.tank_m3,
-            self._new_year(daily_limit_m3),
-            MONTH,
-            sources=self.sources,
-            daily_limit_m3=daily_limit_m3,
-            users_share=self.users_share if by_hour else None,
-            trace=trace,
-        )
-        if not by_hour:
-            totals = replace(totals, users_shortfall_m3=totals.shortfall_m3 * self.users_share[0])
-        return totals, record
+    def run(self, daily_limit_m3: Array | None, trace: bool = False) -> tuple[Totals, dict[str, Array], Trace | None]:
+        """Run every life year from the state in which the year before ends; sums are (12, columns)."""
+        tank_m3 = _per_column([option.tank_m3 for option in self.options], self.blocks)
+        state = self._new_year(tank_m3, daily_limit_m3)
+        sums: dict[str, list[Array]] = {name: [] for name in _SUMS}
+        whole: Totals | None = None
+        records: list[Trace] = []
+        for hours in _MONTHS:
+            part = self._part(hours)
+            by_hour = part.users_share.shape[0] > 1
+            totals, record = run_hours(
+                *part.flows,
+                tank_m3,
+                state,
+                MONTH[hours],
+                sources=part.sources,
+                daily_limit_m3=daily_limit_m3,
+                users_share=part.users_share if by_hour else None,
+                trace=trace,
+            )
+            if not by_hour:
+                totals = replace(totals, users_shortfall_m3=totals.shortfall_m3 * part.users_share[0])
+            state = totals.end
+            whole = totals if whole is None else whole.then(totals)
+            records += [] if record is None else [record]
+            for name, value in part.sums.items():
+                sums[name].append(value)
+        assert whole is not None
+        by_month = {name: np.array(values) for name, values in sums.items()}
+        return whole, by_month, Trace.joined(records) if records else None
 
-    def _new_year(self, daily_limit_m3: Array | None) -> State:
+    def _new_year(self, tank_m3: Array, daily_limit_m3: Array | None) -> State:
         """Find the state each life year begins in: that in which the last days of the year before end.
 
         The years run side by side, so the last days of each are run first, from an empty tank. It has forgotten where
         it began once it was full, or was empty again; where it never was, the year begins with less than the year
         before left, not with more. The first year follows upon itself, so that no tank is given water to begin with.
         """
-        hours = SPIN_UP_DAYS * DAY
-        sun, draw, kwh_per_m3 = (flow[-hours:] for flow in self.flows)
+        hours = slice(MONTH.size - SPIN_UP_DAYS * DAY, MONTH.size)
+        last = self._part(hours)
+        empty = np.zeros_like(tank_m3)
         totals, _ = run_hours(
-            sun,
-            draw,
-            kwh_per_m3,
-            self.tank_m3,
-            np.zeros_like(self.tank_m3),
-            MONTH[-hours:],
-            sources=[(series.last(hours), switch) for series, switch in self.sources],
-            daily_limit_m3=daily_limit_m3,
+            *last.flows, tank_m3, empty, MONTH[hours], sources=last.sources, daily_limit_m3=daily_limit_m3
         )
-        column = np.arange(self.tank_m3.shape[1])
+        column = np.arange(tank_m3.shape[1])
         return totals.end.taken(np.where(column % self.years == 0, column, column - 1))
+
+    def _part(self, hours: slice) -> _Part:
+        """Make the series of some hours; options that share an array, a pump and a source share their working-out."""
+        shape = (hours.stop - hours.start, self.blocks[-1].stop)
+        pumped, kwh_per_m3, draw = (np.zeros(shape) for _ in range(3))
+        sources = [source.blank(shape[0], hours) for source in self.served]
+        sums = {name: np.zeros(shape[1]) for name in _SUMS}
+        suns: dict[Hashable, SunSeries] = {}
+        extras: dict[Hashable, Extra] = {}
+        for option, block in zip(self.options, self.blocks, strict=True):
+            key = option.sun_key
+            if key not in suns:
+                suns[key] = sun_series(option.sun_within(hours), option.pump, MONTH[hours], self.years)
+            sun = suns[key]
+            pumped[:, block], kwh_per_m3[:, block] = sun.pumped_m3, sun.kwh_per_m3
+            draw[:, block] = np.tile(option.draw_m3[hours], (1, len(option.strings)))
+            for name, flow in (
+                ("pumped_m3", sun.pumped_m3), ("used_kwh", sun.used_kwh), ("offered_kwh", sun.offered_kwh)
+            ):  # fmt: skip
+                sums[name][block] = flow.sum(axis=0)
+            for source, (series, _) in zip(self.served, sources, strict=True):
+                source.fill(series, option, block, sun, hours, extras)
+        users_share = np.concatenate(_users_shares(self.options, self.years, hours), axis=1)
+        sums["drawn_m3"] = draw.sum(axis=0)
+        by_hour = users_share.shape[0] > 1
+        sums["demand_m3"] = (draw * users_share).sum(axis=0) if by_hour else sums["drawn_m3"] * users_share[0]
+        return _Part((pumped, draw, kwh_per_m3), users_share, sources, sums)
 
 
 @dataclass(frozen=True)
 class _Source:
     """One top-up source over all options that use it.
 
-    `inside` gives the place among the columns served of each of those options, by its own first column.
+    `columns` are theirs, `inside` gives the place among these of each of the options, by its own first column;
+    `has_minimum_run` tells whether any of them has a shortest run, `bands` is the tariff band of each hour.
     """
 
     name: str
-    series: TopUpSeries
+    columns: NDArray[np.int64]
     switch: FloatSwitch
+    has_minimum_run: bool
+    bands: NDArray[np.int64] | None
     inside: dict[int, slice] = field(default_factory=dict)
 
     @staticmethod
     def of(name: str, options: Sequence[Option], blocks: Sequence[slice]) -> _Source:
-        """Make room for the series of a source, and set its float switches."""
+        """Find the columns of a source, and set its float switches."""
         served = [
             (option, place, block)
             for option, block in zip(options, blocks, strict=True)
@@ -190,37 +225,54 @@ class _Source:
         found = [option.top_ups[place] for option, place, _ in served]
         runs = [source.minimum_run_h for source in found]
         start, stop = (_per_column([pair[at] for pair in levels], own) for at in (0, 1))
-        extra, hours, kwh, sun_kwh, available = (np.empty((MONTH.size, int(ends[-1]))) for _ in range(5))
         return _Source(
             name,
-            TopUpSeries(
-                side_by_side(np.concatenate([np.arange(block.start, block.stop) for block in own])),
-                extra,
-                hours,
-                kwh,
-                sun_kwh,
-                available=available if any(runs) else None,
-                bands=_bands(found),
-            ),
+            np.concatenate([np.arange(block.start, block.stop) for block in own]),
             FloatSwitch(start, stop, np.repeat(runs, widths)),
+            any(runs),
+            _bands(found),
             {
                 block.start: slice(int(end - width), int(end))
                 for block, width, end in zip(own, widths, ends, strict=True)
             },
         )
 
-    def fill(self, option: Option, block: slice, sun: SunSeries) -> None:
+    def blank(self, count: int, hours: slice) -> tuple[TopUpSeries, FloatSwitch]:
+        """Make room for some hours."""
+        extra, per_m3, kwh, sun_kwh, available = (np.empty((count, self.columns.size)) for _ in range(5))
+        return TopUpSeries(
+            side_by_side(self.columns),
+            extra,
+            per_m3,
+            kwh,
+            sun_kwh,
+            available=available if self.has_minimum_run else None,
+            bands=None if self.bands is None else self.bands[hours],
+        ), self.switch
+
+    def fill(
+        self,
+        series: TopUpSeries,
+        option: Option,
+        block: slice,
+        sun: SunSeries,
+        hours: slice,
+        known: dict[Hashable, Extra],
+    ) -> None:
         """Put one option's part into the series, should the option use the source."""
         place = _place(option, self.name)
         if place is None:
             return
-        top_up = option.top_ups[place]
-        inside = self.inside[block.start]
-        extra = extra_series(top_up, sun, option.sun.efficiency if option.sun else 1.0, option.pump, MONTH)
-        for name, values in vars(extra).items():
-            getattr(self.series, name)[:, inside] = values
-        if self.series.available is not None:
-            self.series.available[:, inside] = np.tile(top_up.available, (1, len(option.strings)))
+        whole = option.top_ups[place]
+        inside, top_up = self.inside[block.start], whole.within(hours)
+        key = (id(whole), option.sun_key)
+        if key not in known:
+            efficiency = option.sun.efficiency if option.sun else 1.0
+            known[key] = extra_series(top_up, sun, efficiency, option.pump, MONTH[hours])
+        for name, values in vars(known[key]).items():
+            getattr(series, name)[:, inside] = values
+        if series.available is not None:
+            series.available[:, inside] = np.tile(top_up.available, (1, len(option.strings)))
 
     def part(self, totals: TopUpTotals, block: slice) -> TopUpTotals:
         """Return what the source did for one option, by its columns."""
@@ -263,14 +315,10 @@ def _side_by_side(options: Sequence[Option], names: Sequence[str]) -> list[int]:
 
 def _bands(sources: Sequence[TopUpSource]) -> NDArray[np.int64] | None:
     """Tariff bands of one source, the same in every option."""
-    first = sources[0].bands
     for source in sources[1:]:
-        alike = source.bands is first or (
-            first is not None and source.bands is not None and np.array_equal(source.bands, first)
-        )
-        if not alike or source.band_count != sources[0].band_count:
+        if not source.shares_bands(sources[0]):
             raise ValueError(f"the tariff bands of '{source.name}' differ between options of one pass")
-    return first
+    return sources[0].bands
 
 
 def _levels(option: Option, place: int) -> tuple[Array, Array]:
@@ -289,10 +337,14 @@ def _limits(options: Sequence[Option], blocks: Sequence[slice]) -> Array | None:
     return np.repeat(limits, [block.stop - block.start for block in blocks])
 
 
-def _users_shares(options: Sequence[Option], years: int) -> list[Array]:
+def _users_shares(options: Sequence[Option], years: int, hours: slice) -> list[Array]:
     """Share of the draw that reaches users, over each option's columns: by the hour where any needs it."""
-    rows = max(option.users_share.shape[0] for option in options)
-    return [np.tile(np.broadcast_to(option.users_share, (rows, years)), (1, len(option.strings))) for option in options]
+    shares = [o.users_share[hours] if o.users_share.shape[0] > 1 else o.users_share for o in options]
+    rows = max(share.shape[0] for share in shares)
+    return [
+        np.tile(np.broadcast_to(share, (rows, years)), (1, len(option.strings)))
+        for share, option in zip(shares, options, strict=True)
+    ]
 
 
 def _users_shortfall(totals: Totals) -> Array:
@@ -309,10 +361,3 @@ def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:
         ],
         axis=1,
     )
-
-
-def _by_month(hourly: Array) -> Array:
-    """Sum hours (hours, columns) into months (12, columns)."""
-    edges = np.concatenate([[0], np.cumsum(MONTH_DAYS[:-1] * 24)])
-    sums: Array = np.add.reduceat(hourly, edges, axis=0)
-    return sums

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -68,6 +68,17 @@ class TopUpSource:
     bands: NDArray[np.int64] | None = None
     band_count: int = 1
     fuel: FuelUse | None = None
+
+    def shares_bands(self, other: TopUpSource) -> bool:
+        """Whether its energy is counted by the same tariff bands as that of another."""
+        mine, theirs = self.bands, other.bands
+        alike = mine is theirs or (mine is not None and theirs is not None and np.array_equal(mine, theirs))
+        return alike and self.band_count == other.band_count
+
+    def within(self, hours: slice) -> TopUpSource:
+        """Some hours of it alone."""
+        power_w = self.power_w if self.power_w.shape[0] == 1 else self.power_w[hours]
+        return replace(self, available=self.available[hours], power_w=power_w)
 
 
 @dataclass(frozen=True)

@@ -84,6 +84,20 @@ class TopUpTotals:
     run_hours: Array
     peak_kw: Array
 
+    def plus(self, later: TopUpTotals) -> TopUpTotals:
+        """Add what it did in other months of the same year; those in which a tariff band never holds may lack it."""
+        bands = max(self.kwh.shape[1], later.kwh.shape[1])
+        kwh = np.zeros((self.kwh.shape[0], bands, *self.kwh.shape[2:]))
+        for part in (self.kwh, later.kwh):
+            kwh[:, : part.shape[1]] += part
+        return TopUpTotals(
+            self.columns,
+            self.added_m3 + later.added_m3,
+            kwh,
+            self.run_hours + later.run_hours,
+            self.peak_kw + later.peak_kw,
+        )
+
 
 class TopUp:
     """State of one top-up source during the loop.

@@ -8,7 +8,8 @@ from functools import partial
 import numpy as np
 
 from planner.scenario.reader import check_scenario
-from planner.study.design import designs_of, ground_of, option_of
+from planner.sources.registry import SOLAR
+from planner.study.design import built_of, ground_of, option_of
 from planner.supply.kernel import run_hours
 from planner.supply.run import MONTH, run_options
 from planner.supply.series import sun_series
@@ -52,8 +53,9 @@ def _plain(arguments: dict, groups: int) -> None:
 
 def _variants() -> Row:
     """Measure ten thousand tanks of one option."""
-    ground = ground_of(check_scenario(hill({"finance.life_years": 1}), "benchmark"), EXAMPLES)
-    design = next(design for design in designs_of(ground) if design.name == "solar")
+    scenario = check_scenario(hill({"finance.life_years": 1}), "benchmark")
+    ground = ground_of(scenario, EXAMPLES)
+    design = built_of(scenario, (SOLAR,), ground)
     tanks = np.linspace(5, 60, 10_000)
     option = option_of(design, ground, [2], tanks.tolist(), [20.0] * tanks.size, [40.0] * tanks.size)
     inflow, outflow = sun_series(option.sun, option.pump, MONTH, 1).pumped_m3[:, 0], option.draw_m3[:, 0]

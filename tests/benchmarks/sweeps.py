@@ -13,10 +13,11 @@ from planner.money.lifecycle import life_cycle
 from planner.money.quantities import bill_of_quantities
 from planner.scenario.reader import check_scenario, option_scenario
 from planner.scenario.scenario import Scenario
+from planner.sources.registry import SOLAR
 from planner.study.compare import study_scenario
-from planner.study.design import designs_of, option_of
+from planner.study.design import built_of, option_of
+from planner.study.keys import numeric_keys, with_value
 from planner.study.sweep.engine import engine_of
-from planner.study.sweep.keys import numeric_keys, with_value
 from planner.study.sweep.plan import plans_of
 from planner.study.sweep.prices import price_line
 from planner.study.sweep.run import base_of, run_plan, run_sweep
@@ -112,7 +113,7 @@ def _grid() -> Iterator[Row]:
     )
     base = base_of(scenario, EXAMPLES)
     (plan,) = plans_of(scenario)
-    (design,) = designs_of(base.ground)
+    design = built_of(scenario, (SOLAR,), base.ground)
     option = option_of(design, base.ground, strings, tanks.tolist(), [20.0] * 100, [40.0] * 100)
     inflow = np.random.default_rng(1).uniform(0, 2, (8760, 100))
     outflow, volume = np.repeat(base.ground.draw_m3, 100, axis=1), np.repeat(tanks[:, None], 100, axis=1)

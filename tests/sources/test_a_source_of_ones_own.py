@@ -25,8 +25,9 @@ from planner.scenario.scenario import Scenario
 from planner.sources.base import Array, Bands, SourceKind, Surroundings, TopUpSourceKind
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
 from planner.study.compare import OptionResult, Study, study_scenario
-from planner.study.design import designs_of, ground_of, option_of
-from planner.study.pinned import pinned_of, price_pinned, run_pinned
+from planner.study.context import Context
+from planner.study.design import option_of
+from planner.study.held import Held
 from planner.study.search import choose_all
 from planner.supply.run import HOUR, MONTH, run_options
 from tests.study.scenarios import changed
@@ -139,10 +140,10 @@ def test_its_bill_is_one_definition_for_numbers_and_cells() -> None:
 
 
 def test_its_timetable_holds() -> None:
-    neighbour = Neighbour()
-    ground = ground_of(site(), Path(), kinds_with(neighbour))
-    design = next(each for each in designs_of(ground) if each.name == "neighbour")
-    (outcome,) = run_options([option_of(design, ground, [0], [60.0], [20.0], [40.0])], trace=True)
+    context = Context(Path(), kinds_with(Neighbour()))
+    supply = next(each for each in context.supplies(site()) if each.name == "neighbour")
+    made = context.built(supply.scenario, supply.sources)
+    (outcome,) = run_options([option_of(made.built, made.ground, [0], [60.0], [20.0], [40.0])], trace=True)
     assert outcome.trace is not None
     added = outcome.trace.top_up_m3[0, :, 0]
     assert not added[(HOUR < 7) | (HOUR >= 22)].any()
@@ -224,13 +225,13 @@ def test_sources_in_two_orders_are_refused() -> None:
 
 
 def test_it_is_priced_anew_where_a_design_is_held() -> None:
-    scenario, neighbour = site(), Neighbour()
-    ground = ground_of(scenario, Path(), kinds_with(neighbour))
-    chosen = next(each for each in choose_all(designs_of(ground), ground) if each.design.name == "solar + neighbour")
+    scenario, context = site(), Context(Path(), kinds_with(Neighbour()))
+    choices = choose_all(context, context.supplies(scenario))
     # What a sweep sends to its workers.
-    pinned = pickle.loads(pickle.dumps(pinned_of(chosen)))
-    ((operated,),) = run_pinned([scenario], ground, [pinned])
-    assert float(price_pinned(scenario, operated).present_cost) == pytest.approx(
+    designs = pickle.loads(pickle.dumps(tuple(choice.design for choice in choices)))
+    held = Held(Context(Path(), kinds_with(Neighbour())), designs)
+    (standing,) = held.standings(scenario, ["solar + neighbour"])
+    assert standing.present_cost == pytest.approx(
         float(studied().option("solar + neighbour").life.present_cost), rel=1e-12
     )
 

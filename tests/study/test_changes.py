@@ -10,8 +10,7 @@ from typing import Any
 import numpy as np
 import pytest
 
-from planner.money.lifecycle import life_cycle
-from planner.money.quantities import bill_of_quantities
+from planner.money.simulated import quantities_of
 from planner.resource.sun import Sun
 from planner.scenario.errors import InputError
 from planner.scenario.fields import Changes
@@ -19,9 +18,10 @@ from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.study import site
-from planner.study.design import Design, Ground, designs_of, ground_of, option_of
-from planner.study.search import given_levels, meets, quantities_of
-from planner.study.sweep.keys import STAGES, Key, numeric_keys, with_value
+from planner.study.cases import Case, supplies_of
+from planner.study.design import Ground, built_of, check_tank, ground_of, option_of
+from planner.study.keys import STAGES, Key, numeric_keys, with_value
+from planner.study.results import Result, serves
 from planner.supply.run import Option, Outcome, run_options
 from tests.study.sweep.cases import EXAMPLES, school_raw
 
@@ -152,22 +152,28 @@ SCENARIOS = {"hill school": hill_school, "dust by month": dust_by_month, "every 
 
 @dataclass(frozen=True)
 class Worked:
-    """A scenario up to the hour loop: its ground, and for each supply option the design and what the loop is given."""
+    """A scenario up to the hour loop: its ground, and for each supply option its case and what the loop is given."""
 
+    scenario: Scenario
     ground: Ground
-    designs: list[Design]
+    cases: list[Case]
     options: list[Option]
 
 
 def worked(raw: dict[str, Any]) -> Worked:
-    ground = ground_of(check_scenario(raw, "test"), EXAMPLES)
-    designs = designs_of(ground)
+    scenario = check_scenario(raw, "test")
+    ground = ground_of(scenario, EXAMPLES)
+    cases = [
+        supply.case(supply.strings_to_try[0], supply.tanks_to_try[0], supply.given_levels)
+        for supply in supplies_of(scenario)
+    ]
     options = []
-    for design in designs:
-        start, stop = given_levels(design)
-        strings, tank = design.strings_to_try()[0], design.tanks_to_try()[0]
-        options.append(option_of(design, ground, [strings], [tank], [start], [stop]))
-    return Worked(ground, designs, options)
+    for case in cases:
+        check_tank(case.scenario, ground.draw_m3)
+        design, built = case.design, built_of(case.scenario, case.design.sources, ground)
+        start, stop = design.levels
+        options.append(option_of(built, ground, [design.strings], [design.tank_m3], [start], [stop]))
+    return Worked(scenario, ground, cases, options)
 
 
 def values_near(key: Key) -> Iterator[float]:
@@ -217,7 +223,7 @@ def effects(name: str) -> list[Effect]:
     raw = SCENARIOS[name]()
     base = worked(raw)
     tried: dict[str, tuple[Key, Worked]] = {}
-    for key in numeric_keys(base.ground.scenario).values():
+    for key in numeric_keys(base.scenario).values():
         if key.base is None or plain(key) in tried or (key.base == 0 and "draw_profile" in key.path):
             continue
         there = changed(raw, key)
@@ -242,7 +248,7 @@ def effects(name: str) -> list[Effect]:
 
 
 def _same_hours(one: Worked, other: Worked) -> bool:
-    return same(one.options, other.options) and same(one.ground.bands, other.ground.bands)
+    return same(one.options, other.options)
 
 
 def changed(raw: dict[str, Any], key: Key) -> Worked | None:
@@ -259,13 +265,14 @@ def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
     """Outcomes of each case's options; what the hour loop wants alike goes through it together."""
     together: dict[Any, list[int]] = {}
     for place, case in enumerate(cases):
-        own, bands = [design.scenario for design in case.designs], case.ground.bands
+        own = [each.scenario for each in case.cases]
+        bands = [source.bands for option in case.options for source in option.top_ups]
         generators = [scenario.sources.generator for scenario in own]
         alike = (
             case.ground.draw_m3.shape,
             tuple(scenario.borehole.daily_limit_m3 for scenario in own),
             tuple(generator.minimum_run_h if generator else 0 for generator in generators),
-            None if bands is None else bands.tobytes(),
+            tuple(None if each is None else each.tobytes() for each in bands),
         )
         together.setdefault(alike, []).append(place)
     found: dict[int, list[Outcome]] = {}
@@ -274,7 +281,7 @@ def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
             some = places[begin : begin + 80]
             ground = cases[some[0]].ground
             options = [option for place in some for option in cases[place].options]
-            outcomes = run_options(options, bands=ground.bands, band_count=ground.band_count)
+            outcomes = run_options(options, band_count=ground.band_count)
             width = len(OPTIONS)
             found |= {place: outcomes[width * at : width * (at + 1)] for at, place in enumerate(some)}
     return [found[place] for place in range(len(cases))]
@@ -283,12 +290,11 @@ def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
 def money_of(case: Worked, outcomes: list[Outcome]) -> list[Any]:
     """Every sum of money of each option, and whether it meets the target."""
     found: list[Any] = []
-    for design, outcome in zip(case.designs, outcomes, strict=True):
-        own, done = design.scenario, outcome.at(0, 0)
-        strings, tank = design.strings_to_try()[0], design.tanks_to_try()[0]
-        lines = bill_of_quantities(own, design.sources, strings=strings, tank_m3=tank)
-        life = life_cycle(own, design.sources, lines, quantities_of(done))
-        found.append((life, bool(meets(done, own))))
+    for own, outcome in zip(case.cases, outcomes, strict=True):
+        done = outcome.at(0, 0)
+        worst, short = done.worst_year_share, done.longest_short_days.max(axis=-1)
+        meets = bool(serves(own.scenario.service, done.delivered_share, worst, short))
+        found.append((Result(own, done, quantities_of(done), meets).life, meets))
     return found
 
 

@@ -112,12 +112,12 @@ def test_pumps_and_pipes_are_tried_as_separate_runs_would() -> None:
         assert option.candidates.delivered_share[place] == pytest.approx(alone.delivered_share, rel=1e-12)
 
 
-@pytest.mark.parametrize("cases_at_once", [1, 10, 1000])
-def test_the_size_of_a_pass_changes_nothing(cases_at_once: int) -> None:
+@pytest.mark.parametrize("columns_at_once", [1, 10, 1000])
+def test_the_size_of_a_pass_changes_nothing(columns_at_once: int) -> None:
     scenario = small_sizing().scenario
     told: list[tuple[int, int]] = []
     again = size_scenario(
-        scenario, EXAMPLES, lambda done, total, name: told.append((done, total)), cases_at_once=cases_at_once
+        scenario, EXAMPLES, lambda done, total, name: told.append((done, total)), columns_at_once=columns_at_once
     )
     for name, values in vars(small_sizing().option(MIXED).candidates).items():
         np.testing.assert_allclose(getattr(again.option(MIXED).candidates, name), values, rtol=1e-12, err_msg=name)

@@ -14,9 +14,9 @@ from planner.report.pages.worth import switching_words, worth_report
 from planner.report.studies_json import worth_as_data, write_study_json
 from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
+from planner.study.cases import Design
 from planner.study.compare import Study, study_scenario
-from planner.study.pinned import Pinned
-from planner.study.reruns import Standing
+from planner.study.held import Standing
 from planner.study.switching import crossing, limit_between, linear_crossing
 from planner.study.worth import Worth, worth_of
 from planner.study.worth_words import verdict, worth_sentences
@@ -43,7 +43,7 @@ def grid_worth() -> Worth:
     return worth_of(changed(**BASE, service__options=TWO), "grid", EXAMPLES)
 
 
-def overrides(designs: list[Pinned]) -> dict[str, Any]:
+def overrides(designs: list[Design]) -> dict[str, Any]:
     """Overrides that hold every option to its design in the base case."""
     held: dict[str, Any] = {}
     for pinned in designs:

@@ -7,6 +7,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
+from planner.supply.option import Outcome
 from planner.supply.run import HOUR, run_options
 from tests.study.scenarios import studied
 from tests.supply.options import HOURS, option, source_of
@@ -45,3 +46,18 @@ def test_nothing_from_the_grid_has_its_bands_too() -> None:
     )
     assert outcome.at(0, 0).grid_kwh.shape == (1, 12, 3)
     assert not outcome.grid_kwh.any()
+
+
+def test_outcomes_of_different_sources_lie_side_by_side() -> None:
+    draw, alive = np.full((HOURS, 1), 1.0), source_of(1.0, 1)
+    grid = replace(alive, bands=(HOUR >= 12).astype(np.int64), band_count=2)
+    options = [option("grid", draw, 40.0, grid=grid), option("generator", draw, 40.0, generator=alive)]
+    outcomes = run_options(options, band_count=2)
+    names = ("grid",)
+    stacks = [each.at(0, 0).arrays(names) for each in outcomes]
+    both = Outcome.of_arrays("", {key: np.stack([stack[key] for stack in stacks]) for key in stacks[0]})
+    for place, each in enumerate(outcomes):
+        np.testing.assert_array_equal(both.taken(place).grid_kwh, each.at(0, 0).grid_kwh)
+        np.testing.assert_array_equal(both.delivered_m3[place], each.at(0, 0).delivered_m3)
+    assert both.grid_kwh[0].all()
+    assert not both.grid_kwh[1].any()

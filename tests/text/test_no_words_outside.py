@@ -19,7 +19,7 @@ REFUSAL = re.compile(r"(Error|Exit|Problem|super\(\).__init__)$")
 """What is raised. Refusals of wrong input stay where the input is read: each names its own line, key and value."""
 
 REFUSALS_APART = {
-    "planner/study/sweep/hours.py": 3,  # why a variant of a sweep is refused
+    "planner/study/sweep/variants.py": 3,  # why a variant of a sweep is refused
     "planner/water/working_range.py": 1,  # the month in a refusal
     "planner/resource/record.py": 1,  # what a value in the header is
     "planner/resource/zones.py": 6,  # advice at the end of a refusal
@@ -28,7 +28,7 @@ REFUSALS_APART = {
 
 NOT_YET = {
     "planner/study/candidates.py": 4,
-    "planner/study/inputs.py": 9,
+    "planner/study/inputs.py": 8,
     "planner/study/sweep/plan.py": 1,
     "planner/study/sweep/statistics.py": 1,
     "planner/study/sweep/workers.py": 2,

@@ -32,8 +32,7 @@ from planner.report.pages.figure_cells import (
 )
 from planner.report.pages.worth_map import map_page, map_slots, map_table
 from planner.report.shown import NOTHING
-from planner.study.reruns import Standing
-from planner.study.worth import AGREE, Switching, Worth
+from planner.study.worth import AGREE, Standing, Switching, Worth
 from planner.text import source_name, text
 
 ANSWER_WIDTHS = (14.0,) * 8
@@ -46,7 +45,7 @@ SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
 def option_figures(option: Standing) -> dict[str, float]:
     """Figures of an option by their keys in the catalogue; NaN for what it does not have."""
     pinned = option.pinned
-    start, stop = pinned.levels if pinned.sources != ("solar",) else (nan, nan)
+    start, stop = pinned.levels if pinned.has_switch else (nan, nan)
     return {
         "strings": float(pinned.strings),
         "modules": float(option.modules),

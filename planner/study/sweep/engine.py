@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -10,15 +10,17 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.money.lifecycle import life_cycle
-from planner.money.quantities import bill_of_quantities
+from planner.money.simulated import Quantities, quantities_of
 from planner.scenario.operands import value_at, with_arrays
 from planner.scenario.reader import check_scenario, option_scenario
 from planner.scenario.scenario import Scenario
-from planner.study.design import Ground
-from planner.study.search import serves
-from planner.study.sweep.hours import Core, HourStage, Row, said
+from planner.study.cases import Case
+from planner.study.context import Context, Store
+from planner.study.evaluate import run_cases
+from planner.study.results import Result, laid_out, life_of, serves
 from planner.study.sweep.prices import PriceLine, price_line
+from planner.study.sweep.variants import Core, Row, Variants, said
+from planner.supply.run import Outcome
 
 Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
@@ -58,12 +60,33 @@ def engine_of(core: Core) -> Engine:
     return Engine(core)
 
 
+@dataclass(frozen=True)
+class Ran:
+    """Hour cases of a batch that have the same life and tariff bands, and what they did.
+
+    `members` are their places in the batch, `rows` their scenarios; `cases` and `outcomes` are by option, the outcomes
+    with the hour cases as leading axis.
+    """
+
+    members: Integers
+    rows: list[Row]
+    cases: list[list[Case]]
+    outcomes: list[Outcome]
+    quantities: list[Quantities]
+
+    def sizes(self, option: int, at: Integers) -> tuple[Array, Array]:
+        """Strings and tank volumes of one option in some of the hour cases."""
+        designs = [self.cases[option][place].design for place in at]
+        return np.array([d.strings for d in designs]), np.array([d.tank_m3 for d in designs])
+
+
 class Engine:
-    """Works out units, keeping the weather, the designs and the hours that it made last."""
+    """Works out units, keeping the scenarios and the hours that it made last."""
 
     def __init__(self, core: Core) -> None:
         self._core = core
-        self._stage = HourStage(core)
+        self._variants = Variants(core)
+        self._hours: Store[tuple[list[Ran], dict[int, str]]] = Store(2)
         self._options = [pinned.name for pinned in core.pinned]
         self._prices = [place for place, key in enumerate(core.keys) if key.is_price] if core.by_line else []
         self._money = [
@@ -71,54 +94,115 @@ class Engine:
             for place, key in enumerate(core.keys)
             if place not in core.hour_keys and place not in self._prices and not key.is_size
         ]
+        self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or core.redesign]
 
-    def stand_on(self, ground: Ground) -> None:
-        """Take over the ground of the scenario as it is, so that it need not be made again."""
-        self._stage.stand_on(ground)
+    def stand_on(self, context: Context) -> None:
+        """Take over what was made for the scenario as it is, so that it need not be made again."""
+        self._variants.context = context.without_hours()
 
     def work(self, task: Task) -> Found:
         """Work out one unit; whatever goes wrong with a variant is told, not raised."""
-        hours = self._stage.hours_of(task.cases, task.rows)
         numbers = np.full((len(task.case), len(self._options), len(MEASURES)), np.nan)
-        problems: dict[int, str] = {}
-        known = [place for place, case in enumerate(task.case) if hours.problems[int(case)] is None]
-        for place in sorted(set(range(len(task.case))) - set(known)):
-            problems[place] = str(hours.problems[int(task.case[place])])
-        rows = np.array([[hours.row_of[int(task.case[place])]] for place in known], dtype=float).reshape(-1, 1)
-        # The same keys are held throughout a group; what they are held at varies, but where lines are drawn.
-        money = task.values[known][:, self._money]
-        for shared, group in _groups(np.hstack([rows, money if self._prices else np.isnan(money)])):
-            chosen = np.array(known)[group]
-            row, at = hours.rows[int(shared[0])], hours.place[task.case[chosen]]
-            try:
-                if self._prices:
-                    numbers[chosen] = self._along_lines(row, at, shared[1:], task.values[chosen][:, self._prices])
-                    continue
-                owns, wrong = self._stacked(row, task.values[chosen][:, self._money])
-                good = [place for place in range(len(chosen)) if place not in wrong]
-                problems |= {int(chosen[place]): text for place, text in wrong.items()}
-                if good:
-                    numbers[chosen[good]] = _measured(row, at[good], owns)
-            except Exception as error:
-                problems |= dict.fromkeys(chosen.tolist(), said(error))
+        key = task.cases.tobytes(), task.rows.tobytes(), task.cases.shape
+        ran, wrong = self._hours.keep(key, lambda: self._run(task.cases))
+        problems = {place: wrong[int(case)] for place, case in enumerate(task.case) if int(case) in wrong}
+        place_of = {int(member): place for each in ran for place, member in enumerate(each.members)}
+        for each in ran:
+            mine = np.flatnonzero(np.isin(task.case, each.members))
+            at = np.array([place_of[int(case)] for case in task.case[mine]], dtype=np.int64)
+            money = task.values[mine][:, self._money]
+            # The same keys are held throughout a group, and what else the bill counts is the same.
+            alike = np.hstack([task.cases[task.case[mine]][:, self._counted], np.isnan(money)])
+            if self._prices:
+                alike = np.hstack([at[:, None], money])
+            for _, group in _groups(alike):
+                chosen = mine[group]
+                try:
+                    found, faults = self._priced(each, at[group], task.values[chosen])
+                    numbers[chosen] = found
+                    problems |= {int(chosen[place]): text for place, text in faults.items()}
+                except Exception as error:
+                    problems |= dict.fromkeys(chosen.tolist(), said(error))
         return Found(numbers, problems)
 
-    def _stacked(self, row: Row, money: Array) -> tuple[list[Scenario], dict[int, str]]:
+    def _priced(self, ran: Ran, at: Integers, values: Array) -> tuple[Array, dict[int, str]]:
+        """Measures (variants, options, measures) of some variants, NaN of those with which something is wrong."""
+        money, found = values[:, self._money], np.full((len(at), len(self._options), len(MEASURES)), np.nan)
+        if self._prices:
+            raw = self._variants.changed(self._held(self._money, money[0]), ran.rows[at[0]].raw)
+            found[:, :, len(PRICED) :] = _served(ran, at, self._owns(raw))
+            line = self._line(ran, at[:1], raw)
+            found[:, :, : len(PRICED)] = line.at(values[:, self._prices]).reshape(len(at), -1, len(PRICED))
+            return found, {}
+        owns, wrong = self._stacked([ran.rows[place] for place in at], money)
+        good = np.array([place for place in range(len(at)) if place not in wrong], dtype=np.int64)
+        if good.size:
+            found[good] = np.concatenate([_costs(ran, at[good], owns), _served(ran, at[good], owns)], axis=-1)
+        return found, wrong
+
+    def _run(self, values: Array) -> tuple[list[Ran], dict[int, str]]:
+        """Hours of a batch by life and tariff bands, and what went wrong with its cases."""
+        made: dict[int, list[Case] | list[Result]] = {}
+        wrong: dict[int, str] = {}
+        for place, case in enumerate(values):
+            try:
+                made[place] = self._variants.chosen(case) if self._core.redesign else self._variants.cases(case)
+            except Exception as error:
+                wrong[place] = said(error)
+        together: dict[tuple[int, int], list[int]] = {}
+        for place in made:
+            ground = self._variants.context.ground(self._variants.row(values[place]).scenario)
+            together.setdefault((ground.draw_m3.shape[1], ground.band_count), []).append(place)
+        ran = []
+        for members in together.values():
+            ran += self._ran(members, values, made, wrong)
+        return ran, wrong
+
+    def _ran(self, members: list[int], values: Array, made: dict[int, Any], wrong: dict[int, str]) -> list[Ran]:
+        """Run hour cases together; should that fail, one by one, so that only the faulty one is lost."""
+        every = [each for member in members for each in made[member]]
+        try:
+            if self._core.redesign:
+                outcome, cases = laid_out(_singly(every), len(every)), [each.case for each in every]
+            else:
+                outcome, cases = run_cases(self._variants.context, every), every
+        except Exception as error:
+            if len(members) > 1:
+                return [ran for member in members for ran in self._ran([member], values, made, wrong)]
+            wrong[members[0]] = said(error)
+            return []
+        options = range(len(self._options))
+        outcomes = [outcome.taken(slice(option, None, len(options))) for option in options]
+        return [
+            Ran(
+                np.array(members, dtype=np.int64),
+                [self._variants.row(values[member]) for member in members],
+                [cases[option :: len(options)] for option in options],
+                outcomes,
+                [quantities_of(outcome) for outcome in outcomes],
+            )
+        ]
+
+    def _stacked(self, rows: Sequence[Row], money: Array) -> tuple[list[Scenario], dict[int, str]]:
         """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
         keys = [self._core.keys[place] for place in self._money]
         paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
         first: list[Scenario] = []
         wrong: dict[int, str] = {}
         numbers = np.empty((len(self._options), len(paths), len(money)))
-        for values, group in _groups(money):
+        known: dict[int, int] = {}
+        which = np.array([known.setdefault(id(row), len(known)) for row in rows], dtype=float)
+        for values, group in _groups(np.column_stack([which, money])):
+            row = rows[group[0]]
             try:
-                owns = self._owns(self._stage.changed(self._held(self._money, values), row.raw))
+                held = self._held(self._money, values[1:])
+                owns = self._owns(self._variants.changed(held, row.raw)) if held else [s.scenario for s in row.supplies]
             except Exception as error:
                 wrong |= dict.fromkeys(group.tolist(), said(error))
                 continue
             # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
-            held = [[_number(value_at(own, path)) for path in paths] for own in owns]
-            numbers[..., group] = np.reshape(held, (len(owns), len(paths), 1))
+            kept = [[_number(value_at(own, path)) for path in paths] for own in owns]
+            numbers[..., group] = np.reshape(kept, (len(owns), len(paths), 1))
             first = first or owns
         sound = [place for place in range(len(money)) if place not in wrong]
         arrays = (dict(zip(paths, own, strict=True)) for own in numbers[..., sound])
@@ -128,21 +212,10 @@ class Engine:
     def _held(places: Sequence[int], values: Array) -> list[tuple[int, float]]:
         return [(place, float(value)) for place, value in zip(places, values, strict=True) if not np.isnan(value)]
 
-    def _along_lines(self, row: Row, at: Integers, others: Array, prices: Array) -> Array:
-        """Measures (variants, options, measures) of some cases of a row at some prices, all else the same."""
-        raw = self._stage.changed(self._held(self._money, others), row.raw)
-        owns = self._owns(raw)
-        found = np.empty((at.size, len(owns), len(MEASURES)))
-        found[:, :, len(PRICED) :] = _served(row, at, owns)
-        for case, group in _groups(at[:, None].astype(float)):
-            line = self._line(row, case.astype(np.int64), raw)
-            found[group, :, : len(PRICED)] = line.at(prices[group]).reshape(-1, len(owns), len(PRICED))
-        return found
-
-    def _line(self, row: Row, case: Integers, raw: dict[str, Any]) -> PriceLine:
+    def _line(self, ran: Ran, case: Integers, raw: dict[str, Any]) -> PriceLine:
         def priced(prices: Array) -> Array:
             held = list(zip(self._prices, prices.tolist(), strict=True))
-            return _costs(row, case, self._owns(self._stage.changed(held, raw))).ravel()
+            return _costs(ran, case, self._owns(self._variants.changed(held, raw))).ravel()
 
         ends = np.array(self._core.price_ends, dtype=float)
         return price_line(priced, ends[:, 0], ends[:, 1])
@@ -153,43 +226,40 @@ class Engine:
         return [option_scenario(scenario, name) for name in self._options]
 
 
+def _singly(results: Sequence[Result]) -> Iterator[tuple[list[int], Outcome]]:
+    return (([place], each.outcome.taken(None)) for place, each in enumerate(results))
+
+
 def _number(value: float | None) -> float:
     return np.nan if value is None else value
 
 
-def _measured(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
-    """Measures (cases, options, measures) of some cases of a row."""
-    return np.concatenate([_costs(row, at, owns), _served(row, at, owns)], axis=-1)
-
-
-def _costs(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
-    """Priced measures of some cases of a row, (cases, options, priced)."""
+def _costs(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:
+    """Priced measures of some hour cases, (cases, options, priced)."""
     found = np.empty((at.size, len(owns), len(PRICED)))
-    for place, (own, size) in enumerate(zip(owns, row.sizes, strict=True)):
-        quantities = row.quantities[place].taken(at)
-        lines = bill_of_quantities(own, size.sources, strings=size.strings, tank_m3=size.tank_m3[at])
-        life = life_cycle(own, size.sources, lines, quantities)
+    for option, own in enumerate(owns):
+        sources = ran.cases[option][0].design.sources
+        life = life_of(own, sources, *ran.sizes(option, at), ran.quantities[option].taken(at))
         for number, name in enumerate(PRICED):
-            found[:, place, number] = getattr(life, name)
+            found[:, option, number] = getattr(life, name)
     return found
 
 
-def _served(row: Row, at: Integers, owns: Sequence[Scenario]) -> Array:
-    """Measures of some cases of a row that hold no price, (cases, options, measures)."""
+def _served(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:
+    """Measures of some hour cases that hold no price, (cases, options, measures)."""
     found = np.full((at.size, len(owns), len(MEASURES) - len(PRICED)), np.nan)
-    for place, (own, size) in enumerate(zip(owns, row.sizes, strict=True)):
-        outcome, quantities = row.outcomes[place], row.quantities[place]
+    for option, own in enumerate(owns):
+        outcome = ran.outcomes[option].taken(at)
         years = outcome.demand_m3.shape[1]
-        worst, short = outcome.worst_year_share[at], outcome.longest_short_days.max(axis=-1)[at]
-        found[:, place, 0] = serves(own.service, outcome.delivered_share[at], worst, short)
-        found[:, place, 1] = outcome.delivered_share[at]
-        found[:, place, 2] = outcome.worst_year_share[at]
-        found[:, place, 3] = quantities.grid_kwh[at].sum(axis=(1, 2, 3)) / years
-        found[:, place, 4] = quantities.fuel_l[at].sum(axis=1) / years
-        found[:, place, 5] = size.tank_m3[at]
-        found[:, place, 6] = size.strings
-        if size.has_switch:
-            found[:, place, 7], found[:, place, 8] = size.start_percent[at], size.stop_percent[at]
+        share, worst = outcome.delivered_share, outcome.worst_year_share
+        found[:, option, 0] = serves(own.service, share, worst, outcome.longest_short_days.max(axis=-1))
+        found[:, option, 1], found[:, option, 2] = share, worst
+        found[:, option, 3] = outcome.grid_kwh.sum(axis=(1, 2, 3)) / years
+        found[:, option, 4] = outcome.fuel_l.sum(axis=(1, 2)) / years
+        found[:, option, 6], found[:, option, 5] = ran.sizes(option, at)
+        designs = [ran.cases[option][place].design for place in at]
+        if designs[0].has_switch:
+            found[:, option, 7:9] = [design.levels for design in designs]
     return found
 
 

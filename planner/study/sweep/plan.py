@@ -19,15 +19,17 @@ from numpy.typing import NDArray
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import Discrete, SteppedInput, Sweep
+from planner.study.keys import STAGES, Key, key_of, numeric_keys
 from planner.study.sweep.draws import draw
-from planner.study.sweep.keys import STAGES, Key, key_of, numeric_keys
 
 Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
 Mode = Literal["one at a time", "grid", "random"]
 
-COLUMNS = 320
-"""Columns (options x life years x cases) run together: few enough for memory, enough for speed."""
+COLUMNS = 1960
+"""Columns (options x life years x rows of cases) run together: few enough for memory, enough for speed."""
+CASE_YEARS = 40_000
+"""Options x life years x cases whose results by month are held together, each of 2 kB."""
 INNER = 128
 """Most cases that differ in tank and float switch alone and share their hourly series."""
 SLICE, PRICE_SLICE = 512, 8192
@@ -258,12 +260,10 @@ def cut(plan: Plan, *, option_years: int, redesign: bool) -> Layout:
     row_of, _ = _distinct(cases[:, shared])
     order = np.lexsort((np.arange(len(cases)), row_of, weather_of))
     pieces = _pieces(row_of[order], 1 if redesign else INNER)
-    rows_together = 1 if redesign else max(1, COLUMNS // option_years)
     by_line = _by_line(plan, len(cases), redesign)
     batches: list[Batch] = []
     batch_of = np.empty(len(cases), dtype=np.int64)
-    for begin in range(0, len(pieces), rows_together):
-        together = pieces[begin : begin + rows_together]
+    for together in [[piece] for piece in pieces] if redesign else _gathered(pieces, option_years):
         chosen = np.concatenate([order[piece] for piece in together])
         rows = np.repeat(np.arange(len(together)), [piece.stop - piece.start for piece in together])
         batch_of[chosen] = len(batches)
@@ -271,6 +271,20 @@ def cut(plan: Plan, *, option_years: int, redesign: bool) -> Layout:
     inside = _place_in_group(batch_of, order)
     units = _units(batch_of[case_of], inside[case_of], PRICE_SLICE if by_line else SLICE)
     return Layout(tuple(batches), tuple(units), by_line)
+
+
+def _gathered(pieces: Sequence[slice], option_years: int) -> list[list[slice]]:
+    """Gather pieces into batches, as many as their columns and cases allow."""
+    batches: list[list[slice]] = []
+    cases = 0
+    for piece in pieces:
+        cases += piece.stop - piece.start
+        full = not batches or (len(batches[-1]) + 1) * option_years > COLUMNS or cases * option_years > CASE_YEARS
+        if full:
+            batches.append([])
+            cases = piece.stop - piece.start
+        batches[-1].append(piece)
+    return batches
 
 
 def _place_in_group(group: Integers, order: Integers) -> Integers:

@@ -13,13 +13,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.scenario.scenario import Scenario
-from planner.study.design import Ground, designs_of, ground_of
-from planner.study.pinned import Pinned, pinned_of
+from planner.study.cases import Design
+from planner.study.context import Context
+from planner.study.design import Ground
 from planner.study.ranking import ranked
 from planner.study.search import choose_all
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
-from planner.study.sweep.hours import Core
 from planner.study.sweep.plan import Layout, Plan, cut, hour_keys, plans_of
+from planner.study.sweep.variants import Core
 from planner.study.sweep.weather import WeatherSpread, weather_spread
 from planner.study.sweep.workers import Alone, Chunk, Done, Workers
 
@@ -48,9 +49,9 @@ class Base:
 
     Attributes
     ----------
-    ground : Ground
+    context : Context
         What the options share.
-    pinned : tuple of Pinned
+    pinned : tuple of Design
         The designs, held in every variant unless they are to be chosen anew.
     numbers : ndarray, (options, measures)
         Results of the scenario as it stands.
@@ -58,9 +59,14 @@ class Base:
 
     scenario: Scenario
     folder: Path
-    ground: Ground
-    pinned: tuple[Pinned, ...]
+    context: Context
+    pinned: tuple[Design, ...]
     numbers: Array
+
+    @property
+    def ground(self) -> Ground:
+        """Place, weather and demand."""
+        return self.context.ground(self.scenario)
 
     @property
     def options(self) -> tuple[str, ...]:
@@ -189,16 +195,16 @@ def run_sweep(
 
 def base_of(scenario: Scenario, folder: Path) -> Base:
     """Choose the designs of the scenario as it stands and work out their results."""
-    ground = ground_of(scenario, folder)
-    pinned = tuple(pinned_of(choice) for choice in choose_all(designs_of(ground), ground))
+    context = Context(folder)
+    pinned = tuple(choice.design for choice in choose_all(context, context.supplies(scenario)))
     core = core_of(scenario, folder, pinned, Plan("grid", (), np.zeros((1, 0))), by_line=False, redesign=False)
     engine = engine_of(core)
-    engine.stand_on(ground)
+    engine.stand_on(context)
     zero = np.zeros(1, dtype=np.int64)
     found = engine.work(Task(np.zeros((1, 0)), zero, zero, np.zeros((1, 0))))
     if found.problems:
         raise RuntimeError(f"the scenario as it stands could not be worked out: {found.problems[0]}")
-    return Base(scenario, folder, ground, pinned, found.numbers[0])
+    return Base(scenario, folder, context, pinned, found.numbers[0])
 
 
 def run_plan(
@@ -216,7 +222,7 @@ def run_plan(
     layout = cut(plan, option_years=option_years, redesign=redesign)
     core = core_of(scenario, base.folder, base.pinned, plan, by_line=layout.by_line, redesign=redesign)
     if isinstance(workers, Alone):
-        engine_of(core).stand_on(base.ground)
+        engine_of(core).stand_on(base.context)
     numbers = np.full((plan.size, len(base.pinned), len(MEASURES)), np.nan)
     problems: dict[int, str] = {}
     left = np.ones(len(layout.units), dtype=bool)
@@ -284,7 +290,7 @@ def _task(layout: Layout, plan: Plan, number: int) -> Task:
 
 
 def core_of(
-    scenario: Scenario, folder: Path, pinned: tuple[Pinned, ...], plan: Plan, *, by_line: bool, redesign: bool
+    scenario: Scenario, folder: Path, pinned: tuple[Design, ...], plan: Plan, *, by_line: bool, redesign: bool
 ) -> Core:
     """Gather what every unit of a plan shares."""
     raw = scenario.model_dump(exclude_unset=True, mode="json", exclude={"sweep", "size"})

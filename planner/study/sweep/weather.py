@@ -15,8 +15,8 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
-from planner.study.design import Design, designs_of, ground_of, option_of, pump_table
-from planner.study.pinned import Pinned
+from planner.study.cases import Design
+from planner.study.design import Built, built_of, ground_of, option_of, pump_table
 from planner.study.sweep.statistics import worst_year_in_ten
 from planner.supply.array import ageing
 from planner.supply.run import run_options
@@ -60,7 +60,7 @@ class WeatherSpread:
         return self.irradiation_kwh_m2.size
 
 
-def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], asked: WeatherSweep) -> WeatherSpread:
+def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Design], asked: WeatherSweep) -> WeatherSpread:
     """Run the designs of the base case through many weather years, each from what the one before leaves.
 
     Parameters
@@ -69,7 +69,7 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], a
         The scenario.
     folder : pathlib.Path
         Folder of the weather file.
-    pinned : sequence of Pinned
+    pinned : sequence of Design
         The designs, one for each option.
     asked : WeatherSweep
         How many years, and which life year's demand.
@@ -96,11 +96,9 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Pinned], a
     found = []
     for design in pinned:
         own = _lasting(option_scenario(scenario, design.name), years)
-        service = own.service.model_copy(update={"options": [design.name], "reference": None})
-        alone = own.model_copy(update={"service": service, "overrides": {}})
-        aged = _aged(designs_of(replace(ground, scenario=alone))[0], asked.life_year, life)
+        aged = _aged(built_of(own, design.sources, ground), asked.life_year, life)
         option = option_of(aged, ground, [design.strings], [design.tank_m3], [design.levels[0]], [design.levels[1]])
-        outcome = run_options([option], bands=ground.bands, band_count=ground.band_count)[0].at(0, 0)
+        outcome = run_options([option], band_count=ground.band_count)[0].at(0, 0)
         found.append((quantities_of(outcome), outcome))
     share = np.array([o.delivered_m3.sum(axis=-1) / o.demand_m3.sum(axis=-1) for _, o in found])
     return WeatherSpread(
@@ -119,7 +117,7 @@ def _lasting(scenario: Scenario, years: int) -> Scenario:
     return scenario.model_copy(update={"finance": scenario.finance.model_copy(update={"life_years": years})})
 
 
-def _aged(design: Design, life_year: int, life: int) -> Design:
+def _aged(design: Built, life_year: int, life: int) -> Built:
     """Give every year the array and the works of one life year."""
     solar = design.scenario.sources.solar
     design = replace(design, pump=pump_table(design.scenario, life_year).in_year(life_year - 1))

@@ -23,7 +23,7 @@ import numpy as np
 from planner import __version__
 from planner.scenario.errors import InputError, Problem
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
-from planner.study.sweep.hours import Core
+from planner.study.sweep.variants import Core
 
 AHEAD = 2
 """Chunks in hand for each worker: one at work, one waiting."""

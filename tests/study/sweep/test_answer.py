@@ -15,8 +15,8 @@ from planner.cli import app
 from planner.report.pages.sweep.report import sweep_report
 from planner.report.workbook.book import write_book
 from planner.scenario.writer import toml_text
+from planner.study.keys import Key
 from planner.study.sweep.engine import MEASURES
-from planner.study.sweep.keys import Key
 from planner.study.sweep.plan import Plan
 from planner.study.sweep.run import Results, ranking_of, run_sweep
 from planner.study.sweep.summary import First, changes_of, firsts_of, sentences

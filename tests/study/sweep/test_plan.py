@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as some
 
 from planner.scenario.errors import InputError
-from planner.study.sweep.keys import numeric_keys
+from planner.study.keys import numeric_keys
 from planner.study.sweep.plan import Plan, cut, hour_keys, plans_of, ready_inputs
 from tests.study.sweep.cases import FUEL, SCHOOL, random_table, school, uniform
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from planner.study.keys import numeric_keys
 from planner.study.sweep.engine import MEASURES, PRICED
-from planner.study.sweep.keys import numeric_keys
 from planner.study.sweep.plan import Plan, cut
 from planner.study.sweep.prices import PriceLine, price_line
 from planner.study.sweep.run import base_of, run_plan

@@ -8,13 +8,13 @@ from typing import Any
 import numpy as np
 import pytest
 
-import planner.study.sweep.hours as hours
 from planner.report.sweep_store import ChunkFolder, run_key
 from planner.scenario.errors import InputError
 from planner.scenario.reader import check_scenario
+from planner.study import context, design, evaluate
 from planner.study.compare import study_scenario
+from planner.study.keys import numeric_keys, with_value
 from planner.study.sweep.engine import MEASURES, engine_of
-from planner.study.sweep.keys import numeric_keys, with_value
 from planner.study.sweep.run import Results, base_of, run_sweep
 from planner.water.demand import hourly_demand_m3
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
@@ -106,9 +106,9 @@ class Calls:
     """Counts how often the stages are entered."""
 
     def __init__(self, monkeypatch: pytest.MonkeyPatch) -> None:
-        self.counts = {"ground_of": 0, "designs_of": 0, "run_options": 0}
-        for name in self.counts:
-            monkeypatch.setattr(hours, name, self._counting(name, getattr(hours, name)))
+        self.counts = {"weather_of": 0, "built_of": 0, "run_options": 0}
+        for module, name in zip((design, context, evaluate), self.counts, strict=True):
+            monkeypatch.setattr(module, name, self._counting(name, getattr(module, name)))
 
     def _counting(self, name: str, function: Any) -> Any:
         def counted(*args: Any, **kwargs: Any) -> Any:
@@ -119,32 +119,32 @@ class Calls:
 
 
 @pytest.mark.parametrize(
-    ("table", "ground", "designs", "runs"),
+    ("table", "weather", "built", "runs"),
     [
-        # base case and sweep each run the hours of the scenario as it stands once
-        (random_table(20_000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 0, 2, 2),
-        (random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 0, 2, 2),
-        ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 0, 4, 2),
-        ({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 0, 2, 2),
-        ({"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 0, 2, 2),
+        # the scenario as it stands is run where its designs are chosen, and where it is priced; the sweep is one pass
+        (random_table(20_000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 1, 4, 3),
+        (random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 1, 4, 3),
+        ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 1, 16, 3),
+        ({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 1, 4, 3),
+        ({"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 1, 4, 3),
         (
             {"grid": [{"key": "site.altitude_m", "values": [0, 1000]}, {"key": SCHOOL, "values": [300, 400, 500]}]},
-            2,
-            7,
-            2,
+            3,
+            28,
+            3,
         ),
     ],
     ids=["prices", "discount rate", "demand and price", "tank", "strings", "altitude and demand"],
 )
 def test_each_stage_is_done_once_for_all_that_leaves_it_as_it_is(
-    table: dict[str, Any], ground: int, designs: int, runs: int, monkeypatch: pytest.MonkeyPatch
+    table: dict[str, Any], weather: int, built: int, runs: int, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     scenario = school(sweep=table)
     engine_of.cache_clear()
     calls = Calls(monkeypatch)
     swept = run_sweep(scenario, EXAMPLES)
     assert not swept.results[0].problems
-    assert calls.counts == {"ground_of": ground, "designs_of": designs, "run_options": runs}
+    assert calls.counts == {"weather_of": weather, "built_of": built, "run_options": runs}
 
 
 def test_the_size_of_the_chunks_changes_no_bit() -> None:
@@ -174,7 +174,7 @@ def test_a_failing_variant_is_told_and_ends_nothing() -> None:
 def test_even_a_fault_of_our_own_loses_only_its_variant(monkeypatch: pytest.MonkeyPatch) -> None:
     scenario = school(sweep={"grid": [{"key": SCHOOL, "values": [300, 400, 500, 600]}]})
     engine_of.cache_clear()
-    true = hours.run_options
+    true = evaluate.run_options
 
     def faulty(options: Any, **more: Any) -> Any:
         if any(option.draw_m3.sum() > most for option in options):
@@ -187,7 +187,7 @@ def test_even_a_fault_of_our_own_loses_only_its_variant(monkeypatch: pytest.Monk
         return float(hourly_demand_m3(check_scenario(raw, "test").demand, 2).sum())
 
     most = (drawn(500) + drawn(600)) / 2
-    monkeypatch.setattr(hours, "run_options", faulty)
+    monkeypatch.setattr(evaluate, "run_options", faulty)
     results = run_sweep(scenario, EXAMPLES).results[0]
     assert results.problems == {3: "failed with ZeroDivisionError: a fault"}
     assert np.isfinite(results.measure("present_cost")[:3]).all()

@@ -21,6 +21,7 @@ import pytest
 
 from planner.scenario.errors import InputError
 from planner.scenario.reader import check_scenario
+from planner.study.sweep import plan
 from planner.study.sweep.engine import Task
 from planner.study.sweep.plan import Plan
 from planner.study.sweep.run import SweepResult, base_of, core_of, run_sweep
@@ -34,6 +35,14 @@ SWEEP = {
         {"key": FUEL, "values": [1, 2]},
     ]
 } | random_table(500, uniform("finance.discount_rate_percent", 2, 9), uniform("pump.price", 2000, 3000))
+
+
+@pytest.fixture(scope="module", autouse=True)
+def small_batches() -> Iterator[None]:
+    """Many chunks from few variants."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(plan, "COLUMNS", 320)
+        yield
 
 
 @pytest.fixture(scope="module")

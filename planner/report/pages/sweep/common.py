@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from planner.report.document import Cell, Kind
-from planner.study.sweep.keys import Key
+from planner.study.keys import Key
 from planner.study.sweep.run import Base
 from planner.text import text
 

@@ -12,19 +12,19 @@ from planner.scenario.fields import Changes
 from planner.scenario.paths import Path, dotted, parts_of
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import Field, walk
+from planner.study.cases import SIZES
 
 STAGES: tuple[Changes, ...] = ("weather", "run", "money", "nothing")
 """In the order in which they follow from one another: a change leaves every earlier stage as it was."""
 
-SIZES = (
-    "tank.volume_m3",
-    "sources.solar.strings",
-    "topup.start_level_percent",
-    "topup.stop_level_percent",
-    "topup.start_level_without_sun_percent",
-    "topup.stop_level_without_sun_percent",
+COUNTED = (
+    "finance.life_years",
+    "pipeline.segments.length_m",
+    "pump.life_years",
+    "sources.solar.modules_in_series",
+    "tank.sizes.volume_m3",
 )
-"""Sizes of the design: set beside the scenario, so that the tank's price follows its volume as in a sizing."""
+"""Keys that touch the hours and are counted in the bill of quantities or its money as well."""
 
 _NOT_SWEPT = ("sweep", "size")
 
@@ -65,6 +65,12 @@ class Key:
     def is_size(self) -> bool:
         """Whether it is a size of the design."""
         return self.text in SIZES
+
+    @property
+    def is_counted(self) -> bool:
+        """Whether it touches the hours and, apart from what they bring, the money too."""
+        names = [part for part in self.path if isinstance(part, str)]
+        return ".".join(names[2:] if names[0] == "overrides" else names) in COUNTED
 
     @property
     def is_price(self) -> bool:

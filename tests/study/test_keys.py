@@ -12,8 +12,8 @@ from planner.scenario.paths import parts_of
 from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import field_at
+from planner.study.keys import SIZES, key_of, numeric_keys, with_value
 from planner.study.site import place_of, weather_of
-from planner.study.sweep.keys import SIZES, key_of, numeric_keys, with_value
 from tests.study.sweep.cases import EXAMPLES, school, school_raw
 
 

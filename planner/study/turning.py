@@ -1,0 +1,260 @@
+"""The values of inputs that would turn a decision for or against a source, and a map over two inputs.
+
+Every option keeps the design of the base case while an input changes.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.scenario.scenario import Scenario
+from planner.study.held import Held, Standing, best_first
+from planner.study.inputs import VariedInput
+from planner.study.switching import Crossing, crossing, limit_between, linear_crossing
+
+Array = NDArray[np.float64]
+
+AGREE = 0.001
+"""At a switching value the two present costs agree to this share."""
+_OUTAGES_H = (0.0, 2.0, 4.0, 8.0, 12.0, 16.0, 20.0)
+_DEMAND_PERCENT = (25.0, 50.0, 75.0, 100.0, 125.0, 150.0, 200.0)
+_PRICE_STEPS = (0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0)
+_SCAN_STEPS = 41
+_LIMIT_WIDTH, _FINE_WIDTH = 0.01, 1e-6
+"""Width, as a share of the range, to which turning points are found: where hours run anew, and where they do not."""
+_MAPS = {
+    "grid": (("outage hours", "tariff"), ("demand", "tariff"), ("demand", "discount rate")),
+    "generator": (("outage hours", "fuel price"), ("demand", "fuel price"), ("demand", "discount rate")),
+    "solar": (("fuel price", "panel price"), ("tariff", "panel price"), ("demand", "discount rate")),
+}
+
+
+@dataclass(frozen=True)
+class Turn:
+    """A value of an input, nearest to its base, beyond which the answer is the opposite.
+
+    `best` is the best of all options just beyond it, `meets` whether that one meets the target, and `by_service`
+    whether the option that is best in the base case has ceased to meet the target there.
+    """
+
+    value: float
+    best: str
+    meets: bool
+    by_service: bool
+
+
+@dataclass(frozen=True)
+class Switching:
+    """The switching value of one input between the best option with the source and the best without.
+
+    Attributes
+    ----------
+    varied : VariedInput
+        The input.
+    value : float or None
+        Where the two present costs are equal; None where they are not within the range.
+    others : tuple of float
+        Roughly, further such values in the range.
+    beyond : float or None
+        Where they would be equal outside the range, for straight lines.
+    changes : bool
+        Whether the input changes the difference at all.
+    cost_with, cost_without : float or None
+        Both present costs at the value, from the scenario run again there.
+    agrees : bool or None
+        Whether they agree to 0.1 percent; they may not where a machine's replacement makes the cost jump.
+    serve_there : bool or None
+        Whether both options serve there as they do in the base case.
+    cheapest_there : str or None
+        Which of all options is the cheapest there of those that meet the target.
+    turns : tuple of Turn
+        Where the best of all options becomes one with the source instead of one without it, or the other way round,
+        be it by cost or because an option begins or ceases to meet the target: the nearest value on either side.
+    """
+
+    varied: VariedInput
+    value: float | None
+    others: tuple[float, ...] = ()
+    beyond: float | None = None
+    changes: bool = True
+    cost_with: float | None = None
+    cost_without: float | None = None
+    agrees: bool | None = None
+    serve_there: bool | None = None
+    cheapest_there: str | None = None
+    turns: tuple[Turn, ...] = ()
+
+
+@dataclass(frozen=True)
+class CheapestMap:
+    """Which option is best over two inputs: `best`, `meets` and `present_cost` are (down, across)."""
+
+    down: VariedInput
+    across: VariedInput
+    down_values: tuple[float, ...]
+    across_values: tuple[float, ...]
+    best: tuple[tuple[str, ...], ...]
+    meets: tuple[tuple[bool, ...], ...]
+    present_cost: Array
+
+
+@dataclass(frozen=True)
+class Turning:
+    """Looks for what turns a decision about a source, from the designs held."""
+
+    scenario: Scenario
+    held: Held
+    source: str
+
+    def switching(self, varied: VariedInput, pair: tuple[Standing, Standing]) -> Switching:
+        """Find where the best option with the source and the best without it cost the same, and where the best turns.
+
+        Parameters
+        ----------
+        varied : VariedInput
+            The input that changes.
+        pair : tuple of Standing
+            Both options in the base case, the one with the source first.
+        """
+        if varied.without_effect:
+            return Switching(varied, None, changes=False)
+        names = [option.name for option in pair]
+        scale = max(abs(option.present_cost) for option in pair)
+
+        def gap(value: float) -> float:
+            having, lacking = _of(names, self.held.standings(varied.change(self.scenario, value), names))
+            return having.present_cost - lacking.present_cost
+
+        # The turns first: they run every option at the values between which a crossing is then sought.
+        turns = self._turns(varied)
+        if varied.kind == "linear":
+            found = linear_crossing(gap, varied.base, varied.low, varied.high, scale)
+        else:
+            values = _values(varied)
+            enough = AGREE / 10 * scale if varied.kind == "hours" else 0.0
+            found = crossing(gap, varied.base, values, [gap(value) for value in values], scale, enough)
+        return self._verified(varied, found, turns, pair)
+
+    def map(self, inputs: Sequence[VariedInput]) -> CheapestMap | None:
+        """Find the best option over two of some inputs; None where those that the source's map is of are not there."""
+        known = {varied.name: varied for varied in inputs if not varied.without_effect}
+        chosen = next((pair for pair in _MAPS[self.source] if pair[0] in known and pair[1] in known), None)
+        if chosen is None:
+            return None
+        down, across = (known[name] for name in chosen)
+        down_values, across_values = _values(down), _map_values(across)
+        changed = [
+            across.change(here, second)
+            for here in (down.change(self.scenario, first) for first in down_values)
+            for second in across_values
+        ]
+        firsts = [best_first(standings)[0] for standings in self.held.each(changed)]
+        width = len(across_values)
+        best = [firsts[begin : begin + width] for begin in range(0, len(firsts), width)]
+        return CheapestMap(
+            down,
+            across,
+            down_values,
+            across_values,
+            tuple(tuple(option.name for option in row) for row in best),
+            tuple(tuple(option.meets_service for option in row) for row in best),
+            np.array([[option.present_cost for option in row] for row in best]),
+        )
+
+    def _verified(
+        self, varied: VariedInput, found: Crossing, turns: tuple[Turn, ...], pair: tuple[Standing, Standing]
+    ) -> Switching:
+        """Work out the changed scenario at the switching value and compare the two present costs."""
+        if found.value is None:
+            return Switching(varied, None, beyond=found.beyond, changes=found.changes, turns=turns)
+        there = self.held.standings(varied.change(self.scenario, found.value))
+        having, lacking = _of([option.name for option in pair], there)
+        costs = having.present_cost, lacking.present_cost
+        first = best_first(there)[0]
+        return Switching(
+            varied=varied,
+            value=found.value,
+            others=found.others,
+            changes=True,
+            cost_with=costs[0],
+            cost_without=costs[1],
+            agrees=abs(costs[0] - costs[1]) <= AGREE * max(map(abs, costs)),
+            serve_there=all(
+                now.meets_service == before.meets_service for now, before in zip((having, lacking), pair, strict=True)
+            ),
+            cheapest_there=first.name if first.meets_service else None,
+            turns=turns,
+        )
+
+    def _turns(self, varied: VariedInput) -> tuple[Turn, ...]:
+        """Find where the answer turns, going up and going down, over all options."""
+
+        def order(value: float) -> list[Standing]:
+            return best_first(self.held.standings(varied.change(self.scenario, value)))
+
+        fine = varied.kind != "hours"
+        values = _scan(varied) if fine else _values(varied)
+        changed = [varied.change(self.scenario, value) for value in values]
+        at = dict(zip(values, map(best_first, self.held.each(changed)), strict=True))
+        first = at[varied.base][0]
+        having = self.source in first.pinned.sources
+
+        def same(value: float) -> bool:
+            return (self.source in order(value)[0].pinned.sources) == having
+
+        width = (_FINE_WIDTH if fine else _LIMIT_WIDTH) * (varied.high - varied.low)
+        up = [value for value in values if value >= varied.base]
+        down = [value for value in reversed(values) if value <= varied.base]
+        turns = []
+        for way in (up, down):
+            for inside, outside in pairwise(way):
+                if (self.source in at[outside][0].pinned.sources) == having:
+                    continue
+                value = limit_between(same, inside, outside, width)
+                there = order(value)
+                still = next(option.meets_service for option in there if option.name == first.name)
+                by_service = first.meets_service and not still
+                turns.append(Turn(value, there[0].name, there[0].meets_service, by_service))
+                break
+        return tuple(turns)
+
+
+def _of(names: Sequence[str], standings: Sequence[Standing]) -> tuple[Standing, Standing]:
+    """Standings of two options, in the order of their names."""
+    by_name = {option.name: option for option in standings}
+    return by_name[names[0]], by_name[names[1]]
+
+
+def _values(varied: VariedInput) -> tuple[float, ...]:
+    """Values of an input that are tried, its base among them."""
+    if varied.kind == "linear":
+        return tuple(varied.base * step for step in _PRICE_STEPS)
+    if varied.name == "outage hours":
+        return _with_base(_OUTAGES_H, varied)
+    if varied.name == "demand":
+        return _with_base(_DEMAND_PERCENT, varied)
+    return _scan(varied)
+
+
+def _with_base(values: Sequence[float], varied: VariedInput) -> tuple[float, ...]:
+    """Put the base in the place of the nearest value, and keep within the range."""
+    nearest = min(values, key=lambda value: abs(value - varied.base))
+    kept = {varied.base if value == nearest else value for value in values}
+    return tuple(sorted({min(value, varied.high) for value in kept}))
+
+
+def _scan(varied: VariedInput) -> tuple[float, ...]:
+    """Values over the range of an input that changes prices only."""
+    return tuple(sorted({*np.linspace(varied.low, varied.high, _SCAN_STEPS).tolist(), varied.base}))
+
+
+def _map_values(varied: VariedInput) -> tuple[float, ...]:
+    values = _values(varied)
+    if varied.kind != "money":
+        return values
+    return _with_base(np.linspace(varied.low, varied.high, 7).tolist(), varied)
