@@ -11,10 +11,13 @@ import pytest
 from typer.main import get_command
 from typer.testing import CliRunner
 
-from planner.checks.safety import WHERE_LISTED
 from planner.cli import app
 from planner.report.form.sheets import write_form
 from planner.scenario.writer import toml_text
+from planner.text import text
+
+WHERE_LISTED = text("caution.where_listed")
+
 
 COMMANDS = get_command(app).commands  # type: ignore[attr-defined]
 STUDIES = (["size"], ["worth", "solar"], ["sweep"])
@@ -48,8 +51,8 @@ def test_help_says_every_word(name: str) -> None:
     assert code == 0
     command = COMMANDS[name]
     texts = [command.help, *(parameter.help for parameter in command.params if getattr(parameter, "help", None))]
-    for text in texts:
-        assert " ".join(text.split()) in out
+    for told in texts:
+        assert " ".join(told.split()) in out
     assert " ".join(command.help.split()) in run("--help")[1]
 
 

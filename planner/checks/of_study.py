@@ -69,8 +69,9 @@ def headline(study: Study, verdicts: Sequence[Verdict]) -> str:
     if study.best is None:
         target = study.scenario.service.delivered_share_percent
         return text("site_answer.nearest", target=f"{target:g}", option=first.name)
-    key = "site_answer.recommended" if holds(study, verdicts) else "site_answer.remedy_first"
-    return text(f"{key}_incomplete" if first.unpriced else key, option=first.name)
+    lead = "recommended" if holds(study, verdicts) else "remedy_first"
+    key = f"site_answer.{lead}_incomplete" if first.unpriced else f"site_answer.{lead}"
+    return text(key, option=first.name)
 
 
 def holds(study: Study, verdicts: Sequence[Verdict]) -> bool:

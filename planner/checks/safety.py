@@ -12,9 +12,6 @@ from dataclasses import dataclass
 from planner.scenario.scenario import Scenario
 from planner.text import listed, text
 
-WHERE_LISTED = text("caution.where_listed")
-"""What a study says that does not print the cautions themselves."""
-
 
 @dataclass(frozen=True)
 class Caution:

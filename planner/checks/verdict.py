@@ -14,9 +14,6 @@ SYMBOL: dict[Outcome, str] = {"pass": "✓", "caution": "!", "fail": "✗", "not
 ORDER: tuple[Outcome, ...] = ("fail", "caution", "not given", "pass")
 TOPICS = ("nameplate", "head", "borehole", "pipeline", "array", "ac", "cables", "tank", "water")
 
-PRACTICE = "common practice, no source"
-PLATE = "the pump's nameplate"
-SITE_DATA = "the site's data"
 
 Remedy = tuple[str, dict[str, Any]]
 """What to do, in words and as changes of the scenario (see `Verdict`)."""

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from planner.checks.safety import WHERE_LISTED
 from planner.checks.verdict import ORDER, SYMBOL, Verdict, worst_first
 from planner.report.document import Block, Heading, Text
 from planner.text import text
@@ -41,7 +40,8 @@ def check_summary(name: str, verdicts: Sequence[Verdict], *, verbose: bool) -> I
         }
         yield Heading(text("check.head", symbol=SYMBOL[verdict.outcome], **slots))
         yield from (Text(line, "note") for line in _lines(verdict))
-    yield Text(WHERE_LISTED if verbose else f"{text('check.more')} {WHERE_LISTED}")
+    listed = text("caution.where_listed")
+    yield Text(listed if verbose else f"{text('check.more')} {listed}")
 
 
 def _lines(verdict: Verdict) -> Iterator[str]:

@@ -10,12 +10,12 @@ from pathlib import Path
 from typing import Any
 
 from planner import __version__
-from planner.checks.safety import WHERE_LISTED
 from planner.report.files import write_text
 from planner.report.pages.size import MOST_RUNNERS, design_figures
 from planner.report.pages.worth import option_figures, switching_words
 from planner.study.sizing import OptionSizing, SizedDesign, Sizing
 from planner.study.worth import Switching, Worth
+from planner.text import text
 
 SCHEMA = 2
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
@@ -50,7 +50,7 @@ def sizing_as_data(sizing: Sizing, sentences: Sequence[str]) -> dict[str, Any]:
         "best": sizing.ranking[0] if sizing.ranked[0].best else None,
         "ranking": list(sizing.ranking),
         "sentences": list(sentences),
-        "cautions": [WHERE_LISTED],
+        "cautions": [text("caution.where_listed")],
         "options": [_sized_option(option) for option in sizing.options],
     }
 
@@ -98,7 +98,7 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
         "currency": worth.scenario.currency,
         "source": worth.source,
         "sentences": list(sentences),
-        "cautions": [WHERE_LISTED],
+        "cautions": [text("caution.where_listed")],
         "with_best": worth.with_best.name,
         "without_best": worth.without_best.name,
         "saving_present": worth.saving,

@@ -125,19 +125,6 @@ def test_the_slots_given_are_those_of_the_sentence() -> None:
     assert not wrong
 
 
-def test_every_sentence_is_asked_for_somewhere() -> None:
-    asked = [_pattern(key) for call in _asked() for key in call.keys]
-    built = [
-        _pattern(node)
-        for tree in _trees().values()
-        for node in ast.walk(tree)
-        if isinstance(node, ast.JoinedStr) and re.match(r"[a-z_]+\.", str(getattr(node.values[0], "value", "")))
-    ]
-    by_pattern = {key for key in SENTENCES if any(pattern.fullmatch(key) for pattern in [*asked, *built])}
-    by_text = {"list.and", "list.comma"}  # asked for by `listed`
-    assert not sorted(SENTENCES.keys() - _literal() - by_pattern - by_text - BY_NAME)
-
-
 def test_every_slot_has_a_name() -> None:
     assert not [key for key, sentence in SENTENCES.items() if any(not slot.isidentifier() for slot in _slots(sentence))]
 

@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from math import nan
 
-from planner.checks.safety import WHERE_LISTED
 from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Page, Report, Row, Series, Span, Table
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import (
@@ -74,7 +73,7 @@ def size_summary(sizing: Sizing, sentences: Sequence[str], *, verbose: bool = Fa
     yield from map(Words, _unmet(sizing))
     if verbose:
         yield from map(Words, _left_out(sizing))
-    yield Words(WHERE_LISTED, "note")
+    yield Words(text("caution.where_listed"), "note")
 
 
 def _unmet(sizing: Sizing) -> list[str]:
@@ -98,7 +97,7 @@ def _answer(sizing: Sizing, sentences: Sequence[str]) -> Page:
     switches = [switch_sentence(option) for option in sizing.ranked if option.best and option.grid.has_switch]
     if switches:
         blocks += [Heading(text("size.switches")), *map(Words, switches)]
-    blocks += [Heading(text("studies.how_found")), Words(f"{text('size.note')} {WHERE_LISTED}")]
+    blocks += [Heading(text("studies.how_found")), Words(f"{text('size.note')} {text('caution.where_listed')}")]
     blocks += map(Words, [*_unmet(sizing), *_left_out(sizing)])
     under = text("size.answer_under", currency=sizing.scenario.currency)
     return Page("size.answer", text("studies.answer"), sizing.scenario.name, under, tuple(blocks), ANSWER_WIDTHS,

@@ -6,7 +6,6 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from math import nan
 
-from planner.checks.safety import WHERE_LISTED
 from planner.report.document import (
     Axis,
     Block,
@@ -84,7 +83,7 @@ def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
     yield replace(switching_table(worth).only(shown), heading=text("worth.switching_heading", **slots))
     if worth.map is not None:
         yield replace(map_table(worth.map), heading=text("worth.map_under", **map_slots(worth.map)))
-    yield Words(WHERE_LISTED, "note")
+    yield Words(text("caution.where_listed"), "note")
 
 
 def _answer(worth: Worth, sentences: Sequence[str]) -> Page:
@@ -93,7 +92,7 @@ def _answer(worth: Worth, sentences: Sequence[str]) -> Page:
         *map(Words, sentences[1:]),
         Heading(text("studies.how_found")),
     ]
-    blocks += map(Words, [text("worth.note", percent=f"{100 * AGREE:g}"), WHERE_LISTED])
+    blocks += map(Words, [text("worth.note", percent=f"{100 * AGREE:g}"), text("caution.where_listed")])
     title = text("worth.title", source=source_name(worth.source))
     under = text("worth.answer_under", scenario=worth.scenario.name, currency=worth.scenario.currency)
     return Page("worth.answer", text("studies.answer"), title, under, tuple(blocks), ANSWER_WIDTHS,

@@ -128,8 +128,8 @@ SENTENCES: dict[str, str] = {
         "more in reserve for a failure."
     ),
     "caution.simulated": (
-        "Every life year is simulated hour by hour, from what the year before leaves in the tank; water quality and "
-        "the wear of the borehole are not part of the simulation."
+        "Every life year is simulated hour by hour, from what the year before leaves in the tank, with pump, borehole "
+        "and modules as aged by then; water quality is not part of the simulation."
     ),
     "caution.summer_time": (
         "Hours are standard time all year; in summer the clocks of {zone} run an hour ahead, so draw, tariff bands and "

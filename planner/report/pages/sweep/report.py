@@ -8,7 +8,6 @@ from math import nan
 
 import numpy as np
 
-from planner.checks.safety import WHERE_LISTED
 from planner.report.document import Block, Cell, Column, Page, Report, Row, Table
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import figure_cell, figure_column, measure_of, yes_no
@@ -58,12 +57,16 @@ def sweep_summary(swept: SweepResult, sentences: Sequence[str]) -> Iterator[Bloc
     if not moved:
         yield replace(_options_table(swept), heading=text("sweep.options_of", scenario=swept.base.scenario.name))
     yield from map(Words, sentences)
-    yield Words(WHERE_LISTED, "note")
+    yield Words(text("caution.where_listed"), "note")
 
 
 def _answer(swept: SweepResult, sentences: Sequence[str]) -> Page:
     scenario = swept.base.scenario
-    blocks: list[Block] = [*map(Words, [*sentences, WHERE_LISTED]), _options_table(swept), _inputs_table(swept)]
+    blocks: list[Block] = [
+        *map(Words, [*sentences, text("caution.where_listed")]),
+        _options_table(swept),
+        _inputs_table(swept),
+    ]
     title = text("sweep.title", scenario=scenario.name)
     return Page("sweep.answer", text("studies.answer"), title, scenario.question or "", tuple(blocks), (INPUT_WIDTH,),
                 one_page=True)  # fmt: skip
