@@ -10,7 +10,7 @@ import pytest
 from planner.sources.registry import SOURCES
 
 ELSEWHERE = {
-    "checks/safety.py",  # what can kill depends on the source; sentences for people
+    "checks/safety.py",  # what can kill depends on the source
     "report/pages/options.py",
     "report/pages/simulated.py",
     "report/pages/tank.py",

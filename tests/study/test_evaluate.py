@@ -134,3 +134,24 @@ def test_of_the_keys_that_touch_the_hours_the_bill_counts_no_more_than_those_lis
             counted.add(".".join(part for part in key.path if isinstance(part, str)))
     assert counted <= set(COUNTED)
     assert {"pipeline.segments.length_m", "pump.life_years"} <= counted
+
+
+def test_beside_options_of_other_sources_each_keeps_its_own() -> None:
+    # The tariff has two bands and what they leave, the generator one; the passes hold all options.
+    bands = [
+        {"name": "night", "hours": [[22, 6]], "price_per_kwh": 0.1},
+        {"name": "day", "hours": [[6, 22]], "price_per_kwh": 0.3},
+    ]
+    cases = cases_of(changed(**SHORT, sources__grid__tariff__bands=bands))
+    together = evaluate(Context(EXAMPLES), cases)
+    assert {len(case.design.sources) for case in cases} == {1, 2, 3}
+    for place, case in enumerate(cases):
+        beside, alone = together.at(place), evaluate(Context(EXAMPLES), [case]).at(0)
+        own = [source for source in case.design.sources if source != "solar"]
+        assert list(beside.outcome.top_ups) == list(beside.quantities.top_ups) == own
+        assert beside.outcome.grid_kwh.shape == alone.outcome.grid_kwh.shape == (2, 12, 3)
+        for name in own:
+            there, here = beside.outcome.top_ups[name], alone.outcome.top_ups[name]
+            assert there.kwh.shape[-1] == (3 if name == "grid" else 1)
+            np.testing.assert_allclose(there.kwh, here.kwh, rtol=1e-12)
+        assert float(beside.life.present_cost) == pytest.approx(float(alone.life.present_cost), rel=1e-12)
