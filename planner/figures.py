@@ -127,6 +127,12 @@ def _ratio(part: Any, whole: Any) -> Any:
     return np.divide(part, whole, out=np.full(part.shape, np.nan), where=whole > 0)
 
 
+def _limit_shortfall_m3(result: Any) -> Any:
+    """Mean over the years; nothing where the daily limit was not looked at, as none is given."""
+    missing = result.outcome.limit_shortfall_m3
+    return np.zeros(result.outcome.level_end_m3.shape[:-1]) if missing is None else missing.mean(axis=-1)
+
+
 def _sum(key: str, name: str, group: Group = "money", unit: str = "money", **more: Any) -> Figure:
     """Figure of money; `name` is its definition in `money.figures.FIGURES`."""
     return Figure(key, unit, more.pop("format", "money"), group, _money(name), money=name, **more)
@@ -150,6 +156,7 @@ FIGURES: tuple[Figure, ...] = (
     Figure("demand_last_year_m3", "m3", "whole", "service", lambda r: r.quantities.demand_m3[..., -1]),
     Figure("delivered_last_year_m3", "m3", "whole", "service", lambda r: r.quantities.delivered_m3[..., -1]),
     Figure("shortfall_m3_per_year", "m3/year", "one", "service", _shortfall_m3),
+    Figure("shortfall_by_daily_limit_m3_per_year", "m3/year", "one", "service", _limit_shortfall_m3),
     Figure("pumped_by_solar_percent", "% of pumped", "one", "service", _pumped_percent("solar")),
     Figure("pumped_by_grid_percent", "% of pumped", "one", "service", _pumped_percent("grid")),
     Figure("pumped_by_generator_percent", "% of pumped", "one", "service", _pumped_percent("generator")),

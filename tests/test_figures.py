@@ -8,7 +8,7 @@ from collections.abc import Iterator
 import numpy as np
 import pytest
 
-from planner.figures import FIGURES, Figure
+from planner.figures import FIGURES, Figure, figure
 from planner.money.figures import FIGURES as MONEY
 from planner.money.returns import RETURNS
 from planner.study.compare import Study
@@ -27,7 +27,7 @@ def test_every_figure_has_its_own_key_label_and_definition() -> None:
     assert all(figure.definition.endswith(".") and text(figure.absent) for figure in FIGURES)
 
 
-@pytest.mark.parametrize("figure", FIGURES, ids=lambda figure: figure.key)
+@pytest.mark.parametrize("figure", FIGURES, ids=lambda each: each.key)
 def test_every_figure_can_be_read_from_every_option(figure: Figure, study: Study) -> None:
     for option in study.options:
         value = float(figure.read(option))
@@ -57,3 +57,16 @@ def test_slots_of_sentences_are_named() -> None:
 def test_every_word_explained_has_its_meaning() -> None:
     assert len(texts_of("word.")) > 10
     assert texts_of("word.") == texts_of("meaning.")
+
+
+def test_what_the_daily_limit_costs_is_a_figure(study: Study) -> None:
+    limited = studied(
+        finance__life_years=1, tank__volume_m3=20.0, borehole__daily_limit_m3=20.0, service__options=["generator"]
+    )
+    shown = figure("shortfall_by_daily_limit_m3_per_year")
+    missing, short = (float(shown.read(option)) for option in (limited.options[0], study.option("generator")))
+    demanded, delivered = (
+        float(getattr(limited.options[0].quantities, f"{name}_m3").sum()) for name in ("demand", "delivered")
+    )
+    assert short == 0.0
+    assert 0 < missing <= demanded - delivered + 1e-6

@@ -24,6 +24,10 @@ FIGURES: dict[str, tuple[str, str]] = {
     "demand_last_year_m3": ("Demand in the last year", "Water wanted by the users in the last year."),
     "delivered_last_year_m3": ("Delivered in the last year", "Water that reaches the users in the last year."),
     "shortfall_m3_per_year": ("Shortfall, mean", "Demand not met, mean of the years."),
+    "shortfall_by_daily_limit_m3_per_year": (
+        "  of it caused by the daily limit",
+        "Demand that would be met if the borehole had no daily limit, mean of the years; found by a run without the limit.",
+    ),
     "pumped_by_solar_percent": ("Pumped by the sun", "Share of the water pumped that PV power lifts."),
     "pumped_by_grid_percent": ("Added by the grid", "Share of the water pumped that the grid adds."),
     "pumped_by_generator_percent": ("Added by the generator", "Share of the water pumped that the generator adds."),
