@@ -26,7 +26,7 @@ FIGURES: dict[str, tuple[str, str]] = {
     "shortfall_m3_per_year": ("Shortfall, mean", "Demand not met, mean of the years."),
     "shortfall_by_daily_limit_m3_per_year": (
         "  of it caused by the daily limit",
-        "Demand that would be met if the borehole had no daily limit, mean of the years; found by a run without the limit.",
+        "Demand that would be met without the daily limit, mean of the years; found by a run without it.",
     ),
     "pumped_by_solar_percent": ("Pumped by the sun", "Share of the water pumped that PV power lifts."),
     "pumped_by_grid_percent": ("Added by the grid", "Share of the water pumped that the grid adds."),
