@@ -129,9 +129,9 @@ def test_rows_hold_every_variant_and_option(swept: SweepResult, tmp_path: Path) 
     assert np.isnan(failed["life_cycle_cost"]).all()
 
 
-def write_scenario(folder: Path, table: dict[str, Any]) -> Path:
+def write_scenario(folder: Path, table: dict[str, Any], **tables: Any) -> Path:
     path = folder / "school.toml"
-    path.write_text(toml_text(school_raw(sweep=table)), encoding="utf-8")
+    path.write_text(toml_text(school_raw(sweep=table, **tables)), encoding="utf-8")
     return path
 
 
@@ -177,6 +177,7 @@ def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path,
     scenario = write_scenario(
         tmp_path,
         {"grid": [{"key": SCHOOL, "values": values}, {"key": "sources.solar.albedo", "values": [0.1, 0.2, 0.3]}]},
+        finance={"life_years": 12},  # enough columns for several passes, so that there is something left to stop
     )
 
     def command(outputs: str, *more: str) -> list[str]:
