@@ -51,10 +51,6 @@ class AcSupply:
         Nominal values; None where not given.
     voltage_tolerance_percent : float
         Variation of the voltage, either way.
-    tolerance_source : str
-        Where that figure is from; '' where the scenario gives it.
-    permission : str
-        Who, beside the voltage, must allow one of three phases to be loaded alone.
     """
 
     name: str
@@ -62,8 +58,6 @@ class AcSupply:
     phases: int | None
     frequency_hz: float | None
     voltage_tolerance_percent: float
-    tolerance_source: str
-    permission: str
 
 
 class SourceKind(str, ABC):

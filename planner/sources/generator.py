@@ -88,8 +88,6 @@ class GeneratorKind(TopUpSourceKind):
             generator.phases,
             generator.frequency_hz,
             VOLTAGE_TOLERANCE_PERCENT,
-            "ISO 8528-5, from memory",
-            "the maker of the generator",
         )
 
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:

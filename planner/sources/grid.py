@@ -81,9 +81,7 @@ class GridKind(TopUpSourceKind):
     def supply(self, scenario: Scenario) -> AcSupply:
         """Its nominal values."""
         grid = _grid(scenario)
-        return AcSupply(
-            self.key, grid.voltage_v, grid.phases, grid.frequency_hz, grid.voltage_tolerance_percent, "", "utility"
-        )
+        return AcSupply(self.key, grid.voltage_v, grid.phases, grid.frequency_hz, grid.voltage_tolerance_percent)
 
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
         """Connection and line."""
