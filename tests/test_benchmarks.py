@@ -48,7 +48,7 @@ def test_commands_are_measured(monkeypatch: pytest.MonkeyPatch) -> None:
     few = {
         "service.options": ["solar"],
         "service.reference": "solar",
-        "finance.life_years": 1,
+        "finance.analysis_period_years": 1,
         "size.strings": [1, 2],
         "size.tanks_m3": [20.0],
         "size.levels_percent": [[20.0, 40.0]],

@@ -39,7 +39,7 @@ HILL = Path("scenarios/hill-school.toml")
 def quick(tmp_path: Path) -> Path:
     """The hill school with a life of two years, to be quick, and another law of the days, of which a note is made."""
     raw = tomllib.loads(HILL.read_text(encoding="utf-8"))
-    raw["finance"]["life_years"] = 2
+    raw["finance"]["analysis_period_years"] = 2
     file = tmp_path / "quick.toml"
     file.write_text(toml_text(raw), encoding="utf-8")
     return file

@@ -31,7 +31,7 @@ def run(name: str, *arguments: object) -> tuple[int, str, str]:
 def raw() -> dict[str, object]:
     """Hill school, one year, little to try and one input to vary."""
     data = tomllib.loads(Path("scenarios/hill-school.toml").read_text(encoding="utf-8"))
-    data["finance"]["life_years"] = 1
+    data["finance"]["analysis_period_years"] = 1
     data["service"]["options"] = ["grid", "solar + grid"]
     data["size"] = {"strings": [1, 2], "tanks_m3": [10.0, 20.0], "levels_percent": [[20.0, 30.0]]}
     data["sweep"] = {"one_at_a_time": [{"key": "pump.price", "change_percent": 10.0}]}

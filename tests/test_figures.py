@@ -18,7 +18,7 @@ from tests.study.scenarios import studied
 
 @pytest.fixture(scope="module")
 def study() -> Study:
-    return studied(finance__life_years=1, sources__solar__strings=2, tank__volume_m3=20.0)
+    return studied(finance__analysis_period_years=1, sources__solar__strings=2, tank__volume_m3=20.0)
 
 
 def test_every_figure_has_its_own_key_label_and_definition() -> None:
@@ -61,7 +61,10 @@ def test_every_word_explained_has_its_meaning() -> None:
 
 def test_what_the_daily_limit_costs_is_a_figure(study: Study) -> None:
     limited = studied(
-        finance__life_years=1, tank__volume_m3=20.0, borehole__daily_limit_m3=20.0, service__options=["generator"]
+        finance__analysis_period_years=1,
+        tank__volume_m3=20.0,
+        borehole__daily_limit_m3=20.0,
+        service__options=["generator"],
     )
     shown = figure("shortfall_by_daily_limit_m3_per_year")
     missing, short = (float(shown.read(option)) for option in (limited.options[0], study.option("generator")))

@@ -28,7 +28,7 @@ from tests.study.scenarios import studied
 
 @pytest.fixture(scope="module")
 def study() -> Study:
-    return studied(finance__life_years=1, service__options=["solar", "grid"])
+    return studied(finance__analysis_period_years=1, service__options=["solar", "grid"])
 
 
 def test_a_figure_is_one_entry_and_its_words(study: Study, monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:

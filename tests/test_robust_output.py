@@ -29,7 +29,7 @@ MARKED = "Well [/b] 3 [red]x[/red] :warning:"
 
 def scenario_of(file: Path, **changes: object) -> Path:
     raw = tomllib.loads(HILL.read_text(encoding="utf-8")) | changes
-    raw["finance"]["life_years"] = 2
+    raw["finance"]["analysis_period_years"] = 2
     raw["service"]["options"] = ["solar", "grid"]
     file.write_text(toml_text(raw), encoding="utf-8")
     return file
@@ -122,7 +122,10 @@ def test_a_full_disk_is_said_plainly_and_costs_no_old_result(
     arguments = [command[0], file, *command[1:], "--outputs", out, "--quiet"]
     assert planner(*arguments)[0] == 0
     before = results(out)
-    file.write_text(file.read_text(encoding="utf-8").replace("life_years = 2", "life_years = 3"), encoding="utf-8")
+    file.write_text(
+        file.read_text(encoding="utf-8").replace("analysis_period_years = 2", "analysis_period_years = 3"),
+        encoding="utf-8",
+    )
     write = Path.write_bytes
     monkeypatch.setattr(
         Path, "write_bytes", lambda path, data: (no_space if path.suffix == suffix else write)(path, data)

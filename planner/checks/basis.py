@@ -261,7 +261,7 @@ def basis_of(
         free_duty=None,
         drawing_duty=None,
         cannot=None,
-        daily_m3=daily_demand_m3(scenario.demand, scenario.finance.life_years),
+        daily_m3=daily_demand_m3(scenario.demand, scenario.finance.analysis_period_years),
     )
     try:
         basis = replace(basis, model=pump_model(scenario.pump))

@@ -67,7 +67,7 @@ def headline(study: Study, verdicts: Sequence[Verdict]) -> str:
     """Name the option ranked first, and say whether it is recommended as it is; without a full stop."""
     first = study.ranked[0]
     if study.best is None:
-        target = study.scenario.service.delivered_share_percent
+        target = study.scenario.service.demand_met_percent
         return text("site_answer.nearest", target=f"{target:g}", option=first.name)
     lead = "recommended" if holds(study, verdicts) else "remedy_first"
     key = f"site_answer.{lead}_incomplete" if first.unpriced else f"site_answer.{lead}"

@@ -161,7 +161,7 @@ def _of_lines(lines: Sequence[Line], years: int) -> dict[str, Any]:
     upkeep: Number = 0.0
     lives: dict[Any, tuple[Number, Number]] = {}
     for line in lines:
-        build, upkeep = build + line.cost, upkeep + line.cost * (line.upkeep_percent_per_year / 100)
+        build, upkeep = build + line.cost, upkeep + line.cost * (line.maintenance_percent_per_year / 100)
         if not line.by_hours:
             life = whole_years(line.life_years)
             key = life if np.ndim(life) == 0 else id(line)

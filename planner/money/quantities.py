@@ -54,7 +54,7 @@ class Line:
         Unit of the quantity.
     life_years : float
         Service life [years]; replaced at each multiple of it, rounded to whole years, before the life counted ends.
-    upkeep_percent_per_year : float
+    maintenance_percent_per_year : float
         Yearly upkeep as a share of the price [%/year].
     by_hours : bool
         Whether running hours, too, wear it out (the generator).
@@ -67,7 +67,7 @@ class Line:
     unit: str
     unit_price: Operand
     life_years: Operand
-    upkeep_percent_per_year: Operand
+    maintenance_percent_per_year: Operand
     by_hours: bool = False
 
     @property
@@ -170,7 +170,7 @@ def bill_of_quantities(
     lines = [*_works(scenario, tank_m3)]
     for source in sources:
         lines += source.lines(scenario, strings)
-    whole_life = float(scenario.finance.life_years)
+    whole_life = float(scenario.finance.analysis_period_years)
     lines += [_item(item, sources, whole_life) for item in scenario.costs.items if belongs(item.sources, sources)]
     costs = scenario.costs
     return with_percentages(lines, costs.installation_percent, costs.contingency_percent, whole_life)
@@ -261,7 +261,9 @@ def bought(
     """Line of a thing with life and upkeep of its own; its price too, unless another is given."""
     price = unit_price if unit_price is not None else thing.price
     assert price is not None
-    return Line(name, group, source, quantity, unit, price, thing.life_years, thing.upkeep_percent_per_year, by_hours)
+    return Line(
+        name, group, source, quantity, unit, price, thing.life_years, thing.maintenance_percent_per_year, by_hours
+    )
 
 
 def _works(scenario: Scenario, tank_m3: ArrayLike) -> list[Line]:
@@ -282,7 +284,7 @@ def _works(scenario: Scenario, tank_m3: ArrayLike) -> list[Line]:
 def _item(item: CostItem, sources: Sequence[object], whole_life: float) -> Line:
     owner = next((source for source in item.sources if source in sources), "all")
     life = whole_life if item.life_years is None else item.life_years
-    upkeep = item.upkeep_percent_per_year
+    upkeep = item.maintenance_percent_per_year
     return Line(item.name, "Other", owner, item.quantity, item.unit, item.unit_price, life, upkeep)
 
 

@@ -134,7 +134,7 @@ def terms_of(scenario: Scenario, sources: Sequence[PricedSource]) -> Terms:
     for source in sources:
         prices |= source.prices(scenario)
     return Terms(
-        life_years=finance.life_years,
+        life_years=finance.analysis_period_years,
         prices=finance.prices,
         discount_rate=finance.discount_rate_percent / 100,
         inflation=finance.inflation_percent / 100,

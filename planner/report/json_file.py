@@ -50,7 +50,7 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
         "schema": SCHEMA,
         "scenario": study.scenario.name,
         "currency": study.scenario.currency,
-        "analysis_period_years": study.scenario.finance.life_years,
+        "analysis_period_years": study.scenario.finance.analysis_period_years,
         "people": study.scenario.people,
         "weather": {"source": study.weather.source, "notes": list(study.weather.notes)},
         "duty": {

@@ -45,7 +45,7 @@ def sizing_as_data(sizing: Sizing, sentences: Sequence[str]) -> dict[str, Any]:
         "schema": SCHEMA,
         "scenario": sizing.scenario.name,
         "currency": sizing.scenario.currency,
-        "analysis_period_years": sizing.scenario.finance.life_years,
+        "analysis_period_years": sizing.scenario.finance.analysis_period_years,
         "candidates": sizing.candidate_count,
         "best": sizing.ranking[0] if sizing.ranked[0].best else None,
         "ranking": list(sizing.ranking),

@@ -43,7 +43,7 @@ def options_table(study: Study) -> Table:
             nothing = key in DASHED and value == 0
             cells[key] = Cell(float("nan") if nothing else value, figures.figure(key).format)
         rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
-    title = text("narrow.title", name=scenario.name, years=scenario.finance.life_years)
+    title = text("narrow.title", name=scenario.name, years=scenario.finance.analysis_period_years)
     return Table("terminal", columns, tuple(rows), heading=title)
 
 

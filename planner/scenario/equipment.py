@@ -1,4 +1,4 @@
-"""What every bought thing has: a price, a life and upkeep; and how its life is counted."""
+"""What every bought thing has: a price, a life and maintenance; and how its life is counted."""
 
 from __future__ import annotations
 
@@ -24,7 +24,7 @@ def whole_years(life_years: float) -> int:
 
 
 class Equipment(Model):
-    """What every bought thing has: a price, a life and upkeep."""
+    """What every bought thing has: a price, a life and maintenance."""
 
     price: float = assumed(
         0.0,
@@ -37,9 +37,9 @@ class Equipment(Model):
     life_years: float = assumed(
         15.0, "Service life", "years", source=f"assumed, {COMMON_PRACTICE}", changes="money", gt=0, le=100
     )
-    upkeep_percent_per_year: float = assumed(
+    maintenance_percent_per_year: float = assumed(
         1.0,
-        "Yearly upkeep as a share of the price",
+        "Yearly maintenance as a share of the price",
         "%/year",
         source=f"assumed, {COMMON_PRACTICE}",
         changes="money",

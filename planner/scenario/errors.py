@@ -15,6 +15,15 @@ from planner.scenario.mistakes import number_advice
 from planner.scenario.paths import Path
 from planner.scenario.walk import keys_at
 
+RENAMED = {
+    "life_years": "analysis_period_years",
+    "upkeep_percent_per_year": "maintenance_percent_per_year",
+    "delivered_share_percent": "demand_met_percent",
+    "worst_year_share_percent": "demand_met_worst_year_percent",
+    "blending": "parallel",
+}
+"""Keys and values of earlier versions, and their names since; an old one counts where the new one is allowed."""
+
 LONGEST_SHOWN, LONGEST_MESSAGE = 80, 300
 """Characters of a value that a message repeats, and of a key (a form's cell has its label with it) or a message."""
 _CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u200e\u200f\u202a-\u202e\u2066-\u2069]")
@@ -152,7 +161,8 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
     if kind == "less_than_equal":
         return f"must be at most {context['le']:g}"
     if kind == "literal_error":
-        return f"must be {context['expected']}"
+        allowed, new = context["expected"], RENAMED.get(str(detail["input"]), "")
+        return f"must be {allowed}" + (f"; it is called '{new}' now" if f"'{new}'" in allowed else "")
     if kind in ("too_short", "too_long"):
         wanted = context.get("min_length", context.get("max_length"))
         few = "at least" if kind == "too_short" else "at most"
@@ -172,6 +182,9 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
 
 def _unknown_key(path: Path, root: type[BaseModel]) -> str:
     known = keys_at(root, path[:-1])
+    new = RENAMED.get(str(path[-1]))
+    if new in known:
+        return f"is not a known key; it is called '{new}' now"
     near = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
     if near:
         return f"is not a known key; did you mean '{near[0]}'?"

@@ -22,8 +22,8 @@ class CostItem(Model):
     unit: str = assumed("item", "Unit of the quantity", source="item", changes="nothing")
     unit_price: float = needed("Price of one", "money", ge=0)
     life_years: float | None = optional("Service life", "years", absent="lasts the whole life", gt=0, le=200)
-    upkeep_percent_per_year: float = assumed(
-        0.0, "Yearly upkeep as a share of the price", "%/year", source="none", ge=0, le=50
+    maintenance_percent_per_year: float = assumed(
+        0.0, "Yearly maintenance as a share of the price", "%/year", source="none", ge=0, le=50
     )
     sources: list[SourceName] = several("Sources it belongs to; none means every option")
 
@@ -59,8 +59,8 @@ class Finance(Model):
 
     changes = "money"
 
-    life_years: int = assumed(
-        20, "Years that are counted", "years", source=COMMON_PRACTICE, changes="weather", ge=1, le=40
+    analysis_period_years: int = assumed(
+        20, "Analysis period: years that are counted", "years", source=COMMON_PRACTICE, changes="weather", ge=1, le=40
     )
     discount_rate_percent: float = needed("Discount rate, in the kind of prices chosen", "%/year", gt=-5, le=40)
     prices: Literal["constant", "nominal"] = assumed(
@@ -83,8 +83,8 @@ class Finance(Model):
     def _shares(self) -> Self:
         if self.grant_percent + self.loan_percent > 100:
             raise PydanticCustomError("finance", "grant_percent and loan_percent together exceed 100")
-        if self.loan_percent > 0 and self.loan_years > self.life_years:
-            raise PydanticCustomError("finance", "loan_years is longer than life_years")
+        if self.loan_percent > 0 and self.loan_years > self.analysis_period_years:
+            raise PydanticCustomError("finance", "loan_years is longer than analysis_period_years")
         return self
 
 
@@ -93,13 +93,13 @@ class Service(Model):
 
     changes = "money"
 
-    delivered_share_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
+    demand_met_percent: Annotated[float, Field(gt=0, le=100)] = assumed(
         98.0,
         "Least share of the life's demand that must be delivered",
         "%",
         source=f"assumed, {COMMON_PRACTICE}",
     )
-    worst_year_share_percent: Percent | None = optional(
+    demand_met_worst_year_percent: Percent | None = optional(
         "Least share that must be delivered in the worst year", "%", absent="no such condition"
     )
     longest_short_days: int | None = optional(

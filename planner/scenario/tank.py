@@ -85,9 +85,9 @@ class Tank(Model):
     life_years: float = assumed(
         25.0, "Service life", "years", source="steel tank 20-30 years, from memory", changes="money", gt=0, le=100
     )
-    upkeep_percent_per_year: float = assumed(
+    maintenance_percent_per_year: float = assumed(
         1.0,
-        "Yearly upkeep as a share of the price",
+        "Yearly maintenance as a share of the price",
         "%/year",
         source=f"assumed, {COMMON_PRACTICE}",
         changes="money",

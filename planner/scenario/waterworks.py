@@ -281,9 +281,9 @@ class Pump(Equipment):
 class Controller(Equipment):
     """The drive between the supplies and the motor."""
 
-    mode: Literal["blending", "changeover"] = assumed(
-        "blending",
-        "'blending' adds grid or generator to the sun in the same hour; 'changeover' uses one source at a time",
+    mode: Literal["parallel", "changeover"] = assumed(
+        "parallel",
+        "'parallel' adds grid or generator to the sun in the same hour; 'changeover' uses one source at a time",
         source="the more common kind of hybrid drive, from memory",
     )
     power_limit_w: float | None = optional("Largest output to the motor", "W", absent="the pump's rated power", gt=0)

@@ -185,7 +185,7 @@ class TopUpSourceKind(SourceKind):
             available=self.available(scenario),
             power_w=self.power_w(scenario, around),
             efficiency=self.efficiency(scenario),
-            blending=scenario.controller.mode == "blending",
+            parallel=scenario.controller.mode == "parallel",
             minimum_run_h=self.minimum_run_h(scenario),
             bands=None if bands is None else bands.of_hour,
             band_count=1 if bands is None else bands.band_count,

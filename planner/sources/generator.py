@@ -58,7 +58,7 @@ class GeneratorKind(TopUpSourceKind):
     def available(self, scenario: Scenario) -> Array:
         """Its allowed hours."""
         hours = generator_availability(_generator(scenario))[:, None]
-        return np.broadcast_to(hours, (HOURS, scenario.finance.life_years))
+        return np.broadcast_to(hours, (HOURS, scenario.finance.analysis_period_years))
 
     def power_w(self, scenario: Scenario, around: Surroundings) -> Array:
         """Rating left at the site's altitude and the hour's air temperature."""

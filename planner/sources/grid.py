@@ -60,13 +60,13 @@ class GridKind(TopUpSourceKind):
     def available(self, scenario: Scenario) -> Array:
         """Its timetable less its outages, drawn anew for each life year."""
         try:
-            return grid_availability(_grid(scenario), scenario.finance.life_years, scenario.seed)
+            return grid_availability(_grid(scenario), scenario.finance.analysis_period_years, scenario.seed)
         except TooManyOutages as error:
             raise InputError("", [Problem("sources.grid.outages.start_weights", str(error))]) from error
 
     def power_w(self, scenario: Scenario, around: Surroundings) -> Array:
         """Largest power of the connection."""
-        return np.full((1, scenario.finance.life_years), _grid(scenario).power_limit_w or UNLIMITED_W)
+        return np.full((1, scenario.finance.analysis_period_years), _grid(scenario).power_limit_w or UNLIMITED_W)
 
     def efficiency(self, scenario: Scenario) -> float:
         """Efficiency of the controller, the AC cable's loss taken off."""

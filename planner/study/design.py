@@ -88,7 +88,7 @@ def ground_of(
     scenario: Scenario, folder: Path, keep: Keep = _make_anew, kinds: Sequence[SourceKind] = SOURCES
 ) -> Ground:
     """Work out what all options share; what can be kept of it is asked of `keep`."""
-    years = scenario.finance.life_years
+    years = scenario.finance.analysis_period_years
 
     def located() -> tuple[Place, WeatherYears]:
         place = place_of(scenario)

@@ -140,9 +140,9 @@ def laid_out(outcomes: Iterable[tuple[Sequence[int], Outcome]], count: int) -> O
 
 def serves(service: Service, share: Array, worst_year_share: Array, longest_short_days: Array) -> NDArray[np.bool_]:
     """Tell in which cases (...) shares and short days meet a service target, whose numbers may be arrays of cases."""
-    enough = share >= service.delivered_share_percent / 100 - _ROUNDING
-    if service.worst_year_share_percent is not None:
-        enough &= worst_year_share >= service.worst_year_share_percent / 100 - _ROUNDING
+    enough = share >= service.demand_met_percent / 100 - _ROUNDING
+    if service.demand_met_worst_year_percent is not None:
+        enough &= worst_year_share >= service.demand_met_worst_year_percent / 100 - _ROUNDING
     if service.longest_short_days is not None:
         enough &= longest_short_days <= service.longest_short_days
     return np.asarray(enough)

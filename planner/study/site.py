@@ -66,7 +66,7 @@ def weather_of(scenario: Scenario, place: Place, folder: Path) -> WeatherYears:
             weather.ghi_kwh_m2_day,
             weather.temperature_c,
             weather.temperature_range_k,
-            years=scenario.finance.life_years,
+            years=scenario.finance.analysis_period_years,
             seed=scenario.seed,
             annual_spread_percent=weather.annual_spread_percent,
             monthly_spread_percent=weather.monthly_spread_percent,

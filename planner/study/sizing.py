@@ -251,7 +251,7 @@ def _figures(found: Results) -> dict[str, Any]:
         "worst_year_share": found.worst_year_share,
         "longest_short_days": found.longest_short_days,
         "meets_service": found.meets_service,
-        "meets_rest": found.serve(delivered_share_percent=0.0),
+        "meets_rest": found.serve(demand_met_percent=0.0),
         "grid_kwh_per_year": found.outcome.grid_kwh.sum(axis=(-1, -2, -3)) / years,
         "fuel_l_per_year": found.outcome.fuel_l.sum(axis=(-1, -2)) / years,
         **{name: found.money[name] for name in money},
@@ -260,10 +260,10 @@ def _figures(found: Results) -> dict[str, Any]:
 
 def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> OptionSizing:
     service = grid.setups[0].supply.scenario.service
-    target = service.delivered_share_percent
+    target = service.demand_met_percent
     cost, share = candidates.present_cost, candidates.delivered_share
     best = cheapest(cost, candidates.meets_service)
-    misses = 100 * _shortfall(candidates, service.delivered_share_percent, service.worst_year_share_percent)
+    misses = 100 * _shortfall(candidates, service.demand_met_percent, service.demand_met_worst_year_percent)
     allowed = np.inf if service.longest_short_days is None else service.longest_short_days
     over = np.maximum(candidates.longest_short_days - allowed, 0.0)
     least = misses <= misses.min() + 1e-7

@@ -38,7 +38,7 @@ def design_words(design: SizedDesign) -> str:
 def misses_words(option: OptionSizing) -> str:
     """Say by how much the best of an option misses the target, without a full stop."""
     nearest, service = option.nearest, option.grid.setups[0].supply.scenario.service
-    target, count, points = service.delivered_share_percent, option.grid.count, option.misses_by_percent
+    target, count, points = service.demand_met_percent, option.grid.count, option.misses_by_percent
     delivered, worst = 100 * nearest.delivered_share, 100 * nearest.worst_year_share
     if delivered < target - 1e-7:
         return text("sizing_answer.misses_share", count=count, delivered=delivered, target=target, points=points)
@@ -81,8 +81,8 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     missing = unpriced(setup.scenario, setup.sources)
     slots = {
         "tried": sizing.candidate_count,
-        "years": sizing.scenario.finance.life_years,
-        "target": sizing.scenario.service.delivered_share_percent,
+        "years": sizing.scenario.finance.analysis_period_years,
+        "target": sizing.scenario.service.demand_met_percent,
         "option": first.name,
         "design": design_words(design),
         "delivered": 100 * design.delivered_share,
@@ -112,7 +112,7 @@ def _rivals(first: OptionSizing) -> str:
 
 
 def _next_percent(sizing: Sizing, first: OptionSizing) -> str:
-    target, (higher, more) = sizing.scenario.service.delivered_share_percent, first.next_percent
+    target, (higher, more) = sizing.scenario.service.demand_met_percent, first.next_percent
     if first.best is None:
         return text("sizing_answer.out_of_reach", target=target)
     if higher <= target:

@@ -46,8 +46,8 @@ def _verdict(study: Study) -> str:
     incomplete = "_incomplete" if first.unpriced else ""
     slots = {
         "option": first.name,
-        "target": study.scenario.service.delivered_share_percent,
-        "years": study.scenario.finance.life_years,
+        "target": study.scenario.service.demand_met_percent,
+        "years": study.scenario.finance.analysis_period_years,
         "life_cycle_cost": money(float(first.life.present_cost), currency),
         "unpriced": ", ".join(first.unpriced),
     }
@@ -80,7 +80,7 @@ def _runner_up(study: Study) -> str | None:
 
 def _only_one(missed: OptionResult, study: Study) -> str:
     """Say that no other option meets the target, and what the next one lacks."""
-    points = study.scenario.service.delivered_share_percent - 100 * missed.delivered_share
+    points = study.scenario.service.demand_met_percent - 100 * missed.delivered_share
     days, allowed = missed.outcome.longest_short_days.max(), study.scenario.service.longest_short_days
     if points < 0.05 and allowed is not None and days > allowed:
         return text("answer.only_one_days", option=missed.name, days=days, allowed=allowed)

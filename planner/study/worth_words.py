@@ -40,8 +40,8 @@ def _worth_having(worth: Worth) -> str:
         "source": source_name(worth.source),
         "option": having.name,
         "without": lacking.name,
-        "years": worth.scenario.finance.life_years,
-        "target": worth.scenario.service.delivered_share_percent,
+        "years": worth.scenario.finance.analysis_period_years,
+        "target": worth.scenario.service.demand_met_percent,
         "delivered": 100 * having.delivered_share,
         "gap": money(abs(worth.saving), currency),
     }

@@ -47,7 +47,7 @@ class TopUpSource:
         Its largest AC power [W].
     efficiency : float
         From the AC supply to the motor.
-    blending : bool
+    parallel : bool
         Whether it adds to the sun in the same hour.
     minimum_run_h : float
         Shortest run once started [h].
@@ -63,7 +63,7 @@ class TopUpSource:
     available: Array
     power_w: Array
     efficiency: float
-    blending: bool
+    parallel: bool
     minimum_run_h: float = 0.0
     bands: NDArray[np.int64] | None = None
     band_count: int = 1
@@ -146,7 +146,7 @@ def extra_series(
 ) -> Extra:
     """Work out what a top-up source could add to the sun in each hour, and at what energy.
 
-    A blending drive runs the pump at full power, or as near as the source's power allows, and takes from the source
+    A parallel drive runs the pump at full power, or as near as the source's power allows, and takes from the source
     what the sun lacks. A changeover drive runs the pump on the source alone and leaves the sun aside meanwhile.
 
     Parameters
@@ -168,7 +168,7 @@ def extra_series(
     available = np.tile(source.available, (1, repeat))
     limit_w = np.tile(source.power_w, (1, repeat)) * source.efficiency
     full_w = pump.by_hour(pump.full_power_w, month, year)
-    sun_motor_w = np.minimum(sun.motor_w, full_w) if source.blending else np.zeros_like(sun.motor_w)
+    sun_motor_w = np.minimum(sun.motor_w, full_w) if source.parallel else np.zeros_like(sun.motor_w)
     total_w = np.minimum(full_w, sun_motor_w + limit_w)
     flow_m3 = (
         np.broadcast_to(pump.by_hour(pump.full_flow_m3h, month, year), total_w.shape)

@@ -31,7 +31,7 @@ class TopUpSeries:
     kwh_per_m3 : ndarray, (hours, columns served)
         Energy taken from the source per m³ added [kWh/m³].
     sun_kwh_per_m3 : ndarray, (hours, columns served)
-        Change of the solar energy used per m³ added [kWh/m³]: positive where a blending drive also uses sun too weak to
+        Change of the solar energy used per m³ added [kWh/m³]: positive where a parallel drive also uses sun too weak to
         start the pump alone, negative where a changeover drive leaves the sun aside.
     available : ndarray, (hours, columns served), optional
         Share of the hour in which it may run; needed where it has a shortest run.

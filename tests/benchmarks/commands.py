@@ -64,7 +64,7 @@ def rows() -> Iterator[Row]:
 def _sizing(name: str, file: Path, outputs: Path, imports_s: float) -> Iterator[Row]:
     spent = spent_by("size", str(file), "--outputs", str(outputs), "--quiet", times=1)
     found = json.loads((outputs / f"{file.stem}-size.json").read_text(encoding="utf-8"))
-    steps = found["candidates"] * read_scenario(file).finance.life_years * 8760
+    steps = found["candidates"] * read_scenario(file).finance.analysis_period_years * 8760
     yield Row(name, f"{spent.cpu_s:.1f} CPU s", f"{spent.cpu_s / imports_s:.1f} of the imports")
     yield Row(f"  its {found['candidates']:,} candidates", million_steps(steps, spent.cpu_s - imports_s))
     yield Row("  its peak memory", f"{spent.megabytes:.0f} MB", aim="at most 1,500 MB")

@@ -53,7 +53,7 @@ def _plain(arguments: dict, groups: int) -> None:
 
 def _variants() -> Row:
     """Measure ten thousand tanks of one option."""
-    scenario = check_scenario(hill({"finance.life_years": 1}), "benchmark")
+    scenario = check_scenario(hill({"finance.analysis_period_years": 1}), "benchmark")
     ground = ground_of(scenario, EXAMPLES)
     design = built_of(scenario, (SOLAR,), ground)
     tanks = np.linspace(5, 60, 10_000)

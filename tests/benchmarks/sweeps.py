@@ -103,7 +103,7 @@ def _grid() -> Iterator[Row]:
     tanks, strings = np.linspace(5, 60, 100), range(1, 101)
     scenario = scenario_of(
         {
-            "finance.life_years": 1,
+            "finance.analysis_period_years": 1,
             "service.options": ["solar"],
             "sweep.grid": [
                 {"key": "sources.solar.strings", "values": [float(count) for count in strings]},
@@ -148,7 +148,7 @@ def _two_processes() -> Row:
 
     def scenario(low: int, count: int) -> Scenario:
         grid = [{"key": PUPILS, "values": [low + 2 * step for step in range(count)]}]
-        return scenario_of({"finance.life_years": 10, "sweep.grid": grid})
+        return scenario_of({"finance.analysis_period_years": 10, "sweep.grid": grid})
 
     def bare(crew: Workers) -> None:
         for future in [crew._ready().submit(_bare_hours, BARE_PASSES) for _ in range(4)]:

@@ -22,7 +22,7 @@ from planner.study.site import place_of, weather_of
 GIVEN: dict[str, Any] = {
     "site.temperature_lowest_c": 8,
     "site.temperature_highest_c": 34,
-    "finance.life_years": 5,
+    "finance.analysis_period_years": 5,
     "borehole.screen_top_m": 84,
     "borehole.depth_m": 96,
     "borehole.daily_limit_m3": 60,
@@ -106,7 +106,7 @@ def site(changes: dict[str, Any] | None = None) -> Scenario:
 
 @cache
 def _ground() -> tuple[Place, WeatherYears]:
-    scenario = site({"finance.life_years": 2})
+    scenario = site({"finance.analysis_period_years": 2})
     place = place_of(scenario)
     return place, weather_of(scenario, place, Path())
 

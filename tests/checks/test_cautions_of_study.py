@@ -7,7 +7,7 @@ from planner.checks.of_study import answer, failures, study_verdicts
 from tests.study.scenarios import studied
 
 SMALL = {
-    "finance__life_years": 2,
+    "finance__analysis_period_years": 2,
     "tank__volume_m3": 30.0,
     "sources__solar__strings": 2,
     "service__options": ["solar", "generator"],

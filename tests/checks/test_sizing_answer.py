@@ -10,7 +10,7 @@ from planner.study.sizing import size_scenario
 from tests.study.scenarios import EXAMPLES, changed
 
 SMALL: dict[str, Any] = {
-    "finance__life_years": 1,
+    "finance__analysis_period_years": 1,
     "service__options": ["solar"],
     "service__delivered_share_percent": 80,
     "size": {"strings": [2], "tanks_m3": [50.0]},

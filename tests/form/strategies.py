@@ -186,7 +186,7 @@ def finance(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
         if share in data:
             data[share] = digits15(data[share] / 2)
     if "loan_years" in data or data.get("loan_percent"):
-        data |= {"loan_years": 3, "life_years": max(3, data.get("life_years", 20))}
+        data |= {"loan_years": 3, "analysis_period_years": max(3, data.get("analysis_period_years", 20))}
     return data
 
 

@@ -167,7 +167,7 @@ def test_validation_follows_the_bounds(tmp_path: Path) -> None:
     assert ">0" in depth.formula1
     assert "<=1500" in depth.formula1
     assert (rule("borehole.safe_yield_m3h").operator, rule("borehole.safe_yield_m3h").formula1) == ("greaterThan", "0")
-    assert rule("finance.life_years").type == "whole"
+    assert rule("finance.analysis_period_years").type == "whole"
     assert rule("pump.kind").formula1 == '"centrifugal,helical-rotor"'
     volume = rule("tank.volume_m3")
     assert (volume.type, volume.formula1, bool(volume.showErrorMessage)) == ("list", '"auto"', False)

@@ -44,7 +44,7 @@ LEVEL = "(Static water level: depth of the water at rest): "
         ("borehole.static_level_m", "=40+8", "a formula was given ('=40+8'); formulas are not read"),
         ("borehole.static_level_m", "#N/A", "the error value #N/A was given"),
         ("borehole.pump_depth_m", 40, "(Depth of the pump's intake): pump_depth_m 40 is not below the water"),
-        ("finance.life_years", 12.5, "12.5 was given; must be a whole number 1 to 40"),
+        ("finance.analysis_period_years", 12.5, "12.5 was given; must be a whole number 1 to 40"),
         ("pump.kind", "Centrifugal", "the text 'Centrifugal' was given; must be centrifugal or helical-rotor; did you"),
         ("pump.kind", 3, "the number 3 was given; must be centrifugal or helical-rotor"),
         ("pump.name", 7, "the number 7 was given; must be text"),

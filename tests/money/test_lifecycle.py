@@ -33,7 +33,7 @@ def line(price: float, life_years: float = 20.0, upkeep: float = 0.0, *, by_hour
 def priced_scenario(**finance: float | str) -> Scenario:
     return make_scenario(
         borehole={"price": 9000.0, "life_years": 40.0},
-        pump={"price": 1500.0, "life_years": 5.0, "upkeep_percent_per_year": 3.0},
+        pump={"price": 1500.0, "life_years": 5.0, "maintenance_percent_per_year": 3.0},
         tank={"volume_m3": 20.0, "price": 2500.0},
         sources={
             "solar": {"module": {"price": 120.0}},
@@ -62,7 +62,7 @@ def priced_scenario(**finance: float | str) -> Scenario:
             "installation_percent": 10.0,
             "contingency_percent": 5.0,
         },
-        finance={"life_years": YEARS, "discount_rate_percent": 6.0, "water_price_per_m3": 0.5} | finance,
+        finance={"analysis_period_years": YEARS, "discount_rate_percent": 6.0, "water_price_per_m3": 0.5} | finance,
     )
 
 

@@ -20,7 +20,7 @@ SIZES = [TankSize(volume_m3=10.0, price=1000.0), TankSize(volume_m3=20.0, price=
 def priced_scenario() -> Scenario:
     return make_scenario(
         borehole={"price": 9000.0},
-        pump={"price": 1500.0, "life_years": 8.0, "upkeep_percent_per_year": 3.0},
+        pump={"price": 1500.0, "life_years": 8.0, "maintenance_percent_per_year": 3.0},
         controller={"price": 700.0},
         pipeline={
             "rise_to_tank_inlet_m": 5.0,
@@ -84,7 +84,10 @@ def test_quantities_and_costs_of_the_lines() -> None:
         }
     )
     assert [line.name for line in lines[-2:]] == ["Installation", "Contingency"]
-    assert (named(lines, "Invented pump").life_years, named(lines, "Invented pump").upkeep_percent_per_year) == (8, 3)
+    assert (named(lines, "Invented pump").life_years, named(lines, "Invented pump").maintenance_percent_per_year) == (
+        8,
+        3,
+    )
     assert [line.name for line in lines if line.by_hours] == ["Generator, 10 kW"]
     assert (named(lines, "Fence").unit, named(lines, "Fence").life_years) == ("m", 20.0)
 

@@ -16,7 +16,7 @@ from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
 from tests.study.scenarios import changed, changed_raw
 
 QUICK = {
-    "finance__life_years": 1,
+    "finance__analysis_period_years": 1,
     "tank__volume_m3": 30.0,
     "sources__solar__strings": 2,
     "service__options": ["grid", "solar + grid"],

@@ -20,7 +20,7 @@ RICH: dict[str, Any] = {
     "name": "=1+1 & 'Söhne' <invented>",
     "question": "@which supply?",
     "site__place": "+place \u0007 invented",
-    "finance__life_years": 4,
+    "finance__analysis_period_years": 4,
     "finance__prices": "nominal",
     "finance__inflation_percent": 3.0,
     "finance__discount_rate_percent": 9.0,
@@ -44,9 +44,9 @@ RICH: dict[str, Any] = {
         "grid": {"pump": {"rated_power_w": 2600.0}},
     },
 }
-PLAIN: dict[str, Any] = {"finance__life_years": 3, "service__delivered_share_percent": 100.0}
+PLAIN: dict[str, Any] = {"finance__analysis_period_years": 3, "service__delivered_share_percent": 100.0}
 ALONE: dict[str, Any] = {
-    "finance__life_years": 1,
+    "finance__analysis_period_years": 1,
     "service__options": ["solar"],
     "sources__grid": None,
     "sources__generator": None,

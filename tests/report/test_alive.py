@@ -54,7 +54,7 @@ RATES: dict[str, tuple[float, float]] = {
     "sources.grid.tariff.price_growth_percent_per_year": (-2.0, 6.0),
     "costs.contingency_percent": (1.0, 20.0),
     "costs.installation_percent": (1.0, 30.0),
-    "pump.upkeep_percent_per_year": (0.0, 5.0),
+    "pump.maintenance_percent_per_year": (0.0, 5.0),
     "sources.generator.life_hours": (700.0, 9000.0),
     "sources.generator.life_years": (2.0, 12.0),
     "sources.generator.service_interval_h": (100.0, 500.0),
@@ -114,7 +114,7 @@ def _random_raw(number: int) -> dict[str, Any]:
     draw = np.random.default_rng(number)
     tariff = [{}, {"bands": BANDS}, BLOCKS][number % 3]
     raw = changed_raw(
-        finance__life_years=int(draw.integers(2, 7)),
+        finance__analysis_period_years=int(draw.integers(2, 7)),
         service__options=OPTIONS[number % len(OPTIONS)],
         service__reference=OPTIONS[number % len(OPTIONS)][-1],
         finance__prices="nominal" if number % 2 else "constant",
@@ -143,7 +143,7 @@ def _changes(raw: dict[str, Any], name: str, draw: np.random.Generator) -> dict[
             continue
         if entry.key in RATES and not (entry.key.startswith("costs.") and entry.value == 0):
             value = float(draw.uniform(*RATES[entry.key]))
-            years = min(round(value), scenario.finance.life_years)
+            years = min(round(value), scenario.finance.analysis_period_years)
             changes[entry.key] = years if entry.key == "finance.loan_years" else round(value, 2)
         elif PRICE.search(entry.key) and entry.value > 0:
             changes[entry.key] = round(float(entry.value * draw.uniform(0.4, 2.5)), 4)

@@ -89,7 +89,7 @@ def scenarios(draw: st.DrawFn) -> Case:
         "price_growth_percent_per_year": draw(maybe(-5, 10)),
     }
     raw = changed_raw(
-        finance__life_years=years,
+        finance__analysis_period_years=years,
         finance__prices=draw(st.sampled_from(["constant", "nominal"])),
         finance__discount_rate_percent=draw(maybe(-4.9, 0) | st.floats(0.1, 25)),
         finance__inflation_percent=draw(maybe(-4, 15)),
@@ -101,7 +101,7 @@ def scenarios(draw: st.DrawFn) -> Case:
         service__options=list(NAMES),
         service__reference=draw(st.sampled_from(NAMES)),
         pump__life_years=draw(st.floats(0.4, 15)),
-        pump__upkeep_percent_per_year=draw(maybe(0, 5)),
+        pump__maintenance_percent_per_year=draw(maybe(0, 5)),
         costs__installation_percent=draw(maybe(0, 30)),
         costs__contingency_percent=draw(maybe(0, 20)),
         costs__items=[{"name": "Fence", "unit_price": draw(maybe(1, 90)), "quantity": 30.0, "life_years": 6}],
@@ -121,13 +121,15 @@ def scenarios(draw: st.DrawFn) -> Case:
 @cache
 def base() -> Study:
     """A study whose hours lend the sheets what is not money."""
-    return studied(finance__life_years=1, service__options=list(NAMES), sources__solar__strings=2, tank__volume_m3=20.0)
+    return studied(
+        finance__analysis_period_years=1, service__options=list(NAMES), sources__solar__strings=2, tank__volume_m3=20.0
+    )
 
 
 def money_study(raw: dict[str, Any], seed: int) -> Study:
     """The base study with a scenario's money and random quantities."""
     scenario, random = check_scenario(raw, "random"), np.random.default_rng(seed)
-    years, grid = scenario.finance.life_years, scenario.sources.grid
+    years, grid = scenario.finance.analysis_period_years, scenario.sources.grid
     assert grid is not None
     busy = random.choice([300, 3000, 8760])
     options = []

@@ -156,7 +156,7 @@ def test_water_is_conserved_in_months_and_years(written: Written) -> None:
     rise = column_of(sheet, "Change in storage (m3)")
     pumped, delivered = column_of(sheet, "Pumped in all (m3)"), column_of(sheet, "Delivered (m3)")
     lost = column_of(sheet, "Lost to leakage (m3)")
-    years = study.scenario.finance.life_years
+    years = study.scenario.finance.analysis_period_years
     for option in study.options:
         rows = block(sheet, option.name)
         assert [row[0] for row in rows] == [
@@ -289,7 +289,7 @@ def test_cash_flow_discounts_to_the_present_cost(written: Written) -> None:
             "Loan payment",
         )
     }
-    years = written.study.scenario.finance.life_years
+    years = written.study.scenario.finance.analysis_period_years
     for option in written.study.options:
         rows = block(sheet, option.name)
         assert [row[0] for row in rows] == [*range(years + 1), "Sum"]

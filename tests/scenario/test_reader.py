@@ -61,7 +61,7 @@ def test_starter_is_valid_and_explains_every_key_it_gives() -> None:
         ("max_head_m = 118", "max_head_m = 60", "max_head_m 60 must be larger than rated_head_m 80"),
         ("rated_power_w = 2400", "rated_power_w = 900", "rated_power_w 900 cannot lift"),
         ("pump_depth_m = 78", "pump_depth_m = 40", "pump_depth_m 40 is not below the water at rest (48 m)"),
-        ("delivered_share_percent = 97", 'options = ["solar + wind"]', "'wind' is no source"),
+        ("demand_met_percent = 97", 'options = ["solar + wind"]', "'wind' is no source"),
         ("currency = \"USD\"", "currency = \"dollars\"", "must match the pattern"),
     ],
 )  # fmt: skip

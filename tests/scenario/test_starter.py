@@ -20,7 +20,7 @@ def test_what_was_not_changed_still_is_the_starters() -> None:
     assert status["controller.price"] == STILL_STARTER
     assert status["demand.users[2].count"] == STILL_STARTER
     assert status["controller.life_years"] == STILL_STARTER
-    assert status["borehole.upkeep_percent_per_year"] == "default"
+    assert status["borehole.maintenance_percent_per_year"] == "default"
     assert status["currency"] == "given"
 
 

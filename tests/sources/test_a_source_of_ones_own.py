@@ -65,10 +65,10 @@ class Neighbour(TopUpSourceKind):
 
     def available(self, scenario: Scenario) -> Array:
         on = (HOUR >= 7) & (HOUR < 22)
-        return np.repeat(on[:, None].astype(float), scenario.finance.life_years, axis=1)
+        return np.repeat(on[:, None].astype(float), scenario.finance.analysis_period_years, axis=1)
 
     def power_w(self, scenario: Scenario, around: Surroundings) -> Array:
-        return np.full((1, scenario.finance.life_years), 1e5)
+        return np.full((1, scenario.finance.analysis_period_years), 1e5)
 
     def bands(self, scenario: Scenario) -> Bands:
         return Bands(EVENING.astype(np.int64), 2)
@@ -80,7 +80,7 @@ def kinds_with(neighbour: Neighbour) -> tuple[SourceKind, ...]:
 
 
 def site() -> Scenario:
-    return changed(finance__life_years=YEARS, tank__volume_m3=60, sources__solar__strings=2)
+    return changed(finance__analysis_period_years=YEARS, tank__volume_m3=60, sources__solar__strings=2)
 
 
 @cache

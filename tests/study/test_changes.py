@@ -28,8 +28,8 @@ from tests.study.sweep.cases import EXAMPLES, school_raw
 WITHOUT_EFFECT = {
     "sources.solar.strings_max": "bounds the choice where strings is 'auto', which these scenarios give",
     "tank.sizes.volume_m3": "tanks to choose from where volume_m3 is 'auto'; here they only set the price of another",
-    "service.delivered_share_percent": "turns a verdict only where a share lies between the two values",
-    "service.worst_year_share_percent": "turns a verdict only where a share lies between the two values",
+    "service.demand_met_percent": "turns a verdict only where a share lies between the two values",
+    "service.demand_met_worst_year_percent": "turns a verdict only where a share lies between the two values",
     "service.longest_short_days": "turns a verdict only where a run of days lies between the two values",
 }
 """Keys of which a change does less here than it makes necessary, and why."""
@@ -41,7 +41,7 @@ OPTIONS = ["generator", "solar + grid"]
 def hill_school() -> dict[str, Any]:
     """The example with a short life, and with those of its optional keys that bear on it."""
     raw = school_raw(service={"options": OPTIONS})
-    raw["finance"] |= {"life_years": LIFE_YEARS, "loan_years": 2, "water_price_per_m3": 0.5}
+    raw["finance"] |= {"analysis_period_years": LIFE_YEARS, "loan_years": 2, "water_price_per_m3": 0.5}
     raw["borehole"]["pump_depth_m"] = 68
     raw["tank"]["volume_m3"] = 8
     raw["site"] |= {"temperature_lowest_c": -4, "temperature_highest_c": 38}
@@ -135,10 +135,10 @@ def with_every_table() -> dict[str, Any]:
         "service_interval_h": 200, "overhaul_interval_h": 700,
     }  # fmt: skip
     raw["tank"] |= {"price": 3000, "life_years": 2}
-    raw["service"] |= {"worst_year_share_percent": 20, "longest_short_days": 100, "delivered_share_percent": 50}
+    raw["service"] |= {"demand_met_worst_year_percent": 20, "longest_short_days": 100, "demand_met_percent": 50}
     raw["costs"] |= {
         "items": [{"name": "Fence", "quantity": 100, "unit": "m", "unit_price": 8, "life_years": 1.6,
-                   "upkeep_percent_per_year": 2}],
+                   "maintenance_percent_per_year": 2}],
     }  # fmt: skip
     raw["finance"] |= {
         "prices": "nominal", "inflation_percent": 3, "loan_percent": 10, "loan_rate_percent": 8, "loan_years": 2,

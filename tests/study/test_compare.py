@@ -14,7 +14,7 @@ from tests.study.scenarios import changed, studied
 MONTH_DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 
 FIXED = {
-    "finance__life_years": 4,
+    "finance__analysis_period_years": 4,
     "tank__volume_m3": 30.0,
     "sources__solar__strings": 2,
 }
@@ -104,7 +104,7 @@ def test_one_option_alone_gives_the_same_figures_as_among_seven(study: Study) ->
 def test_one_life_year_alone_gives_the_same_as_within_the_whole_life() -> None:
     names = ["solar", "solar + generator"]
     whole = studied(**STEADY, service__options=names)
-    alone = studied(**(STEADY | {"finance__life_years": 1}), service__options=names)
+    alone = studied(**(STEADY | {"finance__analysis_period_years": 1}), service__options=names)
     for name in names:
         for year in range(4):
             np.testing.assert_array_equal(
@@ -257,12 +257,12 @@ def test_a_daily_limit_holds() -> None:
 
 def test_a_changeover_controller_takes_more_from_the_grid(study: Study) -> None:
     changeover = studied(**FIXED, controller__mode="changeover")
-    blending_kwh = study.option("solar + grid").outcome.grid_kwh.sum()
-    assert changeover.option("solar + grid").outcome.grid_kwh.sum() > blending_kwh
+    parallel_kwh = study.option("solar + grid").outcome.grid_kwh.sum()
+    assert changeover.option("solar + grid").outcome.grid_kwh.sum() > parallel_kwh
 
 
 def test_the_scenario_used_is_the_one_checked() -> None:
-    assert changed(**FIXED).finance.life_years == 4
+    assert changed(**FIXED).finance.analysis_period_years == 4
 
 
 def test_an_override_may_change_a_bands_price_but_not_its_hours() -> None:

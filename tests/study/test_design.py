@@ -19,7 +19,7 @@ def test_every_source_is_held_to_the_rated_power_and_the_cable_comes_on_top() ->
     assert scenario.cables is not None
     assert scenario.cables.drop is not None
     share = drop_loss_share(scenario.cables.drop, 2200)
-    table = pump_table(scenario, scenario.finance.life_years)
+    table = pump_table(scenario, scenario.finance.analysis_period_years)
     assert table.full_power_w.max() <= 2200 / (1 - share) * (1 + 1e-9)
     given = site({"pump.rated_power_w": 2200, "controller.power_limit_w": 2200})
     assert pump_table(given, 1).full_flow_m3h[0] == pytest.approx(table.full_flow_m3h[0])
@@ -51,7 +51,7 @@ def test_cable_loss_of_a_helical_rotor_stays_with_its_torque() -> None:
 def test_works_that_cannot_pump_are_refused_with_their_key(changes: dict[str, float], key: str, words: str) -> None:
     scenario = site(changes)
     with pytest.raises(InputError) as caught:
-        pump_table(scenario, scenario.finance.life_years)
+        pump_table(scenario, scenario.finance.analysis_period_years)
     (problem,) = caught.value.problems
     assert problem.key == key
     assert words in problem.text

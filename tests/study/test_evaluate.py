@@ -22,7 +22,7 @@ from planner.supply.run import Outcome
 from tests.study.scenarios import EXAMPLES, changed
 from tests.study.test_changes import SCENARIOS
 
-SHORT: dict[str, Any] = {"finance__life_years": 2}
+SHORT: dict[str, Any] = {"finance__analysis_period_years": 2}
 
 
 def cases_of(*scenarios: Scenario, tanks: tuple[float, ...] = (15.0, 40.0), strings: int = 2) -> list[Case]:
@@ -111,7 +111,7 @@ def test_one_case_taken_out_is_the_case_evaluated_alone() -> None:
 
 def test_lives_that_differ_are_not_evaluated_together() -> None:
     with pytest.raises(ValueError, match="same life"):
-        evaluate(Context(EXAMPLES), cases_of(changed(**SHORT), changed(finance__life_years=3)))
+        evaluate(Context(EXAMPLES), cases_of(changed(**SHORT), changed(finance__analysis_period_years=3)))
 
 
 def test_a_case_that_cannot_work_is_refused() -> None:
@@ -126,7 +126,7 @@ def test_of_the_keys_that_touch_the_hours_the_bill_counts_no_more_than_those_lis
     cases = cases_of(scenario, tanks=(20.0,))
     before, counted = evaluate(Context(EXAMPLES), cases), set()
     for key in numeric_keys(scenario).values():
-        if not key.touches_hours or key.base is None or key.is_size or key.text == "finance.life_years":
+        if not key.touches_hours or key.base is None or key.is_size or key.text == "finance.analysis_period_years":
             continue
         there = with_arrays(scenario, {key.path: 1.3 * key.base + 1})
         money = money_of([Case(there, case.design) for case in cases], before.quantities)

@@ -91,7 +91,7 @@ def test_setting_a_key_changes_that_key_alone() -> None:
         ("site.latitude_deg", "weather"),
         ("weather.ghi_kwh_m2_day[3]", "weather"),
         ("seed", "weather"),
-        ("finance.life_years", "weather"),
+        ("finance.analysis_period_years", "weather"),
         ("demand.users[1].count", "run"),
         ("tank.volume_m3", "run"),
         ("sources.grid.outages.hours_per_day", "run"),
@@ -100,7 +100,7 @@ def test_setting_a_key_changes_that_key_alone() -> None:
         ("sources.grid.tariff.blocks[1].price_per_kwh", "money"),
         ("sources.generator.life_hours", "money"),
         ("finance.discount_rate_percent", "money"),
-        ("service.delivered_share_percent", "money"),
+        ("service.demand_met_percent", "money"),
         ("controller.life_years", "money"),
         ("pump.life_years", "run"),  # a new pump ends the wear of the old one
         ("pump.wear_percent_per_year", "run"),
@@ -136,7 +136,7 @@ def test_the_weather_is_made_from_the_weather_keys_alone() -> None:
         site=scenario.site,
         weather=scenario.weather,
         seed=scenario.seed,
-        finance=SimpleNamespace(life_years=scenario.finance.life_years),
+        finance=SimpleNamespace(analysis_period_years=scenario.finance.analysis_period_years),
     )
     weather = weather_of(bare, place_of(bare), EXAMPLES)  # type: ignore[arg-type]
     assert np.array_equal(weather.ghi_w_m2, weather_of(scenario, place_of(scenario), EXAMPLES).ghi_w_m2)

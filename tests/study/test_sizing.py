@@ -35,7 +35,7 @@ SIZE: dict[str, Any] = {
     "hours": [{"name": "by night only", "hours": [[18.0, 6.0]]}],
 }
 NIGHT = [[0.0, 6.0], [18.0, 24.0]]
-SMALL = {"finance__life_years": YEARS, "tank__volume_m3": 20.0, "sources__solar__strings": 2}
+SMALL = {"finance__analysis_period_years": YEARS, "tank__volume_m3": 20.0, "sources__solar__strings": 2}
 MIXED = "solar + generator"
 
 
@@ -59,7 +59,7 @@ def test_every_candidate_is_what_a_separate_run_gives_and_the_best_is_the_cheape
     for window, strings, tank, (start, stop) in product((0, 1), (1, 2), (10.0, 20.0), levels):
         hours = [] if window == 0 else NIGHT
         alone = studied(
-            finance__life_years=YEARS, service__options=[MIXED], tank__volume_m3=tank,
+            finance__analysis_period_years=YEARS, service__options=[MIXED], tank__volume_m3=tank,
             sources__solar__strings=strings, sources__generator__hours=hours,
             topup={"start_level_percent": start, "stop_level_percent": stop},
         ).option(MIXED)  # fmt: skip
@@ -105,8 +105,8 @@ def test_pumps_and_pipes_are_tried_as_separate_runs_would() -> None:
         places, product((base.pump.model_dump(exclude_unset=True), pump), (segments, thin)), strict=True
     ):
         alone = studied(
-            finance__life_years=YEARS, service__options=["solar"], tank__volume_m3=30.0, sources__solar__strings=2,
-            pump=own_pump, pipeline__segments=own_segments,
+            finance__analysis_period_years=YEARS, service__options=["solar"], tank__volume_m3=30.0,
+            sources__solar__strings=2, pump=own_pump, pipeline__segments=own_segments,
         ).option("solar")  # fmt: skip
         assert option.candidates.present_cost[place] == pytest.approx(float(alone.life.present_cost), rel=1e-12)
         assert option.candidates.delivered_share[place] == pytest.approx(alone.delivered_share, rel=1e-12)
@@ -133,7 +133,10 @@ def test_a_target_out_of_reach_is_said_plainly_and_by_how_much_the_best_misses()
     sizing = sized("solar", {"strings": [1], "tanks_m3": [10.0]}, sources__solar__strings=1, tank__volume_m3=10.0)
     option = sizing.option("solar")
     alone = studied(
-        finance__life_years=YEARS, service__options=["solar"], sources__solar__strings=1, tank__volume_m3=10.0
+        finance__analysis_period_years=YEARS,
+        service__options=["solar"],
+        sources__solar__strings=1,
+        tank__volume_m3=10.0,
     ).option("solar")
     assert option.best is None
     assert option.runners_up == ()

@@ -17,7 +17,7 @@ from planner.scenario.writer import toml_text
 def quick(tmp_path: Path) -> Path:
     """The hill school with a life of one year, few options and few candidates."""
     raw = tomllib.loads(Path("scenarios/hill-school.toml").read_text(encoding="utf-8"))
-    raw["finance"]["life_years"] = 1
+    raw["finance"]["analysis_period_years"] = 1
     raw["service"]["options"] = ["grid", "solar + grid"]
     raw["size"] = {"strings": [1, 2], "tanks_m3": [10.0, 20.0], "levels_percent": [[20.0, 30.0]]}
     file = tmp_path / "quick.toml"

@@ -19,8 +19,11 @@ Figures = tuple[float, float]
 @pytest.fixture(scope="module")
 def study() -> Study:
     return studied(
-        finance__life_years=1, tank__volume_m3=30.0, sources__solar__strings=2, service__options=["grid", "generator"]
-    )  # fmt: skip
+        finance__analysis_period_years=1,
+        tank__volume_m3=30.0,
+        sources__solar__strings=2,
+        service__options=["grid", "generator"],
+    )
 
 
 def with_figures(study: Study, **figures: Figures) -> Study:

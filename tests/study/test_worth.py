@@ -23,7 +23,7 @@ from planner.study.worth_words import verdict, worth_sentences
 from tests.study.scenarios import EXAMPLES, changed
 
 BASE: dict[str, Any] = {
-    "finance__life_years": 4,
+    "finance__analysis_period_years": 4,
     "tank__volume_m3": 30.0,
     "sources__solar__strings": 2,
     "sources__grid__line_length_m": 1000.0,

@@ -27,7 +27,7 @@ def test_a_tariff_with_a_band_inside_another_is_billed() -> None:
     inside = {"name": "inside", "hours": [[18, 20]], "price_per_kwh": 0.9}
     options = ["grid"]
     plain, doubled = (
-        studied(finance__life_years=1, service__options=options, sources__grid__tariff__bands=bands)
+        studied(finance__analysis_period_years=1, service__options=options, sources__grid__tariff__bands=bands)
         for bands in ([evening], [evening, inside])
     )
     assert float(doubled.options[0].life.present_cost) == float(plain.options[0].life.present_cost)

@@ -33,8 +33,8 @@ def sun(watts: float, strings: tuple[int, ...] = (1,)) -> Sun:
     return Sun(np.full((HOURS, 1), watts), np.array([0]), np.array([1.0]), strings, 0.96)
 
 
-def source(*, blending: bool, power_w: float = 1e12, available: float = 1.0) -> TopUpSource:
-    return TopUpSource("grid", np.full((HOURS, 1), available), np.full((1, 1), power_w), 0.95, blending)
+def source(*, parallel: bool, power_w: float = 1e12, available: float = 1.0) -> TopUpSource:
+    return TopUpSource("grid", np.full((HOURS, 1), available), np.full((1, 1), power_w), 0.95, parallel)
 
 
 def test_strings_scale_the_array_and_ageing_wears_it(pump: FlowTable) -> None:
@@ -51,47 +51,47 @@ def test_no_sun_is_nil(pump: FlowTable) -> None:
     assert series.pumped_m3.max() == 0
 
 
-def test_blending_takes_only_what_the_sun_lacks(pump: FlowTable) -> None:
+def test_parallel_takes_only_what_the_sun_lacks(pump: FlowTable) -> None:
     series = sun_series(sun(1000.0), pump, MONTH, 1)
-    extra = extra_series(source(blending=True), series, 0.96, pump, MONTH)
+    extra = extra_series(source(parallel=True), series, 0.96, pump, MONTH)
     kwh = extra.kwh_per_m3 * extra.extra_m3
     assert extra.extra_m3[0, 0] == pytest.approx(4.0 - pump.flow_at(np.array([[960.0]]), np.array([0]))[0, 0])
     assert kwh[0, 0] == pytest.approx((2000 - 960) / 0.95 / 1000)
     assert extra.sun_kwh_per_m3[0, 0] == pytest.approx(0.0, abs=1e-12)
 
 
-def test_blending_also_uses_sun_too_weak_to_start_the_pump(pump: FlowTable) -> None:
+def test_parallel_also_uses_sun_too_weak_to_start_the_pump(pump: FlowTable) -> None:
     series = sun_series(sun(300.0), pump, MONTH, 1)
     assert series.used_kwh[0, 0] == 0
-    extra = extra_series(source(blending=True), series, 0.96, pump, MONTH)
+    extra = extra_series(source(parallel=True), series, 0.96, pump, MONTH)
     assert (extra.sun_kwh_per_m3 * extra.extra_m3)[0, 0] == pytest.approx(0.3)
 
 
 def test_changeover_leaves_the_sun_aside(pump: FlowTable) -> None:
     series = sun_series(sun(1000.0), pump, MONTH, 1)
-    extra = extra_series(source(blending=False), series, 0.96, pump, MONTH)
+    extra = extra_series(source(parallel=False), series, 0.96, pump, MONTH)
     assert (extra.kwh_per_m3 * extra.extra_m3)[0, 0] == pytest.approx(2000 / 0.95 / 1000)
     assert (extra.sun_kwh_per_m3 * extra.extra_m3)[0, 0] == pytest.approx(-1.0)
 
 
 def test_a_weak_source_gives_what_its_power_allows(pump: FlowTable) -> None:
     series = sun_series(sun(0.0), pump, MONTH, 1)
-    extra = extra_series(source(blending=True, power_w=1000.0), series, 0.96, pump, MONTH)
+    extra = extra_series(source(parallel=True, power_w=1000.0), series, 0.96, pump, MONTH)
     assert extra.extra_m3[0, 0] == pytest.approx(pump.flow_at(np.array([[950.0]]), np.array([0]))[0, 0])
     assert (extra.kwh_per_m3 * extra.extra_m3)[0, 0] == pytest.approx(1.0)
 
 
 def test_availability_scales_the_water_not_its_cost(pump: FlowTable) -> None:
     series = sun_series(sun(500.0), pump, MONTH, 1)
-    whole = extra_series(source(blending=True), series, 0.96, pump, MONTH)
-    half = extra_series(source(blending=True, available=0.5), series, 0.96, pump, MONTH)
+    whole = extra_series(source(parallel=True), series, 0.96, pump, MONTH)
+    half = extra_series(source(parallel=True, available=0.5), series, 0.96, pump, MONTH)
     np.testing.assert_allclose(half.extra_m3, whole.extra_m3 / 2)
     np.testing.assert_array_equal(half.kwh_per_m3, whole.kwh_per_m3)
 
 
 def test_nothing_to_add_where_the_sun_already_gives_all(pump: FlowTable) -> None:
     series = sun_series(sun(5000.0), pump, MONTH, 1)
-    extra = extra_series(source(blending=True), series, 0.96, pump, MONTH)
+    extra = extra_series(source(parallel=True), series, 0.96, pump, MONTH)
     for name in ("extra_m3", "hours_per_m3", "kwh_per_m3", "sun_kwh_per_m3"):
         assert getattr(extra, name).max() == 0
 

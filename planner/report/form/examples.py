@@ -56,7 +56,7 @@ power_limit_w = 4000
 efficiency_percent = 96
 ac_efficiency_percent = 95
 dc_voltage_limit_v = 450
-upkeep_percent_per_year = 1
+maintenance_percent_per_year = 1
 
 [topup]
 start_level_percent = 20
@@ -94,7 +94,7 @@ price = 5000
 outlet_height_m = 6
 
 [service]
-worst_year_share_percent = 93
+demand_met_worst_year_percent = 93
 options = ["solar", "solar + grid"]
 reference = "generator"
 

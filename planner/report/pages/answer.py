@@ -48,8 +48,8 @@ COMPONENTS = (
 )  # fmt: skip
 ASSUMPTIONS = (
     "demand.growth_percent_per_year",
-    "service.delivered_share_percent",
-    "finance.life_years",
+    "service.demand_met_percent",
+    "finance.analysis_period_years",
     "finance.discount_rate_percent",
     "sources.solar.module.price",
     "sources.grid.tariff.price_per_kwh",
@@ -104,7 +104,7 @@ def _words(study: Study, sentences: Sequence[str], verdicts: Sequence[Verdict]) 
         "answer.setting",
         currency=scenario.currency,
         prices=text(f"cash.prices_{scenario.finance.prices}"),
-        years=scenario.finance.life_years,
+        years=scenario.finance.analysis_period_years,
     )
     if scenario.people is not None:
         setting = f"{text('answer.people', people=f'{scenario.people:,.0f}')} {setting}"
@@ -291,7 +291,7 @@ def _charts(study: Study, rows: int) -> Iterator[Block]:
             )
             for place, option in enumerate(study.ranked[:SHOWN_LINES])
         ),
-        Axis(text("column.year"), "year", 0, study.scenario.finance.life_years),
+        Axis(text("column.year"), "year", 0, study.scenario.finance.analysis_period_years),
         Axis(text("answer.time_axis", currency=currency)),
         beside=BASIS,
         column=CHART_COLUMN,

@@ -71,11 +71,11 @@ def bill_of_study(study: Study, inputs: Inputs) -> Bill:
             price = None if line.group in PERCENTAGES else float(line.unit_price)
             key: tuple[object, ...] = (
                 line.name, line.group, line.source, float(line.quantity), line.unit, price, line.life_years,
-                line.upkeep_percent_per_year, line.by_hours,
+                line.maintenance_percent_per_year, line.by_hours,
                 repr(cells.quantity),
                 None if price is None else repr(cells.unit_price),
                 repr(cells.life_years),
-                repr(cells.upkeep_percent_per_year),
+                repr(cells.maintenance_percent_per_year),
             )  # fmt: skip
             while option.name in found.get(key, {}):  # two equal lines of one option stay two rows
                 key = (*key, "again")
@@ -143,7 +143,7 @@ def _line(entry: Entry, options: list[str], before: list[Group]) -> Row:
             line.life_years, "whole" if float(line.life_years).is_integer() else "one", given.life_years
         ),
         "replaced_by": Cell(text("bill.years_or_hours" if line.by_hours else "bill.years")),
-        "maintenance": Cell.worked_out(line.upkeep_percent_per_year, "two", given.upkeep_percent_per_year),
+        "maintenance": Cell.worked_out(line.maintenance_percent_per_year, "two", given.maintenance_percent_per_year),
     }
     bases = [group for group in before if group in EQUIPMENT_GROUPS or line.group != "Installation"]
     for name in options:
@@ -182,7 +182,7 @@ def _totals(bill: Bill, options: list[str], currency: str) -> Iterator[Row]:
         capital[name] = Cell.worked_out(sum(float(line.cost) for line in lines), "money", added)
         # The sum takes texts and the empty cells of subtotals' maintenance as nothing.
         kept = weighted_total(bill.run("maintenance"), bill.run(name)) / 100
-        value = sum(float(line.cost) * line.upkeep_percent_per_year / 100 for line in lines)
+        value = sum(float(line.cost) * line.maintenance_percent_per_year / 100 for line in lines)
         yearly[name] = Cell.worked_out(value, "money", kept)
     yield Row(CAPITAL, capital, "total")
     yield Row(MAINTENANCE, yearly, "total")

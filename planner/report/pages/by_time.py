@@ -181,7 +181,7 @@ def _key(page: str, place: int, part: str) -> str:
 
 def _tables(page: str, study: Study, measures: Sequence[Sequence[Measure]]) -> Iterator[Table]:
     """Two tables for each option, best first: months of the first year, and life years."""
-    years = study.scenario.finance.life_years
+    years = study.scenario.finance.analysis_period_years
     headings = [text("by_time.label"), *(measure.heading for measure in measures[0])]
     for place, (option, columns) in enumerate(zip(study.ranked, measures, strict=True)):
         made = tuple(

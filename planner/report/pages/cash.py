@@ -62,7 +62,7 @@ def cash_cells(option: str, year: int) -> Mapping[str, Formula]:
 
 def cash_span(study: Study, option: str, column: str) -> Span:
     """Cells of a column from year 0 to the last."""
-    return Span(CASH, (option, 0), column, (option, study.scenario.finance.life_years))
+    return Span(CASH, (option, 0), column, (option, study.scenario.finance.analysis_period_years))
 
 
 @lru_cache(maxsize=64)
@@ -73,7 +73,7 @@ def _ranges(option: str, last_year: int) -> Mapping[str, Formula]:
 
 def cash_ranges(study: Study, option: str) -> Mapping[str, Formula]:
     """Cells of the years 0 to n by column, and of the years themselves, as operands."""
-    return _ranges(option, study.scenario.finance.life_years)
+    return _ranges(option, study.scenario.finance.analysis_period_years)
 
 
 def cash_page(study: Study, sources: Sources) -> Page:
@@ -123,12 +123,14 @@ def _rates(study: Study, inputs: Inputs) -> Table:
 def _values(study: Study, option: OptionResult) -> dict[str, Array]:
     """The planner's own figures, by column."""
     columns, against = option.life.shown_columns(), study.option(study.reference).life.columns["total_cost"]
-    return columns | by_year(COMPARED, {**columns, "reference_total_cost": against}, study.scenario.finance.life_years)
+    return columns | by_year(
+        COMPARED, {**columns, "reference_total_cost": against}, study.scenario.finance.analysis_period_years
+    )
 
 
 def _rows(study: Study, option: OptionResult, sources: Sources) -> list[Row]:
     values, given = _values(study, option), _given(option, sources)
-    life_years = study.scenario.finance.life_years
+    life_years = study.scenario.finance.analysis_period_years
     defined = _DEFINED | {column.key: column for column in given["running"]}
     rows = []
     for year in range(life_years + 1):

@@ -45,11 +45,11 @@ _OF_OPTIONS = (
     "levelised_cost_per_m3",
 )  # fmt: skip
 _BASES: dict[str, Callable[[Study], object]] = {
-    "analysis_period": lambda study: study.scenario.finance.life_years,
+    "analysis_period": lambda study: study.scenario.finance.analysis_period_years,
     "discount_rate": lambda study: study.scenario.finance.discount_rate_percent,
     "prices": lambda study: study.scenario.finance.prices,
     "inflation": lambda study: study.scenario.finance.inflation_percent,
-    "target": lambda study: study.scenario.service.delivered_share_percent,
+    "target": lambda study: study.scenario.service.demand_met_percent,
 }
 """What must be alike for costs to be compared."""
 
@@ -158,7 +158,7 @@ def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
     yield "demand", number(option.quantities.demand_m3[0] / DAYS_PER_YEAR, "one")
     yield "delivered", number(option.quantities.delivered_m3.mean(), "whole")
     yield from figures(*_DESIGN)
-    yield "analysis_period", number(scenario.finance.life_years, "whole")
+    yield "analysis_period", number(scenario.finance.analysis_period_years, "whole")
     yield "discount_rate", number(scenario.finance.discount_rate_percent, "two")
     yield "prices", words(scenario.finance.prices)
     yield from figures(*_MONEY)

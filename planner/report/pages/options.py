@@ -57,7 +57,7 @@ def options_page(study: Study) -> Page:
         "options.under",
         currency=study.scenario.currency,
         prices=text(f"cash.prices_{finance.prices}"),
-        years=finance.life_years,
+        years=finance.analysis_period_years,
     )
     table = Table(OPTIONS, columns, rows, freeze=2)
     return Page("options", text("page.options"), text("options.title"), under, (table,))
@@ -158,7 +158,7 @@ def _design_words(study: Study) -> Iterator[Row]:
 
 def _service(study: Study) -> Iterator[Row]:
     service = study.scenario.service
-    target, worst = f"{service.delivered_share_percent:g}", service.worst_year_share_percent
+    target, worst = f"{service.demand_met_percent:g}", service.demand_met_worst_year_percent
     label = text("options.target", percent=target)
     if worst is not None:
         label = text("options.target_worst_year", percent=target, worst=f"{worst:g}")
@@ -200,7 +200,7 @@ def _remark(study: Study, name: str) -> Row:
 def _by_year(study: Study) -> Iterator[Row | Section]:
     """Demand met, year by year."""
     yield _heading(study, "by_year")
-    for year in range(study.scenario.finance.life_years):
+    for year in range(study.scenario.finance.analysis_period_years):
 
         def cell(option: OptionResult, year: int = year) -> Cell:
             demand = float(option.quantities.demand_m3[year])

@@ -23,7 +23,7 @@ def renewals_page(study: Study, bill: Bill) -> Page:
     bill : Bill
         The rows of the bill.
     """
-    years = study.scenario.finance.life_years
+    years = study.scenario.finance.analysis_period_years
     columns = (
         Column("line", text("bill.line"), 34),
         Column("life", text("renewals.life")),

@@ -47,7 +47,7 @@ def returns_page(study: Study) -> Page:
     options = [option for option in study.ranked if option.name != study.reference]
     steps: dict[str, dict[str, Cell]] = {key: {"step": Cell(text(f"returns.{key}"))} for key in STEPS}
     worth = [{"step": Cell(float(rate), "general")} for rate in RATES]
-    last_year = study.scenario.finance.life_years
+    last_year = study.scenario.finance.analysis_period_years
     for option in options:
         assert option.comparison is not None
         name, values, ranges = option.name, option.comparison.steps, cash_ranges(study, option.name)

@@ -61,7 +61,10 @@ def simulated_page(study: Study, inputs: Inputs) -> Page:
         (Column("label", ""), Column("value", "")),
         tuple(
             Row(key, {"label": Cell(text(f"simulated.{key}"), "wrap"), "value": Cell(value, "whole")})
-            for key, value in (("years", study.scenario.finance.life_years), ("people", study.scenario.people or 0))
+            for key, value in (
+                ("years", study.scenario.finance.analysis_period_years),
+                ("people", study.scenario.people or 0),
+            )
         ),
         header=False,
     )

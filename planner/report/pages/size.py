@@ -212,7 +212,7 @@ def _front_page(sizing: Sizing) -> Page:
 
 def service_table(sizing: Sizing) -> Table:
     """Least life-cycle cost of each option by the share of the demand that is met at least."""
-    currency, target = sizing.scenario.currency, sizing.scenario.service.delivered_share_percent
+    currency, target = sizing.scenario.currency, sizing.scenario.service.demand_met_percent
     columns = [Column("share", text("size.share"), OPTION_WIDTH)]
     columns += [Column(option.name, text("studies.option_cost", option=option.name, currency=currency))
                 for option in sizing.ranked]  # fmt: skip

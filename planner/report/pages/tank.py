@@ -25,7 +25,7 @@ def tank_page(study: Study) -> Page:
 
 
 def _sizes(study: Study) -> Table:
-    currency, target = study.scenario.currency, study.scenario.service.delivered_share_percent
+    currency, target = study.scenario.currency, study.scenario.service.demand_met_percent
     rows = []
     for option in study.ranked:
         volumes = option.tank_curve.volume_m3
@@ -124,7 +124,7 @@ def _chart(study: Study) -> Chart:
             shown.append(option)
     widest = max(shown, key=lambda option: float(option.tank_curve.volume_m3[-1] - option.tank_curve.volume_m3[0]))
     lowest = min(float(option.tank_curve.delivered_share.min()) for option in shown)
-    floor = 5 * np.floor(min(100 * lowest, study.scenario.service.delivered_share_percent) / 5 - 0.2)
+    floor = 5 * np.floor(min(100 * lowest, study.scenario.service.demand_met_percent) / 5 - 0.2)
 
     def series(name: str, option: OptionResult, key: str, style: str) -> Series:
         last = (option.name, len(option.tank_curve.volume_m3) - 1)

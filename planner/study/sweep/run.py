@@ -218,7 +218,7 @@ def run_plan(
     """Work out the variants of one plan; see `run_sweep`."""
     scenario = base.scenario
     redesign = bool(scenario.sweep and scenario.sweep.redesign)
-    option_years = len(base.pinned) * scenario.finance.life_years
+    option_years = len(base.pinned) * scenario.finance.analysis_period_years
     layout = cut(plan, option_years=option_years, redesign=redesign)
     core = core_of(scenario, base.folder, base.pinned, plan, by_line=layout.by_line, redesign=redesign)
     if isinstance(workers, Alone):

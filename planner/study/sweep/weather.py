@@ -84,7 +84,7 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Design], a
     InputError
         When the life year lies beyond the life.
     """
-    life = scenario.finance.life_years
+    life = scenario.finance.analysis_period_years
     if asked.life_year > life:
         text = f"{asked.life_year} was given; the life counted has {life} years"
         raise InputError("", [Problem("sweep.weather.life_year", text)])
@@ -114,7 +114,7 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Design], a
 
 
 def _lasting(scenario: Scenario, years: int) -> Scenario:
-    return scenario.model_copy(update={"finance": scenario.finance.model_copy(update={"life_years": years})})
+    return scenario.model_copy(update={"finance": scenario.finance.model_copy(update={"analysis_period_years": years})})
 
 
 def _aged(design: Built, life_year: int, life: int) -> Built:

@@ -66,8 +66,8 @@ SENTENCES: dict[str, str] = {
     "answer.flow": "Flow at that head (m3/h)",
     "answer.ghi": "Global irradiation (GHI, kWh/m2/day)",
     "answer.demand.growth_percent_per_year": "Growth of demand (%/year)",
-    "answer.service.delivered_share_percent": "Service target (% of demand met)",
-    "answer.finance.life_years": "Analysis period (years)",
+    "answer.service.demand_met_percent": "Service target (% of demand met)",
+    "answer.finance.analysis_period_years": "Analysis period (years)",
     "answer.finance.discount_rate_percent": "Discount rate (%/year)",
     "answer.sources.solar.module.price": "Price of a PV module ({currency})",
     "answer.sources.grid.tariff.price_per_kwh": "Grid energy ({currency}/kWh)",
@@ -125,7 +125,7 @@ SENTENCES: dict[str, str] = {
     "options.payback_reason": "  remark",
     "options.discounted_payback_reason": "  remark",
     "options.of_demand": "% of demand",
-    "controller.blending": "parallel (PV and AC together)",
+    "controller.parallel": "parallel (PV and AC together)",
     "controller.changeover": "changeover",
     # ---- bill of quantities, replacements
     "bill.under": (

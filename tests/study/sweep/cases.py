@@ -18,7 +18,7 @@ FUEL, SCHOOL = "sources.generator.fuel_price_per_l", "demand.users[1].count"
 @cache
 def _school() -> dict[str, Any]:
     raw = tomllib.loads((EXAMPLES / "hill-school.toml").read_text(encoding="utf-8"))
-    raw["finance"]["life_years"] = 2
+    raw["finance"]["analysis_period_years"] = 2
     raw["service"]["options"] = ["solar", "grid", "solar + grid", "solar + grid + generator"]
     return raw
 

@@ -177,7 +177,9 @@ def test_ctrl_c_leaves_the_chunks_and_resume_gives_the_same_rows(tmp_path: Path,
     scenario = write_scenario(
         tmp_path,
         {"grid": [{"key": SCHOOL, "values": values}, {"key": "sources.solar.albedo", "values": [0.1, 0.2, 0.3]}]},
-        finance={"life_years": 12},  # enough columns for several passes, so that there is something left to stop
+        finance={
+            "analysis_period_years": 12
+        },  # enough columns for several passes, so that there is something left to stop
     )
 
     def command(outputs: str, *more: str) -> list[str]:

@@ -46,13 +46,13 @@ def at(results: Results, variant: int, option: str) -> dict[str, float]:
         ("finance.discount_rate_percent", 9.0),
         ("sources.grid.outages.hours_per_day", 12.0),
         ("weather.ghi_kwh_m2_day[7]", 3.9),
-        ("finance.life_years", 3.0),
+        ("finance.analysis_period_years", 3.0),
         ("sources.solar.strings", 2.0),
         ("tank.volume_m3", 30.0),
         ("topup.start_level_percent", 30.0),
         ("sources.generator.minimum_run_h", 2.0),
         ("borehole.daily_limit_m3", 12.0),
-        ("service.delivered_share_percent", 99.99),
+        ("service.demand_met_percent", 99.99),
     ],
 )
 def test_a_variant_is_what_the_changed_scenario_gives(key: str, value: float) -> None:
@@ -71,7 +71,7 @@ def test_a_variant_is_what_the_changed_scenario_gives(key: str, value: float) ->
         assert bool(found["meets_service"]) == option.meets_service
         assert (found["tank_m3"], found["strings"]) == (option.tank_m3, option.strings)
         assert found["fuel_l_per_year"] == pytest.approx(
-            float(option.quantities.fuel_l.sum()) / study.scenario.finance.life_years
+            float(option.quantities.fuel_l.sum()) / study.scenario.finance.analysis_period_years
         )
 
 
@@ -293,9 +293,9 @@ MONEY: dict[str, tuple[float, float]] = {
     "finance.loan_percent": (0.0, 60.0),
     "finance.loan_rate_percent": (0.0, 9.0),
     "pump.life_years": (1.0, 3.0),
-    "pump.upkeep_percent_per_year": (0.0, 5.0),
+    "pump.maintenance_percent_per_year": (0.0, 5.0),
     "costs.contingency_percent": (0.0, 20.0),
-    "service.delivered_share_percent": (90.0, 100.0),
+    "service.demand_met_percent": (90.0, 100.0),
     "sources.grid.tariff.blocks[1].up_to_kwh_month": (5.0, 40.0),
     "sources.grid.tariff.tax_percent": (0.0, 20.0),
     "sources.generator.life_hours": (100.0, 900.0),
