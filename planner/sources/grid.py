@@ -15,10 +15,11 @@ from planner.money.yearly import Column, Definition
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Grid
-from planner.sources.base import AcSupply, Array, Bands, Surroundings, TopUpSourceKind, through_ac_cable
+from planner.sources.base import AcSupply, Array, Bands, DescribedTopUp, Surroundings, through_ac_cable
 from planner.supply.availability import grid_availability
 from planner.supply.outages import TooManyOutages
 from planner.supply.run import HOUR, MONTH
+from planner.text import text
 
 UNLIMITED_W = 1e12
 
@@ -34,7 +35,7 @@ def _emission_kg(y: Any) -> Operand:
     return y.top_ups[GridKind.key].kwh * y.grid_co2_kg_per_kwh
 
 
-class GridKind(TopUpSourceKind):
+class GridKind(DescribedTopUp):
     """The grid; the first to top up."""
 
     key = "grid"
@@ -53,9 +54,20 @@ class GridKind(TopUpSourceKind):
         """Whether the scenario has a figure."""
         return _grid(scenario).co2_kg_per_kwh is not None
 
-    def described(self, scenario: Scenario) -> bool:
-        """Whether the scenario has a connection."""
-        return scenario.sources.grid is not None
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """Its voltage, and its current through an electronic drive."""
+        return text("caution.grid"), text("caution.residual_current")
+
+    @property
+    def supply_name(self) -> str:
+        """The connection."""
+        return text("caution.source.grid")
+
+    @property
+    def emission_name(self) -> str:
+        """Its energy."""
+        return text("emission.grid")
 
     def available(self, scenario: Scenario) -> Array:
         """Its timetable less its outages, drawn anew for each life year."""

@@ -24,17 +24,20 @@ from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
 from planner.sources.base import Array, Bands, SourceKind, Surroundings, TopUpSourceKind
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
+from planner.study.candidates import candidate_grid
 from planner.study.compare import OptionResult, Study, study_scenario
 from planner.study.context import Context
 from planner.study.design import option_of
 from planner.study.held import Held
 from planner.study.search import choose_all
+from planner.study.words import sentences
 from planner.supply.run import HOUR, MONTH, run_options
 from tests.study.scenarios import changed
 from tests.supply.options import FUEL, HOURS, option, source_of
 
 EVENING = (HOUR >= 17) & (HOUR < 22)
 YEARS = 2
+CHOSEN = ("solar + neighbour", "solar")
 
 
 @dataclass(frozen=True, eq=False)
@@ -222,6 +225,24 @@ def test_sources_in_two_orders_are_refused() -> None:
     back = option("neighbour + grid", draw, 40.0, neighbour=alive, grid=alive)
     with pytest.raises(ValueError, match="cycle"):
         run_options([there, back])
+
+
+def test_sizing_holds_by_a_timer_only_what_has_hours_of_its_own() -> None:
+    context = Context(Path(), kinds_with(Neighbour()))
+    supplies = {supply.name: supply for supply in context.supplies(site())}
+    alone = candidate_grid(context, supplies["neighbour"])
+    assert [setup.hours for setup in alone.setups] == ["as given"]
+    beside = candidate_grid(context, supplies["neighbour + generator"])
+    assert [setup.hours for setup in beside.setups] == ["as given", "by night only", "by day only"]
+    assert beside.strings == (0,)
+    assert candidate_grid(context, supplies["solar + neighbour"]).strings[0] == 1
+
+
+def test_its_sun_and_its_top_up_are_told_apart_in_the_sentences() -> None:
+    study = replace(studied(), options=tuple(each for each in studied().options if each.name in CHOSEN), ranking=CHOSEN)
+    said = " ".join(sentences(study))
+    assert "from neighbour" in said
+    assert "solar" not in said.split("from neighbour")[1].split(".")[0]
 
 
 def test_it_is_priced_anew_where_a_design_is_held() -> None:

@@ -100,12 +100,8 @@ def _words(study: Study, key: str, of: Callable[[OptionResult], str], kind: Kind
 
 def _figure(study: Study, figure: Figure) -> Row:
     def cell(option: OptionResult) -> Cell:
-        if figure.group == "comparison" and option.comparison is None:
-            return Cell(text("figure.reference"), "word")
-        if figure.group == "carbon" and not _counted(option):
-            return Cell(text("options.not_counted"), "word")
-        formula = _formula(study, option, figure) if figure.money else 0.0
-        return Cell.worked_out(float(figure.read(option)), figure.format, formula, word=text(figure.absent))
+        formula = _formula(study, option, figure) if figure.money and figure.known(option) else 0.0
+        return Cell.worked_out(float(figure.read(option)), figure.format, formula, word=figure.words_for(option))
 
     return _row(study, figure.key, figure.label, figure.unit_in(study.scenario.currency), cell)
 
@@ -144,14 +140,6 @@ def _rank(study: Study) -> Row:
 
 
 def _design_words(study: Study) -> Iterator[Row]:
-    def rating_kw(option: OptionResult) -> float:
-        generator = option.scenario.sources.generator
-        return generator.rating_kw if generator and "generator" in option.sources else np.nan
-
-    none = text("figure.none")
-    yield _row(
-        study, "generator_kw", text("options.generator"), "kW", lambda option: Cell(rating_kw(option), "one", word=none)
-    )
     yield _words(study, "controller", lambda option: text(f"controller.{option.scenario.controller.mode}"), "wrap")
     yield _words(study, "pump", lambda option: option.scenario.pump.name, "wrap")
 
@@ -165,17 +153,15 @@ def _service(study: Study) -> Iterator[Row]:
     yield _row(study, SERVICE, label, "", lambda option: Cell(service_words(option), "word"))
 
 
-def _counted(option: OptionResult) -> bool:
-    """Whether the carbon dioxide of everything that is burnt or bought is known."""
-    grid = option.scenario.sources.grid
-    return "grid" not in option.sources or (grid is not None and grid.co2_kg_per_kwh is not None)
-
-
 def _covers(option: OptionResult) -> str:
-    parts = [text("options.fuel")] if "generator" in option.sources else []
-    if "grid" in option.sources:
-        parts.append(text("options.grid" if _counted(option) else "options.grid_not_counted"))
-    return "; ".join(parts) or text("options.none_burnt")
+    parts = [
+        source.emission_name
+        if source.emission_known(option.scenario)
+        else text("emission.not_counted", what=source.emission_name)
+        for source in option.sources
+        if source.emission is not None
+    ]
+    return "; ".join(parts) or text("emission.none")
 
 
 def _comparison(study: Study) -> Iterator[Row | Section]:

@@ -83,8 +83,7 @@ def simulated_page(study: Study, inputs: Inputs) -> Page:
 
 
 def _tariff(option: OptionResult) -> Tariff | None:
-    grid = option.scenario.sources.grid
-    return grid.tariff if grid is not None and "grid" in option.sources else None
+    return terms_of(option.scenario, option.sources).tariff
 
 
 def _parts(option: OptionResult) -> list[str]:

@@ -5,6 +5,7 @@ SENTENCES: dict[str, str] = {
     "figure.no_water": "nothing delivered",
     "figure.no_people": "no people",
     "figure.reference": "reference",
+    "figure.not_counted": "not counted",
     "figure.never": "never",
     "page.water": "Water",
     "page.energy": "Energy",
