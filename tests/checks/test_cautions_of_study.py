@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from planner.checks.cautions import cautions
-from planner.checks.of_study import answer, failures, study_verdicts
+from planner.answers.cautions import cautions
+from planner.answers.of_study import answer, failures, study_verdicts
 from tests.study.scenarios import studied
 
 SMALL = {

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from planner.checks.of_study import sizing_answer
+from planner.answers.of_study import sizing_answer
 from planner.study.site import place_of, weather_of
 from planner.study.sizing import size_scenario
 from tests.study.scenarios import EXAMPLES, changed

@@ -9,8 +9,8 @@ from typing import Any
 import openpyxl
 import pytest
 
-from planner.checks.cautions import cautions
-from planner.checks.of_study import study_verdicts
+from planner.answers.cautions import cautions
+from planner.answers.of_study import study_verdicts
 from planner.report.run_workbook import write_workbook
 from planner.study.compare import Study
 from tests.study.scenarios import studied
