@@ -7,6 +7,7 @@ from datetime import datetime
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from planner.checks.safety import people_drink, placed_cautions
+from planner.money.quantities import PERCENTAGES
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.study.compare import Study
@@ -81,17 +82,17 @@ def _clock(scenario: Scenario) -> list[str]:
 
 def _unpriced(study: Study) -> list[str]:
     """Name what no price was entered for, and what was entered as free."""
-    missing = dict.fromkeys(name for option in study.options for name in option.unpriced)
-    free = dict.fromkeys(
-        line.name
+    missing = {thing: thing.label() for option in study.options for thing in option.unpriced}
+    free = {
+        line.thing: line.label
         for option in study.options
         for line in option.lines
-        if line.group not in ("Installation", "Contingency") and line.quantity and float(line.unit_price) == 0
-    )
-    entered = [name for name in free if name not in missing]
+        if line.group not in PERCENTAGES and line.quantity and float(line.unit_price) == 0
+    }
+    entered = [label for thing, label in free.items() if thing not in missing]
     said = []
     if missing:
-        said.append(text("caution.unpriced", names=listed(list(missing))))
+        said.append(text("caution.unpriced", names=listed(list(missing.values()))))
     if entered:
         said.append(text("caution.free", names=listed(entered)))
     return said

@@ -183,7 +183,7 @@ def _of_wear(terms: Terms, lines: Sequence[Line], hours: Array) -> dict[str, Any
     generator = terms.generator
     if generator is None:
         if worn:
-            raise ValueError(f"'{worn[0].name}' is worn by running hours, but the option has no generator")
+            raise ValueError(f"'{worn[0].label}' is worn by running hours, but the option has no generator")
         return {"services": 0.0, "overhauls": 0.0, "worn_costs": [], "bought_by_hours": [], "left_by_hours": []}
 
     intervals = generator.service_interval_h, generator.overhaul_interval_h

@@ -87,7 +87,7 @@ def _option(option: OptionResult) -> dict[str, Any]:
     return {
         "name": option.name,
         "sources": list(option.sources),
-        "unpriced": list(option.unpriced),
+        "unpriced": [thing.label() for thing in option.unpriced],
         **{figure.key: _number(figure.read(option)) for figure in FIGURES},
         "meets_target": option.meets_service,
         "tank_curve": [

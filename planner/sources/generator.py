@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from planner.money.formula import Operand
-from planner.money.quantities import Line, Priced, bought
+from planner.money.quantities import Line, Priced, Thing, bought
 from planner.money.rates import growth_factor
 from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
@@ -109,17 +110,18 @@ class GeneratorKind(DescribedTopUp):
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
         """The set."""
         generator = _generator(scenario)
-        return [bought(f"Generator, {generator.rating_kw:g} kW", "Generator", self.key, generator, by_hours=True)]
+        line = bought(Thing("generator"), "generator", self.key, generator)
+        return [replace(line, by_hours=True, size=f"{generator.rating_kw:g}")]
 
     def priced(self, scenario: Scenario, running_hours: float) -> list[Priced]:
         """The set, its services, and its overhauls where one falls due."""
         generator = _generator(scenario)
-        things: list[Priced] = [
-            ("Generator", generator, "price"),
-            ("Services of the generator", generator, "service_price"),
+        things = [
+            Priced(Thing("generator"), generator, "price"),
+            Priced(Thing("services"), generator, "service_price"),
         ]
         if running_hours >= generator.overhaul_interval_h:
-            things.append(("Overhauls of the generator", generator, "overhaul_price"))
+            things.append(Priced(Thing("overhauls"), generator, "overhaul_price"))
         return things
 
     def prices(self, scenario: Scenario) -> dict[str, Any]:

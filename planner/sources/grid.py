@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from planner.money.formula import Operand
-from planner.money.quantities import Group, Line, Priced, bought
+from planner.money.quantities import Group, Line, Priced, Thing, bought
 from planner.money.rates import growth_factor
 from planner.money.tariff import band_count, band_of_hour
 from planner.money.yearly import Column, Definition
@@ -99,17 +99,17 @@ class GridKind(DescribedTopUp):
         """Connection and line."""
         grid = _grid(scenario)
         length_m, price = grid.line_length_m, grid.line_price_per_m
-        group: Group = "Grid connection"
+        group: Group = "grid_connection"
         return [
-            bought("Connection", group, self.key, grid),
-            bought("Line to the pump", group, self.key, grid, quantity=length_m, unit="m", unit_price=price),
+            bought(Thing("connection"), group, self.key, grid),
+            bought(Thing("power_line"), group, self.key, grid, quantity=length_m, unit="m", unit_price=price),
         ]
 
     def priced(self, scenario: Scenario, running_hours: float) -> list[Priced]:
         """Connection, and the line where one is built."""
         grid = _grid(scenario)
-        line: list[Priced] = [("Line to the pump", grid, "line_price_per_m")] if grid.line_length_m > 0 else []
-        return [("Connection", grid, "price"), *line]
+        line = [Priced(Thing("power_line"), grid, "line_price_per_m")] if grid.line_length_m > 0 else []
+        return [Priced(Thing("connection"), grid, "price"), *line]
 
     def prices(self, scenario: Scenario) -> dict[str, Any]:
         """Its tariff and carbon dioxide."""

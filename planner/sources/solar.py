@@ -7,7 +7,7 @@ from collections.abc import Sequence
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from planner.money.quantities import Line, Priced, bought, one_or_many
+from planner.money.quantities import Line, Priced, Thing, bought, one_or_many
 from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario
 from planner.scenario.solar import Solar
@@ -17,7 +17,7 @@ from planner.supply.cables import dc_loss_share
 from planner.supply.series import Sun
 from planner.text import text
 
-STRUCTURE = "Stand, wiring and fixing"
+MODULES, STAND = Thing("modules"), Thing("structure")
 
 
 class SolarKind(SourceKind):
@@ -47,15 +47,15 @@ class SolarKind(SourceKind):
         modules = one_or_many(np.asarray(strings, dtype=float) * solar.modules_in_series)
         stand_price, stand_life = solar.structure_price_per_module, solar.structure_life_years
         return [
-            bought("PV modules", "Solar array", self.key, solar.module, quantity=modules, unit="module"),
+            bought(MODULES, "solar_array", self.key, solar.module, quantity=modules, unit="module"),
             # The scenario gives no upkeep of the stand; the modules' own covers cleaning and tightening.
-            Line(STRUCTURE, "Solar array", self.key, modules, "module", stand_price, stand_life, 0.0),
+            Line(STAND, "solar_array", self.key, modules, "module", stand_price, stand_life, 0.0),
         ]
 
     def priced(self, scenario: Scenario, running_hours: float) -> list[Priced]:
         """Modules and stand."""
         solar = _solar(scenario)
-        return [("PV modules", solar.module, "price"), (STRUCTURE, solar, "structure_price_per_module")]
+        return [Priced(MODULES, solar.module, "price"), Priced(STAND, solar, "structure_price_per_module")]
 
     def array(self, scenario: Scenario, weather: WeatherYears) -> ArrayPower:
         """Hourly power of one new string."""

@@ -10,7 +10,7 @@ from pathlib import Path
 import numpy as np
 
 from planner.money.lifecycle import Comparison, LifeCycle, compare
-from planner.money.quantities import Line, unpriced
+from planner.money.quantities import Line, Thing, unpriced
 from planner.money.simulated import Quantities
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
@@ -107,7 +107,7 @@ class OptionResult:
         return sum(source.array_kw(self.scenario, self.strings) for source in self.sources)
 
     @property
-    def unpriced(self) -> tuple[str, ...]:
+    def unpriced(self) -> tuple[Thing, ...]:
         """What has no price, so that the option's cost is incomplete."""
         return unpriced(self.scenario, self.sources, float(np.sum(self.quantities.generator_hours)))
 

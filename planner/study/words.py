@@ -49,7 +49,7 @@ def _verdict(study: Study) -> str:
         "target": study.scenario.service.demand_met_percent,
         "years": study.scenario.finance.analysis_period_years,
         "life_cycle_cost": money(float(first.life.present_cost), currency),
-        "unpriced": ", ".join(first.unpriced),
+        "unpriced": ", ".join(thing.label() for thing in first.unpriced),
     }
     if study.best is None:
         return text(f"answer.none_meets{incomplete}", delivered=100 * first.delivered_share, **slots)

@@ -45,7 +45,7 @@ def priced_scenario() -> Scenario:
 
 
 def named(lines: tuple[Line, ...], name: str) -> Line:
-    return next(line for line in lines if line.name == name)
+    return next(line for line in lines if line.label == name)
 
 
 def test_only_the_sources_of_the_option_are_listed() -> None:
@@ -54,16 +54,16 @@ def test_only_the_sources_of_the_option_are_listed() -> None:
         option: {line.group for line in bill_of_quantities(scenario, option, strings=2, tank_m3=20.0)}
         for option in [(SOLAR,), (GRID,), (GENERATOR,), (SOLAR, GENERATOR)]
     }
-    always = {"Borehole", "Pump and controller", "Pipeline", "Tank", "Other", "Installation", "Contingency"}
-    assert groups[(SOLAR,)] == always | {"Solar array"}
-    assert groups[(GRID,)] == always | {"Grid connection"}
-    assert groups[(GENERATOR,)] == always | {"Generator"}
-    assert groups[(SOLAR, GENERATOR)] == always | {"Solar array", "Generator"}
+    always = {"borehole", "pump_and_controller", "pipeline", "tank", "other", "installation", "contingency"}
+    assert groups[(SOLAR,)] == always | {"solar_array"}
+    assert groups[(GRID,)] == always | {"grid_connection"}
+    assert groups[(GENERATOR,)] == always | {"generator"}
+    assert groups[(SOLAR, GENERATOR)] == always | {"solar_array", "generator"}
 
 
 def test_quantities_and_costs_of_the_lines() -> None:
     lines = bill_of_quantities(priced_scenario(), SOURCES, strings=2, tank_m3=20.0)
-    costs = {line.name: line.cost for line in lines}
+    costs = {line.label: line.cost for line in lines}
     assert costs == pytest.approx(
         {
             "Borehole": 9000.0,
@@ -83,12 +83,12 @@ def test_quantities_and_costs_of_the_lines() -> None:
             "Contingency": 0.05 * (9000 + 2500 + 900 + 6000 + 1340 + 1.1 * 9380),
         }
     )
-    assert [line.name for line in lines[-2:]] == ["Installation", "Contingency"]
+    assert [line.label for line in lines[-2:]] == ["Installation", "Contingency"]
     assert (named(lines, "Invented pump").life_years, named(lines, "Invented pump").maintenance_percent_per_year) == (
         8,
         3,
     )
-    assert [line.name for line in lines if line.by_hours] == ["Generator, 10 kW"]
+    assert [line.label for line in lines if line.by_hours] == ["Generator, 10 kW"]
     assert (named(lines, "Fence").unit, named(lines, "Fence").life_years) == ("m", 20.0)
 
 
@@ -102,14 +102,14 @@ def test_quantities_and_costs_of_the_lines() -> None:
 )
 def test_items_of_some_sources(option: tuple[SourceKind, ...], expected: dict[str, str]) -> None:
     lines = bill_of_quantities(priced_scenario(), option, strings=1, tank_m3=20.0)
-    assert {line.name: line.source for line in lines if line.group == "Other"} == expected
+    assert {line.label: line.source for line in lines if line.group == "other"} == expected
 
 
 def test_lines_without_price_are_kept_and_percentages_of_nothing_left_out() -> None:
     lines = bill_of_quantities(make_scenario(), (SOLAR,), strings=3, tank_m3=20.0)
     assert named(lines, "PV modules").quantity == 18
     assert named(lines, "PV modules").cost == 0
-    assert not {"Installation", "Contingency"} & {line.group for line in lines}
+    assert not {"installation", "contingency"} & {line.group for line in lines}
 
 
 def test_strings_and_tanks_as_cases() -> None:
@@ -127,7 +127,7 @@ def test_strings_and_tanks_as_cases() -> None:
 
 def test_percentages_follow_changed_prices() -> None:
     lines = bill_of_quantities(priced_scenario(), (SOLAR,), strings=2, tank_m3=20.0)
-    dearer = [replace(line, unit_price=2 * line.unit_price) if line.group == "Solar array" else line for line in lines]
+    dearer = [replace(line, unit_price=2 * line.unit_price) if line.group == "solar_array" else line for line in lines]
     again = with_percentages(dearer, 10.0, 5.0, 20.0)
     assert len(again) == len(lines)
     assert named(again, "Installation").cost == pytest.approx(named(lines, "Installation").cost + 240.0)

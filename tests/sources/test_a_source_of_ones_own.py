@@ -19,7 +19,7 @@ from numpy.typing import ArrayLike
 
 from planner.money.formula import Formula, Operand, cell_text
 from planner.money.functions import weighted_total
-from planner.money.quantities import Line
+from planner.money.quantities import Line, Thing
 from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
 from planner.sources.base import Array, Bands, SourceKind, Surroundings, TopUpSourceKind
@@ -64,7 +64,7 @@ class Neighbour(TopUpSourceKind):
         return True
 
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
-        return [Line("Meter", "Other", self.key, 1.0, "item", self.meter_price, 30.0, 2.0)]
+        return [Line(Thing("Meter"), "other", self.key, 1.0, "item", self.meter_price, 30.0, 2.0)]
 
     def available(self, scenario: Scenario) -> Array:
         on = (HOUR >= 7) & (HOUR < 22)
@@ -120,7 +120,7 @@ def test_its_money_by_hand() -> None:
         flows = each.life.flows
         np.testing.assert_allclose(flows.further["neighbour"], [0, *(0.3 * day + 0.8 * evening)], rtol=1e-12)
         # The meter, bought once, of which 28 of 30 years are left after two, and kept up for 2 % a year.
-        (meter,) = [line for line in each.lines if line.name == "Meter"]
+        (meter,) = [line for line in each.lines if line.label == "Meter"]
         assert (meter.cost, meter.source) == (70.0, "neighbour")
         rate = studied().scenario.finance.discount_rate_percent / 100
         present = sum(float(flows.further["neighbour"][year]) / (1 + rate) ** year for year in range(1, YEARS + 1))

@@ -45,7 +45,7 @@ def year_key(year: int) -> str:
 
 def _row(entry: Entry, years: int) -> Row:
     line, row = entry.line, entry.number
-    cells = {"line": Cell(line.name, "wrap", formula=Formula.leaf(At(BILL, row, "line")))}
+    cells = {"line": Cell(line.label, "wrap", formula=Formula.leaf(At(BILL, row, "line")))}
     if line.by_hours:
         cells["life"] = Cell(text("renewals.by_hours"), "word")
         return Row(row, cells)
