@@ -7,7 +7,7 @@ arrays have a leading axis.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
@@ -30,7 +30,12 @@ COST_CATEGORIES = (
     "yearly_costs",
     "residual",
 )
-"""Kinds of cost, in the order in which they are shown."""
+"""Kinds of cost that every report shows, in their order."""
+
+
+def cost_categories(further: Sequence[str] = ()) -> tuple[str, ...]:
+    """Kinds of cost in the order in which they are shown, with `further` ones of sources of one's own."""
+    return (*COST_CATEGORIES[:-1], *further, COST_CATEGORIES[-1])
 
 
 @dataclass(frozen=True)
@@ -55,6 +60,8 @@ class Figure:
         Tells whether a result has it at all; where it does not, `read` gives NaN.
     unknown : str
         Key of the words that stand there.
+    category : str
+        Kind of cost that it is, where it is one of a source of one's own, of which the texts know nothing; else ''.
     money : str
         Name of its definition in `money.figures.FIGURES` or `money.returns.RETURNS`, which cells are written from; ''
         where there is none.
@@ -69,16 +76,17 @@ class Figure:
     money: str = ""
     known: Callable[[Any], bool] = lambda _: True
     unknown: str = "figure.none"
+    category: str = ""
 
     @property
     def label(self) -> str:
         """What people call it."""
-        return figure_label(self.key)
+        return text("figure.further_cost", category=self.category) if self.category else figure_label(self.key)
 
     @property
     def definition(self) -> str:
         """What it is, in one line, with its source."""
-        return figure_definition(self.key)
+        return text("figure.further_cost_is") if self.category else figure_definition(self.key)
 
     def words_for(self, result: Any) -> str:
         """What stands where a result gives no value."""
@@ -120,7 +128,7 @@ def _shortfall_m3(result: Any) -> Any:
 
 def _money(name: str) -> Callable[[Any], Any]:
     """Figure of `money.figures.FIGURES`, where its arithmetic is defined."""
-    return lambda result: result.life.figures[name]
+    return lambda result: result.life.figures.get(name, 0.0)
 
 
 def _compared(key: str, unit: str, name: str, **more: Any) -> Figure:
@@ -235,6 +243,18 @@ def figure(key: str) -> Figure:
     return _BY_KEY[key]
 
 
-def figures_of(group: Group) -> tuple[Figure, ...]:
-    """The figures of one part of a report, in order."""
-    return tuple(each for each in FIGURES if each.group == group)
+def cost_figure(category: str) -> Figure:
+    """Life-cycle cost of one kind, whether of the catalogue or of a source of one's own."""
+    key = f"life_cycle_{category}"
+    return _BY_KEY[key] if key in _BY_KEY else _sum(key, f"{category}_present", category=category)
+
+
+def catalogue(further: Sequence[str] = ()) -> tuple[Figure, ...]:
+    """Every figure, with the life-cycle cost of `further` kinds of cost among the others of its sort."""
+    place = FIGURES.index(cost_figure(COST_CATEGORIES[-1]))
+    return (*FIGURES[:place], *map(cost_figure, further), *FIGURES[place:])
+
+
+def figures_of(group: Group, further: Sequence[str] = ()) -> tuple[Figure, ...]:
+    """The figures of one part of a report, in order; see `catalogue`."""
+    return tuple(each for each in catalogue(further) if each.group == group)

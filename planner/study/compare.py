@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 
 import numpy as np
@@ -139,6 +140,11 @@ class Study:
     def option(self, name: str) -> OptionResult:
         """Return one option by its name."""
         return next(option for option in self.options if option.name == name)
+
+    @cached_property
+    def further_costs(self) -> tuple[str, ...]:
+        """Kinds of running cost that sources of one's own have beside the usual ones."""
+        return tuple(dict.fromkeys(name for option in self.options for name in option.life.flows.further))
 
     @property
     def sources(self) -> tuple[SourceKind, ...]:

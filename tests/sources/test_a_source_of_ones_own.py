@@ -14,13 +14,25 @@ from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
+import openpyxl
 import pytest
 from numpy.typing import ArrayLike
 
+from planner.answers.cautions import cautions
+from planner.answers.of_study import study_verdicts
+from planner.figures import catalogue
 from planner.money.formula import Formula, Operand, cell_text
 from planner.money.functions import weighted_total
 from planner.money.quantities import Line, Thing
 from planner.money.yearly import Column, Definition
+from planner.report.document import Report, Row, Table
+from planner.report.json_file import study_as_data
+from planner.report.pages.bill import bill_of_study
+from planner.report.pages.cash import Sources, cash_page
+from planner.report.pages.inputs import inputs_of
+from planner.report.pages.options import options_page
+from planner.report.run_workbook import money_pages, write_workbook
+from planner.report.workbook.book import write_book
 from planner.scenario.scenario import Scenario
 from planner.sources.base import Array, Bands, SourceKind, Surroundings, TopUpSourceKind
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
@@ -32,6 +44,8 @@ from planner.study.held import Held
 from planner.study.search import choose_all
 from planner.study.words import sentences
 from planner.supply.run import HOUR, MONTH, run_options
+from tests.report.formulas import cells_with_formulas
+from tests.report.spreadsheet import Spreadsheet
 from tests.study.scenarios import changed
 from tests.supply.options import FUEL, HOURS, option, source_of
 
@@ -140,6 +154,48 @@ def test_its_money_by_hand() -> None:
 def test_its_bill_is_one_definition_for_numbers_and_cells() -> None:
     cells = {"neighbour": SimpleNamespace(parts_kwh=[Formula.leaf("B2"), Formula.leaf("C2")])}
     assert cell_text(Neighbour().bill(SimpleNamespace(top_ups=cells))) == "=B2*0.3+C2*0.8"
+
+
+def test_its_cost_has_a_column_a_figure_and_formulas(tmp_path: Path) -> None:
+    study = studied()
+    write_book(Report("Money", (options_page(study), *money_pages(study, inputs_of(study)))), tmp_path / "money.xlsx")
+    book = openpyxl.load_workbook(tmp_path / "money.xlsx")
+    cells = {
+        sheet.title: {(cell.row, cell.column): cell.value for row in sheet.iter_rows() for cell in row}
+        for sheet in book
+    }
+    judge = Spreadsheet(cells)
+    for (sheet, address), (formula, wanted) in cells_with_formulas(tmp_path / "money.xlsx").items():
+        found = judge.value(sheet, book[sheet][address].row, book[sheet][address].column)
+        same = found == wanted if isinstance(wanted, str) else found == pytest.approx(wanted, rel=1e-7, abs=1e-5)
+        assert same, f"'{sheet}' {address} {formula}: {found!r}, not {wanted!r}"
+    alone = study.option("neighbour")
+    flow = cash_page(study, Sources(inputs_of(study), bill_of_study(study, inputs_of(study)))).blocks[-1]
+    assert isinstance(flow, Table)
+    (place,) = [column.key for column in flow.columns if column.heading == "neighbour (USD)"]
+    by_row = {row.key: row.cells[place] for row in flow.rows if isinstance(row, Row)}
+    for year in range(1, YEARS + 1):
+        cell = by_row["neighbour", year]
+        assert cell.value == pytest.approx(float(alone.life.flows.further["neighbour"][year]), rel=1e-12)
+        assert cell.formula is not None
+        assert by_row["grid", year].value == 0
+    (figure,) = [each for each in catalogue(study.further_costs) if each.category]
+    assert (figure.key, figure.label) == ("life_cycle_neighbour", "  neighbour")
+    assert float(figure.read(alone)) == float(alone.life.present_by_category["neighbour"])
+    data = {each["name"]: each for each in study_as_data(study, [], study_verdicts(study))["options"]}
+    assert data["neighbour"]["life_cycle_neighbour"] == float(figure.read(alone))
+    assert data["solar"]["life_cycle_neighbour"] == 0
+    costs = [figure.read(alone) for figure in catalogue(study.further_costs) if figure.key.startswith("life_cycle_")]
+    assert float(costs[0]) == pytest.approx(float(sum(costs[1:])), rel=1e-12)
+
+
+def test_the_whole_report_is_written_with_it(tmp_path: Path) -> None:
+    study, file = studied(), tmp_path / "whole.xlsx"
+    write_workbook(study, cautions(study), file, study_verdicts(study))
+    said = [cell.value for sheet in openpyxl.load_workbook(file) for row in sheet.iter_rows() for cell in row]
+    assert any("Electricity from neighbour at a borehole can kill" in str(value) for value in said)
+    assert said.count("neighbour, band 2 (kWh)") == 1
+    assert "grid not counted; neighbour" in said or "grid; neighbour" in said
 
 
 def test_its_timetable_holds() -> None:

@@ -111,13 +111,18 @@ def bill_page(study: Study, bill: Bill) -> Page:
     rows: list[Row | Section] = []
     before: list[Group] = []
     for group, entries in bill.groups.items():
-        rows.append(Section(text(f"bill.group.{group}")))
+        rows.append(Section(group_label(group)))
         rows += (_line(entry, options, before) for entry in entries)
         rows.append(_subtotal(group, entries, options))
         before.append(group)
     rows += _totals(bill, options, currency)
     table = Table(BILL, columns, tuple(rows), freeze=1)
     return Page("bill", text("page.bill"), text("page.bill"), text("bill.under"), (table,))
+
+
+def group_label(group: Group) -> str:
+    """What people call a part of the works."""
+    return text(f"bill.group.{group}")
 
 
 def subtotal_key(group: Group) -> tuple[str, Group]:
@@ -159,7 +164,7 @@ def _line(entry: Entry, options: list[str], before: list[Group]) -> Row:
 
 
 def _subtotal(group: Group, entries: list[Entry], options: list[str]) -> Row:
-    cells = {"line": Cell(text("bill.subtotal", group=text(f"bill.group.{group}")))}
+    cells = {"line": Cell(text("bill.subtotal", group=group_label(group)))}
     for key in ("supply", "quantity", "unit", "price", "cost", "life", "replaced_by", "maintenance"):
         cells[key] = Cell(None)
     for name in options:

@@ -7,8 +7,8 @@ from types import SimpleNamespace
 
 import numpy as np
 
-from planner.figures import FIGURES, Figure, Group, figures_of
-from planner.money.figures import FIGURES as MONEY
+from planner.figures import Figure, Group, catalogue, figures_of
+from planner.money.figures import figures_with
 from planner.money.formula import Formula, Operand
 from planner.money.returns import NO_REMARK
 from planner.report.document import At, Cell, Column, Kind, Look, Page, Row, Section, Span, Table, Value
@@ -81,7 +81,7 @@ def _heading(study: Study, group: str) -> Section:
 def _part(study: Study, group: Group, before: Iterable[Row] = (), after: Iterable[Row] = ()) -> Iterator[Row | Section]:
     yield _heading(study, group)
     yield from before
-    yield from (_figure(study, figure) for figure in figures_of(group))
+    yield from (_figure(study, figure) for figure in figures_of(group, study.further_costs))
     yield from after
 
 
@@ -112,15 +112,17 @@ def _formula(study: Study, option: OptionResult, figure: Figure) -> Operand:
     if figure.group == "comparison":
         costs = (option_cell("life_cycle_cost", each) for each in (name, study.reference))
         return return_formula(study, name, figure.money, *costs)
-    figures = {each.money: option_cell(each.key, name) for each in FIGURES if each.money in MONEY}
+    further = study.further_costs
+    definitions = figures_with(further)
+    figures = {each.money: option_cell(each.key, name) for each in catalogue(further) if each.money in definitions}
     o = SimpleNamespace(
         **{**cash_ranges(study, name), **figures},
-        start=SimpleNamespace(**cash_cells(name, 0)),
+        start=SimpleNamespace(**cash_cells(name, 0, further)),
         real_discount_rate=REAL_DISCOUNT_RATE,
         life_years=LIFE_YEARS,
         people=PEOPLE,
     )
-    return MONEY[figure.money](o)
+    return definitions[figure.money](o)
 
 
 def _rank(study: Study) -> Row:

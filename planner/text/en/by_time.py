@@ -6,6 +6,8 @@ SENTENCES: dict[str, str] = {
     "figure.no_people": "no people",
     "figure.reference": "reference",
     "figure.not_counted": "not counted",
+    "figure.further_cost": "  {category}",
+    "figure.further_cost_is": "Its part that pays a source of a kind of its own.",
     "figure.never": "never",
     "page.water": "Water",
     "page.energy": "Energy",

@@ -171,6 +171,7 @@ SENTENCES: dict[str, str] = {
     "cash.fuel": "Fuel ({currency})",
     "cash.generator_service": "Generator service ({currency})",
     "cash.yearly_costs": "Other yearly costs ({currency})",
+    "cash.further": "{category} ({currency})",
     "cash.residual": "Residual value ({currency})",
     "cash.total_cost": "Total cost ({currency})",
     "cash.discount_factor": "Discount factor",
