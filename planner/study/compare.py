@@ -146,6 +146,11 @@ class Study:
         """Kinds of running cost that sources of one's own have beside the usual ones."""
         return tuple(dict.fromkeys(name for option in self.options for name in option.life.flows.further))
 
+    @cached_property
+    def further_sources(self) -> tuple[SourceKind, ...]:
+        """Sources of its options beside the usual ones, for which reports have rows of their own."""
+        return tuple(kind for kind in self.sources if kind not in SOURCES)
+
     @property
     def sources(self) -> tuple[SourceKind, ...]:
         """Sources of its options, in order of priority."""

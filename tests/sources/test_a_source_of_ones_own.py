@@ -28,6 +28,7 @@ from planner.money.yearly import Column, Definition
 from planner.report.document import Report, Row, Table
 from planner.report.json_file import study_as_data
 from planner.report.pages.bill import bill_of_study
+from planner.report.pages.by_time import energy_page, water_page
 from planner.report.pages.cash import Sources, cash_page
 from planner.report.pages.inputs import inputs_of
 from planner.report.pages.options import options_page
@@ -195,7 +196,27 @@ def test_the_whole_report_is_written_with_it(tmp_path: Path) -> None:
     said = [cell.value for sheet in openpyxl.load_workbook(file) for row in sheet.iter_rows() for cell in row]
     assert any("Electricity from neighbour at a borehole can kill" in str(value) for value in said)
     assert said.count("neighbour, band 2 (kWh)") == 1
+    assert "Added by neighbour (m3)" in said
+    assert "Running on neighbour (h)" in said
     assert "grid not counted; neighbour" in said or "grid; neighbour" in said
+
+
+def test_the_pages_of_water_and_energy_count_what_it_pumps() -> None:
+    study = studied()
+    water, energy = water_page(study), energy_page(study)
+    for place, option in enumerate(study.ranked):
+        did = option.outcome
+        pumped = did.solar_m3 + sum(source.m3 for source in did.top_ups.values())
+        kwh = did.solar_kwh + sum(source.kwh.sum(axis=-1) for source in did.top_ups.values())
+        for page, key, wanted in (
+            (water, "pumped_m3", pumped.sum(axis=1)),
+            (energy, "kwh_per_m3", kwh.sum(axis=1) / pumped.sum(axis=1)),
+        ):
+            (table,) = [
+                each for each in page.blocks if isinstance(each, Table) and each.key.endswith(f".{place}.years")
+            ]
+            rows = [row for row in table.rows if isinstance(row, Row)]
+            assert [rows[year].cells[key].value for year in range(YEARS)] == pytest.approx(list(wanted), rel=1e-12)
 
 
 def test_its_timetable_holds() -> None:

@@ -25,7 +25,7 @@ from planner.report.document import At, Cell, Column, Kind, Page, Row, Section, 
 from planner.report.pages.bill import CAPITAL, MAINTENANCE, Bill, sum_cell
 from planner.report.pages.inputs import Inputs
 from planner.report.pages.renewals import LEFT, RENEWALS, year_key
-from planner.report.pages.simulated import BILL, further_sources, life_left_cell, simulated_cell, top_up_cells
+from planner.report.pages.simulated import BILL, life_left_cell, simulated_cell, top_up_cells
 from planner.study.compare import OptionResult, Study
 from planner.text import text
 
@@ -205,7 +205,7 @@ def _of_year(study: Study, option: OptionResult, given: dict[str, Any], year: in
             "delivered_m3": quantity("delivered_m3"),
             "top_ups": {
                 source: top_up_cells(study, option, year, source)
-                if source in further_sources(study)
+                if source in study.further_sources
                 else SimpleNamespace(fuel_l=quantity("fuel_l"))
                 for source in option.sources
             },

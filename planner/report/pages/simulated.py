@@ -36,14 +36,8 @@ PEOPLE = Formula.leaf(At(SHARED, "people", "value"))
 """Cell of the people served in the first year."""
 
 
-def further_sources(study: Study) -> tuple[SourceKind, ...]:
-    """Sources with kinds of running cost of their own, which are shown with what those rest on."""
-    costs = set(study.further_costs)
-    return tuple(source for source in study.sources if any(column.key in costs for column in source.running))
-
-
 def _further_keys(study: Study, source: SourceKind) -> dict[str, str]:
-    """Columns of a source by key, with their headings: energy, running time, fuel, and energy by tariff band."""
+    """Columns of a source of one's own by key, with headings: energy, running time, fuel, energy by band."""
     name = source_name(source)
     keys = {f"{source}.{key}": text(f"simulated.further_{key}", source=name) for key in ("kwh", "hours", "fuel_l")}
     count = max(len(option.quantities.top_up(source).parts_kwh) for option in study.options)
@@ -53,7 +47,7 @@ def _further_keys(study: Study, source: SourceKind) -> dict[str, str]:
 
 def _further_values(study: Study, option: OptionResult) -> dict[str, Array]:
     found: dict[str, Array] = {}
-    for source in further_sources(study):
+    for source in study.further_sources:
         did = option.quantities.top_up(source)
         values = {f"{source}.kwh": did.kwh, f"{source}.hours": did.hours, f"{source}.fuel_l": did.fuel_l}
         values |= {f"{source}.{place}": part for place, part in enumerate(did.parts_kwh)}
@@ -109,7 +103,7 @@ def simulated_page(study: Study, inputs: Inputs) -> Page:
         *(Column(key, text(f"simulated.{key}")) for key in QUANTITIES),
         *(Column(f"part_{place}", name) for place, name in enumerate(names)),
         Column(BILL, text("simulated.grid_bill", currency=study.scenario.currency)),
-        *(Column(*each) for source in further_sources(study) for each in _further_keys(study, source).items()),
+        *(Column(*each) for source in study.further_sources for each in _further_keys(study, source).items()),
     )
     rows: list[Row | Section] = []
     for option in study.ranked:
