@@ -204,8 +204,8 @@ def test_the_whole_report_is_written_with_it(tmp_path: Path) -> None:
 def test_the_pages_of_water_and_energy_count_what_it_pumps() -> None:
     study = studied()
     water, energy = water_page(study), energy_page(study)
-    for place, option in enumerate(study.ranked):
-        did = option.outcome
+    for place, ranked in enumerate(study.ranked):
+        did = ranked.outcome
         pumped = did.solar_m3 + sum(source.m3 for source in did.top_ups.values())
         kwh = did.solar_kwh + sum(source.kwh.sum(axis=-1) for source in did.top_ups.values())
         for page, key, wanted in (
