@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import get_args
 
 import numpy as np
 import pytest
 
-from planner.money.quantities import Line, bill_of_quantities, tank_price, with_percentages
+from planner.money.quantities import Group, Line, Thing, bill_of_quantities, tank_price, with_percentages
 from planner.scenario.scenario import Scenario
 from planner.scenario.tank import Tank, TankSize
 from planner.sources.base import SourceKind
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
+from planner.text import known
 from tests.money.cases import make_scenario
 
 SIZES = [TankSize(volume_m3=10.0, price=1000.0), TankSize(volume_m3=20.0, price=1600.0)]
@@ -144,3 +146,13 @@ def test_given_tank_price_holds_for_the_given_volume_only() -> None:
     tank = Tank(volume_m3=15.0, price=999.0, sizes=SIZES)
     np.testing.assert_allclose(tank_price(tank, [15.0, 16.0]), [999.0, 1360.0])
     np.testing.assert_allclose(tank_price(Tank(volume_m3=15.0, price=900.0), [15.0, 5.0, 30.0]), [900, 300, 1800])
+
+
+def test_every_part_line_and_unit_of_ours_has_words() -> None:
+    scenario = priced_scenario()
+    assert all(known(f"bill.group.{group}") for group in get_args(Group))
+    for line in bill_of_quantities(scenario, SOURCES, strings=2, tank_m3=20.0):
+        assert line.thing.name or known(f"bill.line.{line.thing.key}"), line.thing
+        assert line.thing.name or known(f"bill.unit.{line.unit}"), line.unit
+        assert line.label != line.thing.key
+    assert Line(Thing("Meter"), "other", "neighbour", 1.0, "reading", 1.0, 1.0, 0.0).label == "Meter"
