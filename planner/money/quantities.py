@@ -126,11 +126,12 @@ def tank_price(tank: Tank, volume_m3: ArrayLike) -> Operand:
     the given tank.
     """
     volume = np.asarray(volume_m3, dtype=float)
-    points = [(size.volume_m3, size.price) for size in tank.sizes]
+    points: list[tuple[float, float]] = [(size.volume_m3, size.price) for size in tank.sizes]
     given = np.zeros(volume.shape)[()]
     if tank.price is not None and tank.volume_m3 != "auto":
         points = points or [(tank.volume_m3, tank.price)]
         given = np.isclose(volume, tank.volume_m3, rtol=1e-9, atol=0.0).astype(float)
+    points = points or [(1.0, 0.0)]  # no price was entered
     volumes = np.array([volume_m3 for volume_m3, _ in points])
     beyond = np.where(volume < volumes[0], volume / volumes[0], np.maximum(volume / volumes[-1], 1.0)) * (1 - given)
     shares = [np.interp(volume, volumes, own) * beyond for own in np.eye(len(points))]
@@ -199,6 +200,9 @@ def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours:
         ("Controller", scenario.controller, "price"),
         *((segment.name, segment, "price") for segment in scenario.pipeline.segments),
     ]
+    tank = scenario.tank
+    if tank.price is None:
+        things += [("Tank", size, "price") for size in tank.sizes] or [("Tank", tank, "price")]
     for source in sources:
         things += source.priced(scenario, running_hours)
     return tuple(dict.fromkeys(name for name, thing, key in things if key not in thing.model_fields_set))

@@ -65,6 +65,14 @@ def assumed(
     return Field(default=default, description=description, json_schema_extra=extra, **bounds)
 
 
+def found(description: str, unit: str = "", *, how: str, changes: Changes | None = None, **bounds: Any) -> Any:
+    """Declare a field that may be left out because `planner.assumptions` works it out; `how` says from what.
+
+    The models themselves want it, so that whatever stands on them sees a value.
+    """
+    return Field(description=description, json_schema_extra=_said(unit=unit, how=how, changes=changes), **bounds)
+
+
 def several(description: str, *, changes: Changes | None = None, **bounds: Any) -> Any:
     """Declare a list that may be empty."""
     return Field(default_factory=list, description=description, json_schema_extra=_said(changes=changes), **bounds)

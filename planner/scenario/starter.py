@@ -41,7 +41,7 @@ def left_over(scenario: Scenario) -> tuple[str, ...]:
     tuple of str
         Dotted keys; choices of a kind, the currency, the time zone and the seed are passed over.
     """
-    given = dict(leaves(scenario.model_dump(mode="json", exclude_unset=True)))
+    given = dict(leaves(scenario.given("json")))
     starter = _starter()
     same = [path for path, value in given.items() if path in starter and starter[path] == value]
     telling = [path for path in same if path[-1] in _NAMES or "price" in str(path[-1])]

@@ -71,7 +71,9 @@ def _meaning(field: Field) -> str:
 
 def _absent(field: Field) -> Iterator[str]:
     """Say, as a comment, what holds where a key is left out; nothing of a key that may not be."""
-    if field.has_default:
+    if field.how:
+        yield f"# {_key(field.name)} = ...  # {_meaning(field)}; left out: {field.how}"
+    elif field.has_default:
         yield f"# {_key(field.name)} = {toml_value(field.default)}  # {_meaning(field)}; {field.default_source}"
     elif field.info.default is None:
         yield f"# {_key(field.name)} = ...  # {_meaning(field)}; left out: {field.absent or 'not given'}"

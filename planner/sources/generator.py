@@ -100,6 +100,7 @@ class GeneratorKind(TopUpSourceKind):
         generator = _generator(scenario)
         things: list[Priced] = [
             ("Generator", generator, "price"),
+            ("Fuel", generator, "fuel_price_per_l"),
             ("Services of the generator", generator, "service_price"),
         ]
         if running_hours >= generator.overhaul_interval_h:

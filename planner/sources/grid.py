@@ -97,7 +97,7 @@ class GridKind(TopUpSourceKind):
         """Connection, and the line where one is built."""
         grid = _grid(scenario)
         line: list[Priced] = [("Line to the pump", grid, "line_price_per_m")] if grid.line_length_m > 0 else []
-        return [("Connection", grid, "price"), *line]
+        return [("Connection", grid, "price"), *line, ("Energy from the grid", grid, "tariff")]
 
     def prices(self, scenario: Scenario) -> dict[str, Any]:
         """Its tariff and carbon dioxide."""

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+from planner.assumptions.reader import option_scenario
 from planner.money.quantities import unpriced
-from planner.scenario.reader import option_scenario
 from planner.study.inputs import VariedInput
 from planner.study.words import CLOSE_PERCENT, money
 from planner.study.worth import Standing, Switching, Turn, Worth

@@ -2,6 +2,7 @@
 
 from planner.text.en import (
     answers,
+    assumptions,
     by_time,
     cautions,
     checks,
@@ -22,7 +23,7 @@ __all__ = ["FIGURES", "SENTENCES"]
 
 SENTENCES: dict[str, str] = {}
 for _part in (
-    answers, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline, checks_works, method, run,
-    site, studies, terminal, weather,
+    answers, assumptions, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline, checks_works,
+    method, run, site, studies, terminal, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES
