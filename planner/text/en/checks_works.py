@@ -156,17 +156,17 @@ SENTENCES: dict[str, str] = {
     "check.irradiation.compared_not": "Irradiation, against the region's climatology",
     "check.irradiation.why": "The array is sized by these figures; a wrong unit or month shows in no other check.",
     "check.irradiation.source": (
-        "a climatology of 3 by 3 degrees (NASA MERRA-2, 2011-2015); 45 % assumed, beyond the 31 % found at three typical "
-        "years"
+        "a climatology of 3 by 3 degrees (NASA MERRA-2, 2011-2015); 45 % assumed, beyond the 31 % found at three "
+        "typical years"
     ),
     "check.irradiation.above": (
-        "your {month} is {apart} % above what this region has: look whether the figures are kWh/m2 a day on a horizontal "
-        "plane (1 kWh = 3.6 MJ), start with January and are for this place, and at the signs of its latitude and "
+        "your {month} is {apart} % above what this region has: look whether the figures are kWh/m2 a day on a "
+        "horizontal plane (1 kWh = 3.6 MJ), start with January and are for this place, and at the signs of its latitude and "
         "longitude"
     ),
     "check.irradiation.below": (
-        "your {month} is {apart} % below what this region has: look whether the figures are kWh/m2 a day on a horizontal "
-        "plane (not hours of sun, or sums of a month), start with January and are for this place"
+        "your {month} is {apart} % below what this region has: look whether the figures are kWh/m2 a day on a "
+        "horizontal plane (not hours of sun, or sums of a month), start with January and are for this place"
     ),
     "check.irradiation.measure": (
         "the irradiation is an estimate from that climatology itself: measure or fetch it before money is committed "
@@ -177,8 +177,8 @@ SENTENCES: dict[str, str] = {
         "--fetch or a station nearby"
     ),
     "check.air_temperature.compared": (
-        "Air of {month}, the month that stands furthest from the region's climatology: {given} against {usual} deg C at "
-        "this altitude"
+        "Air of {month}, the month that stands furthest from the region's climatology: {given} against {usual} deg C "
+        "at this altitude"
     ),
     "check.air_temperature.compared_not": "Air temperature, against the region's climatology",
     "check.air_temperature.why": "Modules and cables are judged at these temperatures.",

@@ -51,8 +51,8 @@ SENTENCES: dict[str, str] = {
         "29 February left out"
     ),
     "weather_note.estimate": (
-        "sun and temperature are an estimate: measure or fetch before money is committed (of three places compared, one "
-        "month got {dull:.0f} % less sun than its estimate; among hills it may be further off)"
+        "sun and temperature are an estimate: measure or fetch before money is committed (of three places compared, "
+        "one month got {dull:.0f} % less sun than its estimate; among hills it may be further off)"
     ),
     "position.off_the_globe": (
         "latitude {latitude:g}, longitude {longitude:g}: must be from -90 to 90 and from -180 to 180"
