@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
-from planner.resource.climatology import REDUCTION, Array, climatology_at, estimate_note
+from planner.resource.climatology import Array, climatology_at, estimate_note, estimate_source
 from planner.resource.files import WeatherFileError, read_weather_file
 from planner.resource.position import position_fault
 from planner.resource.sun import Place, altitude_from_grid, standard_utc_offset_h, sun_of
@@ -89,7 +89,7 @@ def weather_of(scenario: Scenario, place: Place, folder: Path) -> WeatherYears:
         raise InputError("", [Problem(f"weather.{'kind' if estimated else 'ghi_kwh_m2_day'}", str(error))]) from error
     if not estimated:
         return years
-    source = f"{text('weather_source.estimate', percent=100 * REDUCTION)}; {years.source}"
+    source = f"{estimate_source()}; {years.source}"
     asks = text("weather_note.temperature_range")  # for more months to be given, where none are
     return replace(years, source=source, notes=(estimate_note(), *(note for note in years.notes if note != asks)))
 

@@ -82,6 +82,11 @@ def estimate_note() -> str:
     return text("weather_note.estimate", dull=100 * (1 - 1 / MONTH_TOO_BRIGHT))
 
 
+def estimate_source() -> str:
+    """Say where an estimate comes from; the terms of the sources ask for it."""
+    return text("weather_source.estimate", percent=100 * REDUCTION)
+
+
 def climatology_at(latitude_deg: float, longitude_deg: float, altitude_m: float) -> Climatology:
     """Take twelve monthly means of a place from the tables.
 

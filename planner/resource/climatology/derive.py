@@ -6,7 +6,6 @@ them.
 
 from __future__ import annotations
 
-import argparse
 import importlib.util
 import sys
 from pathlib import Path
@@ -91,11 +90,8 @@ def sea_level_temperature(path: Path, covered: NDArray[np.bool_]) -> Array:
     return cells
 
 
-def main() -> None:
-    """Write the tables."""
-    reading = argparse.ArgumentParser(description=__doc__)
-    reading.add_argument("--to", type=Path, default=TABLES, help="the file to write")
-    path = reading.parse_args().to
+def write_tables(path: Path) -> None:
+    """Derive the tables and write them."""
     files = [data_file(module) for module in SOURCES]
     ghi = irradiation(files[0])
     covered = np.isfinite(ghi[..., 0])
@@ -112,4 +108,4 @@ def main() -> None:
 
 
 if __name__ == "__main__":
-    main()
+    write_tables(TABLES)

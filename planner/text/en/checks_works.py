@@ -156,13 +156,13 @@ SENTENCES: dict[str, str] = {
     "check.irradiation.compared_not": "Irradiation, against the region's climatology",
     "check.irradiation.why": "The array is sized by these figures; a wrong unit or month shows in no other check.",
     "check.irradiation.source": (
-        "a climatology of 3 by 3 degrees (NASA MERRA-2, 2011-2015); 45 % assumed, beyond the 31 % found at three "
-        "typical years"
+        "a climatology of 3 by 3 degrees (NASA MERRA-2, 2011-2015); {limit:g} % assumed, beyond the 29 % found at "
+        "three typical years"
     ),
     "check.irradiation.above": (
         "your {month} is {apart} % above what this region has: look whether the figures are kWh/m2 a day on a "
-        "horizontal plane (1 kWh = 3.6 MJ), start with January and are for this place, and at the signs of its latitude and "
-        "longitude"
+        "horizontal plane (1 kWh = 3.6 MJ), start with January and are for this place, and at the signs of its "
+        "latitude and longitude"
     ),
     "check.irradiation.below": (
         "your {month} is {apart} % below what this region has: look whether the figures are kWh/m2 a day on a "
@@ -184,7 +184,7 @@ SENTENCES: dict[str, str] = {
     "check.air_temperature.why": "Modules and cables are judged at these temperatures.",
     "check.air_temperature.source": (
         "a climatology of 3 by 3 degrees (ERA5, 2000-2025; contains modified Copernicus Climate Change Service "
-        "information), 6.5 K/km of altitude; 12 K assumed, beyond the 4 K found at three typical years"
+        "information), 6.5 K/km of altitude; {limit:g} K assumed, beyond the 4 K found at three typical years"
     ),
     "check.air_temperature.above": (
         "your {month} is {apart} K warmer than this region: look whether the figures are degrees Celsius, means of day "
