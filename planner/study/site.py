@@ -94,6 +94,13 @@ def weather_of(scenario: Scenario, place: Place, folder: Path) -> WeatherYears:
     return replace(years, source=source, notes=(estimate_note(), *(note for note in years.notes if note != asks)))
 
 
+def estimate_sentences(scenario: Scenario) -> list[str]:
+    """Say that the weather is an estimate, for answers that stand without the notes on the weather; else nothing."""
+    if scenario.weather.kind != "estimate":
+        return []
+    return [text("weather.note", note=estimate_note()), text("terminal.weather", source=estimate_source())]
+
+
 def _means(weather: MonthlyWeather | EstimatedWeather, place: Place) -> tuple[Months, Months, Months | None]:
     """Monthly irradiation, temperature and, where it is known, daily range of temperature."""
     if weather.kind == "monthly":
