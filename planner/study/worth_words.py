@@ -19,7 +19,7 @@ _OF_TODAY = ("sources.grid.tariff", "demand.users")
 
 
 def worth_sentences(worth: Worth) -> list[str]:
-    """Put the answer into three paragraphs: is it worth it, what would turn that, and what would not. An estimate is named."""
+    """Put the answer into three paragraphs: is it worth it, what would turn that, what would not."""
     return [verdict(worth), _would_turn(worth), _would_not_turn(worth), *estimate_sentences(worth.scenario)]
 
 
