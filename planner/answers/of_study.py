@@ -12,6 +12,7 @@ from planner.scenario.starter import starter_sentence
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES
 from planner.study.compare import Study
+from planner.study.site import estimate_sentences
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
 from planner.study.words import sentences
@@ -132,7 +133,7 @@ def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[s
         setup.scenario, place, weather, strings=design.strings if design.modules else None, tank_m3=design.tank_m3
     )
     faults = not_to_build(failed_with(setup.sources, verdicts))
-    said = sizing_sentences(sizing)
+    said = [*sizing_sentences(sizing), *estimate_sentences(setup.scenario)]
     if not faults:
         return said
     if first.best is not None:

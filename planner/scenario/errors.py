@@ -11,7 +11,7 @@ from typing import Any
 
 from pydantic import BaseModel, ValidationError
 
-from planner.scenario.mistakes import number_advice
+from planner.scenario.mistakes import latitude_advice, number_advice
 from planner.scenario.paths import Path
 from planner.scenario.walk import field_at, keys_at
 
@@ -99,6 +99,8 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
     for detail in error.errors(include_url=False):
         path = _in_file(detail["loc"], raw, missing=detail["type"] == "missing")
         text = _text(detail, path, root)
+        if path == ("site", "latitude_deg"):
+            text += latitude_advice(detail["input"])
         if text not in merged.setdefault(path, []):
             merged[path].append(text)
         if detail["type"] not in ("missing", "extra_forbidden") and not isinstance(detail["input"], dict | BaseModel):

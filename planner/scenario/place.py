@@ -54,9 +54,7 @@ class Site(Model):
     )
 
 
-class MonthlyWeather(Model):
-    """Twelve monthly means, turned into a different synthetic year for each life year."""
-
+class _MonthlyMeans(Model):
     changes = "weather"
 
     kind: Literal["monthly"]
@@ -67,6 +65,14 @@ class MonthlyWeather(Model):
         "K",
         absent="derived from the clearness of each month (Erbs, Klein and Beckman 1983), poor at humid places",
     )
+
+
+class _SyntheticWeather(Model):
+    """Hourly years made from twelve monthly means: what there is to say about the spread of days, months and years."""
+
+    changes = "weather"
+
+    kind: Literal["monthly", "estimate"]
     annual_spread_percent: float = assumed(
         4.0,
         "Standard deviation of the yearly irradiation about its mean",
@@ -97,6 +103,19 @@ class MonthlyWeather(Model):
     )
 
 
+# Fields come from the last of the bases first: the means before their spread.
+class MonthlyWeather(_SyntheticWeather, _MonthlyMeans):
+    """Twelve monthly means, turned into a different synthetic year for each life year."""
+
+    kind: Literal["monthly"]
+
+
+class EstimatedWeather(_SyntheticWeather):
+    """Twelve monthly means of a coarse climatology, found by latitude and longitude, for a first look at a site."""
+
+    kind: Literal["estimate"]
+
+
 class FileWeather(Model):
     """A weather file, used as it is for every life year (several years in the file take turns)."""
 
@@ -109,7 +128,7 @@ class FileWeather(Model):
     )
 
 
-Weather = Annotated[MonthlyWeather | FileWeather, Field(discriminator="kind")]
+Weather = Annotated[MonthlyWeather | FileWeather | EstimatedWeather, Field(discriminator="kind")]
 
 Profile = Literal["household", "school", "livestock", "morning", "night", "even"]
 
