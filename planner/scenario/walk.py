@@ -141,7 +141,7 @@ class Field:
         """Source of a default that holds, or what the absence means of a key without value."""
         if self.value is None:
             return self.absent
-        return self.default_source if self.status == "default" else ""
+        return self.default_source or self._said("given_by") if self.status == "default" else ""
 
     def _said(self, name: str) -> str:
         extra = self.info.json_schema_extra
