@@ -6,8 +6,8 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
+from planner.answers.of_study import study_basis
 from planner.checks.finding import finding
-from planner.checks.of_study import study_basis
 from planner.checks.plate import plate_lines
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, plate_table, summary
