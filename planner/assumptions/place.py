@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from planner.assumptions.draft import Draft, is_number
+from planner.resource.zones import zone_at
 from planner.text import text
 
 
@@ -12,12 +13,7 @@ def complete(draft: Draft) -> None:
     if isinstance(name, str) and name and isinstance(draft.get("site"), dict):
         draft.fill("site.place", name, text("assumed.place"))
     latitude, longitude = draft.get("site.latitude_deg"), draft.get("site.longitude_deg")
-    if is_number(latitude) and is_number(longitude) and abs(latitude) <= 90 and abs(longitude) <= 180:
+    known = is_number(latitude) and is_number(longitude) and abs(latitude) <= 90 and abs(longitude) <= 180
+    if known and draft.get("site.time_zone") is None:
         draft.fill("site.time_zone", zone_at(latitude, longitude), text("assumed.time_zone"))
     draft.fill("weather", {"kind": "estimate"}, text("assumed.weather"))
-
-
-def zone_at(latitude_deg: float, longitude_deg: float) -> str:  # noqa: ARG001
-    """Offset of the sun's own time in whole hours."""
-    hours = round(longitude_deg / 15)
-    return f"{'-' if hours < 0 else '+'}{abs(hours):02d}:00"

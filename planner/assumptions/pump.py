@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from planner.assumptions.draft import Draft
+from planner.scenario.printed import ends_of
 from planner.text import text
 
 HELICAL_FLOW_RATIO = 1.35
@@ -19,8 +20,22 @@ def complete(draft: Draft) -> None:
     if rated and largest:
         kind = "helical-rotor" if largest < HELICAL_FLOW_RATIO * rated else "centrifugal"
         draft.fill("pump.kind", kind, text("assumed.pump_kind", ratio=f"{largest / rated:.1f}"))
-    low, high = draft.number("pump.plate.dc_voltage_min_v"), draft.number("pump.plate.dc_voltage_max_v")
+    low, high = plate_window_v(draft)
     own = draft.get("controller.dc_voltage_min_v"), draft.get("controller.dc_voltage_max_v")
     if low and high and own == (None, None):
         draft.fill("controller.dc_voltage_min_v", low, text("assumed.controller_window"))
         draft.fill("controller.dc_voltage_max_v", high, text("assumed.controller_window"))
+
+
+def plate_window_v(draft: Draft) -> tuple[float | None, float | None]:
+    """Lowest and highest DC voltage of the plate, in two keys or as printed [V]; None where not given or not clear."""
+    keys = "dc_voltage_min_v", "dc_voltage_max_v"
+    low, high = (draft.number(f"pump.plate.{key}") for key in keys)
+    printed = draft.get("pump.plate.dc_voltage_v")
+    if printed is None:
+        return low, high
+    try:
+        found = ends_of(printed, "dc_voltage_v", *keys)
+    except (ValueError, TypeError):
+        return low, high
+    return found.get(keys[0], low), found.get(keys[1], high)

@@ -6,6 +6,7 @@ from math import ceil, floor
 from typing import Any
 
 from planner.assumptions.draft import Draft
+from planner.assumptions.pump import plate_window_v
 from planner.text import text
 
 GENERIC_MODULE: dict[str, Any] = {
@@ -23,8 +24,8 @@ LEAST_TILT_DEG = 10.0
 """Tilt from which rain washes the glass. Common practice, no source."""
 ARRAY_RATIO = 1.6
 """Power of an array over the input of the controller, the middle of the usual range. Common practice, no source."""
-COLDEST_C, HOTTEST_C, CELL_OVER_AIR_K = -10.0, 45.0, 30.0
-"""Air where the site gives no extremes, and cells at noon over the air; careful, assumed."""
+COLDEST_C, HOTTEST_C, CELL_OVER_AIR_K = -10.0, 35.0, 30.0
+"""Air where the site gives no extremes, careful where voltage could destroy, and cells at noon over it; assumed."""
 _STANDARD_C = 25.0
 
 
@@ -51,17 +52,17 @@ def _series(draft: Draft) -> None:
     if not (power and rated and working and open_v):
         return
     low, high = draft.number("controller.dc_voltage_min_v"), draft.number("controller.dc_voltage_max_v")
-    limits = [draft.number(key) for key in ("controller.dc_voltage_limit_v", f"{module}.system_voltage_v",
-                                            "pump.plate.dc_voltage_max_v")]  # fmt: skip
-    if limits[0] is None:
-        limits.append(high)
+    electronics = draft.number("controller.dc_voltage_limit_v") or high
+    limits = [electronics, draft.number(f"{module}.system_voltage_v"), plate_window_v(draft)[1]]
     slope = draft.level(f"{module}.voltage_oc_percent_per_k", -0.3) / 100 * open_v
     cold_v = open_v + slope * (draft.level("site.temperature_lowest_c", COLDEST_C) - _STANDARD_C)
     hot_v = working + slope * (draft.level("site.temperature_highest_c", HOTTEST_C) + CELL_OVER_AIR_K - _STANDARD_C)
     highest = min([limit for limit in limits if limit], default=None)
     wanted = ARRAY_RATIO * rated / (draft.number("controller.efficiency_percent") or 96.0) * 100 / power
     most = 100 if highest is None else max(floor(highest / cold_v), 1)
-    fewest = 1 if low is None or hot_v <= 0 else min(max(ceil(low / hot_v), 1), most)
+    current = draft.number("pump.plate.current_a")
+    least_v = max(low or 0.0, rated / current if current else 0.0)
+    fewest = min(max(ceil(least_v / max(hot_v, 1.0)), 1), most)
 
     def off(count: int) -> tuple[float, int]:
         """How far strings of a length stay from the power wanted; the longer of two that are alike, for its current."""

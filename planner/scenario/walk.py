@@ -160,7 +160,7 @@ class Field:
             return self.reason
         if self.value is None:
             return self.absent
-        return self.default_source if self.status == "default" else ""
+        return self.default_source or self._said("given_by") if self.status == "default" else ""
 
     def _said(self, name: str) -> str:
         extra = self.info.json_schema_extra

@@ -18,6 +18,7 @@ from planner.scenario.fields import (
     optional,
     several,
 )
+from planner.scenario.plate import Plate
 
 
 class StepTestPoint(Model):
@@ -102,6 +103,16 @@ class Borehole(Equipment):
                 "pump_depth",
                 "pump_depth_m {depth} is not below the water at rest ({level} m)",
                 {"depth": self.pump_depth_m, "level": deepest},
+            )
+        return self
+
+    @model_validator(mode="after")
+    def _within_the_hole(self) -> Self:
+        if self.depth_m is not None and self.pump_depth_m >= self.depth_m:
+            raise PydanticCustomError(
+                "pump_depth",
+                "pump_depth_m {pump} is not above the bottom of the borehole, depth_m {bottom}: are the two exchanged?",
+                {"pump": self.pump_depth_m, "bottom": self.depth_m},
             )
         return self
 
@@ -203,36 +214,6 @@ class CurvePoint(Model):
     power_w: float = needed("Electrical input of the motor", "W", gt=0)
 
 
-class Plate(Model):
-    """What else the pump's nameplate says; every line that is not given is reported as not given."""
-
-    changes = "nothing"
-
-    dc_voltage_min_v: float | None = optional("Lowest DC supply voltage", "V", gt=0, le=2000)
-    dc_voltage_max_v: float | None = optional("Highest DC supply voltage", "V", gt=0, le=2000)
-    ac_voltage_min_v: float | None = optional("Lowest AC supply voltage", "V", gt=0, le=1000)
-    ac_voltage_max_v: float | None = optional("Highest AC supply voltage", "V", gt=0, le=1000)
-    phases: Literal[1, 3] | None = optional("Phases of the AC supply")
-    frequency_hz: float | None = optional("Frequency of the AC supply", "Hz", gt=0, le=400)
-    current_a: float | None = optional("Highest current", "A", gt=0)
-    locked_rotor_code: Literal["A", "B", "C", "D", "E", "F", "G", "H", "J", "K", "L", "M", "N", "P"] | None = optional(
-        "Code letter of the locked-rotor kVA (NEMA MG 1)", absent="the usual letter of motors of its size"
-    )
-    speed_min_rpm: float | None = optional("Lowest speed", "rpm", gt=0)
-    speed_max_rpm: float | None = optional("Highest speed", "rpm", gt=0)
-    frame_in: float | None = optional("Frame size", "in", gt=0, le=20)
-    outer_diameter_mm: float | None = optional("Largest outside diameter", "mm", gt=0)
-    insulation_class: Literal["Y", "A", "E", "B", "F", "H", "N", "R"] | None = optional("Insulation class (IEC 60085)")
-    ingress_protection: str | None = optional(
-        "Ingress protection (IEC 60529), such as 'IP68'", pattern=r"^IP[0-6X][0-9X]$"
-    )
-    liquid_temperature_max_c: float | None = optional("Highest temperature of the liquid", "deg C", gt=0, le=120)
-    minimum_submergence_m: float | None = optional(
-        "Water needed above the intake", "m", absent="0 m in the hourly run, assumed", changes="run", ge=0, le=50
-    )
-    length_below_intake_m: float | None = optional("Length of the motor below the intake", "m", ge=0, le=20)
-
-
 class Pump(Equipment):
     """The pump, from its nameplate alone or from datasheet points."""
 
@@ -281,26 +262,31 @@ class Pump(Equipment):
         if self.max_flow_m3h <= self.rated_flow_m3h:
             raise PydanticCustomError(
                 "plate",
-                "max_flow_m3h {largest} must be larger than rated_flow_m3h {rated}",
+                "rated_flow_m3h {rated} is not below max_flow_m3h {largest}: the largest flow of a plate is that at no "
+                "head, always more than the rated one; are the two exchanged?",
                 {"largest": self.max_flow_m3h, "rated": self.rated_flow_m3h},
             )
         if self.max_head_m <= self.rated_head_m:
             raise PydanticCustomError(
                 "plate",
-                "max_head_m {largest} must be larger than rated_head_m {rated}",
+                "rated_head_m {rated} is not below max_head_m {largest}: the largest head of a plate is that at no "
+                "flow, always more than the rated one; are the two exchanged?",
                 {"largest": self.max_head_m, "rated": self.rated_head_m},
             )
         hydraulic_w = 1000 * 9.80665 * self.rated_flow_m3h / 3600 * self.rated_head_m
         if hydraulic_w >= 0.9 * self.rated_power_w:
             raise PydanticCustomError(
                 "plate",
-                "rated_power_w {power} cannot lift rated_flow_m3h {flow} to rated_head_m {head}: the water alone "
-                "takes {hydraulic} W",
+                "rated_power_w {power} cannot lift rated_flow_m3h {flow} to rated_head_m {head}: the water alone takes "
+                "{hydraulic} W of it; {hint}",
                 {
                     "power": self.rated_power_w,
                     "flow": self.rated_flow_m3h,
                     "head": self.rated_head_m,
                     "hydraulic": round(hydraulic_w),
+                    "hint": f"is {self.rated_power_w:g} kW meant? write {1000 * self.rated_power_w:g}"
+                    if hydraulic_w < 900 * self.rated_power_w < 9e5
+                    else "largest flow and largest head never hold at once: take the rated ones",
                 },
             )
         if 0 < len(self.curve) < 3:

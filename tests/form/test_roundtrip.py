@@ -102,9 +102,9 @@ def test_every_key_of_the_models_has_a_cell(tmp_path: Path) -> None:
     book = xlsxwriter.Workbook(str(tmp_path / "blank.xlsx"))
     references = add_form_sheets(book, {})
     book.close()
+    from planner.scenario.plate import Plate
     from planner.scenario.scenario import Scenario
     from planner.scenario.sources import Generator
-    from planner.scenario.waterworks import Plate
 
     assert {f"sources.generator.{key}" for key in Generator.model_fields} <= set(references)
     assert {f"pump.plate.{key}" for key in Plate.model_fields} <= set(references)

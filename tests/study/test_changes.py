@@ -104,6 +104,10 @@ def with_every_table() -> dict[str, Any]:
             {"flow_m3h": 3, "head_m": 50, "power_w": 1550},
         ],
     }  # fmt: skip
+    for name in ("dc_voltage", "ac_voltage", "speed"):
+        unit = "rpm" if name == "speed" else "v"
+        ends = [raw["pump"]["plate"].pop(f"{name}_{end}_{unit}") for end in ("min", "max")]
+        raw["pump"]["plate"][f"{name}_{unit}"] = ends
     raw["controller"] |= {"power_limit_w": 1450, "dc_voltage_min_v": 150, "dc_voltage_max_v": 160}
     del raw["cables"]["dc"]
     raw["sources"]["solar"]["planes"] = [

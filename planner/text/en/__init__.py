@@ -11,6 +11,7 @@ from planner.text.en import (
     checks_pipeline,
     checks_works,
     method,
+    plate,
     run,
     site,
     studies,
@@ -24,6 +25,6 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline, checks_works,
-    method, run, site, studies, terminal, weather,
+    method, plate, run, site, studies, terminal, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES
