@@ -28,6 +28,11 @@ def starter_data() -> dict[str, Any]:
     return tomllib.loads(resources.files("planner.scenario").joinpath("starter.toml").read_text("utf-8"))
 
 
+def short_text() -> str:
+    """Return the short starter: the notes of one visit, invented values that run as they are."""
+    return resources.files("planner.scenario").joinpath("short.toml").read_text("utf-8")
+
+
 def left_over(scenario: Scenario) -> tuple[str, ...]:
     """List the keys whose value was given but still is the starter's; none where a scenario was not made from it.
 

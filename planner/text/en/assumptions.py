@@ -32,8 +32,8 @@ SENTENCES: dict[str, str] = {
     "assumed.sources": "no source given: the sun alone",
     "assumed.module": "a generic module of round figures, no one's datasheet: common practice, no source",
     "assumed.series": (
-        "{fewest} to {most} fit the controller's voltages, and the plate's current, on a hot noon and a cold morning; of "
-        "these, the string that comes nearest to {ratio} times the pump's input"
+        "{fewest} to {most} fit the controller's voltages, and the plate's current, on a hot noon and a cold morning; "
+        "of these, the string that comes nearest to {ratio} times the pump's input"
     ),
     "assumed.series_by_power": (
         "what comes nearest to {ratio} times the pump's input; the controller's voltages are not all known, so look "
