@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from planner.checks.basis import Basis, basis_of
 from planner.checks.site import site_verdicts
 from planner.checks.verdict import Verdict, failed
 from planner.resource.sun import Place
@@ -11,6 +12,7 @@ from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
 from planner.sources.base import SourceKind
 from planner.study.compare import Study
+from planner.study.site import estimate_sentences
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
 from planner.study.words import sentences
@@ -32,8 +34,19 @@ def study_verdicts(study: Study) -> tuple[Verdict, ...]:
     tuple of Verdict
         In the order of the topics.
     """
+    strings, tank_m3 = _design(study)
+    return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=tank_m3)
+
+
+def study_basis(study: Study) -> Basis:
+    """What the checks of `study_verdicts` share."""
+    return basis_of(study.scenario, study.place, study.weather, *_design(study))
+
+
+def _design(study: Study) -> tuple[int | None, float]:
+    """Strings of the best option that has an array, and tank of the best option [m3]."""
     strings = next((option.strings for option in study.ranked if option.strings), None)
-    return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=study.ranked[0].tank_m3)
+    return strings, study.ranked[0].tank_m3
 
 
 def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
@@ -133,7 +146,7 @@ def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[s
         setup.scenario, place, weather, strings=design.strings if design.modules else None, tank_m3=design.tank_m3
     )
     faults = not_to_build(failed_with(setup.sources, sizing.kinds, verdicts))
-    said = sizing_sentences(sizing)
+    said = [*sizing_sentences(sizing), *estimate_sentences(setup.scenario)]
     if not faults:
         return said
     if first.best is not None:

@@ -166,11 +166,12 @@ def tank_price(tank: Tank, volume_m3: ArrayLike) -> Operand:
     the given tank.
     """
     volume = np.asarray(volume_m3, dtype=float)
-    points = [(size.volume_m3, size.price) for size in tank.sizes]
+    points: list[tuple[float, float]] = [(size.volume_m3, size.price) for size in tank.sizes]
     given = np.zeros(volume.shape)[()]
     if tank.price is not None and tank.volume_m3 != "auto":
         points = points or [(tank.volume_m3, tank.price)]
         given = np.isclose(volume, tank.volume_m3, rtol=1e-9, atol=0.0).astype(float)
+    points = points or [(1.0, 0.0)]  # no price was entered
     volumes = np.array([volume_m3 for volume_m3, _ in points])
     beyond = np.where(volume < volumes[0], volume / volumes[0], np.maximum(volume / volumes[-1], 1.0)) * (1 - given)
     shares = [np.interp(volume, volumes, own) * beyond for own in np.eye(len(points))]
@@ -239,6 +240,9 @@ def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours:
         Priced(Thing("controller"), scenario.controller, "price"),
         *(Priced(Thing("pipe", segment.name), segment, "price") for segment in scenario.pipeline.segments),
     ]
+    tank = scenario.tank
+    if tank.price is None:
+        things += [Priced(Thing("tank"), part, "price") for part in tank.sizes or [tank]]
     for source in sources:
         things += source.priced(scenario, running_hours)
     return tuple(dict.fromkeys(thing for thing, model, field in things if field not in model.model_fields_set))

@@ -118,6 +118,7 @@ class GeneratorKind(DescribedTopUp):
         generator = _generator(scenario)
         things = [
             Priced(Thing("generator"), generator, "price"),
+            Priced(Thing("fuel"), generator, "fuel_price_per_l"),
             Priced(Thing("services"), generator, "service_price"),
         ]
         if running_hours >= generator.overhaul_interval_h:

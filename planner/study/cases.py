@@ -10,9 +10,9 @@ from typing import Any
 import numpy as np
 from pydantic import BaseModel
 
+from planner.assumptions.reader import option_scenario
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.fields import Changes
-from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import fields_of
 from planner.sources.base import SourceKind, TopUpSourceKind

@@ -15,8 +15,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.assumptions.reader import scenario_of
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.study.cases import Case, Design, Supply, supplies_of
 from planner.study.context import Context, Store
@@ -67,8 +67,8 @@ class Core:
 
     def with_weather(self) -> Core:
         """Take the content of the weather file along, where there is one."""
-        weather = json.loads(self.raw)["weather"]
-        if weather["kind"] != "file":
+        weather = json.loads(self.raw).get("weather", {})
+        if weather.get("kind") != "file":
             return self
         return replace(self, weather=zlib.compress((Path(self.folder) / weather["file"]).read_bytes()))
 
@@ -117,7 +117,7 @@ class Variants:
 
         def make() -> Row:
             raw = self.changed(held)
-            scenario = check_scenario(raw, "")
+            scenario = scenario_of(raw)
             return Row(raw, scenario, supplies_of(scenario))
 
         found: Row = self._rows.keep(held, make)

@@ -21,6 +21,8 @@ SENTENCES: dict[str, str] = {
     "bill.line.power_line": "Line to the pump",
     "bill.line.generator": "Generator",
     "bill.line_sized.generator": "Generator, {size} kW",
+    "bill.line.fuel": "Fuel",
+    "bill.line.grid_energy": "Energy from the grid",
     "bill.line.services": "Services of the generator",
     "bill.line.overhauls": "Overhauls of the generator",
     "bill.line.installation": "Installation",
