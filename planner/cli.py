@@ -33,7 +33,7 @@ app = typer.Typer(
     help="Size, simulate and cost the supply of a borehole pump: sun, grid, generator and their mixes.",
 )
 
-OBJECTS_BETWEEN_COLLECTIONS = 50_000
+OBJECTS_BETWEEN_COLLECTIONS = 500_000
 
 P = ParamSpec("P")
 
@@ -82,8 +82,8 @@ for _command in (new, form, weather, check, run, size, sweep, worth):
 
 def main() -> None:
     """Run the command line."""
-    # Imports, models and tables make objects by the hundred thousand that all stay: looking through them for circles
-    # as often as Python does by itself costs a tenth of a run, and finds next to nothing.
+    # Imports, models and tables make some hundred thousand objects that all stay: looking through them for circles as
+    # often as Python does by itself costs a tenth of a run. A long sweep still gets its collections.
     gc.set_threshold(OBJECTS_BETWEEN_COLLECTIONS)
     try:
         app()
