@@ -22,9 +22,6 @@ def check(
 ) -> int:
     """Check whether borehole, pump, pipe, array, cables and supply fit together, and the remedy for what does not."""
     from planner.checks.site import site_verdicts
-    from planner.report.checks_table import check_summary
-    from planner.report.console import out_console
-    from planner.report.terminal_writer import terminal_blocks
     from planner.study.site import place_of, weather_of
 
     checked = read_with_seed(scenario, seed)
@@ -32,5 +29,9 @@ def check(
         place = place_of(checked)
         verdicts = site_verdicts(checked, place, weather_of(checked, place, scenario.parent))
     if not quiet:
+        from planner.report.checks_table import check_summary
+        from planner.report.console import out_console
+        from planner.report.terminal_writer import terminal_blocks
+
         out_console().print(terminal_blocks(check_summary(checked.name, verdicts, verbose=verbose)))
     return FAILED if strict and any(verdict.outcome == "fail" for verdict in verdicts) else DONE
