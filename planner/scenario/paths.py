@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 Path = tuple[str | int, ...]
@@ -52,3 +52,22 @@ def set_path(node: Any, path: Path, value: Any) -> Any:
     table = dict(node or {})
     table[first] = set_path(table.get(first), rest, value)
     return table
+
+
+def with_values(raw: dict[str, Any], changes: Mapping[Path, Any]) -> dict[str, Any]:
+    """Return raw data with some values set, and those taken away whose new value is None."""
+    data: Any = raw
+    for path, value in changes.items():
+        data = set_path(data, path, value) if value is not None else _without(data, path)
+    found: dict[str, Any] = data
+    return found
+
+
+def _without(node: Any, path: Path) -> Any:
+    first, rest = path[0], path[1:]
+    there = first in node if isinstance(node, dict) else isinstance(first, int) and first < len(node)
+    if not there:
+        return node
+    if rest:
+        return set_path(node, (first,), _without(node[first], rest))
+    return {key: value for key, value in node.items() if key != first}
