@@ -97,8 +97,8 @@ class CarriedOut:
 
     Attributes
     ----------
-    scenario : Scenario
-        With the remedies.
+    before, scenario : Scenario
+        Without the remedies, and with them.
     remedied : tuple of Verdict
         The failed verdicts whose remedies were carried out, in that order.
     changes : dict
@@ -107,6 +107,7 @@ class CarriedOut:
         What the checks say of it now. A check that still fails has a remedy that cannot be computed.
     """
 
+    before: Scenario
     scenario: Scenario
     remedied: tuple[Verdict, ...]
     changes: dict[Path, Any]
@@ -129,7 +130,7 @@ def carried_out(
     judge : callable
         Checks another scenario in the same way.
     """
-    remedied: list[Verdict] = []
+    before, remedied = scenario, list[Verdict]()
     changes: dict[Path, Any] = {}
     for _ in range(MOST_REMEDIES):
         first = next((verdict for verdict in failed(verdicts) if verdict.changes), None)
@@ -139,4 +140,4 @@ def carried_out(
         scenario = with_changes(scenario, first.changes)
         remedied.append(first)
         verdicts = judge(scenario)
-    return CarriedOut(scenario, tuple(remedied), changes, tuple(verdicts))
+    return CarriedOut(before, scenario, tuple(remedied), changes, tuple(verdicts))
