@@ -17,7 +17,8 @@ FAILED = 1
 def check(
     scenario: OneScenario,
     strict: Annotated[
-        bool, typer.Option("--strict", help="End with exit code 1 when a check fails, with --apply one of the new file.")
+        bool,
+        typer.Option("--strict", help="End with exit code 1 when a check fails, with --apply one of the new file."),
     ] = False,
     apply: Annotated[
         Path | None,

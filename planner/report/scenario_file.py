@@ -16,7 +16,7 @@ from planner.report.files import check_folder, write_text, writing
 from planner.scenario.edited import edited
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import Path as Keys
-from planner.scenario.paths import with_values
+from planner.scenario.paths import data_at, with_values
 from planner.scenario.reader import INCLUDE, Lines, problem_at, with_included
 from planner.scenario.scenario import Scenario
 from planner.scenario.writer import toml_value
@@ -53,9 +53,7 @@ def check_new_file(out: Path) -> None:
     check_folder(out.parent, [out.name])
 
 
-def rewritten(
-    words: str, file: Path, out: Path, changes: Mapping[Keys, Any], notes: Mapping[Keys, str]
-) -> Rewritten:
+def rewritten(words: str, file: Path, out: Path, changes: Mapping[Keys, Any], notes: Mapping[Keys, str]) -> Rewritten:
     """Write a scenario anew with some keys changed; nothing that was worked out is written.
 
     Parameters
@@ -88,12 +86,12 @@ def rewritten(
 
 
 def remedied_file(file: Path, out: Path, carried: CarriedOut, words: str) -> Rewritten:
-    """Write a scenario anew with the remedies carried out, each changed line saying for which check; see `rewritten`."""
+    """Write a scenario anew with the remedies carried out, the check noted on each changed line; see `rewritten`."""
     before = carried.before.given()
     notes: dict[Keys, str] = {}
     for verdict in carried.remedied:
         for path in own_keys(carried.before, verdict.changes):
-            was = _at(before, path) if _has(before, path) else None
+            was = data_at(before, path)
             shown = was is not None and carried.changes[path] is not None
             key = "apply.note_was" if shown else "apply.note"
             notes[path] = text(key, what=verdict.what, before=toml_value(was) if shown else "")
@@ -103,14 +101,14 @@ def remedied_file(file: Path, out: Path, carried: CarriedOut, words: str) -> Rew
 def _in_this_file(
     own: dict[str, Any], data: dict[str, Any], changes: Mapping[Keys, Any], notes: Mapping[Keys, str], lines: Lines
 ) -> tuple[dict[Keys, Any], dict[Keys, str]]:
-    """Put changes of a scenario into keys of the file itself, where included ones hold some of it: a list as a whole."""
+    """Put changes into keys of the file itself, where included ones hold some of it; of a list there the whole."""
     changed, told, said = with_values(data, changes), {}, {}
     for path, value in changes.items():
         end = next((place for place, part in enumerate(path) if isinstance(part, int)), len(path))
-        in_list = end < len(path) and not _has(own, path[:end])
+        in_list = end < len(path) and data_at(own, path[:end]) is None
         if in_list:
-            told[path[:end]], said[path[:end]] = _at(changed, path[:end]), notes.get(path, "")
-        elif value is None and not _has(own, path) and _has(data, path):
+            told[path[:end]], said[path[:end]] = data_at(changed, path[:end]), notes.get(path, "")
+        elif value is None and data_at(own, path) is None and data_at(data, path) is not None:
             words = "is to be taken away, but stands in a file that is included and may be shared; take it away there"
             raise InputError("", [problem_at(path, words, lines)])
         else:
@@ -128,8 +126,8 @@ def _moved(own: dict[str, Any], data: dict[str, Any], before: Path, after: Path)
         found[INCLUDE,] = _from(before, after, named)
     elif named:
         found[INCLUDE,] = [_from(before, after, name) for name in named]
-    if _has(data, _WEATHER_FILE):
-        found[_WEATHER_FILE] = _from(before, after, data["weather"]["file"])
+    if weather_file := data_at(data, _WEATHER_FILE):
+        found[_WEATHER_FILE] = _from(before, after, weather_file)
     return found
 
 
@@ -141,20 +139,6 @@ def _from(before: Path, after: Path, name: str) -> str:
         return Path(os.path.relpath(before / name, after)).as_posix()
     except ValueError:  # another drive
         return (before / name).as_posix()
-
-
-def _has(data: Any, path: Keys) -> bool:
-    for part in path:
-        if not (part in data if isinstance(data, dict) else isinstance(part, int) and part < len(data)):
-            return False
-        data = data[part]
-    return True
-
-
-def _at(data: Any, path: Keys) -> Any:
-    for part in path:
-        data = data[part]
-    return data
 
 
 def write_new(out: Path, made: Rewritten) -> None:

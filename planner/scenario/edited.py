@@ -7,7 +7,7 @@ import tomllib
 from collections.abc import Mapping
 from typing import Any
 
-from planner.scenario.paths import Path, with_values
+from planner.scenario.paths import Path, data_at, with_values
 from planner.scenario.reader import line_numbers
 from planner.scenario.writer import toml_key, toml_text, toml_value
 
@@ -56,7 +56,7 @@ def _with_value(text: str, path: Path, value: Any, note: str) -> str:
     if held and not _is_header(lines[places[held] - 1]):
         start = places[held] - 1
         end = _end(lines, start)
-        written = None if value is None and held == path else _at(with_values(data, {path: value}), held)
+        written = None if value is None and held == path else data_at(with_values(data, {path: value}), held)
         lines[start:end] = _anew(lines[start:end], written, note)
     else:
         at, line = _place_for(lines, places, path)
@@ -107,12 +107,6 @@ def _end(lines: list[str], start: int) -> int:
             continue
         return end
     return len(lines)
-
-
-def _at(data: Any, path: Path) -> Any:
-    for part in path:
-        data = data[part]
-    return data
 
 
 def _name(path: Path) -> str:

@@ -40,6 +40,15 @@ def parts_of(text: str) -> Path:
     return tuple(parts)
 
 
+def data_at(data: Any, path: Path) -> Any:
+    """Value at a path of nested data, None where there is none."""
+    for part in path:
+        if not (part in data if isinstance(data, dict) else _is_entry(data, part)):
+            return None
+        data = data[part]
+    return data
+
+
 def set_path(node: Any, path: Path, value: Any) -> Any:
     """Return nested data with the value at a path replaced; only the tables and lists on the way are copied."""
     if not path:
@@ -64,10 +73,13 @@ def with_values(raw: dict[str, Any], changes: Mapping[Path, Any]) -> dict[str, A
 
 
 def _without(node: Any, path: Path) -> Any:
-    first, rest = path[0], path[1:]
-    there = first in node if isinstance(node, dict) else isinstance(first, int) and first < len(node)
-    if not there:
+    if data_at(node, path) is None:
         return node
+    first, rest = path[0], path[1:]
     if rest:
         return set_path(node, (first,), _without(node[first], rest))
     return {key: value for key, value in node.items() if key != first}
+
+
+def _is_entry(data: Any, part: str | int) -> bool:
+    return isinstance(data, list) and isinstance(part, int) and part < len(data)
