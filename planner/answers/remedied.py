@@ -22,7 +22,12 @@ from planner.text import known, text
 MOST_ROUNDS = 3
 """Comparisons made anew: with its remedies another design may be chosen, which may ask for others."""
 
-_PRICED_BY_NUMBER = ("sources.solar.strings", "sources.solar.modules_in_series", "borehole.pump_depth_m")
+_PRICED_BY_NUMBER = (
+    "sources.solar.strings",
+    "sources.solar.strings_max",
+    "sources.solar.modules_in_series",
+    "borehole.pump_depth_m",
+)
 """Keys that say how much of a priced thing there is."""
 _RUNS = {"pipeline.riser_pipe": 0, "pipeline.pipe": 1}
 """The run of pipe that a key of the short form means."""

@@ -31,6 +31,7 @@ SENTENCES: dict[str, str] = {
     "remedy_item.sources_generator_rating_kw": "generator of {value:g} kW",
     "remedy_item.sources_solar_modules_in_series": "{value:g} modules in series",
     "remedy_item.sources_solar_strings": "{value:g} string(s)",
+    "remedy_item.sources_solar_strings_max": "at most {value:g} string(s)",
     "remedy_item.sources_solar_string_fuse_a": "string fuses of {value:g} A",
     "remedy_item.controller_power_limit_w": "controller for {value:g} W",
     "remedy_item.pipeline_segments_pipe": "pipe {value}",
