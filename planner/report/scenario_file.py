@@ -81,8 +81,9 @@ def rewritten(words: str, file: Path, out: Path, changes: Mapping[Keys, Any], no
     told |= moved
     said |= dict.fromkeys(moved, text("apply.note_path"))
     words, kept = edited(words, told, said)
-    raw, lines = with_included(tomllib.loads(words), out)
-    return Rewritten(words, check_scenario(raw, str(out), lines), kept)
+    # judged with what the old file includes: from a folder that is still to be made nothing can be found
+    raw, _ = with_included(tomllib.loads(words) | {key: own[key] for key in (INCLUDE,) if key in own}, file)
+    return Rewritten(words, check_scenario(raw, str(out)), kept)
 
 
 def remedied_file(file: Path, out: Path, carried: CarriedOut, words: str) -> Rewritten:
