@@ -67,14 +67,14 @@ class Remedied:
     @property
     def items(self) -> list[str]:
         """What is changed, in a few words each."""
-        return _items(self.carried.changes)
+        return items(self.carried.changes)
 
     @property
     def not_priced(self) -> list[str]:
         """What is changed at a price that does not follow."""
         changes = self.carried.changes
         followed = {path for path in changes if _price_follows(path, self.before.scenario, self.after.scenario)}
-        return _items({path: value for path, value in changes.items() if path not in followed})
+        return items({path: value for path, value in changes.items() if path not in followed})
 
 
 def remedied(study: Study, verdicts: Sequence[Verdict], folder: Path) -> Remedied | None:
@@ -167,7 +167,7 @@ def _judge(study: Study) -> Callable[[Scenario], tuple[Verdict, ...]]:
     return judged
 
 
-def _items(changes: Mapping[Keys, Any]) -> list[str]:
+def items(changes: Mapping[Keys, Any]) -> list[str]:
     """Say what is changed in a few words each; what only follows from another change has none."""
     said: dict[str, None] = {}
     for path, value in changes.items():

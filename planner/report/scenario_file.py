@@ -95,8 +95,14 @@ def remedied_file(file: Path, out: Path, carried: CarriedOut, words: str) -> Rew
             was = data_at(before, path)
             shown = was is not None and carried.changes[path] is not None
             key = "apply.note_was" if shown else "apply.note"
-            notes[path] = text(key, what=verdict.what, before=toml_value(was) if shown else "")
-    return rewritten(words, file, out, carried.changes, notes)
+            notes[path] = text(key, what=verdict.what, before=toml_value(_plain(was)) if shown else "")
+    changes = {path: _plain(value) for path, value in carried.changes.items()}
+    return rewritten(words, file, out, changes, notes)
+
+
+def _plain(value: Any) -> Any:
+    """Write a whole number as people do."""
+    return int(value) if isinstance(value, float) and value.is_integer() else value
 
 
 def _in_this_file(

@@ -27,7 +27,7 @@ FAULTY: dict[str, tuple[dict[str, str], list[str]]] = {
             "strings = 1\n": "strings = 4  # as many as the roof holds\n",
             "length_m = 90\nsection_mm2 = 2.5": "length_m = 90\nsection_mm2 = 1.5",
             "{ chainage_m = 420, level_m = 27, air_valve": "{ chainage_m = 420, level_m = 37, air_valve",
-            'pipe = "PE100 SDR11 50"\n': 'pipe = "PE100 SDR17 50"  # what the shop had\npressure_class_bar = 4\n',
+            'pipe = "PE100 SDR11 50"\n': 'pipe = "PE100 SDR17 50"  # what the shop had\npressure_class_bar = 3\n',
         },
         [],
     ),
@@ -115,7 +115,7 @@ def test_a_short_scenario_stays_short(tmp_path: Path) -> None:
     del before["pipeline"]["riser_pipe"]
     assert after == before
     assert out.read_text(encoding="utf-8").endswith(
-        "\n\n[sources.solar]\nstring_fuse_a = 25.0  # remedy: current into a faulty string\n"
+        "\n\n[sources.solar]\nstring_fuse_a = 25  # remedy: current into a faulty string\n"
     )
 
 
@@ -133,7 +133,7 @@ def included(folder: Path, ac: str = "length_m = 200\nsection_mm2 = 1.5\n") -> P
     raw = tomllib.loads((EXAMPLES / "hill-school.toml").read_text(encoding="utf-8"))
     shared = {"pipeline": {"segments": raw["pipeline"].pop("segments")}}
     del raw["cables"]["ac"]
-    shared["pipeline"]["segments"][1] |= {"pipe": "PE100 SDR17 50", "pressure_class_bar": 4}
+    shared["pipeline"]["segments"][1] |= {"pipe": "PE100 SDR17 50", "pressure_class_bar": 3}
     folder.mkdir()
     (folder / "shared.toml").write_text(f"{toml_text(shared)}\n[cables.ac]\n{ac}", encoding="utf-8")
     file = folder / "site.toml"
