@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from pathlib import Path
-from typing import Annotated
+from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from planner.commands.options import DONE, OneScenario, Quiet, Seed, Verbose
 from planner.commands.reading import as_toml, located, read_with_seed
+
+if TYPE_CHECKING:
+    from planner.report.document import Block
 
 FAILED = 1
 """Exit code of --strict when a check fails."""
@@ -37,14 +41,10 @@ def check(
     from planner.checks.finding import finding
     from planner.checks.plate import plate_lines
     from planner.checks.site import site_verdicts
-    from planner.report.console import out_console
-    from planner.report.terminal_writer import terminal_blocks
     from planner.study.site import place_of, weather_of
 
     if apply is not None:
-        from planner.checks.remedies import carried_out
-        from planner.report.checks_table import carried_out_blocks
-        from planner.report.scenario_file import check_new_file, remedied_file, write_new
+        from planner.report.scenario_file import check_new_file
 
         check_new_file(apply)
     checked = read_with_seed(scenario, seed)
@@ -57,8 +57,12 @@ def check(
         from planner.report.checks_table import check_summary
 
         found, lines = finding(basis, verdicts), plate_lines(basis, verdicts)
-        out_console().print(terminal_blocks(check_summary(checked.name, found, lines, verdicts, verbose=verbose)))
+        _print(check_summary(checked.name, found, lines, verdicts, verbose=verbose))
     if apply is not None:
+        from planner.checks.remedies import carried_out
+        from planner.report.checks_table import carried_out_blocks
+        from planner.report.scenario_file import remedied_file, write_new
+
         with located(scenario):
             carried = carried_out(checked, verdicts, lambda changed: site_verdicts(changed, place, weather))
             if seed is not None:
@@ -67,5 +71,12 @@ def check(
             verdicts = site_verdicts(made.scenario, place, weather)
         write_new(apply, made)
         if not quiet:
-            out_console().print(terminal_blocks(carried_out_blocks(carried, verdicts, apply, kept=made.kept)))
+            _print(carried_out_blocks(carried, verdicts, apply, kept=made.kept))
     return FAILED if strict and any(verdict.outcome == "fail" for verdict in verdicts) else DONE
+
+
+def _print(blocks: Iterable[Block]) -> None:
+    from planner.report.console import out_console
+    from planner.report.terminal_writer import terminal_blocks
+
+    out_console().print(terminal_blocks(blocks))

@@ -14,13 +14,14 @@ from typer.testing import CliRunner
 from planner.answers import remedied as module
 from planner.answers.of_study import study_verdicts
 from planner.answers.remedied import Remedied, remedied, remedied_sentences
+from planner.assumptions.own_keys import own_keys
 from planner.checks.verdict import Verdict, failed
 from planner.cli import app
 from planner.scenario.writer import toml_text
 from planner.study.compare import Study, study_scenario
 from planner.study.words import money
 from tests.checks.test_remedies_tried import faulty_sites, judged_in_the_full_sites_weather
-from tests.study.scenarios import EXAMPLES, changed, changed_raw, studied
+from tests.study.scenarios import EXAMPLES, changed_raw, studied
 
 SHORT: dict[str, Any] = {"finance__analysis_period_years": 2, "service__options": ["solar", "solar + grid"]}
 # four strings where the controller takes the current of one, and a thin AC cable
@@ -144,7 +145,7 @@ def test_every_change_of_a_remedy_has_words_or_follows_from_one_that_has() -> No
     follow = {"ampacity_a", "pressure_class_bar", "rise_to_tank_inlet_m"}
     for changes, scenario in faulty_sites():
         for verdict in judged_in_the_full_sites_weather(scenario):
-            own = module.own_keys(scenario, verdict.changes)
+            own = own_keys(scenario, verdict.changes)
             wordless = [path for path, value in own.items() if value is not None and not module.items({path: value})]
             length = ("pipeline", "segments", 0, "length_m")
             assert not [path for path in wordless if path[-1] not in follow and path != length], (changes, wordless)
