@@ -60,7 +60,7 @@ class Scenario(Model):
     service: Service = Field(default_factory=Service)
     costs: Costs = Field(default_factory=Costs)
     finance: Finance
-    cables: Cables | None = optional("The cables", absent="no loss but sources.solar.wiring_percent")
+    cables: Cables | None = optional("The cables", absent="no loss but that in the array's DC wiring")
     size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
     sweep: Sweep | None = optional(
         "What 'planner sweep' varies", absent="a ready list of inputs is moved down and up by a fifth"

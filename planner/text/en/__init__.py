@@ -9,6 +9,10 @@ from planner.text.en import (
     checks_nameplate,
     checks_pipeline,
     checks_works,
+    form,
+    form_refusals,
+    inputs,
+    materials,
     method,
     run,
     site,
@@ -22,7 +26,7 @@ __all__ = ["FIGURES", "SENTENCES"]
 
 SENTENCES: dict[str, str] = {}
 for _part in (
-    answers, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline, checks_works, method, run,
-    site, studies, terminal, weather,
+    answers, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline, checks_works, form,
+    form_refusals, inputs, materials, method, run, site, studies, terminal, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES
