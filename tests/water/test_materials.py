@@ -8,7 +8,7 @@ import pytest
 
 from planner.checks.pipeline import pressures
 from planner.scenario.waterworks import Borehole, Pipeline, Segment
-from planner.text import en
+from planner.text import en, known
 from planner.water import materials
 from planner.water.friction import darcy_weisbach_head_m
 from planner.water.head import system_head
@@ -91,6 +91,8 @@ def test_every_entry_is_sound(material: PipeMaterial) -> None:
     assert list(material.warm.temperature_c) == sorted(set(material.warm.temperature_c))
     assert list(material.warm.share) == sorted(material.warm.share, reverse=True)
     assert material.warm.share_at(0) == 1
+    assert known(f"material.{material.key}")
+    assert known(f"material.warm.{material.warm.source}")
     assert 0 < material.poisson < 0.5
     for sizes in material.series.values():
         bores = [size.outer_mm - 2 * size.wall_mm for size in sizes]
