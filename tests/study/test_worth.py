@@ -126,7 +126,7 @@ def test_where_there_is_no_switching_value_it_says_so() -> None:
     rate = by_name["discount_rate"]
     assert rate.value is None
     assert switching_words(rate).startswith("none from 0 percent a year to 30")
-    assert "no effect: sources.grid.line_price_per_m is 0" in [switching_words(each) for each in worth.switching]
+    assert "no effect: the scenario gives the new line no price" in [switching_words(each) for each in worth.switching]
     assert "discount rate from 0 percent a year to 30 percent a year" in worth_sentences(worth)[2]
 
 
