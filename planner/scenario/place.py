@@ -13,6 +13,7 @@ from planner.scenario.fields import (
     Month12,
     NonNegative12,
     assumed,
+    found,
     needed,
     optional,
     several,
@@ -24,11 +25,12 @@ class Site(Model):
 
     changes = "weather"
 
-    place: str = needed("Name of the place", changes="nothing", min_length=1)
+    place: str = found("Name of the place", how="the name of the project", changes="nothing", min_length=1)
     latitude_deg: float = needed("Latitude, north positive", "deg", ge=-90, le=90)
     longitude_deg: float = needed("Longitude, east positive", "deg", ge=-180, le=180)
-    time_zone: str = needed(
+    time_zone: str = found(
         "Fixed offset of local standard time such as '+05:45', or an IANA zone name such as 'Africa/Nairobi'",
+        how="from the coordinates",
         min_length=1,
     )
     altitude_m: float | None = optional(
@@ -146,7 +148,7 @@ Fractions24 = Annotated[
 
 
 class _User(Model):
-    name: str = needed("Who draws the water", changes="nothing", min_length=1)
+    name: str = found("Who draws the water", how="the kind of user", changes="nothing", min_length=1)
     growth_percent_per_year: float | None = optional(
         "Growth of this user's demand", "%/year", absent="the growth of the whole demand", ge=-20, le=30
     )
@@ -161,7 +163,15 @@ class People(_User):
 
     kind: Literal["people"]
     count: float = needed("Number of people in the first year", "people", gt=0, le=1e7)
-    litres_per_person_day: float = needed("Water per person and day", "L/person/day", gt=0, le=1000)
+    litres_per_person_day: float = assumed(
+        25.0,
+        "Water per person and day",
+        "L/person/day",
+        source="rural supply in the National Water Policy of Tanzania 2002, from memory; WHO (Howard and Bartram 2003) "
+        "calls about 20 basic access, Sphere 2018 asks for at least 15 in an emergency",
+        gt=0,
+        le=1000,
+    )
 
 
 class Livestock(_User):

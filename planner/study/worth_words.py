@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
+from planner.assumptions.reader import option_scenario
 from planner.money.quantities import unpriced
-from planner.scenario.reader import option_scenario
 from planner.study.inputs import VariedInput
 from planner.study.site import estimate_sentences
 from planner.study.words import CLOSE_PERCENT, money
@@ -26,9 +26,9 @@ def worth_sentences(worth: Worth) -> list[str]:
 def verdict(worth: Worth) -> str:
     """Say whether the source is worth having, and where the costs compared leave something out."""
     missing = [
-        name
+        thing.label()
         for option in (worth.with_best, worth.without_best)
-        for name in unpriced(option_scenario(worth.scenario, option.name), option.pinned.sources)
+        for thing in unpriced(option_scenario(worth.scenario, option.name), option.pinned.sources)
     ]
     if not missing:
         return _worth_having(worth)

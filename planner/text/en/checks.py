@@ -80,6 +80,7 @@ SENTENCES: dict[str, str] = {
     "check.speed.what": "lowest speed of the pump",
     "check.wire_to_water.what": "wire-to-water efficiency",
     "check.hours_a_day.what": "hours of pumping a day",
+    "check.specific_capacity.what": "specific capacity of the borehole",
     "check.safe_yield.what": "flow of the pump against the safe yield",
     "check.pumping_level.what": "depth of the water against the intake",
     "check.submergence.what": "water above the intake",

@@ -11,6 +11,18 @@ SENTENCES: dict[str, str] = {
         "a pump rated at about {head} m at {flow} m3/h (about {power} kW if {share} % of it reach the water)"
     ),
     # borehole
+    "check.specific_capacity.compared": (
+        "Drawdown by a specific capacity of {given:g} m3/h per m at the safe yield of {flow:g} m3/h, against the "
+        "{there_m:.1f} m of water above the intake"
+    ),
+    "check.specific_capacity.why": (
+        "Typed upside down, it makes a weak borehole look strong, and the pump is hung where it runs dry."
+    ),
+    "check.specific_capacity.remedy": (
+        "read the pumping test again: if it says {given:g} m of drawdown per m3/h, the specific capacity is {inverse}, "
+        "and the safe yield draws the water down by {drawdown_m:.1f} m"
+    ),
+    "check.specific_capacity.source": "the site's data; a doubt under {percent:.0f} % is assumed, common practice",
     "check.safe_yield.compared": "Flow that the pump gives here at full speed, against the borehole's safe yield",
     "check.safe_yield.compared_rated": "Rated flow of the pump, against the borehole's safe yield",
     "check.safe_yield.why": "Over-pumping draws in sand, lets the pump run dry and can ruin the borehole for good.",

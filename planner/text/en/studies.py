@@ -283,5 +283,7 @@ SENTENCES: dict[str, str] = {
     "check.against_with_margin": "{value} against {limit}; {margin}",
     "check.remedy": "Remedy: {remedy}",
     "check.source": "Limit from: {source}",
+    "check.open_one": "? One check could not be made for want of a figure; --verbose says what to look for.",
+    "check.open_many": "? {count} checks could not be made for want of a figure; --verbose says what to look for.",
     "check.more": "--verbose shows the checks that passed as well.",
 }
