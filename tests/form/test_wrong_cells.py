@@ -56,7 +56,7 @@ LEVEL = "(Static water level: depth of the water at rest): "
         ("sources.grid.hours", "6-27", "(Hours of the day in which the grid is on; none means all day): 27 was given"),
         ("demand.draw_profile", "0,5; 0,5", "'0,5' in a list is not a number; write decimals with a point here"),
         ("demand.draw_profile", "0.5; 0.5", "2 values were given; must be household, school"),
-        ("weather.kind", None, "(Kind of weather): is empty; must be monthly or file"),
+        ("weather.kind", None, "(Kind of weather): is empty; must be monthly, file or estimate"),
         ("weather.file", "x.csv", "does not belong to the kind chosen; leave it empty, or choose the other kind"),
         ("site.time_zone", datetime.time(3, 0), "a date or time was given (03:00:00); format the cell as text"),
         ("sources.generator.rating_kw", None, "(or leave all of 'Generator' empty)"),
