@@ -9,10 +9,11 @@ from graphlib import TopologicalSorter
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.supply.cells import DAY, side_by_side
 from planner.supply.kernel import State, Totals, Trace, run_hours
 from planner.supply.option import Months, Option, Outcome, outcome_of
 from planner.supply.series import Extra, SunSeries, TopUpSource, extra_series, sun_series
-from planner.supply.topup import DAY, FloatSwitch, TopUpSeries, TopUpTotals, side_by_side
+from planner.supply.topup import FloatSwitch, TopUpSeries, TopUpTotals
 
 __all__ = ["HOUR", "MONTH", "Option", "Outcome", "run_options"]
 
@@ -125,7 +126,7 @@ class _Life:
         tank_m3 = _per_column([option.tank_m3 for option in self.options], self.blocks)
         state = self._new_year(tank_m3, daily_limit_m3)
         sums: dict[str, list[Array]] = {name: [] for name in _SUMS}
-        whole: Totals | None = None
+        parts: list[Totals] = []
         records: list[Trace] = []
         for hours in _MONTHS:
             part = self._part(hours)
@@ -134,7 +135,8 @@ class _Life:
                 *part.flows,
                 tank_m3,
                 state,
-                MONTH[hours],
+                np.zeros(hours.stop - hours.start, dtype=np.int64),
+                month_count=1,
                 sources=part.sources,
                 daily_limit_m3=daily_limit_m3,
                 users_share=part.users_share if by_hour else None,
@@ -143,13 +145,12 @@ class _Life:
             if not by_hour:
                 totals = replace(totals, users_shortfall_m3=totals.shortfall_m3 * part.users_share[0])
             state = totals.end
-            whole = totals if whole is None else whole.then(totals)
+            parts.append(totals)
             records += [] if record is None else [record]
             for name, value in part.sums.items():
                 sums[name].append(value)
-        assert whole is not None
         by_month = {name: np.array(values) for name, values in sums.items()}
-        return whole, by_month, Trace.joined(records) if records else None
+        return Totals.joined(parts), by_month, Trace.joined(records) if records else None
 
     def _new_year(self, tank_m3: Array, daily_limit_m3: Array | None) -> State:
         """Find the state each life year begins in: that in which the last days of the year before end.
@@ -161,8 +162,9 @@ class _Life:
         hours = slice(MONTH.size - SPIN_UP_DAYS * DAY, MONTH.size)
         last = self._part(hours)
         empty = np.zeros_like(tank_m3)
+        one_month = np.zeros(hours.stop - hours.start, dtype=np.int64)
         totals, _ = run_hours(
-            *last.flows, tank_m3, empty, MONTH[hours], sources=last.sources, daily_limit_m3=daily_limit_m3
+            *last.flows, tank_m3, empty, one_month, month_count=1, sources=last.sources, daily_limit_m3=daily_limit_m3
         )
         column = np.arange(tank_m3.shape[1])
         return totals.end.taken(np.where(column % self.years == 0, column, column - 1))
