@@ -40,7 +40,6 @@ class DailyLimit:
 
     def __init__(self, limit_m3: Array) -> None:
         self.limit_m3 = limit_m3
-        self.bites = False
 
     def open_day(self, cells: Cells, day: OpenDay) -> None:
         """Begin a day of some cells."""
@@ -50,30 +49,31 @@ class DailyLimit:
         self.binds = bool(np.isfinite(self.left).any())
         if not self.binds:
             return
-        self.barred, self.takes, self.allowed = (np.zeros_like(self.left) for _ in range(3))
-        from_here = np.cumsum(day.sun[::-1], axis=0)[::-1]
-        self.sun_to_come = from_here - day.sun
-        by_sunset = day.draw * (from_here > 0)
-        self.room_to_come = np.cumsum(by_sunset[::-1], axis=0)[::-1] - by_sunset + day.volume
+        self.barred, self.allowed, self.zeros = (np.zeros_like(self.left) for _ in range(3))
+        self.more = np.zeros(self.left.shape, dtype=bool)
+        self.sun_to_come, self.room_to_come = np.empty_like(day.sun), np.empty_like(day.sun)
+        self.sun_to_come[-1], self.room_to_come[-1] = 0.0, day.volume
+        for hour in range(len(day.sun) - 1, 0, -1):
+            np.add(self.sun_to_come[hour], day.sun[hour], out=self.sun_to_come[hour - 1])
+            np.multiply(day.draw[hour], self.sun_to_come[hour - 1] > 0, out=self.room_to_come[hour - 1])
+            self.room_to_come[hour - 1] += self.room_to_come[hour]
 
     def hold_sun(self, sun_m3: Array, ahead: Array) -> None:
         """Take off the sun's water beyond today's allowance."""
         np.subtract(sun_m3, self.left, out=self.barred)
-        np.maximum(self.barred, 0.0, out=self.barred)
+        np.maximum(self.barred, self.zeros, out=self.barred)
         ahead -= self.barred
         self.left -= sun_m3
         self.left += self.barred
-        self.bites = self.bites or bool(self.barred.any())
 
     def hold_top_up(self, hour: int, here: Columns, ahead: Array, added: Array) -> None:
         """Cut the water a top-up adds in some of the cells to what is left after the sun still to come."""
-        left, allowed = self.left[here], self.allowed[here]
+        left, allowed, more = self.left[here], self.allowed[here], self.more[here]
         np.subtract(self.room_to_come[hour, here], ahead, out=allowed)
-        np.greater(allowed, left, out=allowed)
-        allowed *= self.sun_to_come[hour, here]
+        np.greater(allowed, left, out=more)
+        np.multiply(self.sun_to_come[hour, here], more, out=allowed)
         np.subtract(left, allowed, out=allowed)
-        np.maximum(allowed, 0.0, out=allowed)
-        self.bites = self.bites or bool((added > allowed).any())
+        np.maximum(allowed, self.zeros[here], out=allowed)
         np.minimum(added, allowed, out=added)
 
     def release(self, idle_m3: Array) -> None:

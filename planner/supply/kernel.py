@@ -60,8 +60,7 @@ class Totals:
     change of solar energy used through top-up. `top_ups` hold what each top-up source did in the columns it serves,
     in their order. `start_m3` (variants, columns) is the tank's first level, `end` the state after the last hour,
     `longest_short_days` (variants, columns) the longest run of short days. `users_shortfall_m3` is the part of the
-    shortfall that users miss, None where their share of the draw was not given; `limit_reached` tells whether the
-    daily limit held anything back.
+    shortfall that users miss, None where their share of the draw was not given.
     """
 
     shortfall_m3: Array
@@ -73,7 +72,6 @@ class Totals:
     start_m3: Array
     end: State
     longest_short_days: Array
-    limit_reached: bool
 
     @staticmethod
     def joined(parts: Sequence[Totals]) -> Totals:
@@ -87,7 +85,6 @@ class Totals:
             start_m3=parts[0].start_m3,
             end=parts[-1].end,
             longest_short_days=np.max([part.longest_short_days for part in parts], axis=0),
-            limit_reached=any(part.limit_reached for part in parts),
         )
 
     @property
@@ -231,7 +228,6 @@ def run_hours(
         start_m3=first,
         end=State(level, short_days.run, *_switches(top_ups, shape)),
         longest_short_days=short_days.longest,
-        limit_reached=limit is not None and limit.bites,
     )
     return totals, record
 

@@ -66,8 +66,12 @@ class QuietDays:
 
     def of(self, sun_m3: Array, draw_m3: Array, level: Array) -> Quiet:
         """Look at one day, whose sun and draw are (24, columns), from the levels at its beginning."""
-        sums = np.cumsum(sun_m3 - draw_m3, axis=0)
-        rise = np.maximum.accumulate(sums, axis=0)
+        sums = sun_m3 - draw_m3
+        rise = np.empty_like(sums)
+        rise[0] = sums[0]
+        for hour in range(1, len(sums)):  # several times faster than accumulating over the first axis
+            sums[hour] += sums[hour - 1]
+            np.maximum(rise[hour - 1], sums[hour], out=rise[hour])
         under = sums - rise
         below_rim = level - self.volume
         holds = level + sums.min(axis=0) > self.lowest

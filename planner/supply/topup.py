@@ -169,7 +169,7 @@ class TopUp:
         own = self.cells.place
         self.day_start = self.start.reshape(-1)[own]
         self.day_width = self.width.reshape(-1)[own]
-        self.day_on, self.day_running = self.on.reshape(-1)[own], self.running.reshape(-1)[own]
+        self.day_on, self.day_running = self.on.reshape(-1)[own], self.running.reshape(-1)[own].astype(float)
         self.day_left_h = self.run_left_h.reshape(-1)[own]
         self.extra = self.cells.of(self.series.extra_m3[day])
         self.hours_per_m3 = self.cells.of(self.series.hours_per_m3[day])
@@ -186,6 +186,7 @@ class TopUp:
         if self.has_minimum_run:
             assert self.series.available is not None
             self.available = self.cells.of(self.series.available[day])
+            self.permitted = (self.available > 0).astype(float)
             self.per_hour = np.zeros_like(self.extra)
             np.divide(1.0, self.hours_per_m3, out=self.per_hour, where=self.hours_per_m3 > 0)
             self.shortest_h = self.minimum_run_h[self.cells.column]
@@ -231,13 +232,14 @@ class TopUp:
         A set starts in the hour in which it first adds water: where its start level is crossed outside its hours, that
         is when they begin. The end of its hours ends its run.
         """
-        added, available, left_h = self.added[hour], self.available[hour], self.day_left_h
+        added, left_h, running = self.added[hour], self.day_left_h, self.day_running
         forced_h, forced = self.forced_h[hour], self.forced
-        starts = (added > _TINY) & ~self.day_running
-        np.copyto(left_h, self.shortest_h, where=starts)
-        left_h *= available > 0
-        np.copyto(forced_h, available)
-        np.multiply(self.share, available, out=forced_h, where=starts)
+        np.multiply(self.shortest_h, added > _TINY, out=forced)
+        forced *= 1 - running
+        np.maximum(left_h, forced, out=left_h)  # that of a set which starts is nil
+        left_h *= self.permitted[hour]
+        np.maximum(self.share, running, out=forced_h)
+        forced_h *= self.available[hour]
         np.minimum(left_h, forced_h, out=forced_h)
         np.multiply(forced_h, self.per_hour[hour], out=forced)
         if self.shared:
@@ -250,7 +252,7 @@ class TopUp:
         np.maximum(forced, forced_h, out=forced)
         left_h -= forced
         np.maximum(left_h, self.zeros, out=left_h)
-        self.day_running = (left_h > 0) | ((added > _TINY) & (added < self.gap))
+        np.copyto(running, (left_h > self.zeros) | ((added > _TINY) & (added < self.gap)))
 
     def close_day(self, day: slice, month: int, sun_shift_kwh: Array) -> None:
         """Add the day to the sums and leave its seat."""
