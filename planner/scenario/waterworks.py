@@ -13,6 +13,7 @@ from planner.scenario.fields import (
     Model,
     Month12,
     assumed,
+    found,
     needed,
     optional,
     several,
@@ -38,8 +39,22 @@ class Borehole(Equipment):
     specific_capacity_m3h_per_m: float | None = optional(
         "Specific capacity: flow per metre of drawdown", "m3/h per m", gt=0
     )
+    test_flow_m3h: float | None = optional(
+        "Flow of a pumping test of one step, instead of a specific capacity",
+        "m3/h",
+        absent="specific_capacity_m3h_per_m or step_test is used",
+        gt=0,
+    )
+    drawdown_m: float | None = optional(
+        "Drawdown at that flow: how far the water stood below its level at rest", "m", absent="as test_flow_m3h", gt=0
+    )
     step_test: list[StepTestPoint] = several("Steps of a pumping test, instead of a specific capacity")
-    safe_yield_m3h: float = needed("Safe yield: flow that the borehole can give without harm", "m3/h", gt=0)
+    safe_yield_m3h: float = found(
+        "Safe yield: flow that the borehole can give without harm",
+        "m3/h",
+        how="the largest flow of the pumping test",
+        gt=0,
+    )
     level_decline_m_per_year: float = assumed(
         0.0,
         "How much deeper the static water level stands each year",
@@ -77,7 +92,8 @@ class Borehole(Equipment):
         if given != 1:
             raise PydanticCustomError(
                 "drawdown",
-                "give either specific_capacity_m3h_per_m or step_test (both or neither was given)",
+                "give the pumping test once: test_flow_m3h with drawdown_m, or specific_capacity_m3h_per_m, "
+                "or step_test (several or none was given)",
             )
         if len(self.step_test) == 1:
             raise PydanticCustomError("drawdown", "step_test needs at least two steps (one was given)")
@@ -159,7 +175,26 @@ class Pipeline(Model):
     friction: Literal["darcy-weisbach", "hazen-williams"] = assumed(
         "darcy-weisbach", "Friction formula", source="Darcy-Weisbach with Colebrook-White"
     )
-    segments: list[Segment] = several("Runs of pipe from the pump to the tank", min_length=1)
+    length_m: float | None = optional(
+        "Length of the main from the borehole to the tank, in place of segments",
+        "m",
+        absent="see segments",
+        gt=0,
+        le=1e5,
+    )
+    pipe: str | None = optional(
+        "Pipe of that main, a size from the pipe tables", absent="chosen by velocity and pressure", min_length=1
+    )
+    riser_pipe: str | None = optional(
+        "Pipe of the riser in the borehole, a size from the pipe tables",
+        absent="chosen by velocity and pressure",
+        min_length=1,
+    )
+    segments: list[Segment] = found(
+        "Runs of pipe from the pump to the tank",
+        how="a riser of the pump's depth and a main of pipeline.length_m",
+        min_length=1,
+    )
     profile: list[ProfilePoint] = several("Ground level along the route, borehole first", changes="nothing")
     stop_time_s: float | None = optional(
         "Shortest time in which the flow can stop",
@@ -182,8 +217,10 @@ class CurvePoint(Model):
 class Pump(Equipment):
     """The pump, from its nameplate alone or from datasheet points."""
 
-    name: str = needed("Which pump", changes="nothing", min_length=1)
-    kind: Literal["centrifugal", "helical-rotor"] = needed("Kind of pump end")
+    name: str = found("Which pump", how="'Pump'", changes="nothing", min_length=1)
+    kind: Literal["centrifugal", "helical-rotor"] = found(
+        "Kind of pump end", how="from how far the largest flow lies above the rated one"
+    )
     rated_flow_m3h: float = needed("Rated flow", "m3/h", gt=0, le=2000)
     rated_head_m: float = needed("Rated head", "m", gt=0, le=2000)
     max_flow_m3h: float = needed("Largest flow, at no head", "m3/h", gt=0, le=4000)
@@ -292,14 +329,14 @@ class Controller(Equipment):
     dc_voltage_min_v: float | None = optional(
         "Lowest array voltage at which it works",
         "V",
-        absent="no lower limit in the hourly run",
+        absent="the plate's DC voltage, else no lower limit in the hourly run",
         gt=0,
         le=2000,
     )
     dc_voltage_max_v: float | None = optional(
         "Highest array voltage at which it works",
         "V",
-        absent="no upper limit in the hourly run",
+        absent="the plate's DC voltage, else no upper limit in the hourly run",
         gt=0,
         le=2000,
     )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from planner.scenario.reader import option_scenario
+from planner.assumptions.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.study.cases import Case, Design
 from planner.study.context import Context

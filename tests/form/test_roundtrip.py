@@ -14,11 +14,11 @@ import pytest
 import xlsxwriter
 from hypothesis import HealthCheck, Phase, given, settings
 
+from planner.assumptions.reader import check_scenario
 from planner.report.form.layout import tables
 from planner.report.form.reading import check_form, read_form
 from planner.report.form.sheets import add_form_sheets, write_form
 from planner.scenario.errors import InputError
-from planner.scenario.reader import check_scenario
 from planner.scenario.writer import starter_text, toml_text
 from tests.form.strategies import scenarios
 from tests.form.workbooks import EXAMPLES, form

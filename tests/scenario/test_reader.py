@@ -7,8 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from planner.assumptions.reader import check_scenario, option_scenario, read_scenario
 from planner.scenario.errors import InputError
-from planner.scenario.reader import check_scenario, line_numbers, option_scenario, read_scenario
+from planner.scenario.reader import line_numbers
 from planner.scenario.scenario import Scenario
 from planner.scenario.writer import starter_text, toml_text
 

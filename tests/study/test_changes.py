@@ -10,11 +10,11 @@ from typing import Any
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.money.simulated import quantities_of
 from planner.resource.sun import Sun
 from planner.scenario.errors import InputError
 from planner.scenario.fields import Changes
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.study import site
