@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from planner.money.lifecycle import LifeCycle, life_cycle
 from planner.money.quantities import Line, bill_of_quantities
-from planner.money.simulated import Quantities
+from planner.money.simulated import Quantities, quantities_of
 from planner.scenario.finance import Service
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
@@ -66,6 +66,14 @@ class Results:
     outcome: Outcome
     quantities: Quantities
     money: dict[str, Array]
+
+    @staticmethod
+    def of(results: Sequence[Result]) -> Results:
+        """Put single cases side by side."""
+        cases = tuple(each.case for each in results)
+        outcome = laid_out((([index], each.outcome.taken(None)) for index, each in enumerate(results)), len(cases))
+        quantities = quantities_of(outcome)
+        return Results(cases, outcome, quantities, money_of(cases, quantities))
 
     @cached_property
     def delivered_share(self) -> Array:

@@ -21,6 +21,7 @@ from planner.study.candidates import CandidateGrid, Levels, candidate_grid
 from planner.study.context import Context
 from planner.study.evaluate import COLUMNS_AT_ONCE, evaluate
 from planner.study.front import cheapest, pareto_front
+from planner.study.ranking import ranked
 from planner.study.results import Results
 from planner.study.search import Choice, choose_all
 
@@ -154,7 +155,7 @@ class OptionSizing:
 
 @dataclass(frozen=True)
 class Sizing:
-    """The sizing of every option; `ranking` holds names, those that meet the target first, by present cost."""
+    """The sizing of every option; `ranking` holds names in the order of `study.ranking`, by each option's `nearest`."""
 
     scenario: Scenario
     options: tuple[OptionSizing, ...]
@@ -215,15 +216,14 @@ def size_scenario(
     options = []
     for grid, choice in zip(grids, by_run, strict=True):
         options.append(_option(grid, _tried(context, grid, tell, columns_at_once), choice))
-    order = sorted(options, key=_rank)
-    return Sizing(scenario, tuple(options), tuple(option.name for option in order))
+    return Sizing(scenario, tuple(options), rank([option.nearest for option in options]))
 
 
-def _rank(option: OptionSizing) -> tuple[bool, float, float, float]:
-    cost = option.nearest.present_cost
-    if option.best is not None:
-        return (False, 0.0, 0.0, cost)
-    return (True, option.misses_by_percent, option.misses_by_days, cost)
+def rank(designs: Sequence[SizedDesign]) -> tuple[str, ...]:
+    """Order options by the design that stands for each: by the one rule of all comparisons."""
+    names = ("meets_service", "delivered_share", "present_cost")
+    order = ranked(*([getattr(design, name) for design in designs] for name in names))
+    return tuple(designs[index].option for index in order)
 
 
 def _tried(context: Context, grid: CandidateGrid, tell: Callable[[int], None], columns_at_once: int) -> Candidates:

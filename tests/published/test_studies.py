@@ -5,16 +5,34 @@ Each case names its source; 'computed' marks a figure that is arithmetic on stat
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import numpy as np
 import pytest
 
 from planner.money.rates import discount_factor, present_value
-from planner.study.switching import crossing, linear_crossing, sensitivity_indicator, switching_change_percent
+from planner.study.switching import (
+    Array,
+    Gap,
+    crossing,
+    linear_crossing,
+    sensitivity_indicator,
+    switching_change_percent,
+)
 
 
 def net_present_value(capital: float, yearly: float, years: int, rate: float) -> float:
     """Net present value of an outlay and level yearly receipts, with the project's own discounting."""
     return float(present_value([-capital, *[yearly] * years], discount_factor(rate, years)))
+
+
+def each(one: Callable[[float], float]) -> Gap:
+    """Ask for one value after another."""
+
+    def several(values: Array) -> Array:
+        return np.array([one(value) for value in values.tolist()])
+
+    return several
 
 
 def test_indicator_and_switching_value_of_an_investment() -> None:
@@ -50,7 +68,7 @@ def test_break_even_changes_of_a_two_year_project() -> None:
 
     assert npv() == pytest.approx(5615, abs=1)
     for name, base, printed_percent in (("capital", 10_000.0, 56), ("cost", 1_000.0, 323), ("sales", 10_000.0, -32)):
-        found = linear_crossing(lambda value, name=name: npv(**{name: value}), base, 0.0, 10 * base).value
+        found = linear_crossing(each(lambda value, name=name: npv(**{name: value})), base, 0.0, 10 * base).value
         assert found is not None
         assert 100 * (found / base - 1) == pytest.approx(printed_percent, abs=1)
         stepped = switching_change_percent(npv(), npv(**{name: 1.1 * base}), 10)
@@ -84,10 +102,10 @@ def test_one_at_a_time_changes_and_switching_values() -> None:
     )
     assert (npv(years=12), npv(years=18)) == (pytest.approx(1304.12, abs=0.005), pytest.approx(4057.83, abs=0.005))
     assert (npv(rate=0.06), npv(rate=0.10)) == (pytest.approx(4568.37, abs=0.005), pytest.approx(1409.12, abs=0.005))
-    capital = linear_crossing(lambda value: npv(capital=value), 10_000, 0, 50_000).value
-    yearly = linear_crossing(lambda value: npv(yearly=value), 1_500, 0, 7_500).value
+    capital = linear_crossing(each(lambda value: npv(capital=value)), 10_000, 0, 50_000).value
+    yearly = linear_crossing(each(lambda value: npv(yearly=value)), 1_500, 0, 7_500).value
     assert capital == pytest.approx(10_000 * 1.28392, rel=5e-6)
     assert yearly == pytest.approx(1_500 * (1 - 0.22114), rel=5e-6)
     rates = np.linspace(0.0, 0.3, 25).tolist()
-    rate = crossing(lambda value: npv(rate=value), 0.08, rates, [npv(rate=value) for value in rates]).value
+    rate = crossing(each(lambda value: npv(rate=value)), 0.08, rates).value
     assert rate == pytest.approx(0.124035, abs=5e-6)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+import pickle
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -17,7 +18,7 @@ from planner.scenario.scenario import Scenario
 from planner.study.cases import Case
 from planner.study.context import Context, Store
 from planner.study.evaluate import run_cases
-from planner.study.results import Result, laid_out, life_of, serves
+from planner.study.results import Result, Results, life_of, serves
 from planner.study.sweep.prices import PriceLine, price_line
 from planner.study.sweep.variants import Core, Row, Variants, said
 from planner.supply.run import Outcome
@@ -54,10 +55,15 @@ class Found:
     problems: dict[int, str]
 
 
-@lru_cache(maxsize=2)
 def engine_of(core: Core) -> Engine:
     """Return this process's engine for a sweep, so that weather and hours are made once per process."""
-    return Engine(core)
+    # By all that it holds: sources of one name are equal, whatever they cost.
+    return engine_from(pickle.dumps(core))
+
+
+@lru_cache(maxsize=2)
+def engine_from(packed: bytes) -> Engine:
+    return Engine(pickle.loads(packed))
 
 
 @dataclass(frozen=True)
@@ -163,7 +169,8 @@ class Engine:
         every = [each for member in members for each in made[member]]
         try:
             if self._core.redesign:
-                outcome, cases = laid_out(_singly(every), len(every)), [each.case for each in every]
+                chosen = Results.of(every)
+                outcome, cases = chosen.outcome, list(chosen.cases)
             else:
                 outcome, cases = run_cases(self._variants.context, every), every
         except Exception as error:
@@ -226,8 +233,19 @@ class Engine:
         return [option_scenario(scenario, name) for name in self._options]
 
 
-def _singly(results: Sequence[Result]) -> Iterator[tuple[list[int], Outcome]]:
-    return (([place], each.outcome.taken(None)) for place, each in enumerate(results))
+def measures_of(results: Sequence[Result]) -> Array:
+    """Measures (options, measures) of the options of one case, each as it was worked out."""
+    first = np.zeros(1, dtype=np.int64)
+    ran = Ran(
+        members=first,
+        rows=[],
+        cases=[[each.case] for each in results],
+        outcomes=[each.outcome.taken(None) for each in results],
+        quantities=[each.quantities.taken(None) for each in results],
+    )
+    owns = [each.case.scenario for each in results]
+    found: Array = np.concatenate([_costs(ran, first, owns), _served(ran, first, owns)], axis=-1)[0]
+    return found
 
 
 def _number(value: float | None) -> float:

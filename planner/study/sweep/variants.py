@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario, option_name_of
+from planner.sources.base import SourceKind
 from planner.study.cases import Case, Design, Supply, supplies_of
 from planner.study.context import Context, Store
 from planner.study.keys import Key, with_value
@@ -39,6 +40,8 @@ class Core:
         Raw scenario as JSON.
     folder : str
         Folder to which paths in the scenario are relative.
+    kinds : tuple of SourceKind
+        The sources in order of priority.
     keys : tuple of Key
         Inputs varied.
     hour_keys : tuple of int
@@ -57,6 +60,7 @@ class Core:
 
     raw: str
     folder: str
+    kinds: tuple[SourceKind, ...]
     keys: tuple[Key, ...]
     hour_keys: tuple[int, ...]
     pinned: tuple[Design, ...]
@@ -92,7 +96,7 @@ class Variants:
         if core.weather is not None:
             folder = self._unpacked(core.weather)
         # No hours are kept: what shares a pass must not depend on what was worked out before.
-        self.context = Context(folder).without_hours()
+        self.context = Context(folder, core.kinds).without_hours()
         self._rows: Store[Row] = Store(_MOST_ROWS)
 
     def _unpacked(self, weather: bytes) -> Path:
@@ -118,7 +122,7 @@ class Variants:
         def make() -> Row:
             raw = self.changed(held)
             scenario = check_scenario(raw, "")
-            return Row(raw, scenario, supplies_of(scenario))
+            return Row(raw, scenario, supplies_of(scenario, self._core.kinds))
 
         found: Row = self._rows.keep(held, make)
         return found

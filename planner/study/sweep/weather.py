@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
@@ -16,7 +15,8 @@ from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
 from planner.study.cases import Design
-from planner.study.design import Built, built_of, ground_of, option_of, pump_table
+from planner.study.context import Context
+from planner.study.design import Built, built_of, option_of, pump_table
 from planner.study.sweep.statistics import worst_year_in_ten
 from planner.supply.array import ageing
 from planner.supply.run import run_options
@@ -60,15 +60,17 @@ class WeatherSpread:
         return self.irradiation_kwh_m2.size
 
 
-def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Design], asked: WeatherSweep) -> WeatherSpread:
+def weather_spread(
+    scenario: Scenario, context: Context, pinned: Sequence[Design], asked: WeatherSweep
+) -> WeatherSpread:
     """Run the designs of the base case through many weather years, each from what the one before leaves.
 
     Parameters
     ----------
     scenario : Scenario
         The scenario.
-    folder : pathlib.Path
-        Folder of the weather file.
+    context : Context
+        Folder of the weather file, and the sources.
     pinned : sequence of Design
         The designs, one for each option.
     asked : WeatherSweep
@@ -89,7 +91,7 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Design], a
         text = f"{asked.life_year} was given; the life counted has {life} years"
         raise InputError("", [Problem("sweep.weather.life_year", text)])
     measured = scenario.weather.kind == "file"
-    ground = ground_of(_lasting(scenario, asked.years), folder)
+    ground = context.ground(_lasting(scenario, asked.years))
     years = ground.weather.years
     drawn_m3 = hourly_demand_m3(scenario.demand, life)[:, asked.life_year - 1]
     ground = replace(ground, weather_of_year=np.arange(years), draw_m3=np.repeat(drawn_m3[:, None], years, axis=1))

@@ -16,7 +16,8 @@ from tests.study.sweep.cases import EXAMPLES, school
 
 
 def spread_of(scenario: Scenario, **asked: int) -> WeatherSpread:
-    return weather_spread(scenario, EXAMPLES, base_of(scenario, EXAMPLES).pinned, WeatherSweep(**asked))
+    base = base_of(scenario, EXAMPLES)
+    return weather_spread(scenario, base.context, base.pinned, WeatherSweep(**asked))
 
 
 def test_the_first_years_are_those_of_a_life_without_growth_and_ageing() -> None:
