@@ -13,8 +13,8 @@ import openpyxl
 import pytest
 
 from planner import figures
+from planner.answers.of_study import study_verdicts
 from planner.checks import tank, water
-from planner.checks.of_study import study_verdicts
 from planner.checks.verdict import Verdict
 from planner.figures import Figure
 from planner.report import run_workbook

@@ -11,9 +11,8 @@ from pydantic import ValidationError
 
 from planner.checks.verdict import Verdict
 from planner.scenario.errors import InputError
-from planner.scenario.paths import parts_of
+from planner.scenario.paths import parts_of, set_path
 from planner.scenario.scenario import Scenario
-from planner.study.keys import set_path
 from planner.text import text
 
 MOST_STEPS = 4

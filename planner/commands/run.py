@@ -35,7 +35,7 @@ def run(
     brief: Brief = False,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
-    from planner.checks.cautions import compared, safety_cautions
+    from planner.answers.cautions import compared, safety_cautions
     from planner.report.console import out_console
     from planner.report.files import check_folder
     from planner.report.terminal import cautions_report
@@ -107,8 +107,8 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
 
 
 def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet: bool, verbose: bool) -> Study:
-    from planner.checks.cautions import cautions, number_cautions
-    from planner.checks.of_study import answer, study_verdicts
+    from planner.answers.cautions import cautions, number_cautions
+    from planner.answers.of_study import answer, study_verdicts
     from planner.report.console import out_console
     from planner.report.files import results_in
     from planner.report.json_file import write_json

@@ -19,7 +19,7 @@ def size(
     verbose: Verbose = False,
 ) -> int:
     """Search array, tank, float switch, hours, pumps and pipes for the design that serves at least cost."""
-    from planner.checks.of_study import sizing_answer
+    from planner.answers.of_study import sizing_answer
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in
     from planner.report.pages.size import size_report, size_summary

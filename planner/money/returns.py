@@ -81,6 +81,11 @@ def _changes(c: Any) -> Operand:
     return differs(c.worth_below > 0, c.worth_above > 0)
 
 
+def _at_change(c: Any, rates: Operand) -> Operand:
+    """Rate at the only change of sign; 0 where there are several, for their sum would be no rate."""
+    return where(equals(c.changes, 1), weighted_total(as_number(_changes(c)), rates), 0)
+
+
 def _behind(saved: Operand, slack: Operand) -> Operand:
     return saved < by_case(-slack)
 
@@ -91,9 +96,8 @@ STEPS: dict[str, Definition] = {
     "slack_present": lambda c: total(absolute(c.saving_present)) * _ROUNDING,
     "savers": lambda c: count(c.saving > by_case(c.slack)),
     "changes": lambda c: count(_changes(c)),
-    # Where the sign changes once, these sums pick the rates before and after the change.
-    "rate_below": lambda c: weighted_total(as_number(_changes(c)), c.rates_below),
-    "rate_above": lambda c: weighted_total(as_number(_changes(c)), c.rates_above),
+    "rate_below": lambda c: _at_change(c, c.rates_below),
+    "rate_above": lambda c: _at_change(c, c.rates_above),
     "ever_behind": lambda c: where(count(_behind(c.saved, c.slack)) > 0, 1, 0),
     "last_behind": lambda c: largest(_behind(c.saved, c.slack) * c.years),
     "ever_behind_present": lambda c: where(count(_behind(c.saved_present, c.slack_present)) > 0, 1, 0),

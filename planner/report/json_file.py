@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from planner import __version__
-from planner.checks.of_study import answer, headline, holds
+from planner.answers.of_study import answer, headline, holds
 from planner.checks.verdict import Verdict
 from planner.figures import FIGURES
 from planner.report.files import write_text

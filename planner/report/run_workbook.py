@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from planner.checks.of_study import below_headline
+from planner.answers.of_study import below_headline
 from planner.checks.verdict import Verdict, failed
 from planner.report.document import Heading, Page, Report, Text
 from planner.report.html import write_html

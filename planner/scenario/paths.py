@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
+from typing import Any
 
 Path = tuple[str | int, ...]
 """Keys from the root of the scenario, and places in lists, counted from 0."""
@@ -37,3 +38,17 @@ def parts_of(text: str) -> Path:
         )
         place = match.end()
     return tuple(parts)
+
+
+def set_path(node: Any, path: Path, value: Any) -> Any:
+    """Return nested data with the value at a path replaced; only the tables and lists on the way are copied."""
+    if not path:
+        return value
+    first, rest = path[0], path[1:]
+    if isinstance(first, int):
+        copied = list(node)
+        copied[first] = set_path(copied[first], rest, value)
+        return copied
+    table = dict(node or {})
+    table[first] = set_path(table.get(first), rest, value)
+    return table

@@ -9,7 +9,7 @@ from typing import Any
 
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.fields import Changes
-from planner.scenario.paths import Path, dotted, parts_of
+from planner.scenario.paths import Path, dotted, parts_of, set_path
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import Field, walk
 from planner.study.cases import SIZES
@@ -139,17 +139,3 @@ def with_value(raw: dict[str, Any], key: Key, value: float) -> dict[str, Any]:
 def whole_or_not(key: Key, value: float) -> float | int:
     """Bring a value to the kind of number that the key takes."""
     return round(value) if key.whole else float(value)
-
-
-def set_path(node: Any, path: Path, value: Any) -> Any:
-    """Return nested data with the value at a path replaced; only the tables and lists on the way are copied."""
-    if not path:
-        return value
-    first, rest = path[0], path[1:]
-    if isinstance(first, int):
-        copied = list(node)
-        copied[first] = set_path(copied[first], rest, value)
-        return copied
-    table = dict(node or {})
-    table[first] = set_path(table.get(first), rest, value)
-    return table

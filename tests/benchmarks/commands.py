@@ -8,8 +8,8 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Any
 
-from planner.checks.cautions import cautions
-from planner.checks.of_study import study_verdicts
+from planner.answers.cautions import cautions
+from planner.answers.of_study import study_verdicts
 from planner.report.run_workbook import write_workbook
 from planner.scenario.reader import read_scenario
 from planner.study.compare import study_scenario

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from planner.checks.cautions import cautions
-from planner.checks.of_study import answer, failures, study_verdicts
+from planner.answers.cautions import cautions
+from planner.answers.of_study import answer, failures, study_verdicts
 from tests.study.scenarios import studied
 
 SMALL = {
@@ -67,7 +67,7 @@ def test_an_array_that_would_destroy_its_controller_is_said_in_the_answer() -> N
 
 def test_a_fault_of_an_array_does_not_stain_an_option_without_one() -> None:
     grid = studied(
-        **(SMALL | {"service__options": ["solar", "generator"], "service__delivered_share_percent": 99.9}),
+        **(SMALL | {"service__options": ["solar", "generator"], "service__demand_met_percent": 99.9}),
         controller__dc_voltage_limit_v=450.0, sources__solar__strings_max=4, sources__solar__modules_in_series=20,
         sources__solar__module__price=90000.0, sources__solar__module__system_voltage_v=600.0,
     )  # fmt: skip

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from planner.checks.of_study import sizing_answer
+from planner.answers.of_study import sizing_answer
 from planner.study.site import place_of, weather_of
 from planner.study.sizing import size_scenario
 from tests.study.scenarios import EXAMPLES, changed
@@ -12,7 +12,7 @@ from tests.study.scenarios import EXAMPLES, changed
 SMALL: dict[str, Any] = {
     "finance__analysis_period_years": 1,
     "service__options": ["solar"],
-    "service__delivered_share_percent": 80,
+    "service__demand_met_percent": 80,
     "size": {"strings": [2], "tanks_m3": [50.0]},
     "controller__dc_voltage_limit_v": 450.0,
 }

@@ -11,8 +11,8 @@ from typing import Any
 import pytest
 
 import planner.text
-from planner.checks.cautions import cautions
-from planner.checks.of_study import headline, not_to_build, study_verdicts
+from planner.answers.cautions import cautions
+from planner.answers.of_study import headline, not_to_build, study_verdicts
 from planner.checks.safety import placed_cautions
 from planner.checks.verdict import TOPICS, Verdict, reserve, room
 from planner.text import en, known, listed, text

@@ -89,6 +89,13 @@ def test_payback(flows: list[float], years: float, reason: str) -> None:
     assert words == (text(f"returns.{reason}") if reason else "")
 
 
+def test_signs_that_change_several_times_are_no_rate_and_no_fault() -> None:
+    """The rates at which this sum changes its sign add up to one below -100 %."""
+    rate, words = internal_rate_of_return([-172.0, -4.0, 14.0, 62.0, 2.0, -5.0])
+    assert np.isnan(rate)
+    assert words == text("returns.several")
+
+
 @given(flows=OUTLAY_FIRST)
 def test_payback_of_an_outlay_exists_where_the_sum_is_a_saving(flows: list[float]) -> None:
     years, words = payback_years(flows)

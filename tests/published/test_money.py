@@ -111,7 +111,7 @@ def test_pump_with_a_problem_control_valve(
             ],
         },
         finance={
-            "life_years": 8,
+            "analysis_period_years": 8,
             "discount_rate_percent": 8.0 if prices == "nominal" else real,
             "inflation_percent": 4.0,
             "prices": prices,

@@ -9,8 +9,8 @@ from typing import Any
 import openpyxl
 import pytest
 
-from planner.checks.cautions import cautions
-from planner.checks.of_study import study_verdicts
+from planner.answers.cautions import cautions
+from planner.answers.of_study import study_verdicts
 from planner.report.run_workbook import write_workbook
 from planner.study.compare import Study
 from tests.study.scenarios import studied
@@ -44,7 +44,7 @@ RICH: dict[str, Any] = {
         "grid": {"pump": {"rated_power_w": 2600.0}},
     },
 }
-PLAIN: dict[str, Any] = {"finance__analysis_period_years": 3, "service__delivered_share_percent": 100.0}
+PLAIN: dict[str, Any] = {"finance__analysis_period_years": 3, "service__demand_met_percent": 100.0}
 ALONE: dict[str, Any] = {
     "finance__analysis_period_years": 1,
     "service__options": ["solar"],

@@ -16,7 +16,7 @@ import numpy as np
 import openpyxl
 import pytest
 
-from planner.checks.of_study import headline, study_verdicts
+from planner.answers.of_study import headline, study_verdicts
 from planner.figures import figure
 from planner.scenario.reader import check_scenario, read_raw
 from planner.scenario.walk import walk

@@ -10,7 +10,7 @@ import numpy as np
 import openpyxl
 import pytest
 
-from planner.checks.of_study import failed_of_first, study_verdicts
+from planner.answers.of_study import failed_of_first, study_verdicts
 from planner.figures import figure
 from planner.scenario.starter import STILL_STARTER, statuses
 from planner.scenario.walk import walk

@@ -150,7 +150,7 @@ def test_a_target_out_of_reach_is_said_plainly_and_by_how_much_the_best_misses()
 def test_a_worst_year_condition_is_part_of_the_target() -> None:
     shares = small_sizing().option(MIXED).candidates.worst_year_share
     asked = 100 * float(np.quantile(shares, 0.8))
-    option = sized(MIXED, SIZE, service__worst_year_share_percent=asked).option(MIXED)
+    option = sized(MIXED, SIZE, service__demand_met_worst_year_percent=asked).option(MIXED)
     serving = option.candidates.meets_service
     assert serving.sum() < small_sizing().option(MIXED).candidates.meets_service.sum()
     assert (option.candidates.worst_year_share[serving] >= asked / 100 - 1e-9).all()
@@ -165,15 +165,13 @@ def test_a_longest_run_of_short_days_is_part_of_the_target() -> None:
     runs = small_sizing().option(MIXED).candidates.longest_short_days
     assert runs.min() < runs.max()
     allowed = int(runs.min())
-    option = sized(MIXED, SIZE, service__longest_short_days=allowed, service__delivered_share_percent=50.0).option(
-        MIXED
-    )
+    option = sized(MIXED, SIZE, service__longest_short_days=allowed, service__demand_met_percent=50.0).option(MIXED)
     np.testing.assert_array_equal(option.candidates.meets_service, runs <= allowed)
     assert option.best is not None
     assert option.best.longest_short_days <= allowed
     sunny = {"strings": [1], "tanks_m3": [10.0]}
     none = sized(
-        "solar", sunny, service__longest_short_days=0, service__delivered_share_percent=1.0, tank__volume_m3=10.0,
+        "solar", sunny, service__longest_short_days=0, service__demand_met_percent=1.0, tank__volume_m3=10.0,
         sources__solar__strings=1,
     )  # fmt: skip
     missed = none.option("solar")

@@ -7,7 +7,7 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-FOLDERS = ("study", "checks", "report", "commands", "money", "supply", "water", "resource")
+FOLDERS = ("study", "checks", "answers", "report", "commands", "money", "supply", "water", "resource")
 """Where the walk goes. Not to `scenario`: the models' descriptions stand beside the keys that they describe."""
 
 FRAMEWORK = {"typer.Option", "typer.Argument", "typer.Typer"}

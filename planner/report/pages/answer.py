@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from planner.checks.of_study import headline, holds
+from planner.answers.of_study import headline, holds
 from planner.checks.verdict import SYMBOL, Verdict
 from planner.figures import COST_CATEGORIES, Figure, figure
 from planner.money.formula import Formula, Operand

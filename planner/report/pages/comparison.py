@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from math import nan
 
-from planner.checks.of_study import failed_of_first, study_verdicts
+from planner.answers.of_study import failed_of_first, study_verdicts
 from planner.figures import figure
 from planner.report.document import (
     HEADER,
