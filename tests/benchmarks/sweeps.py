@@ -17,7 +17,7 @@ from planner.sources.registry import SOLAR
 from planner.study.compare import study_scenario
 from planner.study.design import built_of, option_of
 from planner.study.keys import numeric_keys, with_value
-from planner.study.sweep.engine import engine_of
+from planner.study.sweep.engine import engine_from
 from planner.study.sweep.plan import plans_of
 from planner.study.sweep.prices import price_line
 from planner.study.sweep.run import base_of, run_plan, run_sweep
@@ -65,7 +65,7 @@ def _per_variant(inputs: list[dict[str, Any]], draws: int) -> float:
     (plan,) = plans_of(scenario)
 
     def sweep() -> None:
-        engine_of.cache_clear()
+        engine_from.cache_clear()
         run_plan(base, plan, Alone())
 
     return cpu_s(sweep, 2) / draws
@@ -119,7 +119,7 @@ def _grid() -> Iterator[Row]:
     outflow, volume = np.repeat(base.ground.draw_m3, 100, axis=1), np.repeat(tanks[:, None], 100, axis=1)
 
     def sweep() -> None:
-        engine_of.cache_clear()
+        engine_from.cache_clear()
         run_plan(base, plan, Alone())
 
     loop, whole, bare = cpu_in_turn(

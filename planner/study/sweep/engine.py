@@ -63,6 +63,7 @@ def engine_of(core: Core) -> Engine:
 
 @lru_cache(maxsize=2)
 def engine_from(packed: bytes) -> Engine:
+    """Return the engine of a core as it is sent to workers."""
     return Engine(pickle.loads(packed))
 
 

@@ -14,7 +14,7 @@ from planner.scenario.reader import check_scenario
 from planner.study import context, design, evaluate
 from planner.study.compare import study_scenario
 from planner.study.keys import numeric_keys, with_value
-from planner.study.sweep.engine import MEASURES, engine_of
+from planner.study.sweep.engine import MEASURES, engine_from
 from planner.study.sweep.run import Results, base_of, run_sweep
 from planner.water.demand import hourly_demand_m3
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
