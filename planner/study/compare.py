@@ -157,12 +157,12 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
         _result(context, choice, None if choice.supply.name == reference else against) for choice in choices
     )
     ranking = rank(options)
-    ground = context.ground(scenario)
+    site = context.site(scenario)
     return Study(
         scenario=scenario,
-        place=ground.place,
-        altitude_given=ground.altitude_given,
-        weather=ground.weather,
+        place=site.place,
+        altitude_given=site.altitude_given,
+        weather=site.weather,
         duty=duty_point(scenario.borehole, scenario.pipeline, scenario.pump, scenario.controller.power_limit_w),
         options=options,
         ranking=ranking,

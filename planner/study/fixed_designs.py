@@ -14,7 +14,6 @@ from planner.study.cases import Case, Design
 from planner.study.context import Context
 from planner.study.evaluate import evaluate
 from planner.study.inputs import VariedInput
-from planner.study.ranking import ranked
 from planner.study.results import Results, life_of
 
 _MONEY = ("capital_cost", "present_cost", "equivalent_yearly_cost", "levelised_cost_per_m3")
@@ -112,12 +111,6 @@ class FixedDesigns:
     def _cases(self, scenarios: Sequence[Scenario], names: Sequence[str] | None = None) -> list[Case]:
         designs = [case.design for case in self.base.cases if names is None or case.design.name in names]
         return [Case(option_scenario(scenario, design.name), design) for scenario in scenarios for design in designs]
-
-
-def best_first(options: Sequence[OptionSummary]) -> list[OptionSummary]:
-    """Order options as the comparison does: those that meet the target by cost, the others by what they deliver."""
-    columns = zip(*((each.meets_service, each.delivered_share, each.present_cost) for each in options), strict=True)
-    return [options[index] for index in ranked(*map(list, columns))]
 
 
 def _by_value(options: list[list[OptionSummary]]) -> list[list[OptionSummary]]:

@@ -20,8 +20,8 @@ from planner.scenario.scenario import Scenario
 from planner.study.candidates import CandidateGrid, Levels, candidate_grid
 from planner.study.context import Context
 from planner.study.evaluate import COLUMNS_AT_ONCE, evaluate
-from planner.study.front import cheapest, pareto_front
-from planner.study.ranking import ranked
+from planner.study.pareto import cheapest, pareto_front
+from planner.study.ranking import best_first
 from planner.study.results import Results
 from planner.study.search import Choice, choose_all
 
@@ -216,14 +216,8 @@ def size_scenario(
     options = []
     for grid, choice in zip(grids, by_run, strict=True):
         options.append(_option(grid, _tried(context, grid, tell, columns_at_once), choice))
-    return Sizing(scenario, tuple(options), rank([option.nearest for option in options]))
-
-
-def rank(designs: Sequence[SizedDesign]) -> tuple[str, ...]:
-    """Order options by the design that stands for each: by the one rule of all comparisons."""
-    names = ("meets_service", "delivered_share", "present_cost")
-    order = ranked(*([getattr(design, name) for design in designs] for name in names))
-    return tuple(designs[index].option for index in order)
+    ranking = tuple(design.option for design in best_first([option.nearest for option in options]))
+    return Sizing(scenario, tuple(options), ranking)
 
 
 def _tried(context: Context, grid: CandidateGrid, tell: Callable[[int], None], columns_at_once: int) -> Candidates:

@@ -12,8 +12,9 @@ from itertools import pairwise
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.study.fixed_designs import FixedDesigns, OptionSummary, best_first
+from planner.study.fixed_designs import FixedDesigns, OptionSummary
 from planner.study.inputs import VariedInput
+from planner.study.ranking import best_first
 from planner.study.switching import Crossing, crossing, limit_between, linear_crossing
 
 Array = NDArray[np.float64]

@@ -14,8 +14,9 @@ from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of
 from planner.study.context import Context
-from planner.study.fixed_designs import FixedDesigns, OptionSummary, best_first
+from planner.study.fixed_designs import FixedDesigns, OptionSummary
 from planner.study.inputs import inputs_of
+from planner.study.ranking import best_first
 from planner.study.results import Results
 from planner.study.search import choose_all
 from planner.study.turning import AGREE, CheapestMap, Switching, Turn, Turning
@@ -97,7 +98,7 @@ def worth_of(
     everything = [kind for kind in kinds if any(kind in option.design.sources for option in options)]
     used = [kind for kind in kinds if kind in with_best.design.sources + without_best.design.sources]
     smallest_m3 = min(option.design.tank_m3 for option in options)
-    largest_percent = 100 * smallest_m3 / float(context.ground(scenario).draw_m3[:, 0].max())
+    largest_percent = 100 * smallest_m3 / float(context.site(scenario).draw_m3[:, 0].max())
     inputs = inputs_of(scenario, used, largest_percent)
     turning = Turning(fixed, source)
     tell("map")

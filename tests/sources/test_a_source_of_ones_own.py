@@ -146,7 +146,7 @@ def test_its_timetable_holds() -> None:
     context = Context(Path(), kinds_with(Neighbour()))
     supply = next(each for each in context.supplies(site()) if each.name == "neighbour")
     made = context.built(supply.scenario, supply.sources)
-    (outcome,) = run_options([option_of(made.built, made.ground, [0], [60.0], [20.0], [40.0])], trace=True)
+    (outcome,) = run_options([option_of(made.built, made.site, [0], [60.0], [20.0], [40.0])], trace=True)
     assert outcome.trace is not None
     added = outcome.trace.top_up_m3[0, :, 0]
     assert not added[(HOUR < 7) | (HOUR >= 22)].any()

@@ -21,7 +21,7 @@ from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
 from planner.study.candidates import common_hours
 from planner.study.compare import study_scenario
-from planner.study.front import cheapest, pareto_front
+from planner.study.pareto import cheapest, pareto_front
 from planner.study.sizing import Sizing, size_scenario
 from planner.study.sizing_words import sizing_sentences
 from planner.supply.availability import share_of_hours

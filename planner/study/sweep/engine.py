@@ -94,7 +94,7 @@ class Engine:
         self._core = core
         self._variants = Variants(core)
         self._hours: Store[tuple[list[Ran], dict[int, str]]] = Store(2)
-        self._options = [pinned.name for pinned in core.pinned]
+        self._options = [design.name for design in core.designs]
         self._prices = [place for place, key in enumerate(core.keys) if key.is_price] if core.by_line else []
         self._money = [
             place
@@ -103,7 +103,7 @@ class Engine:
         ]
         self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or core.redesign]
 
-    def stand_on(self, context: Context) -> None:
+    def reuse(self, context: Context) -> None:
         """Take over what was made for the scenario as it is, so that it need not be made again."""
         self._variants.context = context.without_hours()
 
@@ -158,8 +158,8 @@ class Engine:
                 wrong[place] = said(error)
         together: dict[tuple[int, int], list[int]] = {}
         for place in made:
-            ground = self._variants.context.ground(self._variants.row(values[place]).scenario)
-            together.setdefault((ground.draw_m3.shape[1], ground.band_count), []).append(place)
+            site = self._variants.context.site(self._variants.row(values[place]).scenario)
+            together.setdefault((site.draw_m3.shape[1], site.band_count), []).append(place)
         ran = []
         for members in together.values():
             ran += self._ran(members, values, made, wrong)

@@ -17,14 +17,14 @@ from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES
 from planner.study.cases import Design
 from planner.study.context import Context
-from planner.study.design import Ground
+from planner.study.design import SiteContext
 from planner.study.ranking import ranked
 from planner.study.search import choose_all
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of, measures_of
 from planner.study.sweep.plan import Layout, Plan, cut, hour_keys, plans_of
 from planner.study.sweep.variants import Core
 from planner.study.sweep.weather import WeatherSpread, weather_spread
-from planner.study.sweep.workers import Alone, Chunk, Done, Workers
+from planner.study.sweep.workers import Chunk, Done, Serial, Workers
 
 Array = NDArray[np.float64]
 Progress = Callable[[str, int, int, float], None]
@@ -53,7 +53,7 @@ class Base:
     ----------
     context : Context
         What the options share.
-    pinned : tuple of Design
+    designs : tuple of Design
         The designs, held in every variant unless they are to be chosen anew.
     numbers : ndarray, (options, measures)
         Results of the scenario as it stands.
@@ -61,18 +61,18 @@ class Base:
 
     scenario: Scenario
     context: Context
-    pinned: tuple[Design, ...]
+    designs: tuple[Design, ...]
     numbers: Array
 
     @property
-    def ground(self) -> Ground:
+    def site(self) -> SiteContext:
         """Place, weather and demand."""
-        return self.context.ground(self.scenario)
+        return self.context.site(self.scenario)
 
     @property
     def options(self) -> tuple[str, ...]:
         """Names of the supply options."""
-        return tuple(pinned.name for pinned in self.pinned)
+        return tuple(design.name for design in self.designs)
 
     def ranking(self) -> list[int]:
         """Places of the options, best first."""
@@ -190,10 +190,10 @@ def run_sweep(
     """
     plans = plans_of(scenario)
     base = base_of(scenario, folder, kinds)
-    crew = workers or Alone()
-    results = tuple(run_plan(base, plan, crew, store, progress, chunk_seconds) for plan in plans)
+    workers = workers or Serial()
+    results = tuple(run_plan(base, plan, workers, store, progress, chunk_seconds) for plan in plans)
     asked = scenario.sweep.weather if scenario.sweep else None
-    weather = None if asked is None else weather_spread(scenario, base.context, base.pinned, asked)
+    weather = None if asked is None else weather_spread(scenario, base.context, base.designs, asked)
     return SweepResult(base, results, weather)
 
 
@@ -215,12 +215,12 @@ def run_plan(
     """Work out the variants of one plan; see `run_sweep`."""
     scenario = base.scenario
     redesign = bool(scenario.sweep and scenario.sweep.redesign)
-    option_years = len(base.pinned) * scenario.finance.analysis_period_years
+    option_years = len(base.designs) * scenario.finance.analysis_period_years
     layout = cut(plan, option_years=option_years, redesign=redesign)
-    core = core_of(scenario, base.context, base.pinned, plan, by_line=layout.by_line, redesign=redesign)
-    if isinstance(workers, Alone):
-        engine_of(core).stand_on(base.context)
-    numbers = np.full((plan.size, len(base.pinned), len(MEASURES)), np.nan)
+    core = core_of(scenario, base.context, base.designs, plan, by_line=layout.by_line, redesign=redesign)
+    if isinstance(workers, Serial):
+        engine_of(core).reuse(base.context)
+    numbers = np.full((plan.size, len(base.designs), len(MEASURES)), np.nan)
     problems: dict[int, str] = {}
     left = np.ones(len(layout.units), dtype=bool)
 
@@ -287,7 +287,7 @@ def _task(layout: Layout, plan: Plan, number: int) -> Task:
 
 
 def core_of(
-    scenario: Scenario, context: Context, pinned: tuple[Design, ...], plan: Plan, *, by_line: bool, redesign: bool
+    scenario: Scenario, context: Context, designs: tuple[Design, ...], plan: Plan, *, by_line: bool, redesign: bool
 ) -> Core:
     """Gather what every unit of a plan shares."""
     raw = scenario.model_dump(exclude_unset=True, mode="json", exclude={"sweep", "size"})
@@ -302,7 +302,7 @@ def core_of(
         kinds=context.kinds,
         keys=plan.keys,
         hour_keys=tuple(hour_keys(plan, redesign)),
-        pinned=pinned,
+        designs=designs,
         redesign=redesign,
         by_line=by_line,
         price_ends=ends if by_line else (),

@@ -46,7 +46,7 @@ class Core:
         Inputs varied.
     hour_keys : tuple of int
         Places of those that touch the hours.
-    pinned : tuple of Design
+    designs : tuple of Design
         Designs of the base case, one for each option.
     redesign : bool
         Whether designs are chosen anew in each variant.
@@ -63,7 +63,7 @@ class Core:
     kinds: tuple[SourceKind, ...]
     keys: tuple[Key, ...]
     hour_keys: tuple[int, ...]
-    pinned: tuple[Design, ...]
+    designs: tuple[Design, ...]
     redesign: bool
     by_line: bool
     price_ends: tuple[tuple[float, float], ...]
@@ -131,10 +131,10 @@ class Variants:
         """Cases of every option, their designs held; raises where one cannot be."""
         row = self.row(values)
         cases = [
-            Case(supply.scenario, self._design(supply, pinned, values))
-            for supply, pinned in zip(row.supplies, self._core.pinned, strict=True)
+            Case(supply.scenario, self._design(supply, fixed, values))
+            for supply, fixed in zip(row.supplies, self._core.designs, strict=True)
         ]
-        busiest_m3 = float(self.context.ground(row.scenario).draw_m3[:, 0].max())
+        busiest_m3 = float(self.context.site(row.scenario).draw_m3[:, 0].max())
         for case in cases:
             _check_sizes(case, busiest_m3)
             self.context.prepared(case)
@@ -149,12 +149,12 @@ class Variants:
         pairs = zip(self._core.hour_keys, values.tolist(), strict=True)
         return [(place, value) for place, value in pairs if not np.isnan(value)]
 
-    def _design(self, supply: Supply, pinned: Design, values: Array) -> Design:
+    def _design(self, supply: Supply, fixed: Design, values: Array) -> Design:
         """Sizes of one option: swept, else given, else those of the base case."""
         solar, tank = supply.scenario.sources.solar, supply.scenario.tank.volume_m3
         sunny = supply.sunny is not None
-        strings = pinned.strings if solar is None or solar.strings == "auto" else solar.strings
-        start, stop = pinned.levels if supply.leaves_levels_open else supply.given_levels
+        strings = fixed.strings if solar is None or solar.strings == "auto" else solar.strings
+        start, stop = fixed.levels if supply.leaves_levels_open else supply.given_levels
         dark = "" if sunny else "_without_sun"
         swept = {self._core.keys[place].text: value for place, value in self._held(values)}
 
@@ -165,7 +165,7 @@ class Variants:
             supply.name,
             supply.sources,
             int(size("sources.solar.strings", strings)) if sunny else 0,
-            size("tank.volume_m3", pinned.tank_m3 if tank == "auto" else tank),
+            size("tank.volume_m3", fixed.tank_m3 if tank == "auto" else tank),
             (size(f"topup.start_level{dark}_percent", start), size(f"topup.stop_level{dark}_percent", stop)),
         )
 

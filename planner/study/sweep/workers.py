@@ -83,7 +83,7 @@ def work_chunk(core: Core, chunk: Chunk) -> Done:
     return Done(chunk.first, tuple(found), time.perf_counter() - begin)
 
 
-class Alone:
+class Serial:
     """Do all the work in this process."""
 
     count = 1
@@ -241,7 +241,7 @@ def _why(future: Any) -> str:
 
 
 def _lost(core: Core, task: Task, text: str) -> Found:
-    shape = (len(task.case), len(core.pinned), len(MEASURES))
+    shape = (len(task.case), len(core.designs), len(MEASURES))
     return Found(np.full(shape, np.nan), dict.fromkeys(range(len(task.case)), text))
 
 

@@ -24,7 +24,7 @@ from planner.report.workbook.book import write_book
 from planner.scenario.writer import toml_text
 from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences
-from planner.study.sweep.workers import Alone, _given_up, work_chunk
+from planner.study.sweep.workers import Serial, _given_up, work_chunk
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
 
 ALL = {
@@ -232,15 +232,15 @@ def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
 ) -> None:
     scenario = write_scenario(tmp_path, {"redesign": True, "grid": [{"key": SCHOOL, "values": [300, 400, 500]}]})
 
-    def losing(self: Alone, core: Any, chunks: Any) -> Any:
+    def losing(self: Serial, core: Any, chunks: Any) -> Any:
         for number, chunk in enumerate(chunks):
             yield work_chunk(core, chunk) if number else _given_up(core, chunk, "lost")
 
     command = ["sweep", str(scenario), "--outputs", str(tmp_path / "out"), "--quiet"]
     with monkeypatch.context() as patched:
-        patched.setattr(Alone, "work", losing)
+        patched.setattr(Serial, "work", losing)
         ran = CliRunner().invoke(app, command)
-        patched.setattr(Alone, "work", lambda self, core, chunks: (_given_up(core, chunk, "lost") for chunk in chunks))
+        patched.setattr(Serial, "work", lambda self, core, chunks: (_given_up(core, chunk, "lost") for chunk in chunks))
         all_lost = CliRunner().invoke(app, [*command[:-2], str(tmp_path / "none"), "--quiet"])
     assert all_lost.exit_code == 1
     assert "no variant of the sweep could be worked out; the first reason: given up: lost" in all_lost.stderr
