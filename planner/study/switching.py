@@ -1,4 +1,4 @@
-"""Switching values and sensitivity indicators: at which value of an input the better of two options changes."""
+"""Switching values: at which value of an input the better of two options changes."""
 
 from __future__ import annotations
 
@@ -141,22 +141,6 @@ def _root(gap: Gap, base: float, ends: Array, gaps: Array, width: float, enough:
             return float(tried[smallest])
         ends = np.concatenate([ends[:1], tried, ends[1:]])
         gaps = np.concatenate([gaps[:1], found, gaps[1:]])
-
-
-def sensitivity_indicator(change_of_result: float, change_of_input: float) -> float:
-    """Relative change of a result by the relative change of an input that causes it (both as fractions or both %).
-
-    ADB, Financial Management and Analysis of Projects, 7.11.2.
-    """
-    return abs(change_of_result / change_of_input)
-
-
-def switching_change_percent(base_result: float, changed_result: float, change_of_input_percent: float) -> float:
-    """Change of an input [%] that brings a result to zero, on the straight line through two results.
-
-    ADB, Financial Management and Analysis of Projects, 7.11.3: 100 / sensitivity indicator.
-    """
-    return base_result / (base_result - changed_result) * change_of_input_percent
 
 
 def limit_between(serves: Callable[[Array], NDArray[np.bool_]], inside: float, outside: float, width: float) -> float:
