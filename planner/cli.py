@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import functools
+import gc
 import os
 import sys
 from collections.abc import Callable
@@ -31,6 +32,8 @@ app = typer.Typer(
     rich_markup_mode=None,
     help="Size, simulate and cost the supply of a borehole pump: sun, grid, generator and their mixes.",
 )
+
+OBJECTS_BETWEEN_COLLECTIONS = 500_000
 
 P = ParamSpec("P")
 
@@ -79,6 +82,9 @@ for _command in (new, form, weather, check, run, size, sweep, worth):
 
 def main() -> None:
     """Run the command line."""
+    # Imports, models and tables make some hundred thousand objects that all stay: looking through them for circles as
+    # often as Python does by itself costs a tenth of a run. A long sweep still gets its collections.
+    gc.set_threshold(OBJECTS_BETWEEN_COLLECTIONS)
     try:
         app()
     except BrokenPipeError:

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from planner.checks.basis import Basis, basis_of
 from planner.checks.site import site_verdicts
 from planner.checks.verdict import Verdict, failed
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
 from planner.sources.base import SourceKind
-from planner.sources.registry import SOURCES
 from planner.study.compare import Study
+from planner.study.site import estimate_sentences
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
 from planner.study.words import sentences
@@ -33,8 +34,19 @@ def study_verdicts(study: Study) -> tuple[Verdict, ...]:
     tuple of Verdict
         In the order of the topics.
     """
+    strings, tank_m3 = _design(study)
+    return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=tank_m3)
+
+
+def study_basis(study: Study) -> Basis:
+    """What the checks of `study_verdicts` share."""
+    return basis_of(study.scenario, study.place, study.weather, *_design(study))
+
+
+def _design(study: Study) -> tuple[int | None, float]:
+    """Strings of the best option that has an array, and tank of the best option [m3]."""
     strings = next((option.strings for option in study.ranked if option.strings), None)
-    return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=study.ranked[0].tank_m3)
+    return strings, study.ranked[0].tank_m3
 
 
 def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
@@ -81,12 +93,14 @@ def holds(study: Study, verdicts: Sequence[Verdict]) -> bool:
 
 def failed_of_first(study: Study, verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
     """Pick the failed checks that concern the option ranked first."""
-    return failed_with(study.ranked[0].sources, verdicts)
+    return failed_with(study.ranked[0].sources, study.kinds, verdicts)
 
 
-def failed_with(sources: Sequence[SourceKind], verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
-    """Pick the failed checks that concern an option of some sources: not those of a source that it does without."""
-    without = {source.check_topic for source in SOURCES} - {source.check_topic for source in sources}
+def failed_with(
+    sources: Sequence[SourceKind], kinds: Sequence[SourceKind], verdicts: Sequence[Verdict]
+) -> tuple[Verdict, ...]:
+    """Pick the failed checks that concern an option of some sources: not those of others of `kinds` alone."""
+    without = {source.check_topic for source in kinds} - {source.check_topic for source in sources}
     return tuple(verdict for verdict in failed(verdicts) if verdict.topic not in without)
 
 
@@ -131,8 +145,8 @@ def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[s
     verdicts = site_verdicts(
         setup.scenario, place, weather, strings=design.strings if design.modules else None, tank_m3=design.tank_m3
     )
-    faults = not_to_build(failed_with(setup.sources, verdicts))
-    said = sizing_sentences(sizing)
+    faults = not_to_build(failed_with(setup.sources, sizing.kinds, verdicts))
+    said = [*sizing_sentences(sizing), *estimate_sentences(setup.scenario)]
     if not faults:
         return said
     if first.best is not None:

@@ -188,11 +188,11 @@ def _phases(basis: Basis, source: AcSupply) -> Verdict:
 
 def _frequency(basis: Basis, source: AcSupply) -> Verdict:
     name = source.name
-    wanted, given = basis.scenario.pump.plate.frequency_hz, source.frequency_hz
+    printed, given = basis.scenario.pump.plate.frequencies_hz, source.frequency_hz
     why = text("check.supply_frequency.why")
-    if wanted is None or given is None:
+    if not printed or given is None:
         asked = [text(f"check.asked.{name}_hertz")] if given is None else []
-        asked += [text("check.asked.hertz")] if wanted is None else []
+        asked += [text("check.asked.hertz")] if not printed else []
         return missing(
             TOPIC,
             f"{name}_frequency",
@@ -201,9 +201,10 @@ def _frequency(basis: Basis, source: AcSupply) -> Verdict:
             why=why,
             source=text("source.plate"),
             value=given,
-            limit=wanted,
+            limit=printed[0] if printed else None,
             unit="Hz",
         )
+    wanted = min(max(given, printed[0]), printed[-1])
     off = 100 * (given / wanted - 1)
     below, above = FREQUENCY_WIDE_PERCENT
     side = "above" if off > 0 else "below" if off < 0 else "equal"

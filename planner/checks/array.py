@@ -100,16 +100,22 @@ def series_that_fit(basis: Basis, solar: Solar) -> tuple[int | None, int | None]
     The most is by the least of what electronics, module and cable bear. Where what destroys the electronics is not
     known, its highest working voltage stands for it; where that is not known either, no number is safe to name.
     """
-    low, high, limit = window_v(basis)
+    low, most_v = window_v(basis)[0], _open_circuit_limit_v(basis, solar)
+    hot = operating_v(solar.module, hot_cell_c(basis.hottest_c))
+    fewest = None if low is None else ceil(low / hot - 1e-9)
+    if most_v is None:
+        return fewest, None
+    return fewest, floor(most_v / open_circuit_v(solar.module, basis.coldest_c) + 1e-9)
+
+
+def _open_circuit_limit_v(basis: Basis, solar: Solar) -> float | None:
+    """Least that electronics, module and cable bear [V]; None where nothing is known of the electronics."""
+    _, high, limit = window_v(basis)
     electronics = high if limit is None else limit
     cables = basis.scenario.cables
     cable = None if cables is None or cables.dc is None else cables.dc.voltage_class_v
-    hot = operating_v(solar.module, hot_cell_c(basis.hottest_c))
-    fewest = None if low is None else ceil(low / hot - 1e-9)
-    if electronics is None:
-        return fewest, None
     known = [volts for volts in (electronics, solar.module.system_voltage_v, cable) if volts is not None]
-    return fewest, floor(min(known) / open_circuit_v(solar.module, basis.coldest_c) + 1e-9)
+    return None if electronics is None else min(known)
 
 
 def _counted(count: int) -> str:
@@ -139,13 +145,25 @@ def series_remedy(basis: Basis, solar: Solar, *, at_least: int = 1, at_most: int
         return text("check.series.no_adding" if low > count else "check.series.another"), {}
     high = min(bound for bound in (most, at_most) if bound is not None)
     if low > high:
-        return text("check.series.none_fits"), {}
+        return _none_fits(basis, solar, fewest, most), {}
     target = min(max(count, low), high)
     if target == count:
         return text("check.series.another"), {}
     change, way = abs(target - count), "more" if target > count else "less"
     words = text(f"check.series.{way}.{_counted(change)}", count=change)
     return words, {"sources.solar.modules_in_series": target}
+
+
+def _none_fits(basis: Basis, solar: Solar, fewest: int | None, most: int | None) -> str:
+    """Say why no number of modules in series fits, and what would."""
+    least_v, most_v = window_v(basis)[0], _open_circuit_limit_v(basis, solar)
+    if most_v is not None and most == 0:
+        one_v = open_circuit_v(solar.module, basis.coldest_c)
+        rated_v = floor(solar.module.voltage_oc_v * most_v / one_v)
+        return text("check.series.not_even_one", one_v=one_v, most_v=most_v, rated_v=rated_v)
+    if fewest is not None and most is not None and fewest > most:
+        return text("check.series.window_too_narrow", fewest=fewest, least_v=least_v, most=most, most_v=most_v)
+    return text("check.series.none_fits")
 
 
 def _open_circuit(basis: Basis, solar: Solar) -> Verdict:

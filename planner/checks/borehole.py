@@ -7,6 +7,7 @@ from typing import Any
 
 from planner.checks.basis import YIELD_USED, Basis
 from planner.checks.cooling import TOPIC, cooling, look_for_diameters, outer_diameter_mm
+from planner.checks.specific_capacity import specific_capacity
 from planner.checks.verdict import (
     Outcome,
     Remedy,
@@ -32,6 +33,7 @@ BELOW_MOTOR_M = 1.0
 def verdicts(basis: Basis) -> list[Verdict]:
     """Judge the borehole."""
     return [
+        *specific_capacity(basis),
         _safe_yield(basis),
         _intake(basis),
         _submergence(basis),

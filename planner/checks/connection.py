@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from math import sqrt
 from typing import Literal
 
+from planner.scenario.plate import Plate
 from planner.scenario.sources import Generator, Grid
-from planner.scenario.waterworks import Plate
 from planner.sources.base import AcSupply
 
 Way = Literal["direct", "phase_and_neutral", "two_phases"]

@@ -6,7 +6,7 @@ from math import floor, pi, sqrt
 
 from planner.checks.basis import Basis
 from planner.checks.verdict import Remedy, Verdict, at_most, lowest, missing
-from planner.scenario.waterworks import Plate
+from planner.scenario.plate import Plate
 from planner.text import text
 
 TOPIC = "borehole"

@@ -7,8 +7,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
-from pydantic import ValidationError
-
+from planner.assumptions.reader import scenario_of
 from planner.checks.verdict import Verdict
 from planner.scenario.errors import InputError
 from planner.scenario.paths import parts_of, set_path
@@ -33,13 +32,14 @@ def with_changes(scenario: Scenario, changes: Mapping[str, Any]) -> Scenario:
 
     Raises
     ------
-    pydantic.ValidationError
+    InputError
         If what comes out is no scenario.
     """
-    raw: Any = scenario.model_dump(exclude_unset=True)
-    for key, value in changes.items():
-        raw = set_path(raw, parts_of(key), value)
-    return Scenario.model_validate(raw)
+    paths = {parts_of(key): value for key, value in changes.items()}
+    raw: Any = scenario.given(keep=paths)
+    for path, value in paths.items():
+        raw = set_path(raw, path, value)
+    return scenario_of(raw)
 
 
 def tried_out(verdicts: Sequence[Verdict], judge: Judge) -> tuple[Verdict, ...]:
@@ -67,7 +67,7 @@ def _tried(verdict: Verdict, failing: set[str], judge: Judge) -> Verdict:
     for _ in range(MOST_STEPS):
         try:
             after = judge(changes)
-        except (ValidationError, InputError):
+        except InputError:
             return replace(verdict, changes={})
         worse = [other for other in after if other.outcome == "fail" and other.key not in failing]
         if not worse:

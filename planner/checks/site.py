@@ -13,6 +13,7 @@ from planner.checks import (
     head,
     nameplate,
     pipeline,
+    sun,
     tank,
     water,
 )
@@ -25,6 +26,7 @@ from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario
 
 TOPIC_MODULES = (
+    sun,
     nameplate,
     head,
     borehole,

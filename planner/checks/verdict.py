@@ -12,7 +12,7 @@ Outcome = Literal["pass", "caution", "fail", "not given"]
 
 SYMBOL: dict[Outcome, str] = {"pass": "✓", "caution": "!", "fail": "✗", "not given": "?"}
 ORDER: tuple[Outcome, ...] = ("fail", "caution", "not given", "pass")
-TOPICS = ("nameplate", "head", "borehole", "pipeline", "array", "ac", "cables", "tank", "water")
+TOPICS = ("site", "nameplate", "head", "borehole", "pipeline", "array", "ac", "cables", "tank", "water")
 
 
 Remedy = tuple[str, dict[str, Any]]

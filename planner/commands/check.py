@@ -21,16 +21,23 @@ def check(
     verbose: Verbose = False,
 ) -> int:
     """Check whether borehole, pump, pipe, array, cables and supply fit together, and the remedy for what does not."""
+    from planner.checks.basis import basis_of
+    from planner.checks.finding import finding
+    from planner.checks.plate import plate_lines
     from planner.checks.site import site_verdicts
-    from planner.report.checks_table import check_summary
-    from planner.report.console import out_console
-    from planner.report.terminal_writer import terminal_blocks
     from planner.study.site import place_of, weather_of
 
     checked = read_with_seed(scenario, seed)
     with located(scenario):
         place = place_of(checked)
-        verdicts = site_verdicts(checked, place, weather_of(checked, place, scenario.parent))
+        weather = weather_of(checked, place, scenario.parent)
+        verdicts = site_verdicts(checked, place, weather)
+        basis = basis_of(checked, place, weather)
     if not quiet:
-        out_console().print(terminal_blocks(check_summary(checked.name, verdicts, verbose=verbose)))
+        from planner.report.checks_table import check_summary
+        from planner.report.console import out_console
+        from planner.report.terminal_writer import terminal_blocks
+
+        found, lines = finding(basis, verdicts), plate_lines(basis, verdicts)
+        out_console().print(terminal_blocks(check_summary(checked.name, found, lines, verdicts, verbose=verbose)))
     return FAILED if strict and any(verdict.outcome == "fail" for verdict in verdicts) else DONE

@@ -19,11 +19,12 @@ def form(
     force: Annotated[bool, typer.Option("--force", help="Replace a file that is there.")] = False,
 ) -> int:
     """Write a fill-in form: a workbook that 'planner run' reads like a scenario file."""
+    from planner.assumptions.reader import read_scenario
     from planner.report.files import writing
     from planner.report.form.reading import read_form
     from planner.report.form.sheets import write_form
     from planner.scenario.errors import InputError, Problem
-    from planner.scenario.reader import read_raw, read_scenario
+    from planner.scenario.reader import read_raw
 
     if file.suffix.lower() != ".xlsx":
         raise InputError(str(file), [Problem("", "a form is a workbook; give a name that ends in .xlsx")])

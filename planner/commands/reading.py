@@ -16,7 +16,7 @@ def read_with_seed(file: Path, seed: int | None) -> Any:
 
         scenario = check_form(file)
     else:
-        from planner.scenario.reader import read_scenario
+        from planner.assumptions.reader import read_scenario
 
         scenario = read_scenario(file)
     return scenario if seed is None else scenario.model_copy(update={"seed": seed})

@@ -1,13 +1,17 @@
-"""The site checks in words: what was compared, and for the terminal each verdict with its remedy, the worst first."""
+"""The site checks in words: the first finding, the plate line by line, and each verdict with its remedy."""
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
+from planner.checks.plate import PlateLine
 from planner.checks.verdict import ORDER, SYMBOL, Verdict, worst_first
-from planner.report.document import Block, Heading, Text
+from planner.report.document import Block, Cell, Column, Heading, Row, Table, Text
 from planner.text import text
+
+PLATE = "checks.plate"
+PLATE_WIDTHS = {"symbol": 12, "printed": 14, "meaning": 26, "asks": 24, "holds": 12}
 
 
 def summary(verdicts: Sequence[Verdict]) -> str:
@@ -26,12 +30,34 @@ def figure(value: float | str | None, unit: str) -> str:
     return f"{shown} {unit}".strip()
 
 
-def check_summary(name: str, verdicts: Sequence[Verdict], *, verbose: bool) -> Iterator[Block]:
-    """Show every verdict that does not pass, with why and its remedy; `verbose` shows the passed ones too."""
+def plate_table(lines: Sequence[PlateLine]) -> Table:
+    """Lay the nameplate out, to be held beside it: what is printed, what it means, what the site asks, if it holds."""
+    rows = []
+    for line in lines:
+        words = {"symbol": line.symbol, "printed": line.printed, "meaning": line.meaning, "asks": line.asks}
+        cells = {key: Cell(said, "wrap") for key, said in words.items()}
+        here = text("plate.holds.open")
+        if line.outcome is not None:
+            here = f"{SYMBOL[line.outcome]} {text(f'plate.holds.{line.outcome}')}"
+        rows.append(Row(line.key, cells | {"holds": Cell(here)}, "strong" if line.outcome == "fail" else "plain"))
+    columns = tuple(Column(key, text(f"plate.column.{key}"), width) for key, width in PLATE_WIDTHS.items())
+    return Table(PLATE, columns, tuple(rows), heading=text("plate.heading"))
+
+
+def check_summary(
+    name: str, found: Sequence[str], lines: Sequence[PlateLine], verdicts: Sequence[Verdict], *, verbose: bool
+) -> Iterator[Block]:
+    """Show the first finding, the plate, and every verdict that does not pass, with why and its remedy.
+
+    Checks that could not be made are counted in one line; `verbose` shows them, and the passed ones too.
+    """
     yield Heading(text("check.title", scenario=name))
+    for place, sentence in enumerate(found):
+        yield Text(sentence, "verdict" if place == 0 else "paragraph")
     yield Text(summary(verdicts))
+    yield plate_table(lines)
     for verdict in worst_first(verdicts):
-        if verdict.outcome == "pass" and not verbose:
+        if verdict.outcome in ("pass", "not given") and not verbose:
             continue
         slots = {
             "outcome": text(f"check.{verdict.outcome}"),
@@ -40,6 +66,9 @@ def check_summary(name: str, verdicts: Sequence[Verdict], *, verbose: bool) -> I
         }
         yield Heading(text("check.head", symbol=SYMBOL[verdict.outcome], **slots))
         yield from (Text(line, "note") for line in _lines(verdict))
+    open_count = sum(verdict.outcome == "not given" for verdict in verdicts)
+    if open_count and not verbose:
+        yield Text(text("check.open_one" if open_count == 1 else "check.open_many", count=open_count))
     listed = text("caution.where_listed")
     yield Text(listed if verbose else f"{text('check.more')} {listed}")
 

@@ -50,7 +50,7 @@ def write_workbook(study: Study, cautions: Sequence[str], path: Path, verdicts: 
     """
     from planner.report.form.sheets import add_form_sheets
 
-    data = _clean(study.scenario.model_dump(mode="json", exclude_unset=True))
+    data = _clean(study.scenario.given("json"))
 
     def form(book: Any) -> Mapping[str, str]:
         # An address of several cells is no value that a cell of the page 'Inputs' could take.

@@ -124,7 +124,7 @@ def _frame(
     except (TimeoutError, requests.Timeout):
         raise FetchError(f"{service} did not answer within {timeout_s:g} s: try again later") from None
     except requests.ConnectionError as error:
-        raise FetchError(f"{service} could not be reached: {error}") from error
+        raise FetchError(f"{service} could not be reached; this computer may be offline") from error
     except requests.HTTPError as error:
         raise FetchError(f"{service} refused: {error}") from error
     except (requests.RequestException, *READER_ERRORS) as error:

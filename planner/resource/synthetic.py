@@ -41,6 +41,7 @@ from planner.text import text
 
 HIGHEST_MEAN_CLEARNESS = 0.88
 TWILIGHT_WH_M2_DAY = 300.0
+MJ_PER_KWH = 3.6
 ASSUMED_WIND_M_S = 1.0
 """Wind at the array where none is known; common practice, no source."""
 STEEP_WINTER_LATITUDE_DEG = 40.0
@@ -211,6 +212,7 @@ def _checked_means(means: Array, month_above: Array, month_clear: Array, twiligh
                 f"{name}: {mean:g} kWh/m2/day is a clearness index of {mean / max(above, 1e-9):.2f}, which cannot "
                 f"be; at this latitude the month allows {low:.2f} to {high:.2f} kWh/m2/day "
                 f"(clearness index {LOWEST_CLEARNESS:g} to {HIGHEST_MEAN_CLEARNESS:g})"
+                + ("; are these MJ/m2? 1 kWh = 3.6 MJ" if low < mean / MJ_PER_KWH < high else "")
             )
         if dusk and mean > high:
             notes.append(text("weather_note.twilight_month", month=name, given=mean, taken=high))

@@ -88,3 +88,34 @@ def zone_advice(given: str) -> str:
         return "an abbreviation is not a zone: write region and city, or the offset"
     near = difflib.get_close_matches(name, known, 1)
     return f"did you mean {near[0]!r}?" if near else ""
+
+
+def zone_at(latitude_deg: float, longitude_deg: float) -> str:
+    """Name the time zone of a place.
+
+    Parameters
+    ----------
+    latitude_deg, longitude_deg : float
+        North and east positive.
+
+    Returns
+    -------
+    str
+        IANA name; at sea, beyond coastal waters, one of the zones 'Etc/GMT...' (see `is_open_sea`).
+
+    Raises
+    ------
+    ValueError
+        If there is no such place on the globe.
+    """
+    import tzfpy  # the map of the zones takes some 0.06 s to unpack
+
+    name: str = tzfpy.get_tz(longitude_deg, latitude_deg)
+    if not name:
+        raise ValueError(f"no time zone is known for latitude {latitude_deg:g}, longitude {longitude_deg:g}")
+    return name
+
+
+def is_open_sea(zone: str) -> bool:
+    """Tell whether `zone_at` found the sea: there the zones of ships hold, 'Etc/GMT' and a whole number of hours."""
+    return zone.startswith("Etc/")

@@ -11,9 +11,9 @@ from typing import Any
 
 from pydantic import BaseModel, ValidationError
 
-from planner.scenario.mistakes import number_advice
+from planner.scenario.mistakes import latitude_advice, number_advice
 from planner.scenario.paths import Path
-from planner.scenario.walk import keys_at
+from planner.scenario.walk import field_at, keys_at
 
 RENAMED = {
     "life_years": "analysis_period_years",
@@ -41,11 +41,14 @@ class Problem:
         What was given and what is allowed.
     line : int or None
         Line of the file, where known.
+    file : str
+        The file, where it is one that the scenario includes.
     """
 
     key: str
     text: str
     line: int | None = None
+    file: str = ""
 
 
 class InputError(Exception):
@@ -59,7 +62,8 @@ class InputError(Exception):
     def lines(self) -> Iterator[str]:
         """Yield one line of text for each problem."""
         for problem in self.problems:
-            place = self.file if problem.line is None else f"{self.file}:{problem.line}"
+            file = problem.file or self.file
+            place = file if problem.line is None else f"{file}:{problem.line}"
             key = f"{shown(problem.key, LONGEST_MESSAGE, quoted=False)}: " if problem.key else ""
             yield f"{printable(place)}: {key}{shown(problem.text, LONGEST_MESSAGE, quoted=False)}"
 
@@ -95,6 +99,8 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
     for detail in error.errors(include_url=False):
         path = _in_file(detail["loc"], raw, missing=detail["type"] == "missing")
         text = _text(detail, path, root)
+        if path == ("site", "latitude_deg"):
+            text += latitude_advice(detail["input"])
         if text not in merged.setdefault(path, []):
             merged[path].append(text)
         if detail["type"] not in ("missing", "extra_forbidden") and not isinstance(detail["input"], dict | BaseModel):
@@ -150,6 +156,8 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
     kind, context = detail["type"], detail.get("ctx", {})
     if kind == "extra_forbidden":
         return _unknown_key(path, root)
+    if kind == "missing" and (known := field_at(root, path)) is not None and known.how:
+        return f"is missing, and what is given does not say it ({known.how})"
     if kind in _TEXTS:
         return _TEXTS[kind]
     if kind == "greater_than":

@@ -39,7 +39,10 @@ class Model(BaseModel):
     `changes` holds for the model's own fields and those that it inherits, unless a field says otherwise.
     """
 
-    model_config = ConfigDict(extra="forbid", frozen=True, strict=True, allow_inf_nan=False, validate_default=True)
+    # Built when first used: the scenario builds what is in it, and no part of it once more by itself.
+    model_config = ConfigDict(
+        extra="forbid", frozen=True, strict=True, allow_inf_nan=False, validate_default=True, defer_build=True
+    )
 
     changes: ClassVar[Changes] = "run"
 
@@ -50,10 +53,16 @@ def needed(description: str, unit: str = "", *, changes: Changes | None = None, 
 
 
 def optional(
-    description: str, unit: str = "", *, absent: str = "not given", changes: Changes | None = None, **bounds: Any
+    description: str,
+    unit: str = "",
+    *,
+    absent: str = "not given",
+    given_by: str = "",
+    changes: Changes | None = None,
+    **bounds: Any,
 ) -> Any:
-    """Declare a field that may be left out; `absent` says what that means."""
-    extra = _said(unit=unit, absent=absent, changes=changes)
+    """Declare a field that may be left out; `absent` says what that means, `given_by` which other key may give it."""
+    extra = _said(unit=unit, absent=absent, given_by=given_by, changes=changes)
     return Field(default=None, description=description, json_schema_extra=extra, **bounds)
 
 
@@ -63,6 +72,14 @@ def assumed(
     """Declare a field with a default and the source of that default."""
     extra = _said(unit=unit, default_source=source, changes=changes)
     return Field(default=default, description=description, json_schema_extra=extra, **bounds)
+
+
+def found(description: str, unit: str = "", *, how: str, changes: Changes | None = None, **bounds: Any) -> Any:
+    """Declare a field that may be left out because `planner.assumptions` works it out; `how` says from what.
+
+    The models themselves want it, so that whatever stands on them sees a value.
+    """
+    return Field(description=description, json_schema_extra=_said(unit=unit, how=how, changes=changes), **bounds)
 
 
 def several(description: str, *, changes: Changes | None = None, **bounds: Any) -> Any:

@@ -62,7 +62,15 @@ class Finance(Model):
     analysis_period_years: int = assumed(
         20, "Analysis period: years that are counted", "years", source=COMMON_PRACTICE, changes="weather", ge=1, le=40
     )
-    discount_rate_percent: float = needed("Discount rate, in the kind of prices chosen", "%/year", gt=-5, le=40)
+    discount_rate_percent: float = assumed(
+        6.0,
+        "Discount rate, in the kind of prices chosen",
+        "%/year",
+        source="World Bank, Discounting costs and benefits in economic analysis of World Bank projects, 2016, from "
+        "memory; take the funder's own",
+        gt=-5,
+        le=40,
+    )
     prices: Literal["constant", "nominal"] = assumed(
         "constant",
         "Constant prices of year 0, or nominal prices that rise with inflation",

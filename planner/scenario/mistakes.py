@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import re
+from typing import Any
+
+from planner.text import text
 
 _MONTH = "jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec"
 _DATE = re.compile(
@@ -121,3 +124,8 @@ def _decimal_degrees(found: re.Match[str]) -> float:
     size = abs(float(found[1])) + float(found[2] or 0) / 60 + float(found[3] or 0) / 3600
     negative = found[1].startswith("-") or (found[4] or "").upper() in ("S", "W")
     return -size if negative else size
+
+
+def latitude_advice(given: Any) -> str:
+    """Say that a latitude beyond 90 degrees is probably the longitude; '' for anything else."""
+    return text("position.swapped_range") if isinstance(given, int | float) and 90 < abs(given) <= 180 else ""

@@ -13,6 +13,7 @@ from planner.scenario.fields import (
     Month12,
     NonNegative12,
     assumed,
+    found,
     needed,
     optional,
     several,
@@ -24,11 +25,12 @@ class Site(Model):
 
     changes = "weather"
 
-    place: str = needed("Name of the place", changes="nothing", min_length=1)
+    place: str = found("Name of the place", how="the name of the project", changes="nothing", min_length=1)
     latitude_deg: float = needed("Latitude, north positive", "deg", ge=-90, le=90)
     longitude_deg: float = needed("Longitude, east positive", "deg", ge=-180, le=180)
-    time_zone: str = needed(
+    time_zone: str = found(
         "Fixed offset of local standard time such as '+05:45', or an IANA zone name such as 'Africa/Nairobi'",
+        how="from the coordinates",
         min_length=1,
     )
     altitude_m: float | None = optional(
@@ -52,9 +54,7 @@ class Site(Model):
     )
 
 
-class MonthlyWeather(Model):
-    """Twelve monthly means, turned into a different synthetic year for each life year."""
-
+class _MonthlyMeans(Model):
     changes = "weather"
 
     kind: Literal["monthly"]
@@ -65,6 +65,14 @@ class MonthlyWeather(Model):
         "K",
         absent="derived from the clearness of each month (Erbs, Klein and Beckman 1983), poor at humid places",
     )
+
+
+class _SyntheticWeather(Model):
+    """Hourly years made from twelve monthly means: what there is to say about the spread of days, months and years."""
+
+    changes = "weather"
+
+    kind: Literal["monthly", "estimate"]
     annual_spread_percent: float = assumed(
         4.0,
         "Standard deviation of the yearly irradiation about its mean",
@@ -95,6 +103,19 @@ class MonthlyWeather(Model):
     )
 
 
+# Fields come from the last of the bases first: the means before their spread.
+class MonthlyWeather(_SyntheticWeather, _MonthlyMeans):
+    """Twelve monthly means, turned into a different synthetic year for each life year."""
+
+    kind: Literal["monthly"]
+
+
+class EstimatedWeather(_SyntheticWeather):
+    """Twelve monthly means of a coarse climatology, found by latitude and longitude, for a first look at a site."""
+
+    kind: Literal["estimate"]
+
+
 class FileWeather(Model):
     """A weather file, used as it is for every life year (several years in the file take turns)."""
 
@@ -107,7 +128,7 @@ class FileWeather(Model):
     )
 
 
-Weather = Annotated[MonthlyWeather | FileWeather, Field(discriminator="kind")]
+Weather = Annotated[MonthlyWeather | FileWeather | EstimatedWeather, Field(discriminator="kind")]
 
 Profile = Literal["household", "school", "livestock", "morning", "night", "even"]
 
@@ -127,7 +148,7 @@ Fractions24 = Annotated[
 
 
 class _User(Model):
-    name: str = needed("Who draws the water", changes="nothing", min_length=1)
+    name: str = found("Who draws the water", how="the kind of user", changes="nothing", min_length=1)
     growth_percent_per_year: float | None = optional(
         "Growth of this user's demand", "%/year", absent="the growth of the whole demand", ge=-20, le=30
     )
@@ -142,7 +163,15 @@ class People(_User):
 
     kind: Literal["people"]
     count: float = needed("Number of people in the first year", "people", gt=0, le=1e7)
-    litres_per_person_day: float = needed("Water per person and day", "L/person/day", gt=0, le=1000)
+    litres_per_person_day: float = assumed(
+        25.0,
+        "Water per person and day",
+        "L/person/day",
+        source="rural supply in the National Water Policy of Tanzania 2002, from memory; WHO (Howard and Bartram 2003) "
+        "calls about 20 basic access, Sphere 2018 asks for at least 15 in an emergency",
+        gt=0,
+        le=1000,
+    )
 
 
 class Livestock(_User):

@@ -1,81 +1,96 @@
-"""From a TOML file to a checked scenario, with every problem named by file, line and key."""
+"""From a TOML file, and those that it includes, to plain data and the line of each key."""
 
 from __future__ import annotations
 
-import copy
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from types import MappingProxyType
+from typing import Any, NamedTuple
 
-from pydantic import ValidationError
-
-from planner.scenario.errors import InputError, Problem, problems_of
+from planner.scenario.errors import InputError, Problem
 from planner.scenario.ordinary import read_ordinary
-from planner.scenario.paths import dotted
-from planner.scenario.scenario import Scenario, option_name_of
+from planner.scenario.paths import dotted, parts_of
 from planner.scenario.syntax import parsed_toml
 
 _LARGEST_FILE = 2_000_000
+INCLUDE = "include"
 
 
-def read_scenario(path: Path) -> Scenario:
-    """Read and check a scenario file.
+class Line(NamedTuple):
+    """Where a key stands: the number of the line, and the file where it is one that the scenario includes."""
 
-    Parameters
-    ----------
-    path : pathlib.Path
-        The TOML file.
+    number: int
+    file: str = ""
 
-    Returns
-    -------
-    Scenario
+
+Lines = Mapping[tuple[str | int, ...], Line]
+"""Line of each key and table."""
+NO_LINES: Lines = MappingProxyType({})
+
+
+def read_raw(path: Path) -> dict[str, Any]:
+    """Read a TOML file and what it includes as plain data, unchecked; an InputError says what keeps it from that."""
+    return read_with_lines(path)[0]
+
+
+def read_with_lines(path: Path) -> tuple[dict[str, Any], Lines]:
+    """Read a TOML file and what it includes as plain data, unchecked, with the line of each key.
 
     Raises
     ------
     InputError
-        When the file cannot be read or anything in it is wrong; every problem found is named.
+        When a file cannot be read, or includes itself by way of others.
     """
-    return check_scenario(read_raw(path), str(path), _text_of(path))
+    text = _text_of(path)
+    lines = {key: Line(number) for key, number in line_numbers(text).items()}
+    return with_included(parsed_toml(text, str(path)), path, lines)
 
 
-def read_raw(path: Path) -> dict[str, Any]:
-    """Read a TOML file as plain data, unchecked; an InputError says what keeps it from being read."""
-    return parsed_toml(_text_of(path), str(path))
-
-
-def check_scenario(raw: dict[str, Any], file: str, text: str = "") -> Scenario:
-    """Check raw data against the scenario models, the overrides of each option included.
+def with_included(
+    raw: dict[str, Any], path: Path, lines: Lines = NO_LINES, above: tuple[Path, ...] = ()
+) -> tuple[dict[str, Any], Lines]:
+    """Merge what a scenario includes under its own values; of several files the earlier wins, of lists the whole.
 
     Parameters
     ----------
     raw : dict
-        Data as read from a file.
-    file : str
-        Name of the file, for messages.
-    text : str
-        The file's text, for line numbers.
+        The file's own data.
+    path : pathlib.Path
+        The file; what it includes is looked for beside it.
+    lines : mapping
+        Line of each of its keys.
+    above : tuple of pathlib.Path
+        Files by way of which it is included, the scenario first.
     """
-    scenario = _validated(raw, file, text, ())
-    for name in scenario.overrides:
-        option_scenario(scenario, name, raw=raw, file=file, text=text)
-    return scenario
+    named = raw.get(INCLUDE)
+    files = [named] if isinstance(named, str) else named
+    if not isinstance(files, list) or not all(isinstance(file, str) and file for file in files):
+        return raw, lines  # none, or no names: the check says so
+    data = {key: value for key, value in raw.items() if key != INCLUDE}
+    chain = (*above, path)
+    for file in files:
+        other = path.parent / file
+        try:
+            if other.resolve() in [each.resolve() for each in chain]:
+                raise InputError("", [Problem("", "it includes itself")])
+            text = _text_of(other)
+        except InputError as error:
+            words = f"{file!r} was given; {error.problems[0].text}"
+            where = str(path) if above else ""
+            found = problem_at((INCLUDE,), words, {key: Line(line.number, where) for key, line in lines.items()})
+            raise InputError(str(chain[0]), [found]) from error
+        own = {key: Line(number, str(other)) for key, number in line_numbers(text).items()}
+        included, further = with_included(parsed_toml(text, str(other)), other, own, chain)
+        data, lines = merged(included, data), {**further, **lines}
+    return data, lines
 
 
-def option_scenario(
-    scenario: Scenario, option: str, *, raw: dict[str, Any] | None = None, file: str = "scenario", text: str = ""
-) -> Scenario:
-    """Return the scenario as it holds for one supply option, its overrides merged in."""
-    override = next(
-        (tables for name, tables in scenario.overrides.items() if option_name_of(name) == option_name_of(option)),
-        None,
-    )
-    if override is None:
-        return scenario
-    base = copy.deepcopy(raw if raw is not None else scenario.model_dump(exclude_unset=True))
-    base.pop("overrides", None)
-    return _validated(_merge(base, override), file, text, ("overrides", option))
+def problem_at(path: tuple[str | int, ...], words: str, lines: Lines) -> Problem:
+    """Problem of a key, with the line of it or of the table that it would stand in."""
+    line = next((lines[path[:end]] for end in range(len(path), 0, -1) if path[:end] in lines), None)
+    return Problem(dotted(path), words, line.number if line else None, line.file if line else "")
 
 
 @contextmanager
@@ -86,43 +101,21 @@ def located(file: Path) -> Iterator[None]:
     except InputError as error:
         if error.file:
             raise
-        lines = line_numbers(_text_of(file))
-        spelt = {dotted(path): line for path, line in lines.items()}
+        lines = read_with_lines(file)[1]
         problems = [
-            Problem(problem.key, problem.text, problem.line or _nearest(problem.key, spelt))
+            problem if problem.line else problem_at(parts_of(problem.key), problem.text, lines)
             for problem in error.problems
         ]
         raise InputError(str(file), problems) from error
 
 
-def _nearest(key: str, lines: dict[str, int]) -> int | None:
-    """Find the line of a dotted key, or of the table it would stand in."""
-    while key:
-        if key in lines:
-            return lines[key]
-        key = key.rpartition(".")[0]
-    return None
-
-
-def _merge(base: dict[str, Any], changes: dict[str, Any]) -> dict[str, Any]:
-    merged = dict(base)
+def merged(base: dict[str, Any], changes: dict[str, Any]) -> dict[str, Any]:
+    """Put changes over raw data, table by table; a list is replaced as a whole."""
+    found = dict(base)
     for key, value in changes.items():
-        both = isinstance(value, dict) and isinstance(merged.get(key), dict)
-        merged[key] = _merge(merged[key], value) if both else value
-    return merged
-
-
-def _validated(raw: dict[str, Any], file: str, text: str, prefix: tuple[str | int, ...]) -> Scenario:
-    try:
-        return Scenario.model_validate(raw)
-    except ValidationError as error:
-        lines = line_numbers(text)
-        problems = [
-            Problem(dotted(prefix + path), words, _line_of(prefix + path, lines))
-            for path, words in problems_of(error, raw, Scenario)
-        ]
-        problems.sort(key=lambda problem: (problem.line is None, problem.line or 0))
-        raise InputError(file, problems) from error
+        both = isinstance(value, dict) and isinstance(found.get(key), dict)
+        found[key] = merged(found[key], value) if both else value
+    return found
 
 
 def _text_of(path: Path) -> str:
@@ -181,10 +174,3 @@ def _resolved(names: list[str], counts: dict[tuple[str | int, ...], int]) -> tup
         if path in counts:
             path = (*path, counts[path])
     return path
-
-
-def _line_of(path: tuple[str | int, ...], lines: dict[tuple[str | int, ...], int]) -> int | None:
-    for end in range(len(path), 0, -1):
-        if path[:end] in lines:
-            return lines[path[:end]]
-    return None

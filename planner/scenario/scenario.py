@@ -2,23 +2,30 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from itertools import combinations
-from typing import Any, Self
+from typing import Any, Literal, Self
 
-from pydantic import Field, field_validator, model_validator
+from pydantic import Field, PrivateAttr, field_validator, model_validator
 from pydantic_core import PydanticCustomError
 
+from planner.scenario.assumption import Assumption, without
 from planner.scenario.cables import Cables
-from planner.scenario.fields import Model, assumed, needed, optional
+from planner.scenario.fields import Model, assumed, found, needed, optional
 from planner.scenario.finance import Costs, Finance, Service
+from planner.scenario.paths import Path
 from planner.scenario.place import Demand, Site, Weather
+from planner.scenario.prices import Prices
 from planner.scenario.size import Size
 from planner.scenario.sources import Sources
 from planner.scenario.sweep import Sweep
 from planner.scenario.tank import Tank, TopUp
+from planner.scenario.walk import walk
 from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump
 
 SOURCE_ORDER = ("solar", "grid", "generator")
+NO_CURRENCY = "XXX"
+"""Code of ISO 4217 for 'no currency involved'."""
 OVERRIDABLE = ("pump", "controller", "topup", "sources", "tank", "costs", "pipeline")
 
 
@@ -33,12 +40,26 @@ def option_names(described: tuple[str, ...]) -> list[str]:
     return [option_name(chosen) for size in range(1, len(described) + 1) for chosen in combinations(described, size)]
 
 
+_PRICES_NAMED = 4
+
+
 class Scenario(Model):
     """Everything the user tells us about one site."""
 
     name: str = needed("Name of the project", changes="nothing", min_length=1)
     question: str | None = optional("The question the comparison should answer", changes="nothing")
-    currency: str = needed("Currency of every price, three letters", changes="nothing", pattern=r"^[A-Z]{3}$")
+    include: str | list[str] | None = optional(
+        "Files, relative to this one, whose tables hold where this file gives no value of its own: prices and finance "
+        "that several sites share",
+        changes="nothing",
+    )
+    currency: str = assumed(
+        NO_CURRENCY,
+        "Currency of every price, three letters; left out, there are no prices and the answer is a technical one",
+        source="no currency, in the code of ISO 4217",
+        changes="nothing",
+        pattern=r"^[A-Z]{3}$",
+    )
     seed: int = assumed(
         1,
         "Seed of everything drawn at random (weather, outages)",
@@ -48,18 +69,19 @@ class Scenario(Model):
         le=2**31,
     )
     site: Site
-    weather: Weather
+    weather: Weather = found("The weather", how="estimated from the coordinates")
     demand: Demand
     borehole: Borehole
     pipeline: Pipeline
     pump: Pump
     controller: Controller = Field(default_factory=Controller)
     topup: TopUp = Field(default_factory=TopUp)
-    sources: Sources
-    tank: Tank
+    sources: Sources = found("The sources of power", how="the sun alone")
+    tank: Tank = found("The tank", how="chosen among usual sizes")
     service: Service = Field(default_factory=Service)
     costs: Costs = Field(default_factory=Costs)
-    finance: Finance
+    finance: Finance = Field(default_factory=Finance)
+    prices: Prices | None = optional("A short price list", absent="every price stands with the thing itself")
     cables: Cables | None = optional("The cables", absent="no loss but sources.solar.wiring_percent")
     size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
     sweep: Sweep | None = optional(
@@ -69,6 +91,8 @@ class Scenario(Model):
         default_factory=dict,
         description="Values that hold for one supply option only, by its name: [overrides.'solar + grid'.tank]",
     )
+
+    _assumptions: tuple[Assumption, ...] = PrivateAttr(default=())
 
     @field_validator("overrides")
     @classmethod
@@ -124,6 +148,49 @@ class Scenario(Model):
                 {"low": low, "high": high},
             )
         return self
+
+    @model_validator(mode="after")
+    def _currency_named(self) -> Self:
+        if self.priced:
+            return self
+        prices = [field.key for field in walk(self) if field.given and field.unit.startswith("money")]
+        if prices:
+            more = f" and {len(prices) - _PRICES_NAMED} more" if len(prices) > _PRICES_NAMED else ""
+            raise PydanticCustomError(
+                "currency",
+                "currency is left out, so there can be no prices, but {keys} are given; give the currency, such as "
+                "currency = 'USD'",
+                {"keys": ", ".join(prices[:_PRICES_NAMED]) + more},
+            )
+        return self
+
+    @property
+    def priced(self) -> bool:
+        """Whether there are prices; without a currency there are none, and the answer is a technical one."""
+        return self.currency != NO_CURRENCY
+
+    @property
+    def assumptions(self) -> tuple[Assumption, ...]:
+        """What was left out and worked out, in the order in which it was."""
+        return self._assumptions
+
+    def resting_on(self, assumptions: Iterable[Assumption]) -> Self:
+        """Note what was worked out before the scenario was checked."""
+        noted = self.model_copy()
+        noted._assumptions = tuple(assumptions)
+        return noted
+
+    def given(self, mode: Literal["python", "json"] = "python", *, keep: Iterable[Path] = ()) -> dict[str, Any]:
+        """Return the raw data that the user gave, without what was worked out.
+
+        Parameters
+        ----------
+        mode : str
+            As of `pydantic.BaseModel.model_dump`.
+        keep : iterable of tuple
+            Keys that are to be set: what was worked out there stays, as the rest of their table is wanted with them.
+        """
+        return without(self.model_dump(mode=mode, exclude_unset=True), self._assumptions, keep)
 
     @property
     def option_names(self) -> list[str]:

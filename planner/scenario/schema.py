@@ -15,7 +15,8 @@ def scenario_schema() -> dict[str, Any]:
     -------
     dict
         Beside the standard's own words each key has `unit`, `default_source` (where a default comes from), `absent`
-        (what it means to leave it out) and `changes` (what a change of it makes necessary, see `fields.Changes`). What
+        (what it means to leave it out) `how` (from what it is worked out where it is left out)
+        and `changes` (what a change of it makes necessary, see `fields.Changes`). What
         several keys demand of one another is not in it: `reader.check_scenario` checks that.
     """
     schema = Scenario.model_json_schema()
@@ -23,6 +24,8 @@ def scenario_schema() -> dict[str, Any]:
         model = schema if field.model is Scenario else schema["$defs"][field.model.__name__]
         if not field.tables:
             model["properties"][field.name]["changes"] = field.changes
+        if field.how and field.name in model.get("required", ()):
+            model["required"].remove(field.name)
     tables = schema["properties"]["overrides"]["additionalProperties"]
     tables["propertyNames"] = {"enum": list(OVERRIDABLE)}
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema}

@@ -15,9 +15,9 @@ from planner.scenario.fields import (
     Percent,
     Percent12,
     assumed,
+    found,
     needed,
     optional,
-    several,
 )
 
 DOBOS = "Dobos 2014, NREL/TP-6A20-62641"
@@ -101,10 +101,14 @@ class Plane(Model):
 class Solar(Model):
     """The PV array."""
 
-    module: Module = Field(description="The module")
-    modules_in_series: int = needed("Modules in one string", ge=1, le=100)
-    strings: Annotated[int, Field(ge=1, le=1000)] | Auto = needed(
-        "Strings in parallel, or 'auto' for the number that meets the service target at least present cost"
+    module: Module = found("The module", how="a generic one of a common size")
+    modules_in_series: int = found(
+        "Modules in one string", how="what the controller's voltages and the pump's power ask for", ge=1, le=100
+    )
+    strings: Annotated[int, Field(ge=1, le=1000)] | Auto = assumed(
+        "auto",
+        "Strings in parallel, or 'auto' for the number that meets the service target at least present cost",
+        source="a choice left to the planner",
     )
     strings_max: int = assumed(
         12,
@@ -116,7 +120,9 @@ class Solar(Model):
     string_fuse_a: float | None = optional(
         "Rated current of the fuses in each string", "A", absent="none", changes="nothing", gt=0, le=200
     )
-    planes: list[Plane] = several("Planes of the array", min_length=1)
+    planes: list[Plane] = found(
+        "Planes of the array", how="one, towards the equator, tilted by the latitude but at least 10 deg", min_length=1
+    )
     soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
     soiling_by_month_percent: Percent12 | None = optional(
         "The same by month, January to December, where dry and rainy seasons differ", "%", absent="soiling_percent"

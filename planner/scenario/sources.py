@@ -161,7 +161,9 @@ class Grid(Equipment):
         gt=0,
         le=100,
     )
-    tariff: Tariff = Field(description="The tariff")
+    tariff: Tariff = Field(
+        default_factory=lambda: Tariff(price_per_kwh=0.0), description="The tariff; left out, its energy has no price"
+    )
     co2_kg_per_kwh: float | None = optional(
         "Carbon dioxide per kWh",
         "kg/kWh",
@@ -192,7 +194,9 @@ class Generator(Equipment):
         gt=0,
         le=2,
     )
-    fuel_price_per_l: float = needed("Price of fuel at the pump", "money/L", changes="money", ge=0)
+    fuel_price_per_l: float = assumed(
+        0.0, "Price of fuel at the pump", "money/L", source="no cost entered", changes="money", ge=0
+    )
     fuel_delivery_per_l: float = assumed(
         0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", changes="money", ge=0
     )

@@ -28,6 +28,11 @@ def starter_data() -> dict[str, Any]:
     return tomllib.loads(resources.files("planner.scenario").joinpath("starter.toml").read_text("utf-8"))
 
 
+def short_text() -> str:
+    """Return the short starter: the notes of one visit, invented values that run as they are."""
+    return resources.files("planner.scenario").joinpath("short.toml").read_text("utf-8")
+
+
 def left_over(scenario: Scenario) -> tuple[str, ...]:
     """List the keys whose value was given but still is the starter's; none where a scenario was not made from it.
 
@@ -41,7 +46,7 @@ def left_over(scenario: Scenario) -> tuple[str, ...]:
     tuple of str
         Dotted keys; choices of a kind, the currency, the time zone and the seed are passed over.
     """
-    given = dict(leaves(scenario.model_dump(mode="json", exclude_unset=True)))
+    given = dict(leaves(scenario.given("json")))
     starter = _starter()
     same = [path for path, value in given.items() if path in starter and starter[path] == value]
     telling = [path for path in same if path[-1] in _NAMES or "price" in str(path[-1])]

@@ -64,15 +64,17 @@ class TankSize(Model):
     """A size that can be built or bought, and what it costs."""
 
     volume_m3: float = needed("Volume", "m3", gt=0, le=1e5)
-    price: float = needed("Price, built", "money", changes="money", ge=0)
+    price: float = assumed(0.0, "Price, built", "money", source="no cost entered", changes="money", ge=0)
 
 
 class Tank(Model):
     """The tank."""
 
-    volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = needed(
+    volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = assumed(
+        "auto",
         "Volume, or 'auto' for the smallest size that serves (of least present cost where strings is 'auto' too)",
         "m3",
+        source="a choice left to the planner",
     )
     price: float | None = optional(
         "Price of the given volume, built",
@@ -81,7 +83,9 @@ class Tank(Model):
         changes="money",
         ge=0,
     )
-    sizes: list[TankSize] = several("Sizes that can be built, smallest first")
+    sizes: list[TankSize] = several(
+        "Sizes that can be built, smallest first; none means usual sizes where one is to be chosen"
+    )
     life_years: float = assumed(
         25.0, "Service life", "years", source="steel tank 20-30 years, from memory", changes="money", gt=0, le=100
     )
@@ -102,8 +106,6 @@ class Tank(Model):
     def _priced(self) -> Self:
         if self.volume_m3 == "auto" and not self.sizes:
             raise PydanticCustomError("tank", "volume_m3 = 'auto' needs a list of sizes to choose from")
-        if self.volume_m3 != "auto" and self.price is None and not self.sizes:
-            raise PydanticCustomError("tank", "give the tank's price, or a list of sizes with prices")
         for before, after in zip(self.sizes, self.sizes[1:], strict=False):
             if after.volume_m3 <= before.volume_m3:
                 raise PydanticCustomError("tank", "sizes must be in order of rising volume")

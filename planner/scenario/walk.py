@@ -19,6 +19,9 @@ from planner.scenario.fields import Changes, Model
 from planner.scenario.paths import Path, dotted
 from planner.scenario.values import Kind, Takes, takes_of
 
+ASSUMED = "assumed"
+"""Status of a key that was left out and worked out."""
+
 
 @dataclass(frozen=True)
 class Field:
@@ -36,6 +39,8 @@ class Field:
         Its value in a scenario; None where none is given, or where models are walked.
     given : bool
         Whether the user gave it.
+    reason : str
+        How it was worked out, where it was left out and `planner.assumptions` did so.
     """
 
     path: Path
@@ -43,6 +48,7 @@ class Field:
     info: FieldInfo
     value: Any = None
     given: bool = False
+    reason: str = ""
 
     @property
     def name(self) -> str:
@@ -78,8 +84,13 @@ class Field:
 
     @property
     def absent(self) -> str:
-        """What it means to leave an optional key out."""
-        return self._said("absent")
+        """What it means to leave a key out that need not be given."""
+        return self._said("absent") or self.how
+
+    @property
+    def how(self) -> str:
+        """From what the key is worked out where it is left out; '' where it is not."""
+        return self._said("how")
 
     @property
     def default_source(self) -> str:
@@ -111,6 +122,10 @@ class Field:
     @property
     def is_needed(self) -> bool:
         """Whether it must be given, and not be an empty list."""
+        return not self.how and self._is_required
+
+    @property
+    def _is_required(self) -> bool:
         return self.info.is_required() or any(getattr(limit, "min_length", 0) for limit in self.info.metadata)
 
     @property
@@ -131,17 +146,21 @@ class Field:
 
     @property
     def status(self) -> str:
-        """Where the value comes from: 'given', 'default' or 'not given'."""
+        """Where the value comes from: 'given', 'assumed', 'default' or 'not given'."""
+        if self.reason:
+            return ASSUMED
         if self.value is None or (self.value == [] and not self.in_override):
             return "not given"
         return "given" if self.given else "default"
 
     @property
     def source(self) -> str:
-        """Source of a default that holds, or what the absence means of a key without value."""
+        """How it was worked out, source of a default that holds, or what the absence means of a key without value."""
+        if self.reason:
+            return self.reason
         if self.value is None:
             return self.absent
-        return self.default_source if self.status == "default" else ""
+        return self.default_source or self._said("given_by") if self.status == "default" else ""
 
     def _said(self, name: str) -> str:
         extra = self.info.json_schema_extra
@@ -169,24 +188,40 @@ def walk(scenario: BaseModel) -> Iterator[Field]:
 
     Keys within [overrides] have the unit, kind and changes of the key in whose place they stand.
     """
-    yield from _of_model(scenario, (), type(scenario))
+    reasons = {assumption.path: assumption.how for assumption in getattr(scenario, "assumptions", ())}
+    yield from _of_model(scenario, (), _Of(type(scenario), reasons))
 
 
-def _of_model(model: BaseModel, path: Path, root: type[BaseModel]) -> Iterator[Field]:
+@dataclass(frozen=True)
+class _Of:
+    """Of what a model is a part: the root, why its keys were assumed, and what holds for the table it stands in."""
+
+    root: type[BaseModel]
+    reasons: dict[Path, str]
+    given: bool = True
+    reason: str = ""
+
+    def inner(self, path: Path, *, given: bool = True) -> _Of:
+        return replace(self, given=self.given and given, reason=self.reasons.get(path, self.reason))
+
+
+def _of_model(model: BaseModel, path: Path, of: _Of) -> Iterator[Field]:
     for name, field in fields_of(type(model), path).items():
         value = getattr(model, name)
+        here = of.inner(field.path, given=name in model.model_fields_set)
         if isinstance(value, BaseModel):
-            yield from _of_model(value, field.path, root)
+            yield from _of_model(value, field.path, here)
         elif isinstance(value, list) and value and isinstance(value[0], BaseModel):
             for place, entry in enumerate(value):
-                yield from _of_model(entry, (*field.path, place), root)
+                yield from _of_model(entry, (*field.path, place), here.inner((*field.path, place)))
         elif isinstance(value, dict):
             for option, tables in value.items():
                 for inner, held in leaves(tables):
-                    known = field_at(root, inner) or field
+                    known = field_at(of.root, inner) or field
                     yield replace(known, path=(*field.path, option, *inner), value=held, given=True)
         else:
-            yield replace(field, value=value, given=name in model.model_fields_set)
+            reason = here.reason if here.given else ""
+            yield replace(field, value=value, given=here.given and not reason, reason=reason)
 
 
 def leaves(data: Any, path: Path = (), *, whole_lists: bool = False) -> Iterator[tuple[Path, Any]]:

@@ -13,10 +13,12 @@ from planner.scenario.fields import (
     Model,
     Month12,
     assumed,
+    found,
     needed,
     optional,
     several,
 )
+from planner.scenario.plate import Plate
 
 
 class StepTestPoint(Model):
@@ -37,8 +39,22 @@ class Borehole(Equipment):
     specific_capacity_m3h_per_m: float | None = optional(
         "Specific capacity: flow per metre of drawdown", "m3/h per m", gt=0
     )
+    test_flow_m3h: float | None = optional(
+        "Flow of a pumping test of one step, instead of a specific capacity",
+        "m3/h",
+        absent="specific_capacity_m3h_per_m or step_test is used",
+        gt=0,
+    )
+    drawdown_m: float | None = optional(
+        "Drawdown at that flow: how far the water stood below its level at rest", "m", absent="as test_flow_m3h", gt=0
+    )
     step_test: list[StepTestPoint] = several("Steps of a pumping test, instead of a specific capacity")
-    safe_yield_m3h: float = needed("Safe yield: flow that the borehole can give without harm", "m3/h", gt=0)
+    safe_yield_m3h: float = found(
+        "Safe yield: flow that the borehole can give without harm",
+        "m3/h",
+        how="the largest flow of the pumping test",
+        gt=0,
+    )
     level_decline_m_per_year: float = assumed(
         0.0,
         "How much deeper the static water level stands each year",
@@ -76,7 +92,8 @@ class Borehole(Equipment):
         if given != 1:
             raise PydanticCustomError(
                 "drawdown",
-                "give either specific_capacity_m3h_per_m or step_test (both or neither was given)",
+                "give the pumping test once: test_flow_m3h with drawdown_m, or specific_capacity_m3h_per_m, "
+                "or step_test (several or none was given)",
             )
         if len(self.step_test) == 1:
             raise PydanticCustomError("drawdown", "step_test needs at least two steps (one was given)")
@@ -86,6 +103,16 @@ class Borehole(Equipment):
                 "pump_depth",
                 "pump_depth_m {depth} is not below the water at rest ({level} m)",
                 {"depth": self.pump_depth_m, "level": deepest},
+            )
+        return self
+
+    @model_validator(mode="after")
+    def _within_the_hole(self) -> Self:
+        if self.depth_m is not None and self.pump_depth_m >= self.depth_m:
+            raise PydanticCustomError(
+                "pump_depth",
+                "pump_depth_m {pump} is not above the bottom of the borehole, depth_m {bottom}: are the two exchanged?",
+                {"pump": self.pump_depth_m, "bottom": self.depth_m},
             )
         return self
 
@@ -148,7 +175,26 @@ class Pipeline(Model):
     friction: Literal["darcy-weisbach", "hazen-williams"] = assumed(
         "darcy-weisbach", "Friction formula", source="Darcy-Weisbach with Colebrook-White"
     )
-    segments: list[Segment] = several("Runs of pipe from the pump to the tank", min_length=1)
+    length_m: float | None = optional(
+        "Length of the main from the borehole to the tank, in place of segments",
+        "m",
+        absent="see segments",
+        gt=0,
+        le=1e5,
+    )
+    pipe: str | None = optional(
+        "Pipe of that main, a size from the pipe tables", absent="chosen by velocity and pressure", min_length=1
+    )
+    riser_pipe: str | None = optional(
+        "Pipe of the riser in the borehole, a size from the pipe tables",
+        absent="chosen by velocity and pressure",
+        min_length=1,
+    )
+    segments: list[Segment] = found(
+        "Runs of pipe from the pump to the tank",
+        how="a riser of the pump's depth and a main of pipeline.length_m",
+        min_length=1,
+    )
     profile: list[ProfilePoint] = several("Ground level along the route, borehole first", changes="nothing")
     stop_time_s: float | None = optional(
         "Shortest time in which the flow can stop",
@@ -168,41 +214,13 @@ class CurvePoint(Model):
     power_w: float = needed("Electrical input of the motor", "W", gt=0)
 
 
-class Plate(Model):
-    """What else the pump's nameplate says; every line that is not given is reported as not given."""
-
-    changes = "nothing"
-
-    dc_voltage_min_v: float | None = optional("Lowest DC supply voltage", "V", gt=0, le=2000)
-    dc_voltage_max_v: float | None = optional("Highest DC supply voltage", "V", gt=0, le=2000)
-    ac_voltage_min_v: float | None = optional("Lowest AC supply voltage", "V", gt=0, le=1000)
-    ac_voltage_max_v: float | None = optional("Highest AC supply voltage", "V", gt=0, le=1000)
-    phases: Literal[1, 3] | None = optional("Phases of the AC supply")
-    frequency_hz: float | None = optional("Frequency of the AC supply", "Hz", gt=0, le=400)
-    current_a: float | None = optional("Highest current", "A", gt=0)
-    locked_rotor_code: Literal["A", "B", "C", "D", "E", "F", "G", "H", "J", "K", "L", "M", "N", "P"] | None = optional(
-        "Code letter of the locked-rotor kVA (NEMA MG 1)", absent="the usual letter of motors of its size"
-    )
-    speed_min_rpm: float | None = optional("Lowest speed", "rpm", gt=0)
-    speed_max_rpm: float | None = optional("Highest speed", "rpm", gt=0)
-    frame_in: float | None = optional("Frame size", "in", gt=0, le=20)
-    outer_diameter_mm: float | None = optional("Largest outside diameter", "mm", gt=0)
-    insulation_class: Literal["Y", "A", "E", "B", "F", "H", "N", "R"] | None = optional("Insulation class (IEC 60085)")
-    ingress_protection: str | None = optional(
-        "Ingress protection (IEC 60529), such as 'IP68'", pattern=r"^IP[0-6X][0-9X]$"
-    )
-    liquid_temperature_max_c: float | None = optional("Highest temperature of the liquid", "deg C", gt=0, le=120)
-    minimum_submergence_m: float | None = optional(
-        "Water needed above the intake", "m", absent="0 m in the hourly run, assumed", changes="run", ge=0, le=50
-    )
-    length_below_intake_m: float | None = optional("Length of the motor below the intake", "m", ge=0, le=20)
-
-
 class Pump(Equipment):
     """The pump, from its nameplate alone or from datasheet points."""
 
-    name: str = needed("Which pump", changes="nothing", min_length=1)
-    kind: Literal["centrifugal", "helical-rotor"] = needed("Kind of pump end")
+    name: str = found("Which pump", how="'Pump'", changes="nothing", min_length=1)
+    kind: Literal["centrifugal", "helical-rotor"] = found(
+        "Kind of pump end", how="from how far the largest flow lies above the rated one"
+    )
     rated_flow_m3h: float = needed("Rated flow", "m3/h", gt=0, le=2000)
     rated_head_m: float = needed("Rated head", "m", gt=0, le=2000)
     max_flow_m3h: float = needed("Largest flow, at no head", "m3/h", gt=0, le=4000)
@@ -244,26 +262,31 @@ class Pump(Equipment):
         if self.max_flow_m3h <= self.rated_flow_m3h:
             raise PydanticCustomError(
                 "plate",
-                "max_flow_m3h {largest} must be larger than rated_flow_m3h {rated}",
+                "rated_flow_m3h {rated} is not below max_flow_m3h {largest}: the largest flow of a plate is that at no "
+                "head, always more than the rated one; are the two exchanged?",
                 {"largest": self.max_flow_m3h, "rated": self.rated_flow_m3h},
             )
         if self.max_head_m <= self.rated_head_m:
             raise PydanticCustomError(
                 "plate",
-                "max_head_m {largest} must be larger than rated_head_m {rated}",
+                "rated_head_m {rated} is not below max_head_m {largest}: the largest head of a plate is that at no "
+                "flow, always more than the rated one; are the two exchanged?",
                 {"largest": self.max_head_m, "rated": self.rated_head_m},
             )
         hydraulic_w = 1000 * 9.80665 * self.rated_flow_m3h / 3600 * self.rated_head_m
         if hydraulic_w >= 0.9 * self.rated_power_w:
             raise PydanticCustomError(
                 "plate",
-                "rated_power_w {power} cannot lift rated_flow_m3h {flow} to rated_head_m {head}: the water alone "
-                "takes {hydraulic} W",
+                "rated_power_w {power} cannot lift rated_flow_m3h {flow} to rated_head_m {head}: the water alone takes "
+                "{hydraulic} W of it; {hint}",
                 {
                     "power": self.rated_power_w,
                     "flow": self.rated_flow_m3h,
                     "head": self.rated_head_m,
                     "hydraulic": round(hydraulic_w),
+                    "hint": f"is {self.rated_power_w:g} kW meant? write {1000 * self.rated_power_w:g}"
+                    if hydraulic_w < 900 * self.rated_power_w < 9e5
+                    else "largest flow and largest head never hold at once: take the rated ones",
                 },
             )
         if 0 < len(self.curve) < 3:
@@ -306,14 +329,14 @@ class Controller(Equipment):
     dc_voltage_min_v: float | None = optional(
         "Lowest array voltage at which it works",
         "V",
-        absent="no lower limit in the hourly run",
+        absent="the plate's DC voltage, else no lower limit in the hourly run",
         gt=0,
         le=2000,
     )
     dc_voltage_max_v: float | None = optional(
         "Highest array voltage at which it works",
         "V",
-        absent="no upper limit in the hourly run",
+        absent="the plate's DC voltage, else no upper limit in the hourly run",
         gt=0,
         le=2000,
     )

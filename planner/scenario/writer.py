@@ -12,16 +12,17 @@ from pydantic import BaseModel
 from planner.scenario.paths import Path
 from planner.scenario.scenario import Scenario
 from planner.scenario.starter import starter_data
-from planner.scenario.walk import Field, fields_of, is_table_list, model_of
+from planner.scenario.walk import Field, fields_of, first_line, is_table_list, kind_of, model_of
 
 _BARE_KEY = re.compile(r"^[A-Za-z0-9_-]+$")
 
 
 def starter_text() -> str:
-    """Return the commented starter scenario: invented values that run as they are."""
+    """Return the full starter: invented values that run as they are, and every other key as a comment."""
     head = [
         "# A starter scenario. Place, people, pump and prices are invented: replace them by your own.",
-        "# Lines that begin with '# key =' show a key that may be given, with the value that holds when it is not.",
+        "# Lines that begin with '# key =' show a key that may be given, with the value that holds when it is not;",
+        "# those that begin with '# [table]', a table that may be given, with its keys below it.",
         "# Units are part of each key; 'money' stands for the currency named below.",
         "",
     ]
@@ -63,6 +64,32 @@ def _table(data: dict[str, Any], model: type[BaseModel] | None, path: Path, expl
                 yield f"# {field.description}"
             yield f"[[{header}]]" if isinstance(value, list) else f"[{header}]"
             yield from _table(entry, model_of(field.tables, entry) if field else None, (*path, name), explain)
+    if explain:
+        for field in fields.values():
+            entries = data.get(field.name)
+            there = entries if isinstance(entries, list) else [] if entries is None else [entries]
+            used = [model_of(field.tables, entry) for entry in there]
+            for inner in field.tables:
+                if inner not in used:
+                    yield from _absent_table(field, inner, (*path, field.name))
+
+
+def _absent_table(field: Field, model: type[BaseModel], path: Path) -> Iterator[str]:
+    """Show, as comments, a table that is left out, or a kind of it that is not used, with every key in it."""
+    header = ".".join(_key(str(part)) for part in path)
+    yield ""
+    yield f"# {field.description or first_line(model)}"
+    yield f"# [[{header}]]" if field.is_list else f"# [{header}]"
+    inner = fields_of(model)
+    for key in inner.values():
+        if key.name == "kind" and kind_of(model):
+            yield f"# kind = {toml_value(kind_of(model))}"
+        elif not key.tables:
+            shown = list(_absent(key))
+            yield from shown or [f"# {_key(key.name)} = ...  # {_meaning(key)}"]
+    for key in inner.values():
+        for further in key.tables:
+            yield from _absent_table(key, further, (*path, key.name))
 
 
 def _meaning(field: Field) -> str:
@@ -71,12 +98,16 @@ def _meaning(field: Field) -> str:
 
 def _absent(field: Field) -> Iterator[str]:
     """Say, as a comment, what holds where a key is left out; nothing of a key that may not be."""
-    if field.has_default:
+    if field.how:
+        yield f"# {_key(field.name)} = ...  # {_meaning(field)}; left out: {field.how}"
+    elif field.has_default:
         yield f"# {_key(field.name)} = {toml_value(field.default)}  # {_meaning(field)}; {field.default_source}"
     elif field.info.default is None:
         yield f"# {_key(field.name)} = ...  # {_meaning(field)}; left out: {field.absent or 'not given'}"
     elif field.info.default_factory is list:
         yield f"# {_key(field.name)} = []  # {field.description}"
+    elif field.info.default_factory is dict:
+        yield f"# {_key(field.name)} = {{}}  # {field.description}"
 
 
 def _key(name: str) -> str:

@@ -8,7 +8,7 @@ from typing import Any
 
 import numpy as np
 
-from planner.scenario.reader import option_scenario
+from planner.assumptions.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.study.cases import Case, Design
 from planner.study.context import Context

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
+from planner.assumptions.reader import option_scenario
 from planner.money.quantities import unpriced
-from planner.scenario.reader import option_scenario
 from planner.study.inputs import VariedInput
+from planner.study.site import estimate_sentences
 from planner.study.words import CLOSE_PERCENT, money
 from planner.study.worth import OptionSummary, Switching, Turn, Worth
 from planner.text import source_name, text
@@ -18,16 +19,16 @@ _OF_TODAY = ("sources.grid.tariff", "demand.users")
 
 
 def worth_sentences(worth: Worth) -> list[str]:
-    """Put the answer into three paragraphs: is it worth it, what would turn that, and what would not."""
-    return [verdict(worth), _would_turn(worth), _would_not_turn(worth)]
+    """Put the answer into three paragraphs: is it worth it, what would turn that, what would not."""
+    return [verdict(worth), _would_turn(worth), _would_not_turn(worth), *estimate_sentences(worth.scenario)]
 
 
 def verdict(worth: Worth) -> str:
     """Say whether the source is worth having, and where the costs compared leave something out."""
     missing = [
-        name
+        thing.label()
         for option in (worth.with_best, worth.without_best)
-        for name in unpriced(option_scenario(worth.scenario, option.name), option.design.sources)
+        for thing in unpriced(option_scenario(worth.scenario, option.name), option.design.sources)
     ]
     if not missing:
         return _worth_having(worth)

@@ -10,8 +10,8 @@ from typing import Any
 
 from planner.answers.cautions import cautions
 from planner.answers.of_study import study_verdicts
+from planner.assumptions.reader import read_scenario
 from planner.report.run_workbook import write_workbook
-from planner.scenario.reader import read_scenario
 from planner.study.compare import study_scenario
 from tests.benchmarks.measure import HILL, Row, cpu_s, hill_file, million_steps, spent_by
 

@@ -7,7 +7,7 @@ from functools import partial
 
 import numpy as np
 
-from planner.scenario.reader import check_scenario
+from planner.assumptions.reader import check_scenario
 from planner.sources.registry import SOLAR
 from planner.study.design import built_of, option_of, site_context_of
 from planner.supply.kernel import run_hours

@@ -9,9 +9,9 @@ from typing import Any
 
 import numpy as np
 
+from planner.assumptions.reader import check_scenario, option_scenario
 from planner.money.lifecycle import life_cycle
 from planner.money.quantities import bill_of_quantities
-from planner.scenario.reader import check_scenario, option_scenario
 from planner.scenario.scenario import Scenario
 from planner.sources.registry import SOLAR
 from planner.study.compare import study_scenario

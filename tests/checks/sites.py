@@ -9,12 +9,12 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from planner.assumptions.reader import check_scenario
 from planner.checks.basis import Basis, basis_of
 from planner.checks.site import site_verdicts
 from planner.checks.verdict import Verdict
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.writer import starter_text
 from planner.study.site import place_of, weather_of

@@ -78,6 +78,8 @@ EDGES = [
     Edge("speed", "pump.speed_min_percent", 40, 98, "caution", extra={"borehole.safe_yield_m3h": 4}),
     Edge("wire_to_water", "pipeline.rise_to_tank_inlet_m", 14, 60, "caution"),
     Edge("hours_a_day", "demand.users.0.count", 900, 4500, "caution"),
+    Edge("specific_capacity", "borehole.specific_capacity_m3h_per_m", 0.9, 3, "caution",
+         extra={"borehole.safe_yield_m3h": 3}),
     Edge("safe_yield", "borehole.safe_yield_m3h", 7, 5.1, "caution"),
     Edge("pumping_level", "borehole.pump_depth_m", 78, 50, extra={"pipeline.segments.1.length_m": 500}),
     Edge("submergence", "pump.plate.minimum_submergence_m", 2, 40),

@@ -7,8 +7,8 @@ from typing import Any
 
 import pytest
 
+from planner.assumptions.reader import read_scenario
 from planner.checks.site import site_verdicts
-from planner.scenario.reader import read_scenario
 from planner.study.site import place_of, weather_of
 from tests.checks.sites import checked, site
 

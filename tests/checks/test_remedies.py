@@ -119,7 +119,10 @@ def test_modules_too_few() -> None:
 
 def test_no_number_of_modules_fits_a_narrow_controller() -> None:
     narrow = {"controller.dc_voltage_min_v": 300, "controller.dc_voltage_limit_v": 340}
-    assert "no number of modules in series fits" in checked(site(narrow))["string_open_circuit_voltage"].remedy
+    assert (
+        "no number of these modules fits: at least 11 for the 300 V"
+        in checked(site(narrow))["string_open_circuit_voltage"].remedy
+    )
     assert checked(site(narrow))["modules_in_series"].limit == "none"
 
 

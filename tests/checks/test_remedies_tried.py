@@ -13,11 +13,11 @@ from typing import Any
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import read_scenario
 from planner.checks.remedies import with_changes
 from planner.checks.site import site_verdicts
 from planner.checks.verdict import Verdict
 from planner.scenario.errors import InputError
-from planner.scenario.reader import read_scenario
 from planner.scenario.scenario import Scenario
 from planner.study.site import place_of, weather_of
 from tests.checks.sites import place_and_weather, site

@@ -14,11 +14,11 @@ import pytest
 import xlsxwriter
 from hypothesis import HealthCheck, Phase, given, settings
 
+from planner.assumptions.reader import check_scenario
 from planner.report.form.layout import tables
 from planner.report.form.reading import check_form, read_form
 from planner.report.form.sheets import add_form_sheets, write_form
 from planner.scenario.errors import InputError
-from planner.scenario.reader import check_scenario
 from planner.scenario.writer import starter_text, toml_text
 from tests.form.strategies import scenarios
 from tests.form.workbooks import EXAMPLES, form
@@ -102,9 +102,9 @@ def test_every_key_of_the_models_has_a_cell(tmp_path: Path) -> None:
     book = xlsxwriter.Workbook(str(tmp_path / "blank.xlsx"))
     references = add_form_sheets(book, {})
     book.close()
+    from planner.scenario.plate import Plate
     from planner.scenario.scenario import Scenario
     from planner.scenario.sources import Generator
-    from planner.scenario.waterworks import Plate
 
     assert {f"sources.generator.{key}" for key in Generator.model_fields} <= set(references)
     assert {f"pump.plate.{key}" for key in Plate.model_fields} <= set(references)

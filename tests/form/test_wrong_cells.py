@@ -10,11 +10,11 @@ from typing import Any
 import openpyxl
 import pytest
 
+from planner.assumptions.reader import option_scenario
 from planner.report.form.cells import allowed
 from planner.report.form.layout import KEY_COLUMN, sections
 from planner.report.form.reading import check_form, located_in_form, read_form
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.reader import option_scenario
 from planner.scenario.writer import starter_text
 from tests.form.workbooks import EXAMPLES, cell_of_key, edited, fill_row, form
 

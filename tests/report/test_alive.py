@@ -17,8 +17,9 @@ import openpyxl
 import pytest
 
 from planner.answers.of_study import headline, study_verdicts
+from planner.assumptions.reader import check_scenario
 from planner.figures import figure
-from planner.scenario.reader import check_scenario, read_raw
+from planner.scenario.reader import read_raw
 from planner.scenario.walk import walk
 from planner.study.compare import Study, study_scenario
 from tests.report.conftest import RICH, Written, write

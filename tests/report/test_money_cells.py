@@ -17,6 +17,7 @@ import pytest
 from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
+from planner.assumptions.reader import check_scenario, option_scenario
 from planner.money.formula import Formula
 from planner.money.functions import both, ceiling, equals, floor, level_payment, maximum, minimum, remainder, where
 from planner.money.lifecycle import compare, life_cycle
@@ -27,7 +28,6 @@ from planner.report.pages.inputs import inputs_of
 from planner.report.pages.options import options_page
 from planner.report.run_workbook import money_pages
 from planner.report.workbook.book import write_book
-from planner.scenario.reader import check_scenario, option_scenario
 from planner.study.compare import Study, rank, reference_option
 from tests.report.formulas import OFFICE, cells_with_formulas, recalculated, without_values
 from tests.report.spreadsheet import Spreadsheet

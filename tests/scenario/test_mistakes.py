@@ -8,9 +8,9 @@ from pathlib import Path
 
 import pytest
 
+from planner.assumptions.reader import read_scenario
 from planner.scenario.errors import InputError
 from planner.scenario.mistakes import number_advice
-from planner.scenario.reader import read_scenario
 from planner.scenario.writer import starter_text
 
 

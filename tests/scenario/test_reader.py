@@ -7,8 +7,9 @@ from pathlib import Path
 
 import pytest
 
+from planner.assumptions.reader import check_scenario, option_scenario, read_scenario
 from planner.scenario.errors import InputError
-from planner.scenario.reader import check_scenario, line_numbers, option_scenario, read_scenario
+from planner.scenario.reader import line_numbers
 from planner.scenario.scenario import Scenario
 from planner.scenario.writer import starter_text, toml_text
 
@@ -58,7 +59,7 @@ def test_starter_is_valid_and_explains_every_key_it_gives() -> None:
         ('volume_m3 = "auto"', 'volume_m3 = "big"', "'big' was given; must be a number, or must be 'auto'"),
         ('kind = "livestock"', 'kind = "lions"', "demand.users[2]: needs kind = one of 'people', 'livestock'"),
         ("[sources.grid]", "[sources.gridd]", "did you mean 'grid'?"),
-        ("max_head_m = 118", "max_head_m = 60", "max_head_m 60 must be larger than rated_head_m 80"),
+        ("max_head_m = 118", "max_head_m = 60", "rated_head_m 80 is not below max_head_m 60: the"),
         ("rated_power_w = 2400", "rated_power_w = 900", "rated_power_w 900 cannot lift"),
         ("pump_depth_m = 78", "pump_depth_m = 40", "pump_depth_m 40 is not below the water at rest (48 m)"),
         ("demand_met_percent = 97", 'options = ["solar + wind"]', "'wind' is no source"),

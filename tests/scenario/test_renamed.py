@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.scenario.errors import RENAMED, InputError
-from planner.scenario.reader import check_scenario
 from planner.scenario.starter import starter_data
 
 OLD = [

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from planner.scenario.reader import read_scenario
+from planner.assumptions.reader import read_scenario
 from planner.scenario.starter import STILL_STARTER, left_over, starter_sentence, statuses
 from tests.study.scenarios import changed
 

@@ -12,9 +12,9 @@ import jsonschema
 import pytest
 from pydantic import BaseModel
 
+from planner.assumptions.reader import check_scenario, read_scenario
 from planner.scenario.fields import Model, assumed, needed, optional, several
 from planner.scenario.paths import dotted, parts_of
-from planner.scenario.reader import check_scenario, read_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.schema import scenario_schema
 from planner.scenario.values import Bounds

@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from planner.scenario.reader import check_scenario
+from planner.assumptions.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.writer import starter_text
 from planner.study.compare import Study, study_scenario

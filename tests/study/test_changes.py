@@ -10,11 +10,11 @@ from typing import Any
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.money.simulated import quantities_of
 from planner.resource.sun import Sun
 from planner.scenario.errors import InputError
 from planner.scenario.fields import Changes
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.study import site
@@ -104,6 +104,10 @@ def with_every_table() -> dict[str, Any]:
             {"flow_m3h": 3, "head_m": 50, "power_w": 1550},
         ],
     }  # fmt: skip
+    for name in ("dc_voltage", "ac_voltage", "speed"):
+        unit = "rpm" if name == "speed" else "v"
+        ends = [raw["pump"]["plate"].pop(f"{name}_{end}_{unit}") for end in ("min", "max")]
+        raw["pump"]["plate"][f"{name}_{unit}"] = ends
     raw["controller"] |= {"power_limit_w": 1450, "dc_voltage_min_v": 150, "dc_voltage_max_v": 160}
     del raw["cables"]["dc"]
     raw["sources"]["solar"]["planes"] = [

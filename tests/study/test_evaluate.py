@@ -7,9 +7,9 @@ from typing import Any
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.scenario.errors import InputError
 from planner.scenario.operands import with_arrays
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.study import evaluate as evaluator
 from planner.study.cases import Case, supplies_of

@@ -7,9 +7,9 @@ from types import SimpleNamespace
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.scenario.errors import InputError
 from planner.scenario.paths import parts_of
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import field_at
 from planner.study.keys import SIZES, key_of, numeric_keys, with_value

@@ -128,7 +128,7 @@ def _number_value(value: float, number_format: str, takes: Takes, must: str) -> 
         if takes.whole and not float(value).is_integer():
             raise CellProblem(f"{value:g} was given; {must}")
         value = int(value) if takes.whole else value
-        return [value] if takes.items else value
+        return [value] if takes.items and not takes.text else value
     if takes.text:
         raise CellProblem(f"the number {value:g} was given; {must} (an apostrophe before it makes it text)")
     raise CellProblem(f"the number {value:g} was given; {must}")

@@ -183,7 +183,7 @@ def _sections(
     path: KeyPath, models: Sequence[type[BaseModel]], *, optional: bool, title: str = ""
 ) -> Iterator[Section]:
     rows: dict[str, Slot] = {}
-    if optional and not any(field.is_required() for model in models for field in model.model_fields.values()):
+    if optional and not any(field.is_needed for model in models for field in fields_of(model).values()):
         rows[DESCRIBED] = Slot(
             (*path, DESCRIBED),
             "Described, though every cell below is left empty",
@@ -247,6 +247,8 @@ def _slot(path: KeyPath, field: Field, kind: str, models: Sequence[type[BaseMode
 
 def _when_empty(field: Field) -> str:
     value = field.default
+    if field.how:
+        return field.how
     if value is None:
         return field.absent if field.info.default is None else "none"
     number = isinstance(value, int | float) and not isinstance(value, bool)

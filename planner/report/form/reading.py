@@ -14,13 +14,13 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
+from planner.assumptions.reader import check_scenario
 from planner.report.form.cells import Content
 from planner.report.form.gathering import Cell, Form, Gatherer
 from planner.report.form.guard import MOST_ROWS, check_archive
 from planner.report.form.layout import KEY_COLUMN, MARKER, sections
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import dotted
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario
 
 

@@ -1,4 +1,4 @@
-"""The page 'Checks': the verdicts on the site, and the pressure along the route where its profile was given."""
+"""The page 'Checks': verdicts on the site, pressure along the route where its profile was given, and the plate."""
 
 from __future__ import annotations
 
@@ -6,9 +6,12 @@ from collections.abc import Iterator, Sequence
 
 import numpy as np
 
+from planner.answers.of_study import study_basis
+from planner.checks.finding import finding
+from planner.checks.plate import plate_lines
 from planner.checks.verdict import SYMBOL, Verdict, worst_first
-from planner.report.checks_table import figure, summary
-from planner.report.document import Axis, Block, Cell, Chart, Column, Page, Row, Series, Span, Table
+from planner.report.checks_table import figure, plate_table, summary
+from planner.report.document import Axis, Block, Cell, Chart, Column, Page, Row, Series, Span, Table, Text
 from planner.study.compare import Study
 from planner.text import text
 from planner.water.route import RouteProfile, route_profile
@@ -31,8 +34,13 @@ def checks_page(study: Study, verdicts: Sequence[Verdict]) -> Page:
     verdicts : sequence of Verdict
         What the site checks found.
     """
-    profile = route_profile(study.scenario)
-    blocks = (checks_table(verdicts), *([] if profile is None else _route(profile)))
+    profile, basis = route_profile(study.scenario), study_basis(study)
+    blocks = (
+        *(Text(sentence) for sentence in finding(basis, verdicts)),
+        checks_table(verdicts),
+        *([] if profile is None else _route(profile)),
+        plate_table(plate_lines(basis, verdicts)),
+    )
     under = text("checks.under", summary=summary(verdicts))
     return Page("checks", text("page.checks"), text("checks.title"), under, blocks)
 

@@ -15,7 +15,7 @@ from planner.scenario.operands import with_operands
 from planner.scenario.paths import Path, dotted
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.scenario.starter import STILL_STARTER, statuses
-from planner.scenario.walk import Field, is_table_list, leaves, walk
+from planner.scenario.walk import ASSUMED, Field, is_table_list, leaves, walk
 from planner.scenario.writer import toml_value
 from planner.study.compare import OptionResult, Study
 from planner.text import text
@@ -79,7 +79,7 @@ class Inputs:
 def inputs_of(study: Study) -> Inputs:
     """Gather the rows of the page: the scenario's keys, then what overrides leave to a default of their own."""
     status = statuses(study.scenario)
-    rows = [InputRow(entry.key, entry, status[entry.key], True) for entry in walk(study.scenario)]
+    rows = [InputRow(entry.key, entry, status[entry.key], _has_cell(entry)) for entry in walk(study.scenario)]
     known = {row.key for row in rows if _is_number(row.field.value)}
     own = {}
     for option in study.options:
@@ -115,6 +115,11 @@ def _own_rows(base: Scenario, option: OptionResult, known: set[str]) -> tuple[di
             found[entry.key] = key
             added.append(InputRow(key, entry, status[entry.key], False))
     return found, added
+
+
+def _has_cell(entry: Field) -> bool:
+    """Whether the form has a cell for a key: not for one in a list that was left out and worked out."""
+    return entry.status != ASSUMED or not any(isinstance(part, int) for part in entry.path)
 
 
 def inputs_page(study: Study, inputs: Inputs) -> Page:

@@ -11,10 +11,12 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.assumptions.reader import option_scenario, scenario_of
 from planner.money.simulated import Quantities, quantities_of
 from planner.scenario.operands import value_at, with_arrays
-from planner.scenario.reader import check_scenario, option_scenario
+from planner.scenario.paths import Path
 from planner.scenario.scenario import Scenario
+from planner.scenario.walk import walk
 from planner.study.cases import Case
 from planner.study.context import Context, Store
 from planner.study.evaluate import run_cases
@@ -195,6 +197,7 @@ class Engine:
         """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
         keys = [self._core.keys[place] for place in self._money]
         paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
+        paths = list(dict.fromkeys([*paths, *_derived_prices(rows[0].scenario)]))
         first: list[Scenario] = []
         wrong: dict[int, str] = {}
         numbers = np.empty((len(self._options), len(paths), len(money)))
@@ -209,7 +212,7 @@ class Engine:
                 wrong |= dict.fromkeys(group.tolist(), said(error))
                 continue
             # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
-            kept = [[_number(value_at(own, path)) for path in paths] for own in owns]
+            kept = [[_number(own, path) for path in paths] for own in owns]
             numbers[..., group] = np.reshape(kept, (len(owns), len(paths), 1))
             first = first or owns
         sound = [place for place in range(len(money)) if place not in wrong]
@@ -230,7 +233,7 @@ class Engine:
 
     def _owns(self, raw: dict[str, Any]) -> list[Scenario]:
         """Scenario of each option."""
-        scenario = check_scenario(raw, "")
+        scenario = scenario_of(raw)
         return [option_scenario(scenario, name) for name in self._options]
 
 
@@ -249,8 +252,20 @@ def measures_of(results: Sequence[Result]) -> Array:
     return found
 
 
-def _number(value: float | None) -> float:
-    return np.nan if value is None else value
+def _number(own: Scenario, path: Path) -> float:
+    try:
+        value = value_at(own, path)
+    except (AttributeError, IndexError):
+        return np.nan  # an override of the option has no such entry
+    return np.nan if value is None else float(value)
+
+
+def _derived_prices(scenario: Scenario) -> list[Path]:
+    """Keys of money that were worked out, as from a price list, and so move with others."""
+    if not scenario.assumptions:
+        return []
+    found = (field for field in walk(scenario) if field.reason and field.changes == "money" and not field.is_list)
+    return [field.path for field in found if isinstance(field.value, int | float)]
 
 
 def _costs(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:

@@ -290,7 +290,8 @@ def core_of(
     scenario: Scenario, context: Context, designs: tuple[Design, ...], plan: Plan, *, by_line: bool, redesign: bool
 ) -> Core:
     """Gather what every unit of a plan shares."""
-    raw = scenario.model_dump(exclude_unset=True, mode="json", exclude={"sweep", "size"})
+    raw = scenario.given("json", keep=[key.path for key in plan.keys])
+    raw = {name: table for name, table in raw.items() if name not in ("sweep", "size")}
     ends = tuple(
         (float(column.min()), float(column.max()))
         for key, column in zip(plan.keys, plan.values.T, strict=True)

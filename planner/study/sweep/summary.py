@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.study.site import estimate_sentences
 from planner.study.sweep.engine import MEASURES
 from planner.study.sweep.run import Base, Results, SweepResult, ranking_of
 from planner.study.sweep.statistics import Chances, Swing, chances, percentiles, tornado
@@ -156,7 +157,7 @@ def sentences(swept: SweepResult) -> list[str]:
     if failed:
         count = sum(results.plan.size for results in swept.results)
         said.append(text("sweep_answer.failed", failed=failed, count=count))
-    return said
+    return [*said, *estimate_sentences(swept.base.scenario)]
 
 
 def _of_tornado(base: Base, results: Results) -> list[str]:

@@ -15,8 +15,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.assumptions.reader import scenario_of
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.reader import check_scenario
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.sources.base import SourceKind
 from planner.study.cases import Case, Design, Supply, supplies_of
@@ -71,8 +71,8 @@ class Core:
 
     def with_weather(self) -> Core:
         """Take the content of the weather file along, where there is one."""
-        weather = json.loads(self.raw)["weather"]
-        if weather["kind"] != "file":
+        weather = json.loads(self.raw).get("weather", {})
+        if weather.get("kind") != "file":
             return self
         return replace(self, weather=zlib.compress((Path(self.folder) / weather["file"]).read_bytes()))
 
@@ -121,7 +121,7 @@ class Variants:
 
         def make() -> Row:
             raw = self.changed(held)
-            scenario = check_scenario(raw, "")
+            scenario = scenario_of(raw)
             return Row(raw, scenario, supplies_of(scenario, self._core.kinds))
 
         found: Row = self._rows.keep(held, make)
@@ -189,7 +189,7 @@ def _check_sizes(case: Case, busiest_m3: float) -> None:
         key, text = "tank.volume_m3", f"{design.tank_m3:g} m3 is less than the {busiest_m3:.2f} m3 of the busiest hour"
     elif design.has_switch and not 0 <= start < stop <= 100:
         key, text = "topup", f"the stop level {stop:g} % must be above the start level {start:g} %, within 0-100"
-    elif design.strings < 1 and any(source.array_key(case.scenario) for source in design.sources):
+    elif design.strings < 1 and any(source.has_array for source in design.sources):
         key, text = "sources.solar.strings", f"{design.strings} was given; at least 1 is needed"
     if key:
         raise InputError("", [Problem(key, text)])

@@ -8,10 +8,10 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.assumptions.reader import option_scenario
 from planner.money.simulated import quantities_of
 from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.reader import option_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
 from planner.study.cases import Design

@@ -321,5 +321,10 @@ SENTENCES: dict[str, str] = {
     "command.seconds_left": "{time:.0f} s left",
     "command.minutes_left": "{time:.0f} min left",
     "command.hours_left": "{time:.1f} h left",
-    "command.weather_not_fetched": "The weather could not be fetched: {reason}",
+    "command.weather_not_fetched": (
+        'The weather could not be fetched: {reason}. Until it can be, [weather] kind = "estimate" gives a first look.'
+    ),
+    "command.weather_of_what": (
+        "planner weather needs a scenario, or --latitude and --longitude: one or the other, and both figures"
+    ),
 }

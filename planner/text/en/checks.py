@@ -1,6 +1,7 @@
 """Words that all checks share: topics, what each check is of, margins, and the answer that the checks allow."""
 
 SENTENCES: dict[str, str] = {
+    "topic.site": "Sun and site",
     "topic.nameplate": "Nameplate",
     "topic.head": "Head",
     "topic.borehole": "Borehole",
@@ -10,6 +11,7 @@ SENTENCES: dict[str, str] = {
     "topic.cables": "Cables",
     "topic.tank": "Tank",
     "topic.water": "Water",
+    "topic_inside.site": "sun and site",
     "topic_inside.nameplate": "nameplate",
     "topic_inside.head": "head",
     "topic_inside.borehole": "borehole",
@@ -78,6 +80,7 @@ SENTENCES: dict[str, str] = {
     "check.speed.what": "lowest speed of the pump",
     "check.wire_to_water.what": "wire-to-water efficiency",
     "check.hours_a_day.what": "hours of pumping a day",
+    "check.specific_capacity.what": "specific capacity of the borehole",
     "check.safe_yield.what": "flow of the pump against the safe yield",
     "check.pumping_level.what": "depth of the water against the intake",
     "check.submergence.what": "water above the intake",
@@ -95,6 +98,8 @@ SENTENCES: dict[str, str] = {
     "check.array_current.what": "current of the strings",
     "check.string_over_current.what": "current into a faulty string",
     "check.power_ratio.what": "power of the array over that of the pump",
+    "check.irradiation.what": "irradiation, against the region",
+    "check.air_temperature.what": "air temperature, against the region",
     "check.days_held.what": "demand that the tank holds",
     "check.busiest_hour.what": "tank against the busiest hour",
     "check.refill_time.what": "time to fill the tank",

@@ -35,6 +35,14 @@ SENTENCES: dict[str, str] = {
     "check.series.no_adding": (
         "no module may be added in series until the largest DC voltage of the controller is known"
     ),
+    "check.series.not_even_one": (
+        "not even one of these modules fits: it gives {one_v:.0f} V at rest in the cold, and {most_v:g} V are the most "
+        "that is borne: a module of at most {rated_v} V open-circuit, or another controller"
+    ),
+    "check.series.window_too_narrow": (
+        "no number of these modules fits: at least {fewest} for the {least_v:g} V needed at the hottest noon, at most "
+        "{most} for the {most_v:g} V borne at rest in the cold: another controller or another module"
+    ),
     "check.series.none_fits": "no number of modules in series fits: another controller or another module",
     "check.series.another": "another controller or another module",
     "check.string_open_circuit_voltage.compared": (

@@ -11,6 +11,18 @@ SENTENCES: dict[str, str] = {
         "a pump rated at about {head} m at {flow} m3/h (about {power} kW if {share} % of it reach the water)"
     ),
     # borehole
+    "check.specific_capacity.compared": (
+        "Drawdown by a specific capacity of {given:g} m3/h per m at the safe yield of {flow:g} m3/h, against the "
+        "{there_m:.1f} m of water above the intake"
+    ),
+    "check.specific_capacity.why": (
+        "Typed upside down, it makes a weak borehole look strong, and the pump is hung where it runs dry."
+    ),
+    "check.specific_capacity.remedy": (
+        "read the pumping test again: if it says {given:g} m of drawdown per m3/h, the specific capacity is {inverse}, "
+        "and the safe yield draws the water down by {drawdown_m:.1f} m"
+    ),
+    "check.specific_capacity.source": "the site's data; a doubt under {percent:.0f} % is assumed, common practice",
     "check.safe_yield.compared": "Flow that the pump gives here at full speed, against the borehole's safe yield",
     "check.safe_yield.compared_rated": "Rated flow of the pump, against the borehole's safe yield",
     "check.safe_yield.why": "Over-pumping draws in sand, lets the pump run dry and can ruin the borehole for good.",
@@ -149,6 +161,57 @@ SENTENCES: dict[str, str] = {
         "0.25 ft/s for 4-inch motors from 3 hp, 0.5 ft/s for larger: common practice, no source; the site's data"
     ),
     # tank
+    "check.irradiation.compared": (
+        "Irradiation of {month}, the month that stands furthest from the region's climatology: {given} against {usual} "
+        "kWh/m2/day"
+    ),
+    "check.irradiation.compared_not": "Irradiation, against the region's climatology",
+    "check.irradiation.why": "The array is sized by these figures; a wrong unit or month shows in no other check.",
+    "check.irradiation.source": (
+        "a climatology of 3 by 3 degrees (NASA MERRA-2, 2011-2015); {limit:g} % assumed, beyond the 29 % found at "
+        "three typical years"
+    ),
+    "check.irradiation.above": (
+        "your {month} is {apart} % above what this region has: look whether the figures are kWh/m2 a day on a "
+        "horizontal plane (1 kWh = 3.6 MJ), start with January and are for this place, and at the signs of its "
+        "latitude and longitude"
+    ),
+    "check.irradiation.below": (
+        "your {month} is {apart} % below what this region has: look whether the figures are kWh/m2 a day on a "
+        "horizontal plane (not hours of sun, or sums of a month), start with January and are for this place"
+    ),
+    "check.irradiation.measure": (
+        "the irradiation is an estimate from that climatology itself: measure or fetch it before money is committed "
+        "(planner weather --fetch, or a station nearby)"
+    ),
+    "check.irradiation.elsewhere": (
+        "the climatology has nothing for this place: compare the figures with a second source, such as planner weather "
+        "--fetch or a station nearby"
+    ),
+    "check.air_temperature.compared": (
+        "Air of {month}, the month that stands furthest from the region's climatology: {given} against {usual} deg C "
+        "at this altitude"
+    ),
+    "check.air_temperature.compared_not": "Air temperature, against the region's climatology",
+    "check.air_temperature.why": "Modules and cables are judged at these temperatures.",
+    "check.air_temperature.source": (
+        "a climatology of 3 by 3 degrees (ERA5, 2000-2025; contains modified Copernicus Climate Change Service "
+        "information), 6.5 K/km of altitude; {limit:g} K assumed, beyond the 4 K found at three typical years"
+    ),
+    "check.air_temperature.above": (
+        "your {month} is {apart} K warmer than this region: look whether the figures are degrees Celsius, means of day "
+        "and night, and start with January, and at the altitude"
+    ),
+    "check.air_temperature.below": (
+        "your {month} is {apart} K colder than this region: look whether the figures are degrees Celsius, means of day "
+        "and night, and start with January, and at the altitude"
+    ),
+    "check.air_temperature.measure": (
+        "the temperature is an estimate from that climatology itself: measure or fetch it before money is committed"
+    ),
+    "check.air_temperature.elsewhere": (
+        "the climatology has nothing for this place: compare the figures with a second source"
+    ),
     "check.days_held.compared": "Demand of the first year's busiest month that {volume} m3 hold: {hours} hours",
     "check.days_held.compared_open": (
         "Demand of the first year's busiest month that {volume} m3 (the volume is open, {volume} to {largest} m3: the "

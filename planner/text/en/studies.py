@@ -264,6 +264,11 @@ SENTENCES: dict[str, str] = {
         "{count} year(s); {mean:.0f} kWh/m2 of global horizontal irradiation a year, from {low:.0f} to {high:.0f}."
     ),
     "weather.note": "! {note}",
+    "weather.estimate_title": "Latitude {latitude:g}, longitude {longitude:g}: estimated sun and temperature",
+    "weather.estimate_clock": "Time zone {zone}; altitude {altitude:.0f} m, from pvlib's world grid.",
+    "weather.estimate_use": 'In the scenario: [weather] kind = "estimate"',
+    "weather.column_ghi_as_tabled_kwh_m2_day": "before the reduction (kWh/m2/day)",
+    "weather.column_temperature_c": "Air, mean (°C)",
     "check.title": "{scenario}: site checks",
     "check.head": "{symbol} {outcome}: {topic} - {compared}",
     "check.fail": "fail",
@@ -278,5 +283,7 @@ SENTENCES: dict[str, str] = {
     "check.against_with_margin": "{value} against {limit}; {margin}",
     "check.remedy": "Remedy: {remedy}",
     "check.source": "Limit from: {source}",
+    "check.open_one": "? One check could not be made for want of a figure; --verbose says what to look for.",
+    "check.open_many": "? {count} checks could not be made for want of a figure; --verbose says what to look for.",
     "check.more": "--verbose shows the checks that passed as well.",
 }

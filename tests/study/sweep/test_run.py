@@ -8,9 +8,9 @@ from typing import Any
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.report.sweep_store import ChunkFolder, run_key
 from planner.scenario.errors import InputError
-from planner.scenario.reader import check_scenario
 from planner.study import context, design, evaluate
 from planner.study.compare import study_scenario
 from planner.study.keys import numeric_keys, with_value

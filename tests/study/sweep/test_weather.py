@@ -5,8 +5,8 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import read_scenario
 from planner.scenario.errors import InputError
-from planner.scenario.reader import read_scenario
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
 from planner.study.compare import study_scenario

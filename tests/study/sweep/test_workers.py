@@ -19,8 +19,8 @@ from typing import Any
 import numpy as np
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.scenario.errors import InputError
-from planner.scenario.reader import check_scenario
 from planner.study.sweep import plan
 from planner.study.sweep.engine import Task
 from planner.study.sweep.plan import Plan
