@@ -103,11 +103,11 @@ def _failed(scenario: Path, reason: Reason) -> int:
 
 
 def _crew(workers: int, cluster: str | None) -> Any:
-    from planner.study.sweep.workers import Alone, Cluster, Processes
+    from planner.study.sweep.workers import Cluster, Processes, Serial
 
     if cluster is not None:
         return Cluster(cluster)
-    return Alone() if workers == 1 else Processes(workers)
+    return Serial() if workers == 1 else Processes(workers)
 
 
 @contextmanager

@@ -106,7 +106,7 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
         "options": [
             {
                 "name": option.name,
-                "sources": list(option.pinned.sources),
+                "sources": list(option.design.sources),
                 "meets_target": option.meets_service,
                 **option_figures(option),
             }

@@ -94,7 +94,7 @@ def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
     own = supply.scenario
     size = own.size or Size()
     left_out: list[str] = []
-    tanks = _tanks(own, size, float(context.ground(own).draw_m3[:, 0].max()), left_out)
+    tanks = _tanks(own, size, float(context.site(own).draw_m3[:, 0].max()), left_out)
     setups = _setups(context, supply, size, left_out)
     return CandidateGrid(supply.name, setups, _strings(supply, size), tanks, _levels(supply, size), tuple(left_out))
 

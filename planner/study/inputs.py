@@ -6,6 +6,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
+import numpy as np
+from numpy.typing import NDArray
+
 from planner.scenario.operands import value_at, with_arrays
 from planner.scenario.paths import Path, parts_of
 from planner.scenario.scenario import Scenario
@@ -14,6 +17,7 @@ from planner.scenario.walk import field_at
 from planner.study.keys import numeric_keys
 from planner.text import text
 
+Array = NDArray[np.float64]
 Kind = Literal["linear", "money", "hours"]
 
 MEAN_OUTAGE_H = 3.0
@@ -77,8 +81,8 @@ class VariedInput:
         shown = f"{value:,.0f}" if abs(value) >= 1000 else f"{value:.3g}"
         return f"{shown} {self.unit}"
 
-    def change(self, scenario: Scenario, value: float) -> Scenario:
-        """Put another value of it into a scenario."""
+    def change(self, scenario: Scenario, value: float | Array) -> Scenario:
+        """Put another value of it into a scenario, or one for each of some cases that differ in money alone."""
         if self.key.startswith(_OUTAGES):
             scenario = _with_outages(scenario)
         if not self.of_today:

@@ -9,7 +9,7 @@ from planner.money.quantities import unpriced
 from planner.study.inputs import VariedInput
 from planner.study.site import estimate_sentences
 from planner.study.words import CLOSE_PERCENT, money
-from planner.study.worth import Standing, Switching, Turn, Worth
+from planner.study.worth import OptionSummary, Switching, Turn, Worth
 from planner.text import source_name, text
 
 _SHOWN = 3
@@ -26,7 +26,7 @@ def verdict(worth: Worth) -> str:
     missing = [
         thing.label()
         for option in (worth.with_best, worth.without_best)
-        for thing in unpriced(option_scenario(worth.scenario, option.name), option.pinned.sources)
+        for thing in unpriced(option_scenario(worth.scenario, option.name), option.design.sources)
     ]
     if not missing:
         return _worth_having(worth)
@@ -66,14 +66,14 @@ def _worth_having(worth: Worth) -> str:
     )
 
 
-def _needed(lacking: Standing, slots: dict[str, Any]) -> str:
+def _needed(lacking: OptionSummary, slots: dict[str, Any]) -> str:
     delivered = 100 * lacking.delivered_share
     if delivered >= slots["target"]:
         return text("worth_answer.needed_in_worst_year", lacking=100 * lacking.worst_year_share, **slots)
     return text("worth_answer.needed", lacking=delivered, **slots)
 
 
-def _neither(having: Standing, lacking: Standing, slots: dict[str, Any]) -> str:
+def _neither(having: OptionSummary, lacking: OptionSummary, slots: dict[str, Any]) -> str:
     points = 100 * (having.delivered_share - lacking.delivered_share)
     dearer = having.present_cost >= lacking.present_cost
     return " ".join(

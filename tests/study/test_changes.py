@@ -19,7 +19,7 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.study import site
 from planner.study.cases import Case, supplies_of
-from planner.study.design import Ground, built_of, check_tank, ground_of, option_of
+from planner.study.design import SiteContext, built_of, check_tank, option_of, site_context_of
 from planner.study.keys import STAGES, Key, numeric_keys, with_value
 from planner.study.results import Result, serves
 from planner.supply.run import Option, Outcome, run_options
@@ -156,28 +156,28 @@ SCENARIOS = {"hill school": hill_school, "dust by month": dust_by_month, "every 
 
 @dataclass(frozen=True)
 class Worked:
-    """A scenario up to the hour loop: its ground, and for each supply option its case and what the loop is given."""
+    """A scenario up to the hour loop: its site, and for each supply option its case and what the loop is given."""
 
     scenario: Scenario
-    ground: Ground
+    site: SiteContext
     cases: list[Case]
     options: list[Option]
 
 
 def worked(raw: dict[str, Any]) -> Worked:
     scenario = check_scenario(raw, "test")
-    ground = ground_of(scenario, EXAMPLES)
+    site = site_context_of(scenario, EXAMPLES)
     cases = [
         supply.case(supply.strings_to_try[0], supply.tanks_to_try[0], supply.given_levels)
         for supply in supplies_of(scenario)
     ]
     options = []
     for case in cases:
-        check_tank(case.scenario, ground.draw_m3)
-        design, built = case.design, built_of(case.scenario, case.design.sources, ground)
+        check_tank(case.scenario, site.draw_m3)
+        design, built = case.design, built_of(case.scenario, case.design.sources, site)
         start, stop = design.levels
-        options.append(option_of(built, ground, [design.strings], [design.tank_m3], [start], [stop]))
-    return Worked(scenario, ground, cases, options)
+        options.append(option_of(built, site, [design.strings], [design.tank_m3], [start], [stop]))
+    return Worked(scenario, site, cases, options)
 
 
 def values_near(key: Key) -> Iterator[float]:
@@ -241,7 +241,7 @@ def effects(name: str) -> list[Effect]:
     for field, (key, there) in tried.items():
         outcome = outcomes.get(id(there), before)
         effect: Changes
-        if not same(there.ground.weather, base.ground.weather):
+        if not same(there.site.weather, base.site.weather):
             effect = "weather"
         elif not same(outcome, before):
             effect = "run"
@@ -273,7 +273,7 @@ def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
         bands = [source.bands for option in case.options for source in option.top_ups]
         generators = [scenario.sources.generator for scenario in own]
         alike = (
-            case.ground.draw_m3.shape,
+            case.site.draw_m3.shape,
             tuple(scenario.borehole.daily_limit_m3 for scenario in own),
             tuple(generator.minimum_run_h if generator else 0 for generator in generators),
             tuple(None if each is None else each.tobytes() for each in bands),
@@ -283,9 +283,9 @@ def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
     for places in together.values():
         for begin in range(0, len(places), 80):
             some = places[begin : begin + 80]
-            ground = cases[some[0]].ground
+            site = cases[some[0]].site
             options = [option for place in some for option in cases[place].options]
-            outcomes = run_options(options, band_count=ground.band_count)
+            outcomes = run_options(options, band_count=site.band_count)
             width = len(OPTIONS)
             found |= {place: outcomes[width * at : width * (at + 1)] for at, place in enumerate(some)}
     return [found[place] for place in range(len(cases))]

@@ -32,7 +32,7 @@ from planner.report.pages.figure_cells import (
 )
 from planner.report.pages.worth_map import map_page, map_slots, map_table
 from planner.report.shown import NOTHING
-from planner.study.worth import AGREE, Standing, Switching, Worth
+from planner.study.worth import AGREE, OptionSummary, Switching, Worth
 from planner.text import source_name, text
 
 ANSWER_WIDTHS = (14.0,) * 8
@@ -42,14 +42,14 @@ OPTION_ROWS, SWITCHING_ROWS = 18, 16
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
 
 
-def option_figures(option: Standing) -> dict[str, float]:
+def option_figures(option: OptionSummary) -> dict[str, float]:
     """Figures of an option by their keys in the catalogue; NaN for what it does not have."""
-    pinned = option.pinned
-    start, stop = pinned.levels if pinned.has_switch else (nan, nan)
+    design = option.design
+    start, stop = design.levels if design.has_switch else (nan, nan)
     return {
-        "strings": float(pinned.strings),
+        "strings": float(design.strings),
         "modules": float(option.modules),
-        "tank_m3": pinned.tank_m3,
+        "tank_m3": design.tank_m3,
         "start_level_percent": start,
         "stop_level_percent": stop,
         **{key: figure_value(option, key) for key in (*SERVICE, *COSTS)},
@@ -113,7 +113,7 @@ def options_table(worth: Worth) -> Table:
     savings = {pair.without.name: pair.saving for pair in worth.pairs}
     rows = []
     for option in worth.options:
-        has_it = worth.source in option.pinned.sources
+        has_it = worth.source in option.design.sources
         word = text("worth.has_it") if has_it else NOTHING
         values = option_figures(option)
         cells = {
@@ -142,7 +142,7 @@ def _options_page(worth: Worth) -> Page:
                 Span(table.key, first, "option", last),
                 Span(table.key, first, "life_cycle_cost", last),
                 "dark",
-                tuple("dark" if worth.source in option.pinned.sources else "light" for option in worth.options),
+                tuple("dark" if worth.source in option.design.sources else "light" for option in worth.options),
             ),
         ),
         Axis(kind="text"),

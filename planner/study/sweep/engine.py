@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+import pickle
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -19,7 +20,7 @@ from planner.scenario.walk import walk
 from planner.study.cases import Case
 from planner.study.context import Context, Store
 from planner.study.evaluate import run_cases
-from planner.study.results import Result, laid_out, life_of, serves
+from planner.study.results import Result, Results, life_of, serves
 from planner.study.sweep.prices import PriceLine, price_line
 from planner.study.sweep.reasons import Reason, reason_of
 from planner.study.sweep.variants import Core, Row, Variants
@@ -57,10 +58,16 @@ class Found:
     problems: dict[int, Reason]
 
 
-@lru_cache(maxsize=2)
 def engine_of(core: Core) -> Engine:
     """Return this process's engine for a sweep, so that weather and hours are made once per process."""
-    return Engine(core)
+    # By all that it holds: sources of one name are equal, whatever they cost.
+    return engine_from(pickle.dumps(core))
+
+
+@lru_cache(maxsize=2)
+def engine_from(packed: bytes) -> Engine:
+    """Return the engine of a core as it is sent to workers."""
+    return Engine(pickle.loads(packed))
 
 
 @dataclass(frozen=True)
@@ -90,7 +97,7 @@ class Engine:
         self._core = core
         self._variants = Variants(core)
         self._hours: Store[tuple[list[Ran], dict[int, Reason]]] = Store(2)
-        self._options = [pinned.name for pinned in core.pinned]
+        self._options = [design.name for design in core.designs]
         self._prices = [place for place, key in enumerate(core.keys) if key.is_price] if core.by_line else []
         self._money = [
             place
@@ -99,7 +106,7 @@ class Engine:
         ]
         self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or core.redesign]
 
-    def stand_on(self, context: Context) -> None:
+    def reuse(self, context: Context) -> None:
         """Take over what was made for the scenario as it is, so that it need not be made again."""
         self._variants.context = context.without_hours()
 
@@ -154,8 +161,8 @@ class Engine:
                 wrong[place] = reason_of(error)
         together: dict[tuple[int, int], list[int]] = {}
         for place in made:
-            ground = self._variants.context.ground(self._variants.row(values[place]).scenario)
-            together.setdefault((ground.draw_m3.shape[1], ground.band_count), []).append(place)
+            site = self._variants.context.site(self._variants.row(values[place]).scenario)
+            together.setdefault((site.draw_m3.shape[1], site.band_count), []).append(place)
         ran = []
         for members in together.values():
             ran += self._ran(members, values, made, wrong)
@@ -166,7 +173,8 @@ class Engine:
         every = [each for member in members for each in made[member]]
         try:
             if self._core.redesign:
-                outcome, cases = laid_out(_singly(every), len(every)), [each.case for each in every]
+                chosen = Results.of(every)
+                outcome, cases = chosen.outcome, list(chosen.cases)
             else:
                 outcome, cases = run_cases(self._variants.context, every), every
         except Exception as error:
@@ -230,8 +238,19 @@ class Engine:
         return [option_scenario(scenario, name) for name in self._options]
 
 
-def _singly(results: Sequence[Result]) -> Iterator[tuple[list[int], Outcome]]:
-    return (([place], each.outcome.taken(None)) for place, each in enumerate(results))
+def measures_of(results: Sequence[Result]) -> Array:
+    """Measures (options, measures) of the options of one case, each as it was worked out."""
+    first = np.zeros(1, dtype=np.int64)
+    ran = Ran(
+        members=first,
+        rows=[],
+        cases=[[each.case] for each in results],
+        outcomes=[each.outcome.taken(None) for each in results],
+        quantities=[each.quantities.taken(None) for each in results],
+    )
+    owns = [each.case.scenario for each in results]
+    found: Array = np.concatenate([_costs(ran, first, owns), _served(ran, first, owns)], axis=-1)[0]
+    return found
 
 
 def _number(own: Scenario, path: Path) -> float:

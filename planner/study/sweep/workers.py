@@ -81,7 +81,7 @@ def work_chunk(core: Core, chunk: Chunk) -> Done:
     return Done(chunk.first, tuple(found), time.perf_counter() - begin)
 
 
-class Alone:
+class Serial:
     """Do all the work in this process."""
 
     count = 1
@@ -240,7 +240,7 @@ def _why(future: Any) -> Reason:
 
 
 def _lost(core: Core, task: Task, why: Reason) -> Found:
-    shape = (len(task.case), len(core.pinned), len(MEASURES))
+    shape = (len(task.case), len(core.designs), len(MEASURES))
     return Found(np.full(shape, np.nan), dict.fromkeys(range(len(task.case)), why))
 
 

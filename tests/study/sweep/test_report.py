@@ -25,7 +25,7 @@ from planner.scenario.writer import toml_text
 from planner.study.sweep.reasons import Reason
 from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences
-from planner.study.sweep.workers import Alone, _given_up, work_chunk
+from planner.study.sweep.workers import Serial, _given_up, work_chunk
 from tests.study.sweep.cases import EXAMPLES, FUEL, PUPILS, SCHOOL, random_table, school, school_raw, uniform
 
 ALL = {
@@ -89,7 +89,7 @@ def test_what_failed_is_listed_with_its_reason(book: openpyxl.Workbook) -> None:
     (row,) = cells(book["Left out"])[4:]
     assert row[0:2] == ["one at a time", 6]
     assert "pump.max_head_m = 100" in row[2]
-    assert "must be larger than rated_head_m" in row[3]
+    assert "rated_head_m 120 is not below max_head_m 100" in row[3]
 
 
 def test_sentences_name_the_input_the_chances_and_the_worst_year(swept: SweepResult) -> None:
@@ -235,15 +235,15 @@ def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
 ) -> None:
     scenario = write_scenario(tmp_path, {"redesign": True, "grid": [{"key": SCHOOL, "values": [300, 400, 500]}]})
 
-    def losing(self: Alone, core: Any, chunks: Any) -> Any:
+    def losing(self: Serial, core: Any, chunks: Any) -> Any:
         for number, chunk in enumerate(chunks):
             yield work_chunk(core, chunk) if number else _given_up(core, chunk, LOST)
 
     command = ["sweep", str(scenario), "--outputs", str(tmp_path / "out"), "--quiet"]
     with monkeypatch.context() as patched:
-        patched.setattr(Alone, "work", losing)
+        patched.setattr(Serial, "work", losing)
         ran = CliRunner().invoke(app, command)
-        patched.setattr(Alone, "work", lambda self, core, chunks: (_given_up(core, chunk, LOST) for chunk in chunks))
+        patched.setattr(Serial, "work", lambda self, core, chunks: (_given_up(core, chunk, LOST) for chunk in chunks))
         all_lost = CliRunner().invoke(app, [*command[:-2], str(tmp_path / "none"), "--quiet"])
     assert all_lost.exit_code == 1
     assert (
