@@ -7,14 +7,14 @@ arrays have a leading axis.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.text import figure_definition, figure_label
+from planner.text import figure_definition, figure_label, text
 
 Array = NDArray[np.float64]
 Group = Literal["design", "service", "energy", "money", "components", "carbon", "comparison"]
@@ -30,7 +30,12 @@ COST_CATEGORIES = (
     "yearly_costs",
     "residual",
 )
-"""Kinds of cost, in the order in which they are shown."""
+"""Kinds of cost that every report shows, in their order."""
+
+
+def cost_categories(further: Sequence[str] = ()) -> tuple[str, ...]:
+    """Kinds of cost in the order in which they are shown, with `further` ones of sources of one's own."""
+    return (*COST_CATEGORIES[:-1], *further, COST_CATEGORIES[-1])
 
 
 @dataclass(frozen=True)
@@ -51,6 +56,12 @@ class Figure:
         Gives the value from a result: a number, or an array over its leading axes; NaN where there is none.
     absent : str
         Key of the words that stand where there is no value.
+    known : callable
+        Tells whether a result has it at all; where it does not, `read` gives NaN.
+    unknown : str
+        Key of the words that stand there.
+    category : str
+        Kind of cost that it is, where it is one of a source of one's own, of which the texts know nothing; else ''.
     money : str
         Name of its definition in `money.figures.FIGURES` or `money.returns.RETURNS`, which cells are written from; ''
         where there is none.
@@ -63,16 +74,23 @@ class Figure:
     read: Callable[[Any], Any]
     absent: str = "figure.none"
     money: str = ""
+    known: Callable[[Any], bool] = lambda _: True
+    unknown: str = "figure.none"
+    category: str = ""
 
     @property
     def label(self) -> str:
         """What people call it."""
-        return figure_label(self.key)
+        return text("figure.further_cost", category=self.category) if self.category else figure_label(self.key)
 
     @property
     def definition(self) -> str:
         """What it is, in one line, with its source."""
-        return figure_definition(self.key)
+        return text("figure.further_cost_is") if self.category else figure_definition(self.key)
+
+    def words_for(self, result: Any) -> str:
+        """What stands where a result gives no value."""
+        return text(self.absent if self.known(result) else self.unknown)
 
     def unit_in(self, currency: str) -> str:
         """Its unit with the currency's code in it."""
@@ -110,12 +128,32 @@ def _shortfall_m3(result: Any) -> Any:
 
 def _money(name: str) -> Callable[[Any], Any]:
     """Figure of `money.figures.FIGURES`, where its arithmetic is defined."""
-    return lambda result: result.life.figures[name]
+    return lambda result: result.life.figures.get(name, 0.0)
 
 
-def _compared(name: str, factor: float = 1.0) -> Callable[[Any], Any]:
-    """Figure of a comparison with the reference; NaN for the reference itself."""
-    return lambda result: np.nan if result.comparison is None else factor * getattr(result.comparison, name)
+def _compared(key: str, unit: str, name: str, **more: Any) -> Figure:
+    """Figure of the comparison with the reference, which the reference itself has not."""
+
+    def known(result: Any) -> bool:
+        return result.comparison is not None
+
+    def read(result: Any) -> Any:
+        return getattr(result.comparison, name) if known(result) else np.nan
+
+    shown = more.pop("format", "one")
+    return Figure(key, unit, shown, "comparison", read, money=name, known=known, unknown="figure.reference", **more)
+
+
+def _carbon(key: str, unit: str, shown: Format, of: Callable[[Any], Any], absent: str = "figure.none") -> Figure:
+    """Figure of carbon dioxide, which is not counted where a source's own is not known."""
+
+    def known(result: Any) -> bool:
+        return bool(result.emission_known)
+
+    def read(result: Any) -> Any:
+        return of(result) if known(result) else np.nan
+
+    return Figure(key, unit, shown, "carbon", read, absent, known=known, unknown="figure.not_counted")
 
 
 def _co2_per_m3(result: Any) -> Any:
@@ -147,6 +185,7 @@ FIGURES: tuple[Figure, ...] = (
     Figure("stop_level_percent", "% of tank", "whole", "design", lambda r: r.levels[1] if r.levels else np.nan),
     Figure("duty_flow_m3h", "m3/h", "two", "design", lambda result: result.duty.flow_m3h),
     Figure("total_dynamic_head_m", "m", "one", "design", lambda result: result.duty.total_head_m),
+    Figure("generator_kw", "kW", "one", "design", lambda result: result.generator_kw),
     Figure("meets_target", "", "whole", "service", lambda result: result.meets_service),
     Figure("demand_met_percent", "% of demand", "two", "service", lambda r: 100 * r.delivered_share),
     Figure("demand_met_worst_year_percent", "% of demand", "two", "service", lambda r: 100 * r.worst_year_share),
@@ -186,17 +225,13 @@ FIGURES: tuple[Figure, ...] = (
     _sum("capital_maintenance", "capital_maintenance", "components"),
     _sum("residual_taken_off", "residual_value", "components"),
     _sum("cost_of_capital", "cost_of_capital", "components"),
-    Figure("co2_kg", "kg", "whole", "carbon", lambda result: result.life.co2_kg.sum(axis=-1)),
-    Figure("co2_kg_per_year", "kg/year", "whole", "carbon", lambda result: result.life.co2_kg.mean(axis=-1)),
-    Figure("co2_kg_per_m3", "kg/m3", "three", "carbon", _co2_per_m3, "figure.no_water"),
-    Figure("saving_present", "money", "money", "comparison", _compared("saving_present"), "figure.reference",
-           "saving_present"),
-    Figure("internal_rate_of_return_percent", "%/year", "one", "comparison",
-           _compared("internal_rate_of_return", 100), money="internal_rate_of_return_percent"),
-    Figure("payback_years", "years", "one", "comparison", _compared("simple_payback_years"), "figure.never",
-           "simple_payback_years"),
-    Figure("discounted_payback_years", "years", "one", "comparison", _compared("discounted_payback_years"),
-           "figure.never", "discounted_payback_years"),
+    _carbon("co2_kg", "kg", "whole", lambda result: result.life.co2_kg.sum(axis=-1)),
+    _carbon("co2_kg_per_year", "kg/year", "whole", lambda result: result.life.co2_kg.mean(axis=-1)),
+    _carbon("co2_kg_per_m3", "kg/m3", "three", _co2_per_m3, "figure.no_water"),
+    _compared("saving_present", "money", "saving_present", format="money"),
+    _compared("internal_rate_of_return_percent", "%/year", "internal_rate_of_return_percent"),
+    _compared("payback_years", "years", "simple_payback_years", absent="figure.never"),
+    _compared("discounted_payback_years", "years", "discounted_payback_years", absent="figure.never"),
 )  # fmt: skip
 """Every figure, in the order in which figures are shown."""
 
@@ -208,6 +243,18 @@ def figure(key: str) -> Figure:
     return _BY_KEY[key]
 
 
-def figures_of(group: Group) -> tuple[Figure, ...]:
-    """The figures of one part of a report, in order."""
-    return tuple(each for each in FIGURES if each.group == group)
+def cost_figure(category: str) -> Figure:
+    """Life-cycle cost of one kind, whether of the catalogue or of a source of one's own."""
+    key = f"life_cycle_{category}"
+    return _BY_KEY[key] if key in _BY_KEY else _sum(key, f"{category}_present", category=category)
+
+
+def catalogue(further: Sequence[str] = ()) -> tuple[Figure, ...]:
+    """Every figure, with the life-cycle cost of `further` kinds of cost among the others of its sort."""
+    place = FIGURES.index(cost_figure(COST_CATEGORIES[-1]))
+    return (*FIGURES[:place], *map(cost_figure, further), *FIGURES[place:])
+
+
+def figures_of(group: Group, further: Sequence[str] = ()) -> tuple[Figure, ...]:
+    """The figures of one part of a report, in order; see `catalogue`."""
+    return tuple(each for each in catalogue(further) if each.group == group)

@@ -73,3 +73,30 @@ def test_what_the_daily_limit_costs_is_a_figure(study: Study) -> None:
     )
     assert short == 0.0
     assert 0 < missing <= demanded - delivered + 1e-6
+
+
+def test_a_rating_is_that_of_the_set_of_the_option(study: Study) -> None:
+    rated = {option.name: float(figure("generator_kw").read(option)) for option in study.options}
+    assert rated["generator"] == rated["solar + generator"] == 7.5
+    assert np.isnan(rated["solar"])
+    assert np.isnan(rated["grid"])
+
+
+def test_carbon_dioxide_that_is_not_known_in_full_is_not_counted() -> None:
+    quick = {"finance__analysis_period_years": 1, "tank__volume_m3": 20.0, "sources__solar__strings": 2}
+    unknown = studied(**quick, sources__grid__co2_kg_per_kwh=None)
+    known = studied(**quick, sources__grid__co2_kg_per_kwh=0.5)
+    for shown in (each for each in FIGURES if each.group == "carbon"):
+        for option in unknown.options:
+            counted = "grid" not in option.sources
+            assert np.isfinite(float(shown.read(option))) == counted, option.name
+            assert shown.words_for(option) == text(shown.absent if counted else "figure.not_counted")
+        assert all(np.isfinite(float(shown.read(option))) for option in known.options)
+
+
+def test_the_reference_says_that_it_is_one(study: Study) -> None:
+    against = study.option(study.reference)
+    for shown in (each for each in FIGURES if each.group == "comparison"):
+        assert np.isnan(float(shown.read(against)))
+        assert shown.words_for(against) == "reference"
+        assert all(shown.words_for(option) == text(shown.absent) for option in study.options if option != against)

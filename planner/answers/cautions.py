@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from planner.checks.safety import placed_cautions
+from planner.checks.safety import people_drink, placed_cautions
+from planner.money.quantities import PERCENTAGES
 from planner.scenario.scenario import Scenario
+from planner.sources.base import SourceKind
 from planner.study.compare import Study
 from planner.study.search import LEVELS
 from planner.text import listed, text
@@ -24,21 +27,13 @@ def cautions(study: Study) -> list[str]:
     -------
     list of str
     """
-    safety = [caution.text for caution in placed_cautions(compared(study))]
+    safety = [caution.text for caution in placed_cautions(study.sources, drinks=people_drink(study.scenario))]
     return [*safety, *number_cautions(study)]
 
 
-def safety_cautions(*scenarios: Scenario) -> list[str]:
-    """List the cautions of the work itself for one scenario or several, without the 'caution.local' of each."""
-    return [caution.words for caution in placed_cautions(*scenarios)]
-
-
-def compared(study: Study) -> Scenario:
-    """Return a study's scenario without the sources that no option uses."""
-    used = {source for option in study.options for source in option.sources}
-    unused = {name: None for name in study.scenario.sources.names if name not in used}
-    sources = study.scenario.sources.model_copy(update=unused)
-    return study.scenario.model_copy(update={"sources": sources})
+def safety_cautions(sources: Sequence[SourceKind], *, drinks: bool) -> list[str]:
+    """List the cautions of the work itself, without the 'caution.local' of each; see `placed_cautions`."""
+    return [caution.words for caution in placed_cautions(sources, drinks=drinks)]
 
 
 def number_cautions(study: Study) -> list[str]:
@@ -64,8 +59,7 @@ def number_cautions(study: Study) -> list[str]:
             if hours_held > 200:
                 said.append(text("caution.dc_window", option=option.name, hours=f"{hours_held:.0f}"))
                 break
-    used = dict.fromkeys(source for option in study.options for source in option.sources)
-    said += [source.emission_caution for source in used if not source.emission_known(scenario)]
+    said += [source.emission_caution for source in study.sources if not source.emission_known(scenario)]
     lowest = min(start for start, _ in LEVELS)
     for option in study.ranked:
         if option.levels and option.levels[0] <= lowest and option.scenario.topup.start_level_percent == "auto":
@@ -88,17 +82,17 @@ def _clock(scenario: Scenario) -> list[str]:
 
 def _unpriced(study: Study) -> list[str]:
     """Name what no price was entered for, and what was entered as free."""
-    missing = dict.fromkeys(name for option in study.options for name in option.unpriced)
-    free = dict.fromkeys(
-        line.name
+    missing = {thing: thing.label() for option in study.options for thing in option.unpriced}
+    free = {
+        line.thing: line.label
         for option in study.options
         for line in option.lines
-        if line.group not in ("Installation", "Contingency") and line.quantity and float(line.unit_price) == 0
-    )
-    entered = [name for name in free if name not in missing]
+        if line.group not in PERCENTAGES and line.quantity and float(line.unit_price) == 0
+    }
+    entered = [label for thing, label in free.items() if thing not in missing]
     said = []
     if missing:
-        said.append(text("caution.unpriced", names=listed(list(missing))))
+        said.append(text("caution.unpriced", names=listed(list(missing.values()))))
     if entered:
         said.append(text("caution.free", names=listed(entered)))
     return said

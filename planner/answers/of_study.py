@@ -11,7 +11,6 @@ from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
 from planner.sources.base import SourceKind
-from planner.sources.registry import SOURCES
 from planner.study.compare import Study
 from planner.study.site import estimate_sentences
 from planner.study.sizing import Sizing
@@ -94,12 +93,14 @@ def holds(study: Study, verdicts: Sequence[Verdict]) -> bool:
 
 def failed_of_first(study: Study, verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
     """Pick the failed checks that concern the option ranked first."""
-    return failed_with(study.ranked[0].sources, verdicts)
+    return failed_with(study.ranked[0].sources, study.kinds, verdicts)
 
 
-def failed_with(sources: Sequence[SourceKind], verdicts: Sequence[Verdict]) -> tuple[Verdict, ...]:
-    """Pick the failed checks that concern an option of some sources: not those of a source that it does without."""
-    without = {source.check_topic for source in SOURCES} - {source.check_topic for source in sources}
+def failed_with(
+    sources: Sequence[SourceKind], kinds: Sequence[SourceKind], verdicts: Sequence[Verdict]
+) -> tuple[Verdict, ...]:
+    """Pick the failed checks that concern an option of some sources: not those of others of `kinds` alone."""
+    without = {source.check_topic for source in kinds} - {source.check_topic for source in sources}
     return tuple(verdict for verdict in failed(verdicts) if verdict.topic not in without)
 
 
@@ -144,7 +145,7 @@ def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[s
     verdicts = site_verdicts(
         setup.scenario, place, weather, strings=design.strings if design.modules else None, tank_m3=design.tank_m3
     )
-    faults = not_to_build(failed_with(setup.sources, verdicts))
+    faults = not_to_build(failed_with(setup.sources, sizing.kinds, verdicts))
     said = [*sizing_sentences(sizing), *estimate_sentences(setup.scenario)]
     if not faults:
         return said

@@ -13,7 +13,7 @@ from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
 
 if TYPE_CHECKING:
-    from planner.scenario.scenario import Scenario
+    from planner.sources.base import SourceKind
     from planner.study.compare import Study
 
 Compare = Annotated[
@@ -35,7 +35,8 @@ def run(
     brief: Brief = False,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
-    from planner.answers.cautions import compared, safety_cautions
+    from planner.answers.cautions import safety_cautions
+    from planner.checks.safety import people_drink
     from planner.report.console import out_console
     from planner.report.files import check_folder
     from planner.report.terminal import cautions_report
@@ -51,13 +52,15 @@ def run(
     check_folder(outputs, [f"{file.stem}{suffix}" for file in scenarios for suffix in suffixes])
     failed: list[int] = []
     studies: list[Study] = []
-    built: list[Scenario] = []
+    built: dict[SourceKind, None] = {}
+    drinks = False
     with shown_progress(quiet or len(scenarios) < 2) as progress:
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
                 study = _run_one(file, outputs, seed, brief=brief, quiet=quiet, verbose=verbose)
-                built.append(compared(study))
+                built |= dict.fromkeys(study.sources)
+                drinks |= people_drink(study.scenario)
                 if compare is not None:
                     studies.append(study)
             except InputError as error:
@@ -71,7 +74,7 @@ def run(
                 failed.append(say_fault(error, file))
     if built and not quiet:
         # once for all sites: a list that is repeated is not read
-        out_console().print(cautions_report(safety_cautions(*built)))
+        out_console().print(cautions_report(safety_cautions(tuple(built), drinks=drinks)))
     if compare is not None:
         _compare(studies, compare, quiet=quiet)
     return min(failed, default=DONE)

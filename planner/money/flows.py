@@ -17,6 +17,7 @@ from planner.money.simulated import Quantities
 from planner.money.tariff import yearly_bill
 from planner.money.terms import Terms
 from planner.money.yearly import Column, by_year
+from planner.scenario import equipment
 from planner.scenario.operands import with_operands
 
 
@@ -67,8 +68,8 @@ class CashFlows:
 
 
 def whole_years(life_years: Operand) -> Operand:
-    """Round a life to whole years, halves up, at least one: replacements fall at year ends."""
-    return maximum(1, floor(life_years + 0.5))
+    """Round a life to whole years, as `scenario.equipment` defines it, for numbers and for cells."""
+    return equipment.whole_years(life_years, maximum, floor)
 
 
 def renewals(whole_life: Operand, year: Operand, life_years: Operand) -> Operand:
@@ -182,7 +183,7 @@ def _of_wear(terms: Terms, lines: Sequence[Line], hours: Array) -> dict[str, Any
     generator = terms.generator
     if generator is None:
         if worn:
-            raise ValueError(f"'{worn[0].name}' is worn by running hours, but the option has no generator")
+            raise ValueError(f"'{worn[0].label}' is worn by running hours, but the option has no generator")
         return {"services": 0.0, "overhauls": 0.0, "worn_costs": [], "bought_by_hours": [], "left_by_hours": []}
 
     intervals = generator.service_interval_h, generator.overhaul_interval_h

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
-from typing import Any, Literal, Protocol
+from dataclasses import dataclass, replace
+from typing import Any, Literal, NamedTuple, Protocol
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -17,23 +17,46 @@ from planner.scenario.equipment import Equipment
 from planner.scenario.finance import CostItem
 from planner.scenario.scenario import Scenario
 from planner.scenario.tank import Tank
+from planner.text import known, text
 
 Array = NDArray[np.float64]
 Group = Literal[
-    "Borehole",
-    "Pump and controller",
-    "Pipeline",
-    "Tank",
-    "Solar array",
-    "Grid connection",
-    "Generator",
-    "Other",
-    "Installation",
-    "Contingency",
+    "borehole",
+    "pump_and_controller",
+    "pipeline",
+    "tank",
+    "solar_array",
+    "grid_connection",
+    "generator",
+    "other",
+    "installation",
+    "contingency",
 ]
-EQUIPMENT_GROUPS: tuple[Group, ...] = ("Pump and controller", "Pipeline", "Solar array", "Generator")
+"""Parts of the works, in the order of the bill."""
+PERCENTAGES: tuple[Group, ...] = ("installation", "contingency")
+"""Groups of one line each, a percentage of others."""
+EQUIPMENT_GROUPS: tuple[Group, ...] = ("pump_and_controller", "pipeline", "solar_array", "generator")
 """What is bought and then brought and fixed in place, to which the installation percentage applies. The borehole, a
 tank 'built', a connection's 'whole cost' and the user's own lines are prices of finished work."""
+
+
+ALL = "all"
+"""Source of a line that serves the works whatever the source."""
+
+
+class Thing(NamedTuple):
+    """What is built or kept up: a key for which the texts have words, and the name where the scenario gives one."""
+
+    key: str
+    name: str = ""
+
+    def label(self, size: str = "") -> str:
+        """What people call it; as it calls itself where the language has no words for the key."""
+        if self.name:
+            return self.name
+        if size:
+            return text(f"bill.line_sized.{self.key}", size=size)
+        return text(f"bill.line.{self.key}") if known(f"bill.line.{self.key}") else self.key
 
 
 @dataclass(frozen=True)
@@ -42,25 +65,27 @@ class Line:
 
     Attributes
     ----------
-    name : str
+    thing : Thing
         What it is.
     group : str
         The part of the works it belongs to.
     source : str
-        The source it serves, 'all' where it serves the works whatever the source.
+        The source it serves, `ALL` where it serves the works whatever the source.
     quantity, unit_price : float or ndarray, (...)
         How much, and the price of one [money]; arrays are cases, and each number may also be a formula.
     unit : str
-        Unit of the quantity.
+        Unit of the quantity: a key for which the texts have words, or as the scenario gives it.
     life_years : float
         Service life [years]; replaced at each multiple of it, rounded to whole years, before the life counted ends.
     maintenance_percent_per_year : float
         Yearly upkeep as a share of the price [%/year].
     by_hours : bool
         Whether running hours, too, wear it out (the generator).
+    size : str
+        What tells it from others of its key, '' where nothing does.
     """
 
-    name: str
+    thing: Thing
     group: Group
     source: str
     quantity: Operand
@@ -69,6 +94,17 @@ class Line:
     life_years: Operand
     maintenance_percent_per_year: Operand
     by_hours: bool = False
+    size: str = ""
+
+    @property
+    def label(self) -> str:
+        """What people call it."""
+        return self.thing.label(self.size)
+
+    @property
+    def unit_label(self) -> str:
+        """Unit of the quantity in words."""
+        return text(f"bill.unit.{self.unit}") if known(f"bill.unit.{self.unit}") else self.unit
 
     @property
     def cost(self) -> Operand:
@@ -76,8 +112,12 @@ class Line:
         return self.quantity * self.unit_price
 
 
-Priced = tuple[str, BaseModel, str]
-"""Something with a price: its name, the model that the price is given in, and the key there."""
+class Priced(NamedTuple):
+    """Something with a price: what it is, the model that the price is given in, and the key there."""
+
+    thing: Thing
+    model: BaseModel
+    field: str
 
 
 class PricedSource(Protocol):
@@ -177,8 +217,8 @@ def bill_of_quantities(
     return with_percentages(lines, costs.installation_percent, costs.contingency_percent, whole_life)
 
 
-def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours: float = 0.0) -> tuple[str, ...]:
-    """Name what a supply option is built of or kept up with and has no price, so that its total leaves it out.
+def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours: float = 0.0) -> tuple[Thing, ...]:
+    """List what a supply option is built of or kept up with and has no price, so that its total leaves it out.
 
     Parameters
     ----------
@@ -187,25 +227,26 @@ def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours:
     sources : sequence of PricedSource
         The option's sources.
     running_hours : float
-        Running hours of the generator over the life; an overhaul is named only where one falls due.
+        Running hours of the generator over the life; an overhaul is listed only where one falls due.
 
     Returns
     -------
-    tuple of str
+    tuple of Thing
         Empty where the total is complete. A price entered as 0 is a price: the thing is there and paid for.
     """
     things: list[Priced] = [
-        ("Borehole", scenario.borehole, "price"),
-        (scenario.pump.name, scenario.pump, "price"),
-        ("Controller", scenario.controller, "price"),
-        *((segment.name, segment, "price") for segment in scenario.pipeline.segments),
+        Priced(Thing("borehole"), scenario.borehole, "price"),
+        Priced(Thing("pump", scenario.pump.name), scenario.pump, "price"),
+        Priced(Thing("controller"), scenario.controller, "price"),
+        *(Priced(Thing("pipe", segment.name), segment, "price") for segment in scenario.pipeline.segments),
     ]
     tank = scenario.tank
     if tank.price is None:
-        things += [("Tank", size, "price") for size in tank.sizes] or [("Tank", tank, "price")]
+        tanks: Sequence[BaseModel] = tank.sizes or [tank]
+        things += [Priced(Thing("tank"), each, "price") for each in tanks]
     for source in sources:
         things += source.priced(scenario, running_hours)
-    return tuple(dict.fromkeys(name for name, thing, key in things if key not in thing.model_fields_set))
+    return tuple(dict.fromkeys(thing for thing, model, field in things if field not in model.model_fields_set))
 
 
 def belongs(item_sources: Iterable[str], option_sources: Iterable[object]) -> bool:
@@ -235,61 +276,58 @@ def with_percentages(
     tuple of Line
         A line of 0 % is left out.
     """
-    kept = [line for line in lines if line.group not in ("Installation", "Contingency")]
+    kept = [line for line in lines if line.group not in PERCENTAGES]
     if may_be(installation_percent > 0):
         bought = [line for line in kept if line.group in EQUIPMENT_GROUPS]
-        kept.append(_percentage("Installation", installation_percent, "% of equipment", bought, life_years))
+        kept.append(_percentage("installation", installation_percent, "percent_of_equipment", bought, life_years))
     if may_be(contingency_percent > 0):
-        kept.append(_percentage("Contingency", contingency_percent, "% of construction", kept, life_years))
+        kept.append(_percentage("contingency", contingency_percent, "percent_of_construction", kept, life_years))
     return tuple(kept)
 
 
-def _percentage(
-    group: Literal["Installation", "Contingency"], percent: Operand, unit: str, base: list[Line], life_years: float
-) -> Line:
+def _percentage(group: Group, percent: Operand, unit: str, base: list[Line], life_years: float) -> Line:
     price = sum((line.cost for line in base), 0.0) / 100
-    return Line(group, group, "all", percent, unit, price, life_years, 0.0)
+    return Line(Thing(group), group, ALL, percent, unit, price, life_years, 0.0)
 
 
 def bought(
-    name: str,
+    thing: Thing,
     group: Group,
     source: str,
-    thing: Equipment | Tank,
+    equipment: Equipment | Tank,
     *,
     quantity: Operand = 1.0,
     unit: str = "item",
     unit_price: Operand = None,
-    by_hours: bool = False,
 ) -> Line:
     """Line of a thing with life and upkeep of its own; its price too, unless another is given."""
-    price = unit_price if unit_price is not None else thing.price
+    price = unit_price if unit_price is not None else equipment.price
     assert price is not None
-    return Line(
-        name, group, source, quantity, unit, price, thing.life_years, thing.maintenance_percent_per_year, by_hours
-    )
+    life, upkeep = equipment.life_years, equipment.maintenance_percent_per_year
+    return Line(thing, group, source, quantity, unit, price, life, upkeep)
 
 
 def _works(scenario: Scenario, tank_m3: ArrayLike) -> list[Line]:
-    tank = scenario.tank
-    tank_name = f"Tank, {float(tank_m3):g} m3" if isinstance(tank_m3, int | float) else "Tank"
+    tank, pump = scenario.tank, scenario.pump
+    size = f"{float(tank_m3):g}" if isinstance(tank_m3, int | float) else ""
     return [
-        bought("Borehole", "Borehole", "all", scenario.borehole),
-        bought(scenario.pump.name, "Pump and controller", "all", scenario.pump),
-        bought("Controller", "Pump and controller", "all", scenario.controller),
+        bought(Thing("borehole"), "borehole", ALL, scenario.borehole),
+        bought(Thing("pump", pump.name), "pump_and_controller", ALL, pump),
+        bought(Thing("controller"), "pump_and_controller", ALL, scenario.controller),
         *(
-            bought(segment.name, "Pipeline", "all", segment, quantity=segment.length_m, unit="m")
+            bought(Thing("pipe", segment.name), "pipeline", ALL, segment, quantity=segment.length_m, unit="m")
             for segment in scenario.pipeline.segments
         ),
-        bought(tank_name, "Tank", "all", tank, unit_price=one_or_many(tank_price(tank, tank_m3))),
+        replace(bought(Thing("tank"), "tank", ALL, tank, unit_price=one_or_many(tank_price(tank, tank_m3))), size=size),
     ]
 
 
 def _item(item: CostItem, sources: Sequence[object], whole_life: float) -> Line:
-    owner = next((source for source in item.sources if source in sources), "all")
+    owner = next((source for source in item.sources if source in sources), ALL)
     life = whole_life if item.life_years is None else item.life_years
     upkeep = item.maintenance_percent_per_year
-    return Line(item.name, "Other", owner, item.quantity, item.unit, item.unit_price, life, upkeep)
+    thing = Thing("item", item.name)
+    return Line(thing, "other", owner, item.quantity, item.unit, item.unit_price, life, upkeep)
 
 
 def one_or_many(values: Operand) -> Operand:

@@ -12,7 +12,7 @@ from typing import Any
 from planner import __version__
 from planner.answers.of_study import answer, headline, holds
 from planner.checks.verdict import Verdict
-from planner.figures import FIGURES
+from planner.figures import catalogue
 from planner.report.files import write_text
 from planner.study.compare import OptionResult, Study
 
@@ -70,7 +70,7 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
         "sentences": answer(study, verdicts),
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
-        "options": [_option(option) for option in study.options],
+        "options": [_option(option, study.further_costs) for option in study.options],
     }
 
 
@@ -82,13 +82,13 @@ def _check(verdict: Verdict) -> dict[str, Any]:
     return data
 
 
-def _option(option: OptionResult) -> dict[str, Any]:
+def _option(option: OptionResult, further_costs: Sequence[str]) -> dict[str, Any]:
     curve = option.tank_curve
     return {
         "name": option.name,
         "sources": list(option.sources),
-        "unpriced": list(option.unpriced),
-        **{figure.key: _number(figure.read(option)) for figure in FIGURES},
+        "unpriced": [thing.label() for thing in option.unpriced],
+        **{figure.key: _number(figure.read(option)) for figure in catalogue(further_costs)},
         "meets_target": option.meets_service,
         "tank_curve": [
             {"tank_m3": _number(volume), "demand_met_percent": _number(100 * share)}

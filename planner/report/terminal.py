@@ -66,7 +66,7 @@ def study_report(
             limit=duty.limited_by,
         )
         parts += [Text(told), Text(text("terminal.weather", source=study.weather.source))]
-    missing = dict.fromkeys(name for option in study.ranked for name in option.unpriced)
+    missing = dict.fromkeys(thing.label() for option in study.ranked for thing in option.unpriced)
     if missing:
         parts.append(Text(text("terminal.incomplete", mark=INCOMPLETE, names=", ".join(missing))))
     parts.append(Text(""))

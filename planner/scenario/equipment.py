@@ -2,25 +2,30 @@
 
 from __future__ import annotations
 
-import math
+from collections.abc import Callable
+from typing import Any
+
+import numpy as np
 
 from planner.scenario.fields import COMMON_PRACTICE, Model, assumed
 
 
-def whole_years(life_years: float) -> int:
+def whole_years(life_years: Any, maximum: Callable[..., Any] = np.maximum, floor: Callable[..., Any] = np.floor) -> Any:
     """Round a life to whole years, halves up, at least one: replacements fall at year ends.
 
     Parameters
     ----------
-    life_years : float
+    life_years : float or ndarray, (...)
         Service life [years].
+    maximum, floor : callable
+        The functions of that name, for lives that are no numbers but cells.
 
     Returns
     -------
-    int
+    float or ndarray, (...)
         Years after which it is replaced; the cost of that and the wear that it ends both count with them.
     """
-    return max(1, math.floor(life_years + 0.5))
+    return maximum(1, floor(life_years + 0.5))
 
 
 class Equipment(Model):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from abc import ABC, abstractmethod
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any, ClassVar, NamedTuple, Self
 
@@ -13,6 +14,7 @@ from planner.money.quantities import Line, Priced
 from planner.money.yearly import Column, Definition
 from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError, Problem
+from planner.scenario.fields import HourRange
 from planner.scenario.scenario import Scenario
 from planner.supply.array import ArrayPower
 from planner.supply.cables import ac_loss_share
@@ -73,8 +75,10 @@ class SourceKind(str, ABC):
     """
 
     key: ClassVar[str]
-    check_topic: ClassVar[str | None] = None
-    """Topic of the checks that concern only options with a source of its sort."""
+    check_topic: ClassVar[str] = "ac"
+    """Topic of the checks that concern only options with a source of its sort, and of its cautions."""
+    has_array: ClassVar[bool] = False
+    """Whether the sun gives its power."""
 
     def __new__(cls, *_: Any, **__: Any) -> Self:
         """Make the string of the key; what else is given is for the initialiser."""
@@ -115,9 +119,20 @@ class SourceKind(str, ABC):
         """What is said where its carbon dioxide is not known."""
         return text("caution.source_carbon", source=source_name(self))
 
-    def array_key(self, scenario: Scenario) -> str | None:
-        """What its array's power hangs on, None where it has no array; equal keys mean equal power."""
-        return None
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """What of it can kill, in whole sentences, beside what is said of every supply."""
+        return (text("caution.source_any", source=source_name(self)),)
+
+    @property
+    def supply_name(self) -> str:
+        """What there is of it at the site to be isolated."""
+        return source_name(self)
+
+    @property
+    def emission_name(self) -> str:
+        """What its carbon dioxide comes from."""
+        return source_name(self)
 
     def array(self, scenario: Scenario, weather: WeatherYears) -> ArrayPower:
         """Hourly power of its array; asked only where there is one."""
@@ -133,15 +148,30 @@ class SourceKind(str, ABC):
         """Numbers of strings that an option with its array may have; (0,) without."""
         return (0,)
 
+    def strings_to_size(self, scenario: Scenario, listed: Sequence[int]) -> tuple[int, ...]:
+        """Numbers of strings that sizing tries, in rising order: those listed, else all, and the one given."""
+        return (0,)
+
     def modules(self, scenario: Scenario, strings: int) -> int:
         """Modules in so many strings."""
         return 0
+
+    def array_kw(self, scenario: Scenario, strings: int) -> float:
+        """Rated power of so many strings [kW]."""
+        return 0.0
+
+    def rating_kw(self, scenario: Scenario) -> float:
+        """Rated power of a generating set [kW]; NaN where it has none."""
+        return np.nan
 
 
 class TopUpSourceKind(SourceKind):
     """A source that pumps where sun and tank do not suffice."""
 
-    check_topic = "ac"
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """What of it can kill, and of the alternating current that it gives."""
+        return (*super().cautions, text("caution.residual_current"))
 
     @abstractmethod
     def available(self, scenario: Scenario) -> Array:
@@ -177,6 +207,14 @@ class TopUpSourceKind(SourceKind):
         """Its AC, None where the scenario says nothing of it."""
         return None
 
+    def hours(self, scenario: Scenario) -> list[HourRange] | None:
+        """Parts of the day in which it may run, none meaning all day; None where a timer cannot hold it to others."""
+        return None
+
+    def held_to(self, scenario: Scenario, hours: list[HourRange]) -> Scenario:
+        """Hold it to some parts of the day; asked only where a timer can."""
+        raise NotImplementedError(f"'{self}' has no hours")
+
     def top_up(self, scenario: Scenario, around: Surroundings) -> TopUpSource:
         """Put it together for the hour loop."""
         bands = self.bands(scenario)
@@ -191,6 +229,24 @@ class TopUpSourceKind(SourceKind):
             band_count=1 if bands is None else bands.band_count,
             fuel=self.fuel(scenario),
         )
+
+
+class DescribedTopUp(TopUpSourceKind):
+    """A top-up source that a table of the scenario describes, below `sources`, under its name."""
+
+    def described(self, scenario: Scenario) -> bool:
+        """Whether the scenario has the table."""
+        return getattr(scenario.sources, self.key) is not None
+
+    def hours(self, scenario: Scenario) -> list[HourRange] | None:
+        """Those of the table."""
+        hours: list[HourRange] = getattr(scenario.sources, self.key).hours
+        return hours
+
+    def held_to(self, scenario: Scenario, hours: list[HourRange]) -> Scenario:
+        """Put other hours into the table."""
+        table = getattr(scenario.sources, self.key).model_copy(update={"hours": hours})
+        return scenario.model_copy(update={"sources": scenario.sources.model_copy(update={self.key: table})})
 
 
 def through_ac_cable(scenario: Scenario, voltage_v: float | None, phases: int | None) -> float:

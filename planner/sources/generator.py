@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from planner.money.formula import Operand
-from planner.money.quantities import Line, Priced, bought
+from planner.money.quantities import Line, Priced, Thing, bought
 from planner.money.rates import growth_factor
 from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator
-from planner.sources.base import AcSupply, Array, Surroundings, TopUpSourceKind, through_ac_cable
+from planner.sources.base import AcSupply, Array, DescribedTopUp, Surroundings, through_ac_cable
 from planner.supply.availability import generator_availability
 from planner.supply.generator import FuelUse, derated_rating_kw
 from planner.supply.outages import HOURS
+from planner.text import text
 
 VOLTAGE_TOLERANCE_PERCENT = 5.0
 """Variation of a generating set's voltage: ISO 8528-5, from memory."""
@@ -36,7 +38,7 @@ def _emission_kg(y: Any) -> Operand:
     return y.top_ups[GeneratorKind.key].fuel_l * y.generator.co2_kg_per_l
 
 
-class GeneratorKind(TopUpSourceKind):
+class GeneratorKind(DescribedTopUp):
     """The generator; it tops up after the grid."""
 
     key = "generator"
@@ -51,9 +53,24 @@ class GeneratorKind(TopUpSourceKind):
         """Carbon dioxide of its fuel."""
         return _emission_kg
 
-    def described(self, scenario: Scenario) -> bool:
-        """Whether the scenario has a set."""
-        return scenario.sources.generator is not None
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """Its current, its exhaust and fuel, and what it could feed back into."""
+        return text("caution.residual_current"), text("caution.exhaust"), text("caution.backfeed")
+
+    @property
+    def supply_name(self) -> str:
+        """The set."""
+        return text("caution.source.generator")
+
+    @property
+    def emission_name(self) -> str:
+        """Its fuel."""
+        return text("emission.fuel")
+
+    def rating_kw(self, scenario: Scenario) -> float:
+        """Rated power at the reference conditions [kW]."""
+        return _generator(scenario).rating_kw
 
     def available(self, scenario: Scenario) -> Array:
         """Its allowed hours."""
@@ -93,18 +110,19 @@ class GeneratorKind(TopUpSourceKind):
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
         """The set."""
         generator = _generator(scenario)
-        return [bought(f"Generator, {generator.rating_kw:g} kW", "Generator", self.key, generator, by_hours=True)]
+        line = bought(Thing("generator"), "generator", self.key, generator)
+        return [replace(line, by_hours=True, size=f"{generator.rating_kw:g}")]
 
     def priced(self, scenario: Scenario, running_hours: float) -> list[Priced]:
         """The set, its services, and its overhauls where one falls due."""
         generator = _generator(scenario)
-        things: list[Priced] = [
-            ("Generator", generator, "price"),
-            ("Fuel", generator, "fuel_price_per_l"),
-            ("Services of the generator", generator, "service_price"),
+        things = [
+            Priced(Thing("generator"), generator, "price"),
+            Priced(Thing("fuel"), generator, "fuel_price_per_l"),
+            Priced(Thing("services"), generator, "service_price"),
         ]
         if running_hours >= generator.overhaul_interval_h:
-            things.append(("Overhauls of the generator", generator, "overhaul_price"))
+            things.append(Priced(Thing("overhauls"), generator, "overhaul_price"))
         return things
 
     def prices(self, scenario: Scenario) -> dict[str, Any]:

@@ -8,17 +8,18 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from planner.money.formula import Operand
-from planner.money.quantities import Group, Line, Priced, bought
+from planner.money.quantities import Group, Line, Priced, Thing, bought
 from planner.money.rates import growth_factor
 from planner.money.tariff import band_count, band_of_hour
 from planner.money.yearly import Column, Definition
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Grid
-from planner.sources.base import AcSupply, Array, Bands, Surroundings, TopUpSourceKind, through_ac_cable
+from planner.sources.base import AcSupply, Array, Bands, DescribedTopUp, Surroundings, through_ac_cable
 from planner.supply.availability import grid_availability
 from planner.supply.outages import TooManyOutages
 from planner.supply.run import HOUR, MONTH
+from planner.text import text
 
 UNLIMITED_W = 1e12
 
@@ -34,7 +35,7 @@ def _emission_kg(y: Any) -> Operand:
     return y.top_ups[GridKind.key].kwh * y.grid_co2_kg_per_kwh
 
 
-class GridKind(TopUpSourceKind):
+class GridKind(DescribedTopUp):
     """The grid; the first to top up."""
 
     key = "grid"
@@ -53,9 +54,20 @@ class GridKind(TopUpSourceKind):
         """Whether the scenario has a figure."""
         return _grid(scenario).co2_kg_per_kwh is not None
 
-    def described(self, scenario: Scenario) -> bool:
-        """Whether the scenario has a connection."""
-        return scenario.sources.grid is not None
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """Its voltage, and its current through an electronic drive."""
+        return text("caution.grid"), text("caution.residual_current")
+
+    @property
+    def supply_name(self) -> str:
+        """The connection."""
+        return text("caution.source.grid")
+
+    @property
+    def emission_name(self) -> str:
+        """Its energy."""
+        return text("emission.grid")
 
     def available(self, scenario: Scenario) -> Array:
         """Its timetable less its outages, drawn anew for each life year."""
@@ -87,17 +99,18 @@ class GridKind(TopUpSourceKind):
         """Connection and line."""
         grid = _grid(scenario)
         length_m, price = grid.line_length_m, grid.line_price_per_m
-        group: Group = "Grid connection"
+        group: Group = "grid_connection"
         return [
-            bought("Connection", group, self.key, grid),
-            bought("Line to the pump", group, self.key, grid, quantity=length_m, unit="m", unit_price=price),
+            bought(Thing("connection"), group, self.key, grid),
+            bought(Thing("power_line"), group, self.key, grid, quantity=length_m, unit="m", unit_price=price),
         ]
 
     def priced(self, scenario: Scenario, running_hours: float) -> list[Priced]:
         """Connection, and the line where one is built."""
         grid = _grid(scenario)
-        line: list[Priced] = [("Line to the pump", grid, "line_price_per_m")] if grid.line_length_m > 0 else []
-        return [("Connection", grid, "price"), *line, ("Energy from the grid", grid, "tariff")]
+        line = [Priced(Thing("power_line"), grid, "line_price_per_m")] if grid.line_length_m > 0 else []
+        energy = Priced(Thing("grid_energy"), grid, "tariff")
+        return [Priced(Thing("connection"), grid, "price"), *line, energy]
 
     def prices(self, scenario: Scenario) -> dict[str, Any]:
         """Its tariff and carbon dioxide."""

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from planner.money.quantities import Line, Priced, bought, one_or_many
+from planner.money.quantities import Line, Priced, Thing, bought, one_or_many
 from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario
 from planner.scenario.solar import Solar
@@ -13,8 +15,9 @@ from planner.sources.base import SourceKind
 from planner.supply.array import ArrayPower, ageing, array_power
 from planner.supply.cables import dc_loss_share
 from planner.supply.series import Sun
+from planner.text import text
 
-STRUCTURE = "Stand, wiring and fixing"
+MODULES, STAND = Thing("modules"), Thing("structure")
 
 
 class SolarKind(SourceKind):
@@ -22,6 +25,17 @@ class SolarKind(SourceKind):
 
     key = "solar"
     check_topic = "array"
+    has_array = True
+
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """Its voltage by day, and the arc of a direct current."""
+        return text("caution.daylight"), text("caution.dc_arc")
+
+    @property
+    def supply_name(self) -> str:
+        """The array."""
+        return text("caution.source.solar")
 
     def described(self, scenario: Scenario) -> bool:
         """Whether the scenario has an array."""
@@ -33,19 +47,15 @@ class SolarKind(SourceKind):
         modules = one_or_many(np.asarray(strings, dtype=float) * solar.modules_in_series)
         stand_price, stand_life = solar.structure_price_per_module, solar.structure_life_years
         return [
-            bought("PV modules", "Solar array", self.key, solar.module, quantity=modules, unit="module"),
+            bought(MODULES, "solar_array", self.key, solar.module, quantity=modules, unit="module"),
             # The scenario gives no upkeep of the stand; the modules' own covers cleaning and tightening.
-            Line(STRUCTURE, "Solar array", self.key, modules, "module", stand_price, stand_life, 0.0),
+            Line(STAND, "solar_array", self.key, modules, "module", stand_price, stand_life, 0.0),
         ]
 
     def priced(self, scenario: Scenario, running_hours: float) -> list[Priced]:
         """Modules and stand."""
         solar = _solar(scenario)
-        return [("PV modules", solar.module, "price"), (STRUCTURE, solar, "structure_price_per_module")]
-
-    def array_key(self, scenario: Scenario) -> str:
-        """Modules, planes and the controller's window; the number of strings multiplies the power."""
-        return _solar(scenario).model_dump_json(exclude={"strings"}) + scenario.controller.model_dump_json()
+        return [Priced(MODULES, solar.module, "price"), Priced(STAND, solar, "structure_price_per_module")]
 
     def array(self, scenario: Scenario, weather: WeatherYears) -> ArrayPower:
         """Hourly power of one new string."""
@@ -73,9 +83,19 @@ class SolarKind(SourceKind):
         solar = _solar(scenario)
         return tuple(range(1, solar.strings_max + 1)) if solar.strings == "auto" else (solar.strings,)
 
+    def strings_to_size(self, scenario: Scenario, listed: Sequence[int]) -> tuple[int, ...]:
+        """Those listed, else all up to the largest, and the number given."""
+        solar = _solar(scenario)
+        tried = set(listed or range(1, solar.strings_max + 1))
+        return tuple(sorted(tried | (set() if solar.strings == "auto" else {solar.strings})))
+
     def modules(self, scenario: Scenario, strings: int) -> int:
         """Modules in so many strings."""
         return strings * _solar(scenario).modules_in_series
+
+    def array_kw(self, scenario: Scenario, strings: int) -> float:
+        """Rated power of so many strings [kW]."""
+        return self.modules(scenario, strings) * _solar(scenario).module.power_w / 1000
 
 
 def _solar(scenario: Scenario) -> Solar:

@@ -10,6 +10,7 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.size import HoursCandidate, PipeCandidate, Size
 from planner.scenario.waterworks import Pump, Segment
+from planner.sources.base import TopUpSourceKind
 from planner.study.cases import Supply
 from planner.study.context import Context
 from planner.study.search import LEVELS, TANK_STEPS
@@ -100,11 +101,7 @@ def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
 
 
 def _strings(supply: Supply, size: Size) -> tuple[int, ...]:
-    solar = supply.scenario.sources.solar
-    if "solar" not in supply.sources or solar is None:
-        return (0,)
-    tried = set(size.strings or range(1, solar.strings_max + 1))
-    return tuple(sorted(tried | (set() if solar.strings == "auto" else {solar.strings})))
+    return supply.sunny.strings_to_size(supply.scenario, size.strings) if supply.sunny else (0,)
 
 
 def _tanks(own: Scenario, size: Size, draw_m3: float, left_out: list[str]) -> tuple[float, ...]:
@@ -204,31 +201,29 @@ def _windows(supply: Supply, size: Size, left_out: list[str]) -> list[tuple[str,
     if not supply.has_switch:
         return windows
     for candidate in size.hours or HOURS:
-        held: dict[str, object] = {}
-        for source in supply.sources:
-            described = getattr(own.sources, source)
-            if source == "solar" or described is None:
-                continue
-            hours = common_hours(described.hours, candidate.hours)
+        changed = own
+        for source, given in _timed(supply, own):
+            hours = common_hours(given, candidate.hours)
             if hours is None:
                 left_out.append(f"hours '{candidate.name}': the {source} is never on within them")
                 break
-            held[source] = described.model_copy(update={"hours": hours})
+            changed = source.held_to(changed, hours)
         else:
-            changed = own.model_copy(update={"sources": own.sources.model_copy(update=held)})
             if _hours_of(supply, changed) not in known:
                 known.append(_hours_of(supply, changed))
                 windows.append((candidate.name, changed))
     return windows
 
 
+def _timed(supply: Supply, scenario: Scenario) -> list[tuple[TopUpSourceKind, Hours]]:
+    """Top-up sources that a timer can hold to some hours, with those in which they may run."""
+    top_ups = [source for source in supply.sources if isinstance(source, TopUpSourceKind)]
+    return [(source, hours) for source in top_ups if (hours := source.hours(scenario)) is not None]
+
+
 def _hours_of(supply: Supply, scenario: Scenario) -> list[Hours | None]:
     """Allowed hours of each top-up source, spelt alike where they are alike."""
-    return [
-        common_hours(getattr(scenario.sources, source).hours, [])
-        for source in supply.sources
-        if source != "solar"
-    ]  # fmt: skip
+    return [common_hours(hours, []) for _, hours in _timed(supply, scenario)]
 
 
 def common_hours(first: Sequence[Sequence[float]], second: Sequence[Sequence[float]]) -> Hours | None:

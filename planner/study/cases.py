@@ -83,6 +83,11 @@ class Case:
         """Modules of the array; 0 without sun."""
         return sum(source.modules(self.scenario, self.design.strings) for source in self.design.sources)
 
+    @property
+    def array_kw(self) -> float:
+        """Rated power of the array [kW]; 0 without sun."""
+        return sum(source.array_kw(self.scenario, self.design.strings) for source in self.design.sources)
+
 
 @dataclass(frozen=True)
 class Supply:
@@ -95,7 +100,7 @@ class Supply:
     @property
     def sunny(self) -> SourceKind | None:
         """The source with the array, None without."""
-        return next((source for source in self.sources if source.array_key(self.scenario) is not None), None)
+        return next((source for source in self.sources if source.has_array), None)
 
     @property
     def has_switch(self) -> bool:

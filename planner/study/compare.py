@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 
 import numpy as np
 
 from planner.money.lifecycle import Comparison, LifeCycle, compare
-from planner.money.quantities import Line, unpriced
+from planner.money.quantities import Line, Thing, unpriced
 from planner.money.simulated import Quantities
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
@@ -85,13 +87,28 @@ class OptionResult:
     duty: Duty
 
     @property
-    def array_kw(self) -> float:
-        """Rated power of the array [kW]."""
-        solar = self.scenario.sources.solar
-        return 0.0 if solar is None else self.modules * solar.module.power_w / 1000
+    def has_array(self) -> bool:
+        """Whether the sun is one of its sources."""
+        return any(source.has_array for source in self.sources)
 
     @property
-    def unpriced(self) -> tuple[str, ...]:
+    def emission_known(self) -> bool:
+        """Whether the carbon dioxide of everything that is burnt or bought is known."""
+        return all(source.emission_known(self.scenario) for source in self.sources)
+
+    @property
+    def generator_kw(self) -> float:
+        """Rated power of the generating sets [kW]; NaN without."""
+        ratings = [source.rating_kw(self.scenario) for source in self.sources]
+        return sum((rating for rating in ratings if not math.isnan(rating)), 0.0) or math.nan
+
+    @property
+    def array_kw(self) -> float:
+        """Rated power of the array [kW]."""
+        return sum(source.array_kw(self.scenario, self.strings) for source in self.sources)
+
+    @property
+    def unpriced(self) -> tuple[Thing, ...]:
         """What has no price, so that the option's cost is incomplete."""
         return unpriced(self.scenario, self.sources, float(np.sum(self.quantities.generator_hours)))
 
@@ -106,6 +123,7 @@ class Study:
     """The whole comparison of one scenario; `options` in the scenario's order, `ranking` best first.
 
     `best` is None where no option meets the service target; `ranking` then begins with the one that delivers most.
+    `kinds` are the sources known to it, in order of priority.
     """
 
     scenario: Scenario
@@ -117,10 +135,26 @@ class Study:
     ranking: tuple[str, ...]
     best: str | None
     reference: str
+    kinds: tuple[SourceKind, ...]
 
     def option(self, name: str) -> OptionResult:
         """Return one option by its name."""
         return next(option for option in self.options if option.name == name)
+
+    @cached_property
+    def further_costs(self) -> tuple[str, ...]:
+        """Kinds of running cost that sources of one's own have beside the usual ones."""
+        return tuple(dict.fromkeys(name for option in self.options for name in option.life.flows.further))
+
+    @cached_property
+    def further_sources(self) -> tuple[SourceKind, ...]:
+        """Sources of its options beside the usual ones, for which reports have rows of their own."""
+        return tuple(kind for kind in self.sources if kind not in SOURCES)
+
+    @property
+    def sources(self) -> tuple[SourceKind, ...]:
+        """Sources of its options, in order of priority."""
+        return tuple(kind for kind in self.kinds if any(kind in option.sources for option in self.options))
 
     @property
     def ranked(self) -> tuple[OptionResult, ...]:
@@ -168,6 +202,7 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
         ranking=ranking,
         best=ranking[0] if next(o for o in options if o.name == ranking[0]).meets_service else None,
         reference=reference,
+        kinds=kinds,
     )
 
 

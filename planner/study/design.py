@@ -60,7 +60,7 @@ class Built:
     @property
     def sunny(self) -> SourceKind | None:
         """The source with the array, None without."""
-        return next((source for source in self.sources if source.array_key(self.scenario) is not None), None)
+        return next((source for source in self.sources if source.has_array), None)
 
 
 @dataclass(frozen=True)
@@ -137,7 +137,7 @@ def built_of(own: Scenario, sources: tuple[SourceKind, ...], ground: Ground, kee
     pump = keep((years, digest(own, ("weather", "run"), tables=works)), lambda: pump_table(own, years))
     array, top_ups = None, []
     for source in sources:
-        if source.array_key(own) is not None:
+        if source.has_array:
             array = keep(key(source, "sources", "controller", "cables"), partial(source.array, own, ground.weather))
         if isinstance(source, TopUpSourceKind):
             made = partial(source.top_up, own, ground.around)

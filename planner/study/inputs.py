@@ -54,6 +54,12 @@ class VariedInput:
     paths: tuple[Path, ...]
     without_effect: str = ""
 
+    @property
+    def source(self) -> str:
+        """Source that it belongs to, '' where it belongs to none."""
+        table, *below = _names(parts_of(self.key))
+        return below[0] if table == "sources" else ""
+
     def text(self, value: float) -> str:
         """Write a value of it with its unit."""
         shown = f"{value:,.0f}" if abs(value) >= 1000 else f"{value:.3g}"
@@ -82,12 +88,13 @@ def inputs_of(scenario: Scenario, sources: Sequence[str], largest_demand_percent
     """
     currency = scenario.currency
     inputs: list[VariedInput] = []
-    if "grid" in sources and scenario.sources.grid is not None:
+    if scenario.sources.grid is not None:
         inputs += _of_grid(_with_outages(scenario))
-    if "generator" in sources and scenario.sources.generator is not None:
+    if scenario.sources.generator is not None:
         inputs.append(_price(scenario, "fuel price", "sources.generator.fuel_price_per_l", f"{currency}/L"))
-    if "solar" in sources and scenario.sources.solar is not None:
+    if scenario.sources.solar is not None:
         inputs.append(_price(scenario, "panel price", "sources.solar.module.price", f"{currency} a panel"))
+    inputs = [varied for varied in inputs if varied.source in sources]
     most = max(100.0, min(200.0, largest_demand_percent))
     drawn = tuple(path for path in _numbers(scenario, "demand.users") if _names(path)[-1] in _USERS)
     rate = scenario.finance.discount_rate_percent

@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.scenario.scenario import Scenario
+from planner.sources.base import SourceKind
 from planner.study.candidates import CandidateGrid, Levels, candidate_grid
 from planner.study.context import Context
 from planner.study.evaluate import COLUMNS_AT_ONCE, evaluate
@@ -154,11 +155,15 @@ class OptionSizing:
 
 @dataclass(frozen=True)
 class Sizing:
-    """The sizing of every option; `ranking` holds names, those that meet the target first, by present cost."""
+    """The sizing of every option; `ranking` holds names, those that meet the target first, by present cost.
+
+    `kinds` are the sources known to it, in order of priority.
+    """
 
     scenario: Scenario
     options: tuple[OptionSizing, ...]
     ranking: tuple[str, ...]
+    kinds: tuple[SourceKind, ...]
 
     def option(self, name: str) -> OptionSizing:
         """Return one option by its name."""
@@ -216,7 +221,7 @@ def size_scenario(
     for grid, choice in zip(grids, by_run, strict=True):
         options.append(_option(grid, _tried(context, grid, tell, columns_at_once), choice))
     order = sorted(options, key=_rank)
-    return Sizing(scenario, tuple(options), tuple(option.name for option in order))
+    return Sizing(scenario, tuple(options), tuple(option.name for option in order), context.kinds)
 
 
 def _rank(option: OptionSizing) -> tuple[bool, float, float, float]:
@@ -334,17 +339,16 @@ class _Shown:
         grid, found = self.grid, self.candidates
         setup = grid.setups[found.setup[place]]
         strings = grid.strings[found.string[place]]
-        solar = setup.supply.scenario.sources.solar
-        sunny = "solar" in setup.supply.sources and solar is not None
-        modules = strings * solar.modules_in_series if sunny and solar else 0
+        tank_m3, levels = grid.tanks_m3[found.tank[place]], grid.levels[found.level[place]]
+        case = setup.supply.case(strings, tank_m3, levels)
         return SizedDesign(
             place=place,
             option=grid.name,
             strings=strings,
-            modules=modules,
-            array_kw=modules * solar.module.power_w / 1000 if solar else 0.0,
-            tank_m3=grid.tanks_m3[found.tank[place]],
-            levels=grid.levels[found.level[place]] if grid.has_switch else None,
+            modules=case.modules,
+            array_kw=case.array_kw,
+            tank_m3=tank_m3,
+            levels=levels if grid.has_switch else None,
             pump=setup.pump,
             pipes=setup.pipes,
             hours=setup.hours,

@@ -88,7 +88,7 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
         "delivered": 100 * design.delivered_share,
         "capital_cost": money(design.capital_cost, currency),
         "life_cycle_cost": money(design.present_cost, currency),
-        "unpriced": ", ".join(missing),
+        "unpriced": ", ".join(thing.label() for thing in missing),
     }
     incomplete = "_incomplete" if missing else ""
     if first.best is None:

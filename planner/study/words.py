@@ -49,7 +49,7 @@ def _verdict(study: Study) -> str:
         "target": study.scenario.service.demand_met_percent,
         "years": study.scenario.finance.analysis_period_years,
         "life_cycle_cost": money(float(first.life.present_cost), currency),
-        "unpriced": ", ".join(first.unpriced),
+        "unpriced": ", ".join(thing.label() for thing in first.unpriced),
     }
     if study.best is None:
         return text(f"answer.none_meets{incomplete}", delivered=100 * first.delivered_share, **slots)
@@ -91,11 +91,12 @@ def _only_one(missed: OptionResult, study: Study) -> str:
 
 def _worth_of_top_up(study: Study) -> str | None:
     """Compare the sun alone with the best option that adds grid or generator to it."""
-    names = [option.name for option in study.options]
-    mixed = [option for option in study.ranked if "solar" in option.sources and len(option.sources) > 1]
-    if "solar" not in names or not mixed:
+    sunny = [option for option in study.ranked if option.has_array]
+    alone = next((option for option in sunny if len(option.sources) == 1), None)
+    mixed = [option for option in sunny if len(option.sources) > 1]
+    if alone is None or not mixed:
         return _worth_of_sun(study)
-    alone, best = study.option("solar"), mixed[0]
+    best = mixed[0]
     gap = float(best.life.present_cost - alone.life.present_cost)
     if best.meets_service and not alone.meets_service:
         key = "answer.top_up_needed" if gap >= 0 else "answer.top_up_needed_and_saves"
@@ -105,7 +106,7 @@ def _worth_of_top_up(study: Study) -> str | None:
         key = "answer.top_up_not_worth" if gap > 0 else "answer.top_up_worth"
     return text(
         key,
-        sources=sources_words(best.sources[1:]),
+        sources=sources_words([source for source in best.sources if not source.has_array]),
         alone=100 * alone.delivered_share,
         topped_up=100 * best.delivered_share,
         gap=money(abs(gap), study.scenario.currency),
@@ -113,8 +114,8 @@ def _worth_of_top_up(study: Study) -> str | None:
 
 
 def _worth_of_sun(study: Study) -> str | None:
-    sunny = [option for option in study.ranked if "solar" in option.sources]
-    dark = [option for option in study.ranked if "solar" not in option.sources]
+    sunny = [option for option in study.ranked if option.has_array]
+    dark = [option for option in study.ranked if not option.has_array]
     if not sunny or not dark:
         return None
     gap = float(dark[0].life.present_cost - sunny[0].life.present_cost)

@@ -26,9 +26,9 @@ def worth_sentences(worth: Worth) -> list[str]:
 def verdict(worth: Worth) -> str:
     """Say whether the source is worth having, and where the costs compared leave something out."""
     missing = [
-        name
+        thing.label()
         for option in (worth.with_best, worth.without_best)
-        for name in unpriced(option_scenario(worth.scenario, option.name), option.pinned.sources)
+        for thing in unpriced(option_scenario(worth.scenario, option.name), option.pinned.sources)
     ]
     if not missing:
         return _worth_having(worth)

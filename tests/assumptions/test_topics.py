@@ -97,7 +97,7 @@ def test_a_pipe_of_the_list_has_its_own_price() -> None:
 def test_what_has_no_price_is_named() -> None:
     raw = visit(currency="USD", prices={"pump": 1500}, sources__solar={}, sources__grid={"hours": [[5, 20]]})
     raw["sources"]["generator"] = {"rating_kw": 5.0}
-    named = unpriced(scenario_of(raw), list(SOURCES))
+    named = [thing.label() for thing in unpriced(scenario_of(raw), list(SOURCES))]
     for thing in ("Borehole", "Controller", "Riser", "Main", "Tank", "PV modules", "Energy from the grid", "Fuel"):
         assert thing in named
     assert "Pump" not in named

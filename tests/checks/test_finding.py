@@ -14,7 +14,7 @@ from planner.checks.site import site_verdicts
 from planner.report.checks_table import check_summary
 from planner.report.console import LiteralConsole
 from planner.report.terminal_writer import terminal_blocks
-from planner.scenario.reader import read_scenario
+from planner.assumptions.reader import read_scenario
 from planner.study.site import place_of, weather_of
 from tests.checks.sites import basis, checked, site
 

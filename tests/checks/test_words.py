@@ -15,6 +15,7 @@ from planner.answers.cautions import cautions
 from planner.answers.of_study import headline, not_to_build, study_verdicts
 from planner.checks.safety import placed_cautions
 from planner.checks.verdict import TOPICS, Verdict, reserve, room
+from planner.sources.registry import SOURCES
 from planner.text import en, known, listed, text
 from tests.checks.sites import checked, site
 from tests.study.scenarios import studied
@@ -77,7 +78,7 @@ def test_every_word_of_a_check_follows_the_language(faults: dict[str, Any]) -> N
 
 @pytest.mark.usefixtures("marked")
 def test_every_word_of_the_cautions_follows_the_language() -> None:
-    assert all(outside(caution.text) == "" for caution in placed_cautions(site()))
+    assert all(outside(caution.text) == "" for caution in placed_cautions(SOURCES, drinks=True))
     study = studied(finance__analysis_period_years=2, tank__volume_m3=30.0, sources__solar__strings=2, pump__price=None)
     found = [sentence for sentence in cautions(study) if sentence not in study.weather.notes]
     assert any("No price was entered" in sentence for sentence in found)

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 
 from planner.money.flows import CashFlows, flows_of
 from planner.money.lifecycle import LifeCycle, appraise, cash_flows, compare, life_cycle
-from planner.money.quantities import Line, bill_of_quantities, with_percentages
+from planner.money.quantities import Line, Thing, bill_of_quantities, with_percentages
 from planner.money.simulated import Quantities
 from planner.money.terms import Terms, terms_of
 from planner.scenario.scenario import Scenario
@@ -27,7 +27,7 @@ SCALE = st.floats(0.01, 100)
 
 
 def line(price: float, life_years: float = 20.0, upkeep: float = 0.0, *, by_hours: bool = False) -> Line:
-    return Line("Thing", "Other", "all", 1.0, "item", price, life_years, upkeep, by_hours)
+    return Line(Thing("thing"), "other", "all", 1.0, "item", price, life_years, upkeep, by_hours)
 
 
 def priced_scenario(**finance: float | str) -> Scenario:
@@ -287,7 +287,7 @@ def test_prices_as_arrays_give_what_single_prices_give() -> None:
     pump = random.uniform(500, 3000, 6)
 
     def priced_at(terms: Terms, pump_price: float | np.ndarray) -> LifeCycle:
-        dearer = [replace(x, unit_price=pump_price) if x.name == "Invented pump" else x for x in lines]
+        dearer = [replace(x, unit_price=pump_price) if x.label == "Invented pump" else x for x in lines]
         whole = with_percentages(dearer, 10.0, 5.0, YEARS)
         return appraise(terms, flows_of(terms, whole, some_quantities()), some_quantities())
 

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import get_args
 
 import numpy as np
 import pytest
 
-from planner.money.quantities import Line, bill_of_quantities, tank_price, with_percentages
+from planner.money.quantities import Group, Line, Thing, bill_of_quantities, tank_price, with_percentages
 from planner.scenario.scenario import Scenario
 from planner.scenario.tank import Tank, TankSize
 from planner.sources.base import SourceKind
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
+from planner.text import known
 from tests.money.cases import make_scenario
 
 SIZES = [TankSize(volume_m3=10.0, price=1000.0), TankSize(volume_m3=20.0, price=1600.0)]
@@ -45,7 +47,7 @@ def priced_scenario() -> Scenario:
 
 
 def named(lines: tuple[Line, ...], name: str) -> Line:
-    return next(line for line in lines if line.name == name)
+    return next(line for line in lines if line.label == name)
 
 
 def test_only_the_sources_of_the_option_are_listed() -> None:
@@ -54,16 +56,16 @@ def test_only_the_sources_of_the_option_are_listed() -> None:
         option: {line.group for line in bill_of_quantities(scenario, option, strings=2, tank_m3=20.0)}
         for option in [(SOLAR,), (GRID,), (GENERATOR,), (SOLAR, GENERATOR)]
     }
-    always = {"Borehole", "Pump and controller", "Pipeline", "Tank", "Other", "Installation", "Contingency"}
-    assert groups[(SOLAR,)] == always | {"Solar array"}
-    assert groups[(GRID,)] == always | {"Grid connection"}
-    assert groups[(GENERATOR,)] == always | {"Generator"}
-    assert groups[(SOLAR, GENERATOR)] == always | {"Solar array", "Generator"}
+    always = {"borehole", "pump_and_controller", "pipeline", "tank", "other", "installation", "contingency"}
+    assert groups[(SOLAR,)] == always | {"solar_array"}
+    assert groups[(GRID,)] == always | {"grid_connection"}
+    assert groups[(GENERATOR,)] == always | {"generator"}
+    assert groups[(SOLAR, GENERATOR)] == always | {"solar_array", "generator"}
 
 
 def test_quantities_and_costs_of_the_lines() -> None:
     lines = bill_of_quantities(priced_scenario(), SOURCES, strings=2, tank_m3=20.0)
-    costs = {line.name: line.cost for line in lines}
+    costs = {line.label: line.cost for line in lines}
     assert costs == pytest.approx(
         {
             "Borehole": 9000.0,
@@ -83,12 +85,12 @@ def test_quantities_and_costs_of_the_lines() -> None:
             "Contingency": 0.05 * (9000 + 2500 + 900 + 6000 + 1340 + 1.1 * 9380),
         }
     )
-    assert [line.name for line in lines[-2:]] == ["Installation", "Contingency"]
+    assert [line.label for line in lines[-2:]] == ["Installation", "Contingency"]
     assert (named(lines, "Invented pump").life_years, named(lines, "Invented pump").maintenance_percent_per_year) == (
         8,
         3,
     )
-    assert [line.name for line in lines if line.by_hours] == ["Generator, 10 kW"]
+    assert [line.label for line in lines if line.by_hours] == ["Generator, 10 kW"]
     assert (named(lines, "Fence").unit, named(lines, "Fence").life_years) == ("m", 20.0)
 
 
@@ -102,14 +104,14 @@ def test_quantities_and_costs_of_the_lines() -> None:
 )
 def test_items_of_some_sources(option: tuple[SourceKind, ...], expected: dict[str, str]) -> None:
     lines = bill_of_quantities(priced_scenario(), option, strings=1, tank_m3=20.0)
-    assert {line.name: line.source for line in lines if line.group == "Other"} == expected
+    assert {line.label: line.source for line in lines if line.group == "other"} == expected
 
 
 def test_lines_without_price_are_kept_and_percentages_of_nothing_left_out() -> None:
     lines = bill_of_quantities(make_scenario(), (SOLAR,), strings=3, tank_m3=20.0)
     assert named(lines, "PV modules").quantity == 18
     assert named(lines, "PV modules").cost == 0
-    assert not {"Installation", "Contingency"} & {line.group for line in lines}
+    assert not {"installation", "contingency"} & {line.group for line in lines}
 
 
 def test_strings_and_tanks_as_cases() -> None:
@@ -127,7 +129,7 @@ def test_strings_and_tanks_as_cases() -> None:
 
 def test_percentages_follow_changed_prices() -> None:
     lines = bill_of_quantities(priced_scenario(), (SOLAR,), strings=2, tank_m3=20.0)
-    dearer = [replace(line, unit_price=2 * line.unit_price) if line.group == "Solar array" else line for line in lines]
+    dearer = [replace(line, unit_price=2 * line.unit_price) if line.group == "solar_array" else line for line in lines]
     again = with_percentages(dearer, 10.0, 5.0, 20.0)
     assert len(again) == len(lines)
     assert named(again, "Installation").cost == pytest.approx(named(lines, "Installation").cost + 240.0)
@@ -144,3 +146,13 @@ def test_given_tank_price_holds_for_the_given_volume_only() -> None:
     tank = Tank(volume_m3=15.0, price=999.0, sizes=SIZES)
     np.testing.assert_allclose(tank_price(tank, [15.0, 16.0]), [999.0, 1360.0])
     np.testing.assert_allclose(tank_price(Tank(volume_m3=15.0, price=900.0), [15.0, 5.0, 30.0]), [900, 300, 1800])
+
+
+def test_every_part_line_and_unit_of_ours_has_words() -> None:
+    scenario = priced_scenario()
+    assert all(known(f"bill.group.{group}") for group in get_args(Group))
+    for line in bill_of_quantities(scenario, SOURCES, strings=2, tank_m3=20.0):
+        assert line.thing.name or known(f"bill.line.{line.thing.key}"), line.thing
+        assert line.thing.name or known(f"bill.unit.{line.unit}"), line.unit
+        assert line.label != line.thing.key
+    assert Line(Thing("Meter"), "other", "neighbour", 1.0, "reading", 1.0, 1.0, 0.0).label == "Meter"

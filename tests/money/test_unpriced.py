@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from pathlib import Path
 
 import openpyxl
 import pytest
 from typer.testing import CliRunner
 
+from planner.answers.cautions import cautions
 from planner.cli import app
-from planner.money.quantities import unpriced
+from planner.money.quantities import Thing, unpriced
 from planner.scenario.writer import toml_text
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
-from tests.study.scenarios import changed, changed_raw
+from tests.study.scenarios import changed, changed_raw, studied
 
 QUICK = {
     "finance__analysis_period_years": 1,
@@ -23,23 +25,36 @@ QUICK = {
 }
 
 
+def labels(things: Iterable[Thing]) -> list[str]:
+    return [thing.label() for thing in things]
+
+
 def test_what_has_no_price_is_named_for_the_option_that_needs_it() -> None:
     bare = changed(
         borehole__price=None, sources__grid__price=None, sources__grid__line_price_per_m=None,
         sources__solar__structure_price_per_module=None, sources__generator__service_price=None,
         sources__generator__overhaul_price=None,
     )  # fmt: skip
-    assert unpriced(bare, (GRID,)) == ("Borehole", "Connection", "Line to the pump")
-    assert unpriced(bare, (SOLAR,)) == ("Borehole", "Stand, wiring and fixing")
-    assert unpriced(bare, (GENERATOR,)) == ("Borehole", "Services of the generator")
-    overhauled = unpriced(bare, (GENERATOR,), 10_000.0)
-    assert overhauled == ("Borehole", "Services of the generator", "Overhauls of the generator")
+    assert labels(unpriced(bare, (GRID,))) == ["Borehole", "Connection", "Line to the pump"]
+    assert labels(unpriced(bare, (SOLAR,))) == ["Borehole", "Stand, wiring and fixing"]
+    assert labels(unpriced(bare, (GENERATOR,))) == ["Borehole", "Services of the generator"]
+    overhauled = labels(unpriced(bare, (GENERATOR,), 10_000.0))
+    assert overhauled == ["Borehole", "Services of the generator", "Overhauls of the generator"]
     assert unpriced(changed(), SOURCES, 1e6) == ()
 
 
 def test_a_price_entered_as_nothing_is_a_price_and_no_line_needs_none() -> None:
     paid = changed(borehole__price=0.0, sources__grid__line_length_m=0.0, sources__grid__line_price_per_m=None)
     assert unpriced(paid, (GRID,)) == ()
+
+
+def test_what_has_no_price_is_not_said_to_be_paid_for() -> None:
+    said = " ".join(cautions(studied(**(QUICK | {"service__options": ["generator"]}), sources__generator__price=None)))
+    assert "No price was entered for: Generator;" in said
+    assert "paid for" not in said
+    paid = " ".join(cautions(studied(**(QUICK | {"service__options": ["generator"]}), sources__generator__price=0.0)))
+    assert "Counted as there and paid for, a price of 0 being entered: Generator, 7.5 kW." in paid
+    assert "No price was entered" not in paid
 
 
 @pytest.fixture(scope="module")

@@ -16,7 +16,7 @@ from planner.money.flows import CashFlows, flows_of
 from planner.money.fuel import derated_rating_kw, fuel_l, times_due
 from planner.money.functions import rate_between
 from planner.money.lifecycle import LifeCycle, appraise, life_cycle
-from planner.money.quantities import Line, bill_of_quantities
+from planner.money.quantities import Line, Thing, bill_of_quantities
 from planner.money.rates import capital_recovery_factor, discount_factor, level_payment, present_value, real_rate
 from planner.money.returns import COMPARED, RATES, internal_rate_of_return, returns_of
 from planner.money.tariff import yearly_bill
@@ -76,7 +76,7 @@ def test_bill_with_falling_blocks() -> None:
 
 
 def thing(price: float, life_years: float, upkeep_percent: float = 0.0) -> Line:
-    return Line("Thing", "Other", "all", 1.0, "item", price, life_years, upkeep_percent)
+    return Line(Thing("thing"), "other", "all", 1.0, "item", price, life_years, upkeep_percent)
 
 
 @pytest.mark.parametrize(

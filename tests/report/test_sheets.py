@@ -276,6 +276,16 @@ def test_bill_lists_equal_lines_of_all_options_once(rich: Written) -> None:
     assert names.count("Tank, 30 m3") == 1
 
 
+def test_replacements_have_the_headings_of_the_bill(written: Written) -> None:
+    bill, replacements = (
+        [row[0] for row in rows_of(written.values[name]) if row[0] and not any(row[1:])]
+        for name in ("Bill of quantities", "Replacements")
+    )
+    assert "Pump and controller" in bill
+    assert [name for name in replacements if name in bill] == [name for name in bill if name in replacements]
+    assert set(bill) - set(replacements) <= {bill[0], bill[1]}  # title and what stands under it
+
+
 def test_cash_flow_discounts_to_the_present_cost(written: Written) -> None:
     sheet, currency = written.values["Cash flow"], written.study.scenario.currency
     columns = {

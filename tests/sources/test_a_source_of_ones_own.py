@@ -14,27 +14,45 @@ from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
+import openpyxl
 import pytest
 from numpy.typing import ArrayLike
 
+from planner.answers.cautions import cautions
+from planner.answers.of_study import study_verdicts
+from planner.figures import catalogue
 from planner.money.formula import Formula, Operand, cell_text
 from planner.money.functions import weighted_total
-from planner.money.quantities import Line
+from planner.money.quantities import Line, Thing
 from planner.money.yearly import Column, Definition
+from planner.report.document import Report, Row, Table
+from planner.report.json_file import study_as_data
+from planner.report.pages.bill import bill_of_study
+from planner.report.pages.by_time import energy_page, water_page
+from planner.report.pages.cash import Sources, cash_page
+from planner.report.pages.inputs import inputs_of
+from planner.report.pages.options import options_page
+from planner.report.run_workbook import money_pages, write_workbook
+from planner.report.workbook.book import write_book
 from planner.scenario.scenario import Scenario
 from planner.sources.base import Array, Bands, SourceKind, Surroundings, TopUpSourceKind
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
+from planner.study.candidates import candidate_grid
 from planner.study.compare import OptionResult, Study, study_scenario
 from planner.study.context import Context
 from planner.study.design import option_of
 from planner.study.held import Held
 from planner.study.search import choose_all
+from planner.study.words import sentences
 from planner.supply.run import HOUR, MONTH, run_options
+from tests.report.formulas import cells_with_formulas
+from tests.report.spreadsheet import Spreadsheet
 from tests.study.scenarios import changed
 from tests.supply.options import FUEL, HOURS, option, source_of
 
 EVENING = (HOUR >= 17) & (HOUR < 22)
 YEARS = 2
+CHOSEN = ("solar + neighbour", "solar")
 
 
 @dataclass(frozen=True, eq=False)
@@ -61,7 +79,7 @@ class Neighbour(TopUpSourceKind):
         return True
 
     def lines(self, scenario: Scenario, strings: ArrayLike) -> list[Line]:
-        return [Line("Meter", "Other", self.key, 1.0, "item", self.meter_price, 30.0, 2.0)]
+        return [Line(Thing("Meter"), "other", self.key, 1.0, "item", self.meter_price, 30.0, 2.0)]
 
     def available(self, scenario: Scenario) -> Array:
         on = (HOUR >= 7) & (HOUR < 22)
@@ -117,7 +135,7 @@ def test_its_money_by_hand() -> None:
         flows = each.life.flows
         np.testing.assert_allclose(flows.further["neighbour"], [0, *(0.3 * day + 0.8 * evening)], rtol=1e-12)
         # The meter, bought once, of which 28 of 30 years are left after two, and kept up for 2 % a year.
-        (meter,) = [line for line in each.lines if line.name == "Meter"]
+        (meter,) = [line for line in each.lines if line.label == "Meter"]
         assert (meter.cost, meter.source) == (70.0, "neighbour")
         rate = studied().scenario.finance.discount_rate_percent / 100
         present = sum(float(flows.further["neighbour"][year]) / (1 + rate) ** year for year in range(1, YEARS + 1))
@@ -137,6 +155,68 @@ def test_its_money_by_hand() -> None:
 def test_its_bill_is_one_definition_for_numbers_and_cells() -> None:
     cells = {"neighbour": SimpleNamespace(parts_kwh=[Formula.leaf("B2"), Formula.leaf("C2")])}
     assert cell_text(Neighbour().bill(SimpleNamespace(top_ups=cells))) == "=B2*0.3+C2*0.8"
+
+
+def test_its_cost_has_a_column_a_figure_and_formulas(tmp_path: Path) -> None:
+    study = studied()
+    write_book(Report("Money", (options_page(study), *money_pages(study, inputs_of(study)))), tmp_path / "money.xlsx")
+    book = openpyxl.load_workbook(tmp_path / "money.xlsx")
+    cells = {
+        sheet.title: {(cell.row, cell.column): cell.value for row in sheet.iter_rows() for cell in row}
+        for sheet in book
+    }
+    judge = Spreadsheet(cells)
+    for (sheet, address), (formula, wanted) in cells_with_formulas(tmp_path / "money.xlsx").items():
+        found = judge.value(sheet, book[sheet][address].row, book[sheet][address].column)
+        same = found == wanted if isinstance(wanted, str) else found == pytest.approx(wanted, rel=1e-7, abs=1e-5)
+        assert same, f"'{sheet}' {address} {formula}: {found!r}, not {wanted!r}"
+    alone = study.option("neighbour")
+    flow = cash_page(study, Sources(inputs_of(study), bill_of_study(study, inputs_of(study)))).blocks[-1]
+    assert isinstance(flow, Table)
+    (place,) = [column.key for column in flow.columns if column.heading == "neighbour (USD)"]
+    by_row = {row.key: row.cells[place] for row in flow.rows if isinstance(row, Row)}
+    for year in range(1, YEARS + 1):
+        cell = by_row["neighbour", year]
+        assert cell.value == pytest.approx(float(alone.life.flows.further["neighbour"][year]), rel=1e-12)
+        assert cell.formula is not None
+        assert by_row["grid", year].value == 0
+    (figure,) = [each for each in catalogue(study.further_costs) if each.category]
+    assert (figure.key, figure.label) == ("life_cycle_neighbour", "  neighbour")
+    assert float(figure.read(alone)) == float(alone.life.present_by_category["neighbour"])
+    data = {each["name"]: each for each in study_as_data(study, [], study_verdicts(study))["options"]}
+    assert data["neighbour"]["life_cycle_neighbour"] == float(figure.read(alone))
+    assert data["solar"]["life_cycle_neighbour"] == 0
+    costs = [figure.read(alone) for figure in catalogue(study.further_costs) if figure.key.startswith("life_cycle_")]
+    assert float(costs[0]) == pytest.approx(float(sum(costs[1:])), rel=1e-12)
+
+
+def test_the_whole_report_is_written_with_it(tmp_path: Path) -> None:
+    study, file = studied(), tmp_path / "whole.xlsx"
+    write_workbook(study, cautions(study), file, study_verdicts(study))
+    said = [cell.value for sheet in openpyxl.load_workbook(file) for row in sheet.iter_rows() for cell in row]
+    assert any("Electricity from neighbour at a borehole can kill" in str(value) for value in said)
+    assert said.count("neighbour, band 2 (kWh)") == 1
+    assert "Added by neighbour (m3)" in said
+    assert "Running on neighbour (h)" in said
+    assert "grid not counted; neighbour" in said or "grid; neighbour" in said
+
+
+def test_the_pages_of_water_and_energy_count_what_it_pumps() -> None:
+    study = studied()
+    water, energy = water_page(study), energy_page(study)
+    for place, ranked in enumerate(study.ranked):
+        did = ranked.outcome
+        pumped = did.solar_m3 + sum(source.m3 for source in did.top_ups.values())
+        kwh = did.solar_kwh + sum(source.kwh.sum(axis=-1) for source in did.top_ups.values())
+        for page, key, wanted in (
+            (water, "pumped_m3", pumped.sum(axis=1)),
+            (energy, "kwh_per_m3", kwh.sum(axis=1) / pumped.sum(axis=1)),
+        ):
+            (table,) = [
+                each for each in page.blocks if isinstance(each, Table) and each.key.endswith(f".{place}.years")
+            ]
+            rows = [row for row in table.rows if isinstance(row, Row)]
+            assert [rows[year].cells[key].value for year in range(YEARS)] == pytest.approx(list(wanted), rel=1e-12)
 
 
 def test_its_timetable_holds() -> None:
@@ -222,6 +302,24 @@ def test_sources_in_two_orders_are_refused() -> None:
     back = option("neighbour + grid", draw, 40.0, neighbour=alive, grid=alive)
     with pytest.raises(ValueError, match="cycle"):
         run_options([there, back])
+
+
+def test_sizing_holds_by_a_timer_only_what_has_hours_of_its_own() -> None:
+    context = Context(Path(), kinds_with(Neighbour()))
+    supplies = {supply.name: supply for supply in context.supplies(site())}
+    alone = candidate_grid(context, supplies["neighbour"])
+    assert [setup.hours for setup in alone.setups] == ["as given"]
+    beside = candidate_grid(context, supplies["neighbour + generator"])
+    assert [setup.hours for setup in beside.setups] == ["as given", "by night only", "by day only"]
+    assert beside.strings == (0,)
+    assert candidate_grid(context, supplies["solar + neighbour"]).strings[0] == 1
+
+
+def test_its_sun_and_its_top_up_are_told_apart_in_the_sentences() -> None:
+    study = replace(studied(), options=tuple(each for each in studied().options if each.name in CHOSEN), ranking=CHOSEN)
+    said = " ".join(sentences(study))
+    assert "from neighbour" in said
+    assert "solar" not in said.split("from neighbour")[1].split(".")[0]
 
 
 def test_it_is_priced_anew_where_a_design_is_held() -> None:

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from planner.answers.of_study import headline, holds
 from planner.checks.verdict import SYMBOL, Verdict
-from planner.figures import COST_CATEGORIES, Figure, figure
+from planner.figures import COST_CATEGORIES, Figure, cost_categories, cost_figure, figure
 from planner.money.formula import Formula, Operand
 from planner.money.functions import absolute, equals, ratio, total, where
 from planner.report.document import (
@@ -254,8 +254,8 @@ def _charts(study: Study, rows: int) -> Iterator[Block]:
     currency, first = study.scenario.currency, study.ranked[0].name
     spent = [
         name
-        for name in COST_CATEGORIES
-        if any(float(option.life.present_by_category[name]) != 0 for option in study.options)
+        for name in cost_categories(study.further_costs)
+        if any(float(option.life.present_by_category.get(name, 0.0)) != 0 for option in study.options)
     ]
     yield Chart(
         "answer.costs",
@@ -264,10 +264,10 @@ def _charts(study: Study, rows: int) -> Iterator[Block]:
         text("answer.costs_alt", option=first),
         tuple(
             Series(
-                figure(f"life_cycle_{name}").label.strip(),
+                cost_figure(name).label.strip(),
                 option_span(study, HEADER),
                 option_span(study, f"life_cycle_{name}"),
-                f"cost {name}",
+                f"cost {name}" if name in COST_CATEGORIES else f"cost {study.further_costs.index(name)}",
             )
             for name in spent
         ),

@@ -8,7 +8,7 @@ from typing import get_args
 
 from planner.money.formula import Formula, Operand
 from planner.money.functions import total, weighted_total
-from planner.money.quantities import EQUIPMENT_GROUPS, Group, Line, bill_of_quantities
+from planner.money.quantities import ALL, EQUIPMENT_GROUPS, PERCENTAGES, Group, Line, bill_of_quantities
 from planner.report.document import At, Cell, Column, Page, Row, Section, Span, Table
 from planner.report.pages.inputs import Inputs
 from planner.study.compare import OptionResult, Study
@@ -16,7 +16,6 @@ from planner.text import text
 
 BILL = "bill"
 GROUPS: tuple[Group, ...] = get_args(Group)
-PERCENTAGES: tuple[Group, ...] = ("Installation", "Contingency")
 CAPITAL, MAINTENANCE = "capital_cost", "maintenance"
 
 
@@ -70,7 +69,7 @@ def bill_of_study(study: Study, inputs: Inputs) -> Bill:
         for line, cells in zip(option.lines, written, strict=True):
             price = None if line.group in PERCENTAGES else float(line.unit_price)
             key: tuple[object, ...] = (
-                line.name, line.group, line.source, float(line.quantity), line.unit, price, line.life_years,
+                line.thing, line.size, line.group, line.source, float(line.quantity), line.unit, price, line.life_years,
                 line.maintenance_percent_per_year, line.by_hours,
                 repr(cells.quantity),
                 None if price is None else repr(cells.unit_price),
@@ -112,13 +111,18 @@ def bill_page(study: Study, bill: Bill) -> Page:
     rows: list[Row | Section] = []
     before: list[Group] = []
     for group, entries in bill.groups.items():
-        rows.append(Section(group))
+        rows.append(Section(group_label(group)))
         rows += (_line(entry, options, before) for entry in entries)
         rows.append(_subtotal(group, entries, options))
         before.append(group)
     rows += _totals(bill, options, currency)
     table = Table(BILL, columns, tuple(rows), freeze=1)
     return Page("bill", text("page.bill"), text("page.bill"), text("bill.under"), (table,))
+
+
+def group_label(group: Group) -> str:
+    """What people call a part of the works."""
+    return text(f"bill.group.{group}")
 
 
 def subtotal_key(group: Group) -> tuple[str, Group]:
@@ -133,10 +137,10 @@ def _line(entry: Entry, options: list[str], before: list[Group]) -> Row:
     whole = float(line.quantity).is_integer()
     by_option = Cell(text("bill.by_option"), "word")
     cells = {
-        "line": Cell(line.name, "wrap"),
-        "supply": Cell(line.source),
+        "line": Cell(line.label, "wrap"),
+        "supply": Cell(text("bill.all_sources") if line.source == ALL else line.source),
         "quantity": Cell.worked_out(float(line.quantity), "whole" if whole else "two", given.quantity),
-        "unit": Cell(line.unit),
+        "unit": Cell(line.unit_label),
         "price": by_option if percentage else Cell.worked_out(float(line.unit_price), "price", given.unit_price),
         "cost": by_option if percentage else Cell.worked_out(float(line.cost), "money", quantity * price),
         "life": Cell.worked_out(
@@ -145,7 +149,7 @@ def _line(entry: Entry, options: list[str], before: list[Group]) -> Row:
         "replaced_by": Cell(text("bill.years_or_hours" if line.by_hours else "bill.years")),
         "maintenance": Cell.worked_out(line.maintenance_percent_per_year, "two", given.maintenance_percent_per_year),
     }
-    bases = [group for group in before if group in EQUIPMENT_GROUPS or line.group != "Installation"]
+    bases = [group for group in before if group in EQUIPMENT_GROUPS or line.group != "installation"]
     for name in options:
         own = entry.by_option.get(name)
         if own is None:
@@ -160,7 +164,7 @@ def _line(entry: Entry, options: list[str], before: list[Group]) -> Row:
 
 
 def _subtotal(group: Group, entries: list[Entry], options: list[str]) -> Row:
-    cells = {"line": Cell(text("bill.subtotal", group=group))}
+    cells = {"line": Cell(text("bill.subtotal", group=group_label(group)))}
     for key in ("supply", "quantity", "unit", "price", "cost", "life", "replaced_by", "maintenance"):
         cells[key] = Cell(None)
     for name in options:

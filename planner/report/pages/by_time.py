@@ -14,7 +14,8 @@ from planner.money.formula import Formula, Operand
 from planner.money.functions import largest, ratio, total
 from planner.report.document import At, Axis, Cell, Chart, Column, Kind, Page, Row, Section, Series, Span, Table
 from planner.study.compare import OptionResult, Study
-from planner.text import text
+from planner.supply.option import TopUpOutcome
+from planner.text import known, source_name, text
 
 Array = NDArray[np.float64]
 Pair = tuple[Array, Array]
@@ -50,7 +51,7 @@ def water_page(study: Study) -> Page:
         under.append(text("water.leaking", percent=f"{demand.leakage_percent:g}"))
     if demand.leakage_m3_per_day:
         under.append(text("water.leaking_by_the_clock", m3_per_day=f"{demand.leakage_m3_per_day:g}"))
-    blocks = _tables("water", study, [_water(option) for option in study.ranked])
+    blocks = _tables("water", study, [_water(option, study.further_sources) for option in study.ranked])
     first = study.ranked[0].name
     chart = Chart(
         key="water.chart",
@@ -73,9 +74,10 @@ def energy_page(study: Study) -> Page:
     grid = study.scenario.sources.grid
     bands = [band.name for band in grid.tariff.bands] if grid else []
     under = text("energy.under_bands", bands=", ".join(bands)) if bands else text("energy.under")
-    blocks = _tables("energy", study, [_energy(option, bands) for option in study.ranked])
+    blocks = _tables("energy", study, [_energy(option, bands, study.further_sources) for option in study.ranked])
     option = study.ranked[0]
     shown = [("pv_used_kwh", "solar", "source solar"), ("grid_kwh", "grid", "source grid")]
+    shown += [(f"{source}_kwh", source, f"source {place}") for place, source in enumerate(study.further_sources)]
     shown += [("generator_kwh", "generator", "source generator"), ("pv_unused_kwh", "solar", "unused")]
     chart = Chart(
         key="energy.chart",
@@ -83,7 +85,7 @@ def energy_page(study: Study) -> Page:
         title=text("energy.chart", option=option.name),
         alt_text=text("energy.chart_alt", option=option.name),
         series=tuple(
-            _series("energy", 0, key, text(f"energy.{key}"), style)
+            _series("energy", 0, key, _heading("energy", key, source), style)
             for key, source, style in shown
             if source in option.sources
         ),
@@ -94,8 +96,16 @@ def energy_page(study: Study) -> Page:
     return Page("energy", text("page.energy"), text("page.energy"), under, (*blocks, chart), (LABEL_WIDTH,))
 
 
-def _water(option: OptionResult) -> list[Measure]:
+def _heading(page: str, key: str, source: str) -> str:
+    """Heading of what a source does; of one that the texts do not know it gives the unit."""
+    if known(f"{page}.{key}"):
+        return text(f"{page}.{key}")
+    return text(f"{page}.further_{key.rpartition('_')[2]}", source=source_name(source))
+
+
+def _water(option: OptionResult, further: Sequence[str]) -> list[Measure]:
     outcome = option.outcome
+    pumped = ["solar_m3", "grid_m3", *(f"{source}_m3" for source in further), "generator_m3"]
     stored = (_stored_by_month(option), outcome.level_end_m3 - outcome.level_start_m3)
 
     def measure(key: str, values: Pair | None, **more: Any) -> Measure:
@@ -115,8 +125,12 @@ def _water(option: OptionResult) -> list[Measure]:
         ),
         measure("solar_m3", _pair(outcome.solar_m3)),
         measure("grid_m3", _pair(outcome.grid_m3)),
+        *(
+            Measure(f"{source}_m3", _heading("water", f"{source}_m3", source), "one", _pair(outcome.top_up(source).m3))
+            for source in further
+        ),
         measure("generator_m3", _pair(outcome.generator_m3)),
-        measure("pumped_m3", None, of=lambda c: c.solar_m3 + c.grid_m3 + c.generator_m3, total=""),
+        measure("pumped_m3", None, of=lambda c: sum((getattr(c, key) for key in pumped), 0.0), total=""),
         measure("leakage_m3", _pair(outcome.leakage_m3)),
         measure("storage_change_m3", stored),
     ]
@@ -125,13 +139,18 @@ def _water(option: OptionResult) -> list[Measure]:
 def _stored_by_month(option: OptionResult) -> Array:
     """Change in storage by month of the first year: what was pumped less what left the tank."""
     outcome = option.outcome
-    pumped = outcome.solar_m3 + outcome.grid_m3 + outcome.generator_m3
-    return np.asarray((pumped - outcome.delivered_m3 - outcome.leakage_m3)[0])
+    return np.asarray((_pumped_m3(option) - outcome.delivered_m3 - outcome.leakage_m3)[0])
 
 
-def _energy(option: OptionResult, bands: Sequence[str]) -> list[Measure]:
+def _pumped_m3(option: OptionResult) -> Array:
+    """Water that all sources pump, (years, 12) [m³]."""
+    return np.asarray(sum((did.m3 for did in option.outcome.top_ups.values()), option.outcome.solar_m3))
+
+
+def _energy(option: OptionResult, bands: Sequence[str], further: Sequence[str]) -> list[Measure]:
     outcome = option.outcome
-    count = outcome.grid_kwh.shape[-1]
+    count = 1 + len(bands)
+    used = ["pv_used_kwh", "grid_kwh", *(f"{source}_kwh" for source in further), "generator_kwh"]
     keys = [f"grid_band_{number}_kwh" for number in range(count)]
     names = [text("energy.outside_bands"), *bands]
 
@@ -155,19 +174,30 @@ def _energy(option: OptionResult, bands: Sequence[str]) -> list[Measure]:
         *found,
         measure("grid_hours", _pair(outcome.grid_hours), "one"),
         measure("grid_peak_kw", peaks, "two", total="largest"),
+        *(
+            Measure(f"{source}_{key}", _heading("energy", f"{source}_{key}", source), kind, _pair(values))
+            for source in further
+            for key, kind, values in _did(outcome.top_up(source))
+        ),
         measure("generator_kwh", _pair(outcome.generator_kwh)),
         measure("generator_hours", _pair(outcome.generator_hours), "one"),
         measure("fuel_l", _pair(outcome.fuel_l)),
-        measure("pumped_m3", _pair(outcome.solar_m3 + outcome.grid_m3 + outcome.generator_m3)),
+        measure("pumped_m3", _pair(_pumped_m3(option))),
         measure(
             "kwh_per_m3",
             None,
             "two",
-            of=lambda c: ratio(c.pv_used_kwh + c.grid_kwh + c.generator_kwh, c.pumped_m3),
+            of=lambda c: ratio(sum((getattr(c, key) for key in used), 0.0), c.pumped_m3),
             total="",
             absent="by_time.none_pumped",
         ),
     ]
+
+
+def _did(source: TopUpOutcome) -> Iterator[tuple[str, Kind, Array]]:
+    """Energy and running time of a source of one's own."""
+    yield "kwh", "whole", source.kwh.sum(axis=-1)
+    yield "hours", "one", source.hours
 
 
 def _pair(monthly: Array) -> Pair:

@@ -11,7 +11,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.figures import COST_CATEGORIES
+from planner.figures import COST_CATEGORIES, cost_categories
 from planner.money.figures import FINANCED, SHOWN
 from planner.money.flows import FLOWS
 from planner.money.formula import Formula, Operand
@@ -19,26 +19,28 @@ from planner.money.functions import total
 from planner.money.rates import real_rate
 from planner.money.returns import COMPARED
 from planner.money.terms import terms_of
+from planner.money.yearly import Column as YearColumn
 from planner.money.yearly import by_year
 from planner.report.document import At, Cell, Column, Kind, Page, Row, Section, Span, Table
 from planner.report.pages.bill import CAPITAL, MAINTENANCE, Bill, sum_cell
 from planner.report.pages.inputs import Inputs
 from planner.report.pages.renewals import LEFT, RENEWALS, year_key
-from planner.report.pages.simulated import BILL, life_left_cell, simulated_cell
+from planner.report.pages.simulated import BILL, life_left_cell, simulated_cell, top_up_cells
 from planner.study.compare import OptionResult, Study
 from planner.text import text
 
 Array = NDArray[np.float64]
 
 CASH, RATES, YEAR, SUM = "cash", "cash.rates", "year", "sum"
-COLUMNS = (
-    *COST_CATEGORIES, "total_cost", "discount_factor", "present_value", "cumulated", "revenue", "grant_received",
+_AFTER_COSTS = (
+    "total_cost", "discount_factor", "present_value", "cumulated", "revenue", "grant_received",
     "loan_received", "loan_payment", "owner_cost", "owner_present_value", "price_level", "water_present_m3", "saving",
     "saved", "saving_present", "saved_present",
 )  # fmt: skip
-"""Columns of the table, in their order."""
+"""Columns of the table after those of the costs, in their order."""
 _DEFINED = {column.key: column for column in (*FLOWS, *FINANCED, *SHOWN, *COMPARED)}
-_FLOWS = frozenset(column.key for column in FLOWS)
+_OTHERS = frozenset(column.key for column in (*FINANCED, *SHOWN, *COMPARED))
+"""Columns that follow from the flows, in the prices of each year."""
 _FACTORS = ("discount_factor", "price_level")
 
 DISCOUNT_RATE = Formula.leaf(At(RATES, "discount", "value")) / 100
@@ -54,10 +56,14 @@ class Sources:
     bill: Bill
 
 
+def _columns(further: tuple[str, ...]) -> tuple[str, ...]:
+    return *cost_categories(further), *_AFTER_COSTS
+
+
 @lru_cache(maxsize=512)
-def cash_cells(option: str, year: int) -> Mapping[str, Formula]:
-    """Cells of a year by column, year 0 being construction."""
-    return {key: Formula.leaf(At(CASH, (option, year), key)) for key in COLUMNS}
+def cash_cells(option: str, year: int, further: tuple[str, ...] = ()) -> Mapping[str, Formula]:
+    """Cells of a year by column, year 0 being construction; `further` are kinds of cost beside the usual ones."""
+    return {key: Formula.leaf(At(CASH, (option, year), key)) for key in _columns(further)}
 
 
 def cash_span(study: Study, option: str, column: str) -> Span:
@@ -66,14 +72,14 @@ def cash_span(study: Study, option: str, column: str) -> Span:
 
 
 @lru_cache(maxsize=64)
-def _ranges(option: str, last_year: int) -> Mapping[str, Formula]:
-    columns = {**{key: key for key in COLUMNS}, "years": YEAR}
+def _ranges(option: str, last_year: int, further: tuple[str, ...]) -> Mapping[str, Formula]:
+    columns = {**{key: key for key in _columns(further)}, "years": YEAR}
     return {key: Formula.leaf(Span(CASH, (option, 0), column, (option, last_year))) for key, column in columns.items()}
 
 
 def cash_ranges(study: Study, option: str) -> Mapping[str, Formula]:
     """Cells of the years 0 to n by column, and of the years themselves, as operands."""
-    return _ranges(option, study.scenario.finance.analysis_period_years)
+    return _ranges(option, study.scenario.finance.analysis_period_years, study.further_costs)
 
 
 def cash_page(study: Study, sources: Sources) -> Page:
@@ -89,7 +95,7 @@ def cash_page(study: Study, sources: Sources) -> Page:
     currency, finance = study.scenario.currency, study.scenario.finance
     columns = (
         Column(YEAR, text("column.year"), 26),
-        *(Column(key, text(f"cash.{key}", currency=currency, reference=study.reference)) for key in COLUMNS),
+        *(Column(key, _heading(study, key)) for key in _columns(study.further_costs)),
     )
     rows: list[Row | Section] = []
     for place, option in enumerate(study.ranked, start=1):
@@ -99,6 +105,13 @@ def cash_page(study: Study, sources: Sources) -> Page:
     table = Table(CASH, columns, tuple(rows), freeze=1)
     under = text("cash.under", currency=currency, prices=text(f"cash.prices_{finance.prices}"))
     return Page("cash", text("page.cash"), text("page.cash"), under, (_rates(study, sources.inputs), table))
+
+
+def _heading(study: Study, key: str) -> str:
+    currency = study.scenario.currency
+    if key in study.further_costs:
+        return text("cash.further", category=key, currency=currency)
+    return text(f"cash.{key}", currency=currency, reference=study.reference)
 
 
 def _rates(study: Study, inputs: Inputs) -> Table:
@@ -123,35 +136,38 @@ def _rates(study: Study, inputs: Inputs) -> Table:
 def _values(study: Study, option: OptionResult) -> dict[str, Array]:
     """The planner's own figures, by column."""
     columns, against = option.life.shown_columns(), study.option(study.reference).life.columns["total_cost"]
+    nothing = np.zeros(study.scenario.finance.analysis_period_years + 1)
+    columns = dict.fromkeys(study.further_costs, nothing) | columns
     return columns | by_year(
         COMPARED, {**columns, "reference_total_cost": against}, study.scenario.finance.analysis_period_years
     )
 
 
 def _rows(study: Study, option: OptionResult, sources: Sources) -> list[Row]:
-    values, given = _values(study, option), _given(option, sources)
+    values, given = _values(study, option), _given(study, option, sources)
     life_years = study.scenario.finance.analysis_period_years
-    defined = _DEFINED | {column.key: column for column in given["running"]}
+    defined = {key: YearColumn(key) for key in study.further_costs} | _DEFINED
+    defined |= {column.key: column for column in given["running"]}
     rows = []
     for year in range(life_years + 1):
         y = _of_year(study, option, given, year)
         cells = {YEAR: Cell(year, "year")}
-        for key in COLUMNS:
+        for key in _columns(study.further_costs):
             operand: Operand = defined[key].in_year(year, life_years, y)
-            if key in _FLOWS and year > 0 and given["nominal"]:
+            if key not in _OTHERS and year > 0 and given["nominal"]:
                 operand = operand * y.price_level
             kind: Kind = "three" if key in _FACTORS else "money"
             cells[key] = Cell.worked_out(float(values[key][..., year]), kind, operand)
         rows.append(Row((option.name, year), cells))
     sums = {YEAR: Cell(text("cash.sum"))}
     ranges = cash_ranges(study, option.name)
-    for key in COLUMNS:
-        shown = float(np.sum(values[key])) if _DEFINED[key].summed else None
+    for key in _columns(study.further_costs):
+        shown = float(np.sum(values[key])) if defined[key].summed else None
         sums[key] = Cell.worked_out(shown, "money", total(ranges[key]))
     return [*rows, Row((option.name, SUM), sums, "total")]
 
 
-def _given(option: OptionResult, sources: Sources) -> dict[str, Any]:
+def _given(study: Study, option: OptionResult, sources: Sources) -> dict[str, Any]:
     """What the definitions are told of an option, the same in every year."""
     terms = terms_of(sources.inputs.scenario_of(option), option.sources)
     terms = replace(terms, discount_rate=DISCOUNT_RATE)
@@ -159,7 +175,7 @@ def _given(option: OptionResult, sources: Sources) -> dict[str, Any]:
     return vars(terms) | {
         "nominal": terms.nominal,
         "real_discount_rate": REAL_DISCOUNT_RATE,
-        "start": SimpleNamespace(**cash_cells(option.name, 0)),
+        "start": SimpleNamespace(**cash_cells(option.name, 0, study.further_costs)),
         "build": sum_cell(CAPITAL, option.name),
         "yearly_upkeep": sum_cell(MAINTENANCE, option.name),
         "line_costs": bill.run(option.name),
@@ -173,10 +189,10 @@ def _given(option: OptionResult, sources: Sources) -> dict[str, Any]:
 def _of_year(study: Study, option: OptionResult, given: dict[str, Any], year: int) -> SimpleNamespace:
     """What the definitions are told of a year: its quantities and, as cells of its row, the columns."""
     costs = Span(CASH, (option.name, year), COST_CATEGORIES[0], None, COST_CATEGORIES[-1])
-    told = {**cash_cells(option.name, year), **given}
+    told = {**cash_cells(option.name, year, study.further_costs), **given}
     told |= {
         "year": Formula.leaf(At(CASH, (option.name, year), YEAR)),
-        "before": SimpleNamespace(**cash_cells(option.name, max(year - 1, 0))),
+        "before": SimpleNamespace(**cash_cells(option.name, max(year - 1, 0), study.further_costs)),
         "costs": Formula.leaf(costs),
         "reference_total_cost": cash_cells(study.reference, year)["total_cost"],
     }
@@ -187,7 +203,12 @@ def _of_year(study: Study, option: OptionResult, given: dict[str, Any], year: in
 
         told |= {
             "delivered_m3": quantity("delivered_m3"),
-            "top_ups": dict.fromkeys(option.sources, SimpleNamespace(fuel_l=quantity("fuel_l"))),
+            "top_ups": {
+                source: top_up_cells(study, option, year, source)
+                if source in study.further_sources
+                else SimpleNamespace(fuel_l=quantity("fuel_l"))
+                for source in option.sources
+            },
             "grid_bill": quantity(BILL),
             "services": quantity("services"),
             "overhauls": quantity("overhauls"),

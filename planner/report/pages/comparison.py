@@ -152,7 +152,7 @@ def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
     yield "first", words(option.name)
     yield "service", words(service_words(option))
     yield "failing", number(len(failed_of_first(study, study_verdicts(study))), "whole")
-    yield "unpriced", words(", ".join(option.unpriced))
+    yield "unpriced", words(", ".join(thing.label() for thing in option.unpriced))
     yield from figures(*_SERVICE)
     yield "people", number(scenario.people, "whole")
     yield "demand", number(option.quantities.demand_m3[0] / DAYS_PER_YEAR, "one")

@@ -7,8 +7,8 @@ from types import SimpleNamespace
 
 import numpy as np
 
-from planner.figures import FIGURES, Figure, Group, figures_of
-from planner.money.figures import FIGURES as MONEY
+from planner.figures import Figure, Group, catalogue, figures_of
+from planner.money.figures import figures_with
 from planner.money.formula import Formula, Operand
 from planner.money.returns import NO_REMARK
 from planner.report.document import At, Cell, Column, Kind, Look, Page, Row, Section, Span, Table, Value
@@ -81,7 +81,7 @@ def _heading(study: Study, group: str) -> Section:
 def _part(study: Study, group: Group, before: Iterable[Row] = (), after: Iterable[Row] = ()) -> Iterator[Row | Section]:
     yield _heading(study, group)
     yield from before
-    yield from (_figure(study, figure) for figure in figures_of(group))
+    yield from (_figure(study, figure) for figure in figures_of(group, study.further_costs))
     yield from after
 
 
@@ -100,12 +100,8 @@ def _words(study: Study, key: str, of: Callable[[OptionResult], str], kind: Kind
 
 def _figure(study: Study, figure: Figure) -> Row:
     def cell(option: OptionResult) -> Cell:
-        if figure.group == "comparison" and option.comparison is None:
-            return Cell(text("figure.reference"), "word")
-        if figure.group == "carbon" and not _counted(option):
-            return Cell(text("options.not_counted"), "word")
-        formula = _formula(study, option, figure) if figure.money else 0.0
-        return Cell.worked_out(float(figure.read(option)), figure.format, formula, word=text(figure.absent))
+        formula = _formula(study, option, figure) if figure.money and figure.known(option) else 0.0
+        return Cell.worked_out(float(figure.read(option)), figure.format, formula, word=figure.words_for(option))
 
     return _row(study, figure.key, figure.label, figure.unit_in(study.scenario.currency), cell)
 
@@ -116,15 +112,17 @@ def _formula(study: Study, option: OptionResult, figure: Figure) -> Operand:
     if figure.group == "comparison":
         costs = (option_cell("life_cycle_cost", each) for each in (name, study.reference))
         return return_formula(study, name, figure.money, *costs)
-    figures = {each.money: option_cell(each.key, name) for each in FIGURES if each.money in MONEY}
+    further = study.further_costs
+    definitions = figures_with(further)
+    figures = {each.money: option_cell(each.key, name) for each in catalogue(further) if each.money in definitions}
     o = SimpleNamespace(
         **{**cash_ranges(study, name), **figures},
-        start=SimpleNamespace(**cash_cells(name, 0)),
+        start=SimpleNamespace(**cash_cells(name, 0, further)),
         real_discount_rate=REAL_DISCOUNT_RATE,
         life_years=LIFE_YEARS,
         people=PEOPLE,
     )
-    return MONEY[figure.money](o)
+    return definitions[figure.money](o)
 
 
 def _rank(study: Study) -> Row:
@@ -144,14 +142,6 @@ def _rank(study: Study) -> Row:
 
 
 def _design_words(study: Study) -> Iterator[Row]:
-    def rating_kw(option: OptionResult) -> float:
-        generator = option.scenario.sources.generator
-        return generator.rating_kw if generator and "generator" in option.sources else np.nan
-
-    none = text("figure.none")
-    yield _row(
-        study, "generator_kw", text("options.generator"), "kW", lambda option: Cell(rating_kw(option), "one", word=none)
-    )
     yield _words(study, "controller", lambda option: text(f"controller.{option.scenario.controller.mode}"), "wrap")
     yield _words(study, "pump", lambda option: option.scenario.pump.name, "wrap")
 
@@ -165,17 +155,15 @@ def _service(study: Study) -> Iterator[Row]:
     yield _row(study, SERVICE, label, "", lambda option: Cell(service_words(option), "word"))
 
 
-def _counted(option: OptionResult) -> bool:
-    """Whether the carbon dioxide of everything that is burnt or bought is known."""
-    grid = option.scenario.sources.grid
-    return "grid" not in option.sources or (grid is not None and grid.co2_kg_per_kwh is not None)
-
-
 def _covers(option: OptionResult) -> str:
-    parts = [text("options.fuel")] if "generator" in option.sources else []
-    if "grid" in option.sources:
-        parts.append(text("options.grid" if _counted(option) else "options.grid_not_counted"))
-    return "; ".join(parts) or text("options.none_burnt")
+    parts = [
+        source.emission_name
+        if source.emission_known(option.scenario)
+        else text("emission.not_counted", what=source.emission_name)
+        for source in option.sources
+        if source.emission is not None
+    ]
+    return "; ".join(parts) or text("emission.none")
 
 
 def _comparison(study: Study) -> Iterator[Row | Section]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from planner.money.flows import renewals, share_left, whole_years
 from planner.money.formula import Formula
 from planner.report.document import At, Cell, Column, Page, Row, Section, Table
-from planner.report.pages.bill import BILL, Bill, Entry, subtotal_key
+from planner.report.pages.bill import BILL, Bill, Entry, group_label, subtotal_key
 from planner.report.pages.simulated import LIFE_YEARS
 from planner.study.compare import Study
 from planner.text import text
@@ -33,7 +33,7 @@ def renewals_page(study: Study, bill: Bill) -> Page:
     rows: list[Row | Section] = []
     for group, entries in bill.groups.items():
         # An empty row stands in the place of the bill's subtotal, so that runs of cells of both are alike.
-        rows += [Section(group), *(_row(entry, years) for entry in entries), Row(subtotal_key(group), {})]
+        rows += [Section(group_label(group)), *(_row(entry, years) for entry in entries), Row(subtotal_key(group), {})]
     table = Table(RENEWALS, columns, tuple(rows[:-1]), freeze=1)
     return Page("renewals", text("page.renewals"), text("page.renewals"), text("renewals.under"), (table,))
 
@@ -45,7 +45,7 @@ def year_key(year: int) -> str:
 
 def _row(entry: Entry, years: int) -> Row:
     line, row = entry.line, entry.number
-    cells = {"line": Cell(line.name, "wrap", formula=Formula.leaf(At(BILL, row, "line")))}
+    cells = {"line": Cell(line.label, "wrap", formula=Formula.leaf(At(BILL, row, "line")))}
     if line.by_hours:
         cells["life"] = Cell(text("renewals.by_hours"), "word")
         return Row(row, cells)

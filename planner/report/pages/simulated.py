@@ -16,8 +16,9 @@ from planner.money.terms import Terms, terms_of
 from planner.report.document import At, Cell, Column, Kind, Page, Row, Section, Table
 from planner.report.pages.inputs import Inputs
 from planner.scenario.sources import Generator, Tariff
+from planner.sources.base import SourceKind
 from planner.study.compare import OptionResult, Study
-from planner.text import text
+from planner.text import source_name, text
 
 Array = NDArray[np.float64]
 
@@ -33,6 +34,34 @@ LIFE_YEARS = Formula.leaf(At(SHARED, "years", "value"))
 """Cell of the years of the analysis period."""
 PEOPLE = Formula.leaf(At(SHARED, "people", "value"))
 """Cell of the people served in the first year."""
+
+
+def _further_keys(study: Study, source: SourceKind) -> dict[str, str]:
+    """Columns of a source of one's own by key, with headings: energy, running time, fuel, energy by band."""
+    name = source_name(source)
+    keys = {f"{source}.{key}": text(f"simulated.further_{key}", source=name) for key in ("kwh", "hours", "fuel_l")}
+    count = max(len(option.quantities.top_up(source).parts_kwh) for option in study.options)
+    bands = range(count if count > 1 else 0)
+    return keys | {f"{source}.{place}": text("simulated.further_band", source=name, band=place + 1) for place in bands}
+
+
+def _further_values(study: Study, option: OptionResult) -> dict[str, Array]:
+    found: dict[str, Array] = {}
+    for source in study.further_sources:
+        did = option.quantities.top_up(source)
+        values = {f"{source}.kwh": did.kwh, f"{source}.hours": did.hours, f"{source}.fuel_l": did.fuel_l}
+        values |= {f"{source}.{place}": part for place, part in enumerate(did.parts_kwh)}
+        found |= {key: values.get(key, np.zeros_like(did.kwh)) for key in _further_keys(study, source)}
+    return found
+
+
+def top_up_cells(study: Study, option: OptionResult, year: int, source: SourceKind) -> SimpleNamespace:
+    """Cells of what such a source does in a life year, as its definitions of money ask for them."""
+    cells = {key.split(".")[-1]: simulated_cell(option.name, year, key) for key in _further_keys(study, source)}
+    bands = [cell for key, cell in cells.items() if key.isdigit()]
+    return SimpleNamespace(
+        kwh=cells["kwh"], hours=cells["hours"], fuel_l=cells["fuel_l"], parts_kwh=bands or [cells["kwh"]]
+    )
 
 
 @lru_cache(maxsize=8192)
@@ -74,17 +103,17 @@ def simulated_page(study: Study, inputs: Inputs) -> Page:
         *(Column(key, text(f"simulated.{key}")) for key in QUANTITIES),
         *(Column(f"part_{place}", name) for place, name in enumerate(names)),
         Column(BILL, text("simulated.grid_bill", currency=study.scenario.currency)),
+        *(Column(*each) for source in study.further_sources for each in _further_keys(study, source).items()),
     )
     rows: list[Row | Section] = []
     for option in study.ranked:
-        rows += [Section(option.name), *_rows(option, inputs)]
+        rows += [Section(option.name), *_rows(study, option, inputs)]
     blocks = (shared, Table(SIMULATED, columns, tuple(rows), freeze=1))
     return Page("simulated", text("page.simulated"), text("simulated.title"), text("simulated.under"), blocks)
 
 
 def _tariff(option: OptionResult) -> Tariff | None:
-    grid = option.scenario.sources.grid
-    return grid.tariff if grid is not None and "grid" in option.sources else None
+    return terms_of(option.scenario, option.sources).tariff
 
 
 def _parts(option: OptionResult) -> list[str]:
@@ -118,10 +147,13 @@ def _values(option: OptionResult, terms: Terms) -> tuple[dict[str, Array], float
     return columns | worn.columns, float(worn.left)
 
 
-def _rows(option: OptionResult, inputs: Inputs) -> list[Row]:
+def _rows(study: Study, option: OptionResult, inputs: Inputs) -> list[Row]:
     quantities, tariff = option.quantities, _tariff(option)
     cells_of = terms_of(inputs.scenario_of(option), option.sources)
     columns, left = _values(option, terms_of(option.scenario, option.sources))
+    further = _further_values(study, option)
+    of_further = [values for key, values in further.items() if key.endswith(".fuel_l")]
+    columns["fuel_l"] = columns["fuel_l"] - sum(of_further, 0.0)
     years = len(quantities.generator_hours)
     parts, bills = np.zeros((years, 0)), np.zeros(years)
     if tariff is not None:
@@ -138,6 +170,7 @@ def _rows(option: OptionResult, inputs: Inputs) -> list[Row]:
         for key, values in columns.items():
             kind: Kind = "whole" if key in _COUNTS else "one"
             cells[key] = Cell.worked_out(float(values[year - 1]), kind, found.get(key))
+        cells |= {key: Cell(float(values[year - 1]), "one") for key, values in further.items()}
         for place, value in enumerate(parts[year - 1]):
             cells[f"part_{place}"] = Cell(float(value), "one")
         if cells_of.tariff is not None:

@@ -116,9 +116,7 @@ def _saving(option: OptionResult, currency: str) -> str:
 def _chart(study: Study) -> Chart:
     """Tank curve of the recommended option, of two others that differ from it, and the target."""
     shown: list[OptionResult] = []
-    for option in sorted(
-        study.ranked, key=lambda o: (o is not study.ranked[0], "solar" not in o.sources, len(o.sources))
-    ):
+    for option in sorted(study.ranked, key=lambda o: (o is not study.ranked[0], not o.has_array, len(o.sources))):
         alike = any(_alike(option, other) for other in shown)
         if len(shown) < SHOWN_CURVES and not alike:
             shown.append(option)

@@ -185,7 +185,7 @@ def _check_sizes(case: Case, busiest_m3: float) -> None:
         key, text = "tank.volume_m3", f"{design.tank_m3:g} m3 is less than the {busiest_m3:.2f} m3 of the busiest hour"
     elif design.has_switch and not 0 <= start < stop <= 100:
         key, text = "topup", f"the stop level {stop:g} % must be above the start level {start:g} %, within 0-100"
-    elif design.strings < 1 and any(source.array_key(case.scenario) for source in design.sources):
+    elif design.strings < 1 and any(source.has_array for source in design.sources):
         key, text = "sources.solar.strings", f"{design.strings} was given; at least 1 is needed"
     if key:
         raise InputError("", [Problem(key, text)])

@@ -3,6 +3,7 @@
 from planner.text.en import (
     answers,
     assumptions,
+    bill,
     by_time,
     cautions,
     checks,
@@ -24,7 +25,7 @@ __all__ = ["FIGURES", "SENTENCES"]
 
 SENTENCES: dict[str, str] = {}
 for _part in (
-    answers, assumptions, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline, checks_works,
-    method, plate, run, site, studies, terminal, weather,
+    answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
+    checks_works, method, plate, run, site, studies, terminal, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES

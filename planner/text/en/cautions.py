@@ -11,6 +11,10 @@ SENTENCES: dict[str, str] = {
     "caution.source.solar": "array",
     "caution.source.grid": "grid",
     "caution.source.generator": "generator",
+    "caution.source_any": (
+        "Electricity from {source} at a borehole can kill: earthing, protection, a changeover that cannot join it to "
+        "another source, and lock-off before the pump is lifted are for a licensed electrician and for whoever runs it."
+    ),
     "caution.daylight": (
         "PV modules give dangerous DC voltage whenever there is light and cannot be switched off by day; isolators, "
         "string fuses and polarity are for a licensed electrician."

@@ -12,6 +12,7 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Total dynamic head",
         "Static lift, drawdown, friction and residual head together, at the duty point.",
     ),
+    "generator_kw": ("Generator, rated", "Rated power of the generating set at the reference conditions."),
     "meets_target": ("Meets the service target (1: yes)", "Whether it delivers what the service target asks."),
     "demand_met_percent": ("Demand met", "Water delivered over water wanted, all years together."),
     "demand_met_worst_year_percent": ("Demand met in the worst year", "The lowest yearly share of demand delivered."),
@@ -87,7 +88,10 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Cost of capital (loan payments less loan)",
         "Present value of loan payments less the loan (life-cycle components, IRC 2011).",
     ),
-    "co2_kg": ("Carbon dioxide over the analysis period", "Of fuel burnt, and of the grid where its factor is given."),
+    "co2_kg": (
+        "Carbon dioxide over the analysis period",
+        "Of fuel burnt and energy bought; not counted where the factor of one of them is not given.",
+    ),
     "co2_kg_per_year": ("Carbon dioxide, mean", "The same, mean of the years."),
     "co2_kg_per_m3": ("Carbon dioxide per m3 delivered", "The same over the water delivered."),
     "saving_present": (

@@ -26,6 +26,10 @@ SENTENCES: dict[str, str] = {
     "simulated.kept_years": "Years of the generator kept",
     "simulated.block_kwh": "Grid, block {number} (kWh)",
     "simulated.grid_bill": "Grid bill ({currency})",
+    "simulated.further_kwh": "{source} (kWh)",
+    "simulated.further_hours": "{source} (h)",
+    "simulated.further_fuel_l": "{source}, fuel (L)",
+    "simulated.further_band": "{source}, band {band} (kWh)",
     "simulated.left": "Generator's life left at the end (share)",
     # ---- cash flow
     "head.title": "Total dynamic head and duty point",
