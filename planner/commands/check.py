@@ -25,9 +25,6 @@ def check(
     from planner.checks.finding import finding
     from planner.checks.plate import plate_lines
     from planner.checks.site import site_verdicts
-    from planner.report.checks_table import check_summary
-    from planner.report.console import out_console
-    from planner.report.terminal_writer import terminal_blocks
     from planner.study.site import place_of, weather_of
 
     checked = read_with_seed(scenario, seed)
@@ -37,6 +34,10 @@ def check(
         verdicts = site_verdicts(checked, place, weather)
         basis = basis_of(checked, place, weather)
     if not quiet:
+        from planner.report.checks_table import check_summary
+        from planner.report.console import out_console
+        from planner.report.terminal_writer import terminal_blocks
+
         found, lines = finding(basis, verdicts), plate_lines(basis, verdicts)
         out_console().print(terminal_blocks(check_summary(checked.name, found, lines, verdicts, verbose=verbose)))
     return FAILED if strict and any(verdict.outcome == "fail" for verdict in verdicts) else DONE

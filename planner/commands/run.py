@@ -37,9 +37,7 @@ def run(
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
     from planner.answers.cautions import safety_cautions
     from planner.checks.safety import people_drink
-    from planner.report.console import out_console
     from planner.report.files import check_folder
-    from planner.report.terminal import cautions_report
     from planner.scenario.errors import InputError, Problem
 
     doubled = {file.stem for file in scenarios if sum(other.stem == file.stem for other in scenarios) > 1}
@@ -73,6 +71,9 @@ def run(
                     raise
                 failed.append(say_fault(error, file))
     if built and not quiet:
+        from planner.report.console import out_console
+        from planner.report.terminal import cautions_report
+
         # once for all sites: a list that is repeated is not read
         out_console().print(cautions_report(safety_cautions(tuple(built), drinks=drinks)))
     if compare is not None:
@@ -112,11 +113,9 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
 def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet: bool, verbose: bool) -> Study:
     from planner.answers.cautions import cautions, number_cautions
     from planner.answers.of_study import answer, study_verdicts
-    from planner.report.console import out_console
     from planner.report.files import results_in
     from planner.report.json_file import write_json
     from planner.report.run_workbook import write_brief, write_workbook
-    from planner.report.terminal import study_report
     from planner.scenario.errors import InputError, Problem
     from planner.study.compare import study_scenario
 
@@ -133,6 +132,9 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet:
         if brief:
             write_brief(study, beware, folder / page.name, verdicts)
     if not quiet:
+        from planner.report.console import out_console
+        from planner.report.terminal import study_report
+
         report = study_report(study, answer(study, verdicts), number_cautions(study), verdicts, verbose=verbose)
         out_console().print(report)
         if brief:

@@ -7,6 +7,7 @@ A sum of money is defined once, as a plain function of operands. Given numbers o
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable
+from math import isfinite
 from typing import Any
 
 import numpy as np
@@ -80,7 +81,7 @@ class Formula:
     def _write(self, address_of: Callable[[Any], str]) -> tuple[str, int]:
         if not self.symbol:
             return address_of(self.parts[0]), _ATOM
-        written = [_written(part, address_of) for part in self.parts]
+        written = [part._write(address_of) if type(part) is Formula else _written(part) for part in self.parts]
         rank = _RANK.get(self.symbol)
         if rank is None:
             return f"{self.symbol}({','.join(text for text, _ in written)})", _ATOM
@@ -145,14 +146,12 @@ def _is(operand: Operand, number: int) -> bool:
     return isinstance(operand, int | float) and operand == number
 
 
-def _written(part: Any, address_of: Callable[[Any], str]) -> tuple[str, int]:
-    """Text of an operand, and how closely its outermost operator binds."""
-    if isinstance(part, Formula):
-        return part._write(address_of)
+def _written(part: Any) -> tuple[str, int]:
+    """Text of a word or a number, and how closely it binds."""
     if isinstance(part, str):
         return '"' + part.replace('"', '""') + '"', _ATOM
     number = float(part)
-    if not np.isfinite(number):
+    if not isfinite(number):
         raise ValueError(f"{number} cannot stand in a formula")
     text = repr(int(number)) if number.is_integer() and abs(number) < 1e15 else repr(number).upper()
     return text, _RANK["-"] if number < 0 else _ATOM

@@ -242,8 +242,8 @@ def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours:
     ]
     tank = scenario.tank
     if tank.price is None:
-        tanks: Sequence[BaseModel] = tank.sizes or [tank]
-        things += [Priced(Thing("tank"), each, "price") for each in tanks]
+        sizes = [Priced(Thing("tank"), size, "price") for size in tank.sizes]
+        things += sizes or [Priced(Thing("tank"), tank, "price")]
     for source in sources:
         things += source.priced(scenario, running_hours)
     return tuple(dict.fromkeys(thing for thing, model, field in things if field not in model.model_fields_set))

@@ -39,7 +39,10 @@ class Model(BaseModel):
     `changes` holds for the model's own fields and those that it inherits, unless a field says otherwise.
     """
 
-    model_config = ConfigDict(extra="forbid", frozen=True, strict=True, allow_inf_nan=False, validate_default=True)
+    # Built when first used: the scenario builds what is in it, and no part of it once more by itself.
+    model_config = ConfigDict(
+        extra="forbid", frozen=True, strict=True, allow_inf_nan=False, validate_default=True, defer_build=True
+    )
 
     changes: ClassVar[Changes] = "run"
 

@@ -82,7 +82,7 @@ class Scenario(Model):
     costs: Costs = Field(default_factory=Costs)
     finance: Finance = Field(default_factory=Finance)
     prices: Prices | None = optional("A short price list", absent="every price stands with the thing itself")
-    cables: Cables | None = optional("The cables", absent="no loss but sources.solar.wiring_percent")
+    cables: Cables | None = optional("The cables", absent="no loss but that in the array's DC wiring")
     size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
     sweep: Sweep | None = optional(
         "What 'planner sweep' varies", absent="a ready list of inputs is moved down and up by a fifth"

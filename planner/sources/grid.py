@@ -109,8 +109,7 @@ class GridKind(DescribedTopUp):
         """Connection, and the line where one is built."""
         grid = _grid(scenario)
         line = [Priced(Thing("power_line"), grid, "line_price_per_m")] if grid.line_length_m > 0 else []
-        energy = Priced(Thing("grid_energy"), grid, "tariff")
-        return [Priced(Thing("connection"), grid, "price"), *line, energy]
+        return [Priced(Thing("connection"), grid, "price"), *line, Priced(Thing("grid_energy"), grid, "tariff")]
 
     def prices(self, scenario: Scenario) -> dict[str, Any]:
         """Its tariff and carbon dioxide."""

@@ -18,7 +18,8 @@ from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
-from planner.study.context import Context
+from planner.study.cases import digest
+from planner.study.context import Context, Store
 from planner.study.ranking import ranked
 from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all
 from planner.supply.array import ArrayPower
@@ -187,8 +188,18 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
     choices = choose_all(context, context.supplies(scenario))
     reference = reference_option(scenario, kinds)
     against = next(choice.result.life for choice in choices if choice.supply.name == reference)
+    duties: Store[Duty] = Store(len(choices) + 1)
+
+    def duty_of(own: Scenario) -> Duty:
+        """Solve the duty point of an option once for all that share its waterworks."""
+        works = digest(own, ("weather", "run"), tables=("borehole", "pipeline", "pump", "controller"))
+        return duties.keep(
+            works, lambda: duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w)
+        )
+
     options = tuple(
-        _result(context, choice, None if choice.supply.name == reference else against) for choice in choices
+        _result(context, choice, None if choice.supply.name == reference else against, duty_of(choice.supply.scenario))
+        for choice in choices
     )
     ranking = rank(options)
     ground = context.ground(scenario)
@@ -197,7 +208,7 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
         place=ground.place,
         altitude_given=ground.altitude_given,
         weather=ground.weather,
-        duty=duty_point(scenario.borehole, scenario.pipeline, scenario.pump, scenario.controller.power_limit_w),
+        duty=duty_of(scenario),
         options=options,
         ranking=ranking,
         best=ranking[0] if next(o for o in options if o.name == ranking[0]).meets_service else None,
@@ -223,7 +234,7 @@ def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
     return tuple(options[place].name for place in order)
 
 
-def _result(context: Context, choice: Choice, reference: LifeCycle | None) -> OptionResult:
+def _result(context: Context, choice: Choice, reference: LifeCycle | None, duty: Duty) -> OptionResult:
     result, design, own = choice.result, choice.design, choice.supply.scenario
     return OptionResult(
         name=design.name,
@@ -244,7 +255,7 @@ def _result(context: Context, choice: Choice, reference: LifeCycle | None) -> Op
         array=context.prepared(result.case).built.array,
         tank_curve=choice.tank_curve,
         trials=choice.trials,
-        duty=duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w),
+        duty=duty,
     )
 
 

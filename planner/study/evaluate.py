@@ -21,8 +21,8 @@ from planner.supply.series import TopUpSource
 
 COLUMNS_AT_ONCE = 2000
 """Hourly series (strings x life years) in one pass, of which a month at a time is held."""
-CELLS_AT_ONCE = 12_000
-"""Columns times variants of a pass: few enough for the processor's memory."""
+CELLS_AT_ONCE = 60_000
+"""Columns times variants of a pass, whose results by month take some 2 kB each."""
 _PASS_CELLS = 1600
 """What a pass costs whatever its width, in cells: so many may be idle before another pass is cheaper."""
 

@@ -28,9 +28,9 @@ _SCAN_STEPS = 41
 _LIMIT_WIDTH, _FINE_WIDTH = 0.01, 1e-6
 """Width, as a share of the range, to which turning points are found: where hours run anew, and where they do not."""
 _MAPS = {
-    "grid": (("outage hours", "tariff"), ("demand", "tariff"), ("demand", "discount rate")),
-    "generator": (("outage hours", "fuel price"), ("demand", "fuel price"), ("demand", "discount rate")),
-    "solar": (("fuel price", "panel price"), ("tariff", "panel price"), ("demand", "discount rate")),
+    "grid": (("outage_hours", "tariff"), ("demand", "tariff"), ("demand", "discount_rate")),
+    "generator": (("outage_hours", "fuel_price"), ("demand", "fuel_price"), ("demand", "discount_rate")),
+    "solar": (("fuel_price", "panel_price"), ("tariff", "panel_price"), ("demand", "discount_rate")),
 }
 
 
@@ -234,7 +234,7 @@ def _values(varied: VariedInput) -> tuple[float, ...]:
     """Values of an input that are tried, its base among them."""
     if varied.kind == "linear":
         return tuple(varied.base * step for step in _PRICE_STEPS)
-    if varied.name == "outage hours":
+    if varied.name == "outage_hours":
         return _with_base(_OUTAGES_H, varied)
     if varied.name == "demand":
         return _with_base(_DEMAND_PERCENT, varied)

@@ -16,6 +16,7 @@ from planner.study.held import Held, Standing, best_first
 from planner.study.inputs import inputs_of
 from planner.study.search import choose_all
 from planner.study.turning import AGREE, CheapestMap, Switching, Turn, Turning
+from planner.text import text
 
 
 @dataclass(frozen=True)
@@ -75,7 +76,7 @@ def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[
     """
     _check(scenario, source)
     tell = progress or (lambda step: None)
-    tell("base case")
+    tell(text("worth_input.step_base"))
     context = Context(folder)
     held = Held(context, tuple(choice.design for choice in choose_all(context, context.supplies(scenario))))
     standings = best_first(held.standings(scenario))
@@ -87,12 +88,12 @@ def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[
     largest_percent = 100 * smallest_m3 / float(context.ground(scenario).draw_m3[:, 0].max())
     inputs = inputs_of(scenario, used, largest_percent)
     turning = Turning(scenario, held, source)
-    tell("map")
+    tell(text("worth_input.step_map"))
     # The map first: it runs every option at the values that the switching values are then sought between.
     cheapest = turning.map(inputs) or turning.map(inputs_of(scenario, everything, largest_percent))
     switching = []
     for varied in inputs:
-        tell(varied.name)
+        tell(varied.label)
         switching.append(turning.switching(varied, (with_best, without_best)))
     return Worth(
         scenario=scenario,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -95,10 +95,12 @@ class FlowTable:
     def by_hour(self, values: Array, month: ArrayLike, year: ArrayLike) -> Array:
         """Lay values of each year and month, (years, 12), out over hours and columns, (hours, columns).
 
-        One column stands for all where the table has one year.
+        One column stands for all where the table has one year, and one row where the hours are of one month.
         """
         rows = np.zeros(1, dtype=np.int64) if len(self.power_w) == 1 else np.atleast_1d(self._rows(year))
-        return np.asarray(values[rows[np.newaxis, :], np.asarray(month)[:, np.newaxis]])
+        month = np.asarray(month)
+        month = month[:1] if (month == month[0]).all() else month
+        return np.asarray(values[rows[np.newaxis, :], month[:, np.newaxis]])
 
     def with_loss(self, loss_w: Array) -> FlowTable:
         """Put a loss on the way to the motor, (years, 12, points) [W], on top of its input."""
@@ -262,30 +264,45 @@ def duty_point(
     CannotDraw, CannotLift, CannotStart, ImplausiblePump
         As `flow_table`, for the one level.
     """
+    return duty_points(borehole, pipeline, pump, power_limit_w, [month], without=without)[0]
+
+
+def duty_points(
+    borehole: Borehole,
+    pipeline: Pipeline,
+    pump: Pump,
+    power_limit_w: float | None,
+    months: Sequence[int | None],
+    *,
+    without: Collection[Limit] = (),
+) -> list[Duty]:
+    """Solve the duty points of several months at once; see `duty_point`."""
     system, model = system_head(borehole, pipeline), pump_model(pump)
-    static = np.array([_static_m(system, month)])
-    at = Condition(static - system.rise_m, np.ones(1), np.zeros(1))
+    static = np.array([_static_m(system, month) for month in months])
+    at = Condition(static - system.rise_m, np.ones(static.size), np.zeros(static.size))
     bounds = Bounds.of(borehole, pump, power_limit_w, without)
-    reach = working_range(system, model, at, bounds, [month], np.array([True]))
-    head, speed, _, power = (float(value[0]) for value in work(system, model, reach.full_m3h, at))
-    flow = float(reach.full_m3h[0])
-    drawdown, friction = float(system.drawdown.at(flow)), float(system.friction_m(flow))
-    hydraulic = float(hydraulic_power_w(flow, head, float(water_density_kg_m3(borehole.water_temperature_c))))
-    return Duty(
-        flow_m3h=flow,
-        total_head_m=head,
-        static_head_m=float(static[0]),
-        drawdown_m=drawdown,
-        friction_m=friction,
-        residual_head_m=system.residual_m,
-        other_head_m=head - float(static[0]) - drawdown - friction - system.residual_m,
-        input_power_w=power,
-        speed_percent=100 * speed,
-        hydraulic_power_w=hydraulic,
-        efficiency_percent=100 * hydraulic / power,
-        limited_by=LIMITS[int(reach.limit[0])],
-        shut_off_head_m=model.max_head_m,
-    )
+    reach = working_range(system, model, at, bounds, list(months), np.ones(static.size, dtype=bool))
+    flow, done = reach.full_m3h, work(system, model, reach.full_m3h, at)
+    drawdown, friction = system.drawdown.at(flow), system.friction_m(flow)
+    hydraulic = hydraulic_power_w(flow, done.head_m, float(water_density_kg_m3(borehole.water_temperature_c)))
+    return [
+        Duty(
+            flow_m3h=float(flow[case]),
+            total_head_m=float(done.head_m[case]),
+            static_head_m=float(static[case]),
+            drawdown_m=float(drawdown[case]),
+            friction_m=float(friction[case]),
+            residual_head_m=system.residual_m,
+            other_head_m=float(done.head_m[case] - static[case] - drawdown[case] - friction[case] - system.residual_m),
+            input_power_w=float(done.input_w[case]),
+            speed_percent=float(100 * done.speed[case]),
+            hydraulic_power_w=float(hydraulic[case]),
+            efficiency_percent=float(100 * hydraulic[case] / done.input_w[case]),
+            limited_by=LIMITS[int(reach.limit[case])],
+            shut_off_head_m=model.max_head_m,
+        )
+        for case in range(static.size)
+    ]
 
 
 def duty_at_speeds(
@@ -334,5 +351,6 @@ __all__ = [
     "Limit",
     "duty_at_speeds",
     "duty_point",
+    "duty_points",
     "flow_table",
 ]

@@ -24,10 +24,11 @@ def main(arguments: list[str]) -> None:
         for name in arguments[1:]:
             importlib.import_module(name)
     else:
-        from planner.cli import app
+        from planner.cli import main as planner
 
+        sys.argv[1:] = arguments
         try:
-            app(arguments)
+            planner()
         except SystemExit as stop:
             if stop.code:
                 raise

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import subprocess
 import sys
 import tomllib
@@ -72,10 +73,14 @@ def cpu_in_turn(times: int, *works: Callable[[], object]) -> list[list[float]]:
 
 
 def spent_by(*arguments: str, times: int = 2) -> Spent:
-    """Least CPU time and memory of a fresh interpreter that runs `tests.benchmarks.child` with these arguments."""
+    """Least CPU time and memory of a fresh interpreter that runs `tests.benchmarks.child` with these arguments.
+
+    An installed program is compiled once, so it may keep its bytecode here too.
+    """
     command = [sys.executable, "-m", "tests.benchmarks.child", *arguments]
+    surroundings = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
     said = [
-        subprocess.run(command, check=True, capture_output=True, text=True).stdout.splitlines()[-1]
+        subprocess.run(command, check=True, capture_output=True, text=True, env=surroundings).stdout.splitlines()[-1]
         for _ in range(times)
     ]
     return Spent(*np.min([json.loads(line) for line in said], axis=0).tolist())

@@ -19,7 +19,7 @@ from planner.report.pages.size import size_report, size_summary
 from planner.report.studies_json import sizing_as_data, write_study_json
 from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
-from planner.study.candidates import common_hours
+from planner.study.candidates import AS_GIVEN, common_hours
 from planner.study.front import cheapest, pareto_front
 from planner.study.sizing import Sizing, size_scenario
 from planner.study.sizing_words import sizing_sentences
@@ -79,7 +79,7 @@ def test_every_candidate_is_what_a_separate_run_gives_and_the_best_is_the_cheape
     best = option.best
     assert best is not None
     by_force = min(costs, key=costs.__getitem__)
-    assert (int(best.hours != "as given"), best.strings, best.tank_m3, best.levels) == by_force
+    assert (int(best.hours != AS_GIVEN), best.strings, best.tank_m3, best.levels) == by_force
     assert best.present_cost == pytest.approx(costs[by_force], rel=1e-12)
     close = sorted(cost for cost in costs.values() if cost <= 1.02 * costs[by_force])[1:]
     assert [design.present_cost for design in option.runners_up] == pytest.approx(close, rel=1e-12)

@@ -31,10 +31,10 @@ BASE: dict[str, Any] = {
 TWO = ["generator", "grid + generator"]
 PATHS = {
     "tariff": "sources__grid__tariff__price_per_kwh",
-    "outage hours": "sources__grid__outages__hours_per_day",
-    "distance to the grid": "sources__grid__line_length_m",
-    "fuel price": "sources__generator__fuel_price_per_l",
-    "discount rate": "finance__discount_rate_percent",
+    "outage_hours": "sources__grid__outages__hours_per_day",
+    "grid_distance": "sources__grid__line_length_m",
+    "fuel_price": "sources__generator__fuel_price_per_l",
+    "discount_rate": "finance__discount_rate_percent",
 }
 
 
@@ -88,7 +88,7 @@ def test_at_a_switching_value_the_scenario_run_again_costs_the_same_either_way(n
     assert base > 0.03
 
 
-@pytest.mark.parametrize("name", ["tariff", "distance to the grid", "fuel price", "discount rate"])
+@pytest.mark.parametrize("name", ["tariff", "grid_distance", "fuel_price", "discount_rate"])
 def test_on_either_side_of_a_turn_another_option_is_best(name: str) -> None:
     worth = grid_worth()
     switching = next(each for each in worth.switching if each.varied.name == name)
@@ -123,10 +123,10 @@ def test_where_there_is_no_switching_value_it_says_so() -> None:
     worth = worth_of(changed(**BASE, sources__grid__line_price_per_m=0.0), "solar", EXAMPLES)
     by_name = {switching.varied.name: switching for switching in worth.switching}
     assert worth.with_best.name == "solar"
-    rate = by_name["discount rate"]
+    rate = by_name["discount_rate"]
     assert rate.value is None
     assert switching_words(rate).startswith("none from 0 percent a year to 30")
-    assert "no effect: sources.grid.line_price_per_m is 0" in [switching_words(each) for each in worth.switching]
+    assert "no effect: the scenario gives the new line no price" in [switching_words(each) for each in worth.switching]
     assert "discount rate from 0 percent a year to 30 percent a year" in worth_sentences(worth)[2]
 
 
@@ -134,13 +134,13 @@ def test_cells_of_the_map_are_what_separate_runs_find_best() -> None:
     worth = grid_worth()
     cheapest = worth.map
     assert cheapest is not None
-    assert (cheapest.down.name, cheapest.across.name) == ("outage hours", "tariff")
+    assert (cheapest.down.name, cheapest.across.name) == ("outage_hours", "tariff")
     assert len(cheapest.down_values) == len(cheapest.across_values) == 7
     assert {name for row in cheapest.best for name in row} == set(TWO)
     held = overrides([option.pinned for option in worth.options])
     for row, column in ((0, 6), (6, 0), (3, 3), (6, 6)):
         changes = {
-            PATHS["outage hours"]: cheapest.down_values[row],
+            PATHS["outage_hours"]: cheapest.down_values[row],
             PATHS["tariff"]: cheapest.across_values[column],
         }
         study = study_scenario(changed(**(BASE | changes), service__options=TWO, overrides=held), EXAMPLES)

@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from planner.scenario.waterworks import Borehole, CurvePoint, Pipeline, ProfilePoint, Pump
-from planner.water.duty import CannotLift, CannotStart, duty_at_speeds, duty_point, flow_table
+from planner.water.duty import CannotLift, CannotStart, duty_at_speeds, duty_point, duty_points, flow_table
 from planner.water.head import system_head
 from planner.water.pump import pump_model
 
@@ -43,8 +43,10 @@ def test_table_agrees_with_the_duty_point_of_each_month(
 ) -> None:
     borehole = make_borehole(static_level_by_month_m=MONTHS)
     table = flow_table(borehole, make_pipeline(), make_pump(kind=kind))
+    together = duty_points(borehole, make_pipeline(), make_pump(kind=kind), None, range(12))
     for month in range(12):
         duty = duty_point(borehole, make_pipeline(), make_pump(kind=kind), month=month)
+        assert together[month] == duty
         assert table.full_flow_m3h[0, month] == pytest.approx(duty.flow_m3h, rel=1e-9)
         assert table.full_power_w[0, month] == pytest.approx(duty.input_power_w, rel=1e-9)
         assert table.limited_by[month] == duty.limited_by

@@ -14,7 +14,7 @@ from planner.report.pages.by_time import MONTHS
 from planner.scenario.scenario import Scenario
 from planner.study.compare import Study
 from planner.text import text
-from planner.water.duty import Duty, duty_at_speeds, duty_point
+from planner.water.duty import Duty, duty_at_speeds, duty_points
 from planner.water.friction import velocity_m_s
 from planner.water.head import SystemHead, system_head
 
@@ -135,14 +135,10 @@ def _duty_cells(duty: Duty) -> dict[str, Cell]:
 
 def _months(own: Scenario) -> Table:
     levels = own.borehole.static_level_by_month_m or [own.borehole.static_level_m] * 12
-    # Months with the same level share one working-out.
-    duties = {
-        level: duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w, month=month)
-        for month, level in reversed(list(enumerate(levels)))
-    }
+    duties = duty_points(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w, range(12))
     rows = tuple(
-        Row(month, {"month": Cell(text(month)), "level": Cell(level, "two"), **_duty_cells(duties[level])})
-        for month, level in zip(MONTHS, levels, strict=True)
+        Row(month, {"month": Cell(text(month)), "level": Cell(level, "two"), **_duty_cells(duty)})
+        for month, level, duty in zip(MONTHS, levels, duties, strict=True)
     )
     columns = _columns("month", "level", "static_lift", "flow_m3h", "total_head", "input_w", "limited_by")
     return Table("head.months", columns, rows, heading=text("head.by_month"))

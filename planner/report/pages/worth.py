@@ -161,11 +161,11 @@ def switching_words(switching: Switching) -> str:
     if not switching.changes:
         return text("worth.alike")
     if switching.value is None:
-        low, high, beyond = varied.text(varied.low), varied.text(varied.high), switching.beyond
+        low, high, beyond = varied.with_unit(varied.low), varied.with_unit(varied.high), switching.beyond
         if beyond is not None and beyond > varied.high:
-            return text("worth.none_beyond", low=low, high=high, beyond=varied.text(beyond))
+            return text("worth.none_beyond", low=low, high=high, beyond=varied.with_unit(beyond))
         return text("worth.none", low=low, high=high)
-    value = varied.text(switching.value)
+    value = varied.with_unit(switching.value)
     if not switching.agrees:
         return text("worth.jump", value=value)
     return value if switching.serve_there else text("worth.no_longer_serves", value=value)
@@ -176,7 +176,7 @@ def turn_words(switching: Switching) -> str:
     turns = [
         text(
             "worth.turn",
-            value=switching.varied.text(turn.value),
+            value=switching.varied.with_unit(turn.value),
             best=turn.best if turn.meets else text("worth.none_serves"),
         )
         for turn in switching.turns
@@ -202,7 +202,7 @@ def _switching_row(switching: Switching) -> Row:
     having, lacking = switching.cost_with, switching.cost_without
     gap = None if having is None or lacking is None else 100 * abs(having - lacking) / max(abs(having), abs(lacking))
     cells = {
-        "input": Cell(varied.name),
+        "input": Cell(varied.label),
         "unit": Cell(varied.unit),
         "base": Cell(varied.base, "general"),
         "low": Cell(varied.low, "general"),

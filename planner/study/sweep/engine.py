@@ -22,7 +22,8 @@ from planner.study.context import Context, Store
 from planner.study.evaluate import run_cases
 from planner.study.results import Result, laid_out, life_of, serves
 from planner.study.sweep.prices import PriceLine, price_line
-from planner.study.sweep.variants import Core, Row, Variants, said
+from planner.study.sweep.reasons import Reason, reason_of
+from planner.study.sweep.variants import Core, Row, Variants
 from planner.supply.run import Outcome
 
 Array = NDArray[np.float64]
@@ -54,7 +55,7 @@ class Found:
     """Results of a unit: `numbers` (variants, options, measures), and what went wrong by place in the unit."""
 
     numbers: Array
-    problems: dict[int, str]
+    problems: dict[int, Reason]
 
 
 @lru_cache(maxsize=2)
@@ -89,7 +90,7 @@ class Engine:
     def __init__(self, core: Core) -> None:
         self._core = core
         self._variants = Variants(core)
-        self._hours: Store[tuple[list[Ran], dict[int, str]]] = Store(2)
+        self._hours: Store[tuple[list[Ran], dict[int, Reason]]] = Store(2)
         self._options = [pinned.name for pinned in core.pinned]
         self._prices = [place for place, key in enumerate(core.keys) if key.is_price] if core.by_line else []
         self._money = [
@@ -125,12 +126,12 @@ class Engine:
                 try:
                     found, faults = self._priced(each, at[group], task.values[chosen])
                     numbers[chosen] = found
-                    problems |= {int(chosen[place]): text for place, text in faults.items()}
+                    problems |= {int(chosen[place]): reason for place, reason in faults.items()}
                 except Exception as error:
-                    problems |= dict.fromkeys(chosen.tolist(), said(error))
+                    problems |= dict.fromkeys(chosen.tolist(), reason_of(error))
         return Found(numbers, problems)
 
-    def _priced(self, ran: Ran, at: Integers, values: Array) -> tuple[Array, dict[int, str]]:
+    def _priced(self, ran: Ran, at: Integers, values: Array) -> tuple[Array, dict[int, Reason]]:
         """Measures (variants, options, measures) of some variants, NaN of those with which something is wrong."""
         money, found = values[:, self._money], np.full((len(at), len(self._options), len(MEASURES)), np.nan)
         if self._prices:
@@ -145,15 +146,15 @@ class Engine:
             found[good] = np.concatenate([_costs(ran, at[good], owns), _served(ran, at[good], owns)], axis=-1)
         return found, wrong
 
-    def _run(self, values: Array) -> tuple[list[Ran], dict[int, str]]:
+    def _run(self, values: Array) -> tuple[list[Ran], dict[int, Reason]]:
         """Hours of a batch by life and tariff bands, and what went wrong with its cases."""
         made: dict[int, list[Case] | list[Result]] = {}
-        wrong: dict[int, str] = {}
+        wrong: dict[int, Reason] = {}
         for place, case in enumerate(values):
             try:
                 made[place] = self._variants.chosen(case) if self._core.redesign else self._variants.cases(case)
             except Exception as error:
-                wrong[place] = said(error)
+                wrong[place] = reason_of(error)
         together: dict[tuple[int, int], list[int]] = {}
         for place in made:
             ground = self._variants.context.ground(self._variants.row(values[place]).scenario)
@@ -163,7 +164,7 @@ class Engine:
             ran += self._ran(members, values, made, wrong)
         return ran, wrong
 
-    def _ran(self, members: list[int], values: Array, made: dict[int, Any], wrong: dict[int, str]) -> list[Ran]:
+    def _ran(self, members: list[int], values: Array, made: dict[int, Any], wrong: dict[int, Reason]) -> list[Ran]:
         """Run hour cases together; should that fail, one by one, so that only the faulty one is lost."""
         every = [each for member in members for each in made[member]]
         try:
@@ -174,7 +175,7 @@ class Engine:
         except Exception as error:
             if len(members) > 1:
                 return [ran for member in members for ran in self._ran([member], values, made, wrong)]
-            wrong[members[0]] = said(error)
+            wrong[members[0]] = reason_of(error)
             return []
         options = range(len(self._options))
         outcomes = [outcome.taken(slice(option, None, len(options))) for option in options]
@@ -188,13 +189,13 @@ class Engine:
             )
         ]
 
-    def _stacked(self, rows: Sequence[Row], money: Array) -> tuple[list[Scenario], dict[int, str]]:
+    def _stacked(self, rows: Sequence[Row], money: Array) -> tuple[list[Scenario], dict[int, Reason]]:
         """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
         keys = [self._core.keys[place] for place in self._money]
         paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
         paths = list(dict.fromkeys([*paths, *_derived_prices(rows[0].scenario)]))
         first: list[Scenario] = []
-        wrong: dict[int, str] = {}
+        wrong: dict[int, Reason] = {}
         numbers = np.empty((len(self._options), len(paths), len(money)))
         known: dict[int, int] = {}
         which = np.array([known.setdefault(id(row), len(known)) for row in rows], dtype=float)
@@ -204,7 +205,7 @@ class Engine:
                 held = self._held(self._money, values[1:])
                 owns = self._owns(self._variants.changed(held, row.raw)) if held else [s.scenario for s in row.supplies]
             except Exception as error:
-                wrong |= dict.fromkeys(group.tolist(), said(error))
+                wrong |= dict.fromkeys(group.tolist(), reason_of(error))
                 continue
             # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
             kept = [[_number(own, path) for path in paths] for own in owns]

@@ -20,6 +20,7 @@ from planner.study.ranking import ranked
 from planner.study.search import choose_all
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
 from planner.study.sweep.plan import Layout, Plan, cut, hour_keys, plans_of
+from planner.study.sweep.reasons import Reason
 from planner.study.sweep.variants import Core
 from planner.study.sweep.weather import WeatherSpread, weather_spread
 from planner.study.sweep.workers import Alone, Chunk, Done, Workers
@@ -109,14 +110,14 @@ class Results:
         Supply options.
     numbers : ndarray, (variants, options, measures)
         Results; NaN where a variant could not be worked out.
-    problems : dict of int to str
+    problems : dict of int to Reason
         Why, by variant.
     """
 
     plan: Plan
     options: tuple[str, ...]
     numbers: Array
-    problems: dict[int, str]
+    problems: dict[int, Reason]
 
     def measure(self, name: str) -> Array:
         """One measure, (variants, options)."""
@@ -125,13 +126,13 @@ class Results:
     @property
     def worked(self) -> bool:
         """Whether any variant was worked out, the scenario as it stands not counted."""
-        varied = range(1 if self.plan.mode == "one at a time" else 0, self.plan.size)
+        varied = range(1 if self.plan.mode == "one_at_a_time" else 0, self.plan.size)
         return any(variant not in self.problems for variant in varied)
 
     @property
-    def first_reason(self) -> str:
-        """Why the first variant that failed could not be worked out; '' where none failed."""
-        return next(iter(self.problems.values()), "")
+    def first_reason(self) -> Reason | None:
+        """Why the first variant that failed could not be worked out; None where none failed."""
+        return next(iter(self.problems.values()), None)
 
 
 @dataclass(frozen=True)
@@ -203,7 +204,7 @@ def base_of(scenario: Scenario, folder: Path) -> Base:
     zero = np.zeros(1, dtype=np.int64)
     found = engine.work(Task(np.zeros((1, 0)), zero, zero, np.zeros((1, 0))))
     if found.problems:
-        raise RuntimeError(f"the scenario as it stands could not be worked out: {found.problems[0]}")
+        raise RuntimeError(f"the scenario as it stands could not be worked out: {found.problems[0].words}")
     return Base(scenario, folder, context, pinned, found.numbers[0])
 
 
@@ -224,13 +225,13 @@ def run_plan(
     if isinstance(workers, Alone):
         engine_of(core).stand_on(base.context)
     numbers = np.full((plan.size, len(base.pinned), len(MEASURES)), np.nan)
-    problems: dict[int, str] = {}
+    problems: dict[int, Reason] = {}
     left = np.ones(len(layout.units), dtype=bool)
 
     def enter(done: Done) -> None:
         for unit, found in zip(layout.units[done.first : done.first + len(done.found)], done.found, strict=True):
             numbers[unit.variants] = found.numbers
-            problems.update({int(unit.variants[place]): text for place, text in found.problems.items()})
+            problems.update({int(unit.variants[place]): reason for place, reason in found.problems.items()})
         left[done.first : done.first + len(done.found)] = False
 
     for done in store.load(plan) if store else []:

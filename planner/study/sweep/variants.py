@@ -189,14 +189,3 @@ def _check_sizes(case: Case, busiest_m3: float) -> None:
         key, text = "sources.solar.strings", f"{design.strings} was given; at least 1 is needed"
     if key:
         raise InputError("", [Problem(key, text)])
-
-
-OUR_FAULT = "failed with "
-"""How a reason begins that is no fault of the input."""
-
-
-def said(error: Exception) -> str:
-    """Put what went wrong with a variant into one line."""
-    if isinstance(error, InputError):
-        return "; ".join(f"{p.key}: {p.text}" if p.key else p.text for p in error.problems)
-    return f"{OUR_FAULT}{type(error).__name__}: {error}"

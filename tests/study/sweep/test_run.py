@@ -15,6 +15,7 @@ from planner.study import context, design, evaluate
 from planner.study.compare import study_scenario
 from planner.study.keys import numeric_keys, with_value
 from planner.study.sweep.engine import MEASURES, engine_of
+from planner.study.sweep.reasons import Reason
 from planner.study.sweep.run import Results, base_of, run_sweep
 from planner.water.demand import hourly_demand_m3
 from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
@@ -150,7 +151,7 @@ def test_each_stage_is_done_once_for_all_that_leaves_it_as_it_is(
 def test_the_size_of_the_chunks_changes_no_bit() -> None:
     scenario = school(sweep=MIXED | random_table(3000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)))
     large, small = run_sweep(scenario, EXAMPLES, chunk_seconds=100), run_sweep(scenario, EXAMPLES, chunk_seconds=0)
-    assert [results.plan.mode for results in large.results] == ["one at a time", "grid", "random"]
+    assert [results.plan.mode for results in large.results] == ["one_at_a_time", "grid", "random"]
     for one, other in zip(large.results, small.results, strict=True):
         assert one.numbers.tobytes() == other.numbers.tobytes()
         assert np.isfinite(one.measure("present_cost")).all()
@@ -165,8 +166,8 @@ def test_a_failing_variant_is_told_and_ends_nothing() -> None:
     }
     results = run_sweep(school(sweep=table), EXAMPLES).results[0]
     assert set(results.problems) == {1, 2, 3, 5, 7}
-    assert "must be larger than rated_head_m" in results.problems[2]
-    assert "of the busiest hour" in results.problems[1]
+    assert "must be larger than rated_head_m" in results.problems[2].words
+    assert "of the busiest hour" in results.problems[1].words
     assert np.isfinite(results.measure("present_cost")[[0, 6]]).all()
     assert np.isnan(results.numbers[2]).all()
 
@@ -189,7 +190,7 @@ def test_even_a_fault_of_our_own_loses_only_its_variant(monkeypatch: pytest.Monk
     most = (drawn(500) + drawn(600)) / 2
     monkeypatch.setattr(evaluate, "run_options", faulty)
     results = run_sweep(scenario, EXAMPLES).results[0]
-    assert results.problems == {3: "failed with ZeroDivisionError: a fault"}
+    assert results.problems == {3: Reason("failed", {"error": "ZeroDivisionError", "message": "a fault"})}
     assert np.isfinite(results.measure("present_cost")[:3]).all()
 
 

@@ -95,7 +95,7 @@ def test_a_chunk_that_kills_every_worker_is_given_up_and_the_others_are_done(mon
     finally:
         crew.close()
     assert set(done) == {0, 1, 2, 3}
-    assert "its worker was lost 3 times" in done[1].problems[0]
+    assert "its worker was lost 3 times" in done[1].problems[0].words
     for first in (0, 2, 3):
         assert not done[first].problems
         assert np.isfinite(done[first].numbers[:, :, 1]).all()
