@@ -55,8 +55,8 @@ class Scenario(Model):
     )
     currency: str = assumed(
         NO_CURRENCY,
-        "Currency of every price, three letters; left out, there are no prices and the answer is a technical one",
-        source="no currency, in the code of ISO 4217",
+        "Currency of every price, three letters",
+        source="no currency in ISO 4217: no prices, and a technical answer",
         changes="nothing",
         pattern=r"^[A-Z]{3}$",
     )

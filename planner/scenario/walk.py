@@ -132,7 +132,8 @@ class Field:
 
     @property
     def _is_required(self) -> bool:
-        return self.info.is_required() or any(getattr(limit, "min_length", 0) for limit in self.info.metadata)
+        filled = self.is_list and any(getattr(limit, "min_length", 0) for limit in self.info.metadata)
+        return self.info.is_required() or filled
 
     @property
     def has_default(self) -> bool:

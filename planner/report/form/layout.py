@@ -169,10 +169,10 @@ def tables() -> tuple[Table, ...]:
 
 
 def _sections(
-    path: KeyPath, models: Sequence[type[BaseModel]], *, optional: bool, title: str = ""
+    path: KeyPath, models: Sequence[type[BaseModel]], *, optional: bool, found: bool = False, title: str = ""
 ) -> Iterator[Section]:
     rows: dict[str, Slot] = {}
-    if optional and not any(field.is_needed for model in models for field in fields_of(model).values()):
+    if optional and not found and not any(field.is_needed for model in models for field in fields_of(model).values()):
         rows[DESCRIBED] = Slot(
             (*path, DESCRIBED),
             text("form.described"),
@@ -195,7 +195,11 @@ def _sections(
                 found_tables += _tables(here, field)
             else:
                 inner += _sections(
-                    here, field.tables, optional=field.info.default is None, title=field.description
+                    here,
+                    field.tables,
+                    optional=field.info.default is None or bool(field.how),
+                    found=bool(field.how),
+                    title=field.description,
                 )  # fmt: skip
     plain = tuple(slot for slot in rows.values() if not slot.takes.months)
     months = tuple(slot for slot in rows.values() if slot.takes.months)

@@ -11,6 +11,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.assumptions.completed import completed
 from planner.assumptions.reader import option_scenario, scenario_of
 from planner.money.simulated import Quantities, quantities_of
 from planner.scenario.operands import value_at, with_arrays
@@ -104,7 +105,9 @@ class Engine:
             for place, key in enumerate(core.keys)
             if place not in core.hour_keys and place not in self._prices and not key.is_size
         ]
-        self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or core.redesign]
+        # where something is worked out, any key may move what the bill counts, such as the riser's length by the depth
+        every = core.redesign or bool(completed(self._variants.raw)[1])
+        self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or every]
 
     def reuse(self, context: Context) -> None:
         """Take over what was made for the scenario as it is, so that it need not be made again."""
