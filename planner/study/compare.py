@@ -202,12 +202,12 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
         for choice in choices
     )
     ranking = rank(options)
-    ground = context.ground(scenario)
+    site = context.site(scenario)
     return Study(
         scenario=scenario,
-        place=ground.place,
-        altitude_given=ground.altitude_given,
-        weather=ground.weather,
+        place=site.place,
+        altitude_given=site.altitude_given,
+        weather=site.weather,
         duty=duty_of(scenario),
         options=options,
         ranking=ranking,

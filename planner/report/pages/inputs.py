@@ -142,7 +142,7 @@ def inputs_page(study: Study, inputs: Inputs) -> Page:
         Column("source", text("inputs.source"), 36),
     )
     table = Table(INPUTS, columns, tuple(_row(row) for row in inputs.rows), freeze=1)
-    under = text("inputs.under", starter=STILL_STARTER, currency=study.scenario.currency)
+    under = text("inputs.under", starter=text(f"inputs.status_{STILL_STARTER}"), currency=study.scenario.currency)
     blocks = (Text(text("inputs.note")), table, *_weather(study, columns))
     return Page("inputs", text("page.inputs"), text("page.inputs"), under, blocks)
 
@@ -170,7 +170,7 @@ def _row(row: InputRow) -> Row:
     cells = {
         "key": Cell(row.key, "wrap"),
         "unit": Cell("" if entry.in_override else entry.unit, "wrap"),
-        "status": Cell(row.status),
+        "status": Cell(text(f"inputs.status_{row.status}")),
         "meaning": Cell(entry.meaning, "wrap"),
         "source": Cell(entry.source, "wrap"),
     }
