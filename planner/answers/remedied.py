@@ -67,14 +67,14 @@ class Remedied:
     @property
     def items(self) -> list[str]:
         """What is changed, in a few words each."""
-        return items(self.carried.changes)
+        return items_of(self.carried.changes)
 
     @property
     def not_priced(self) -> list[str]:
         """What is changed at a price that does not follow."""
         changes = self.carried.changes
         followed = {path for path in changes if _price_follows(path, self.before.scenario, self.after.scenario)}
-        return items({path: value for path, value in changes.items() if path not in followed})
+        return items_of({path: value for path, value in changes.items() if path not in followed})
 
 
 def remedied(study: Study, verdicts: Sequence[Verdict], folder: Path) -> Remedied | None:
@@ -135,8 +135,9 @@ def remedied_sentences(found: Remedied | None) -> list[str]:
         said = [text("remedied.answer", **slots)]
     else:
         said = [text("remedied.answer_priced", cost=_cost_words(found), **slots)]
-        if found.not_priced:
-            said.append(text("remedied.not_priced", items=", ".join(found.not_priced)))
+        items = dict.fromkeys([*found.not_priced, *(thing.label() for thing in found.option.unpriced)])
+        if items:
+            said.append(text("remedied.not_priced", items=", ".join(items)))
     if found.after.best is None:
         said.append(text("remedied.short", target=found.after.scenario.service.demand_met_percent))
     return said
@@ -167,7 +168,7 @@ def _judge(study: Study) -> Callable[[Scenario], tuple[Verdict, ...]]:
     return judged
 
 
-def items(changes: Mapping[Keys, Any]) -> list[str]:
+def items_of(changes: Mapping[Keys, Any]) -> list[str]:
     """Say what is changed in a few words each; what only follows from another change has none."""
     said: dict[str, None] = {}
     for path, value in changes.items():

@@ -14,6 +14,7 @@ from planner.checks.remedies import carried_out
 from planner.checks.verdict import failed
 from planner.cli import app
 from planner.report.scenario_file import remedied_file
+from planner.scenario.paths import data_at, parts_of
 from planner.scenario.reader import read_raw
 from planner.scenario.writer import toml_text
 from tests.checks.test_remedies_tried import faulty_sites, judged_in_the_full_sites_weather
@@ -212,3 +213,8 @@ def test_remedies_carried_out_together_leave_only_what_cannot_be_computed(part: 
         made = remedied_file(file, tmp_path / f"{number}.toml", carried, words)
         assert made.kept
         assert made.scenario.given() == carried.scenario.given()
+        for verdict in carried.remedied:
+            for key, value in verdict.changes.items():
+                path = parts_of(key)
+                if path[-1] in ("section_mm2", "voltage_class_v"):
+                    assert carried.changes[path] >= value >= (data_at(scenario.given(), path) or 0)

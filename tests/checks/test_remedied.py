@@ -76,6 +76,12 @@ def test_the_cost_is_that_of_the_site_with_its_remedies() -> None:
     assert second.endswith(f"adds to them: AC cable of {section:g} mm2.")
 
 
+def test_things_without_a_price_are_named_beside_the_cost() -> None:
+    _, _, said = found(**FAULTS | {"cables": None, "controller__price": None})
+    assert said is not None
+    assert remedied_sentences(said)[1].endswith("adds to them: Controller.")
+
+
 def test_a_check_without_a_computed_remedy_is_named() -> None:
     _, _, said = found(**SHORT | {"borehole__safe_yield_m3h": 3.0})
     assert said is not None
@@ -146,6 +152,6 @@ def test_every_change_of_a_remedy_has_words_or_follows_from_one_that_has() -> No
     for changes, scenario in faulty_sites():
         for verdict in judged_in_the_full_sites_weather(scenario):
             own = own_keys(scenario, verdict.changes)
-            wordless = [path for path, value in own.items() if value is not None and not module.items({path: value})]
+            wordless = [path for path, value in own.items() if value is not None and not module.items_of({path: value})]
             length = ("pipeline", "segments", 0, "length_m")
             assert not [path for path in wordless if path[-1] not in follow and path != length], (changes, wordless)

@@ -59,7 +59,7 @@ SENTENCES: dict[str, str] = {
     "remedied.one_fails": "one check still fails ({checks})",
     "remedied.some_fail": "{count} checks still fail ({checks})",
     "remedied.not_priced": (
-        "Costs count the prices entered; what is dearer than those, or has none, adds to them: {items}."
+        "Costs count the prices entered; what has none, or is dearer than the one entered, adds to them: {items}."
     ),
     "remedied.none_computed": (
         "The remedies of what fails cannot be computed, so what they cost is not known: {checks}."
