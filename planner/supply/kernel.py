@@ -57,7 +57,7 @@ class Totals:
     `shortfall_m3` is demand not met, `idle_m3` and `idle_kwh` the sun's pumping that found no room, `sun_shift_kwh` the
     change of solar energy used through top-up. `top_ups` hold what each top-up source did in the columns it serves,
     in their order. `start_m3` (variants, columns) is the tank's first level, `end` the state after the last hour,
-    `longest_short_days` (variants, columns) the longest run of short days. `users_shortfall_m3` is the part of the
+    `short_days` (variants, columns) the number of short days, `longest_short_days` the longest run of them. `users_shortfall_m3` is the part of the
     shortfall that users miss, None where their share of the draw was not given; `limit_reached` tells whether the
     daily limit held anything back.
     """
@@ -70,12 +70,13 @@ class Totals:
     top_ups: tuple[TopUpTotals, ...]
     start_m3: Array
     end: State
+    short_days: Array
     longest_short_days: Array
     limit_reached: bool
 
     def then(self, later: Totals) -> Totals:
         """Add what came of other months of the same year, that were run on from the end of these."""
-        names = ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")
+        names = ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh", "short_days")
         users = self.users_shortfall_m3, later.users_shortfall_m3
         return Totals(
             **{name: getattr(self, name) + getattr(later, name) for name in names},
@@ -232,6 +233,7 @@ def run_hours(
         top_ups=tuple(top_up.sums for top_up in top_ups),
         start_m3=first,
         end=State(level, short_days.run, *_switches(top_ups, shape)),
+        short_days=short_days.number,
         longest_short_days=short_days.longest,
         limit_reached=limit is not None and limit.bites,
     )
@@ -254,15 +256,17 @@ def _switches(top_ups: Sequence[TopUp], shape: tuple[int, ...]) -> tuple[Array, 
 
 
 class _ShortDays:
-    """Runs of short days in each case."""
+    """Short days of each case, and the runs that they make."""
 
     def __init__(self, draw_m3: Array, run: Array) -> None:
         by_day = draw_m3.reshape(-1, DAY, draw_m3.shape[1]).sum(axis=1)
         self.bearable_m3 = SHORT_DAY * by_day + _TINY
-        self.run, self.longest = run.copy(), np.zeros(run.shape)
+        self.run, self.longest, self.number = run.copy(), np.zeros(run.shape), np.zeros(run.shape)
 
     def count(self, day: int, missing_m3: Array) -> None:
         """Lengthen or end the runs with one day."""
+        short = missing_m3 > self.bearable_m3[day]
+        self.number += short
         self.run += 1
-        self.run *= missing_m3 > self.bearable_m3[day]
+        self.run *= short
         np.maximum(self.longest, self.run, out=self.longest)
