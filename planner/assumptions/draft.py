@@ -71,7 +71,7 @@ class Draft:
 
     def note(self, path: Path, how: str) -> None:
         """Say of a part of what was filled in how it was found."""
-        self.assumptions.append(Assumption(path, how))
+        self.assumptions.append(Assumption(path, how, is_part=True))
 
 
 def is_number(value: Any) -> bool:

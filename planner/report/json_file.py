@@ -49,7 +49,7 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
         "planner_version": __version__,
         "schema": SCHEMA,
         "scenario": study.scenario.name,
-        "currency": study.scenario.currency,
+        "currency": study.scenario.currency if study.scenario.priced else None,
         "analysis_period_years": study.scenario.finance.analysis_period_years,
         "people": study.scenario.people,
         "weather": {"source": study.weather.source, "notes": list(study.weather.notes)},
@@ -66,7 +66,7 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
         "headline": headline(study, verdicts),
         "recommended": holds(study, verdicts),
         "ranking": list(study.ranking),
-        "reference": study.reference,
+        "reference": study.reference if study.scenario.priced else None,
         "sentences": answer(study, verdicts),
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
@@ -83,12 +83,16 @@ def _check(verdict: Verdict) -> dict[str, Any]:
 
 
 def _option(option: OptionResult, further_costs: Sequence[str]) -> dict[str, Any]:
-    curve = option.tank_curve
+    """Figures of one option; those of money are null where there are no prices."""
+    curve, priced = option.tank_curve, option.scenario.priced
     return {
         "name": option.name,
         "sources": list(option.sources),
-        "unpriced": [thing.label() for thing in option.unpriced],
-        **{figure.key: _number(figure.read(option)) for figure in catalogue(further_costs)},
+        "unpriced": [thing.label() for thing in option.unpriced] if priced else None,
+        **{
+            figure.key: _number(figure.read(option)) if priced or not figure.is_money else None
+            for figure in catalogue(further_costs)
+        },
         "meets_target": option.meets_service,
         "tank_curve": [
             {"tank_m3": _number(volume), "demand_met_percent": _number(100 * share)}
@@ -111,7 +115,7 @@ def _yearly(option: OptionResult) -> list[dict[str, Any]]:
             "delivered_m3": _number(quantities.delivered_m3[year]),
             **{key: _number(getattr(quantities, name)[year]) for name, key in _YEARLY.items()},
             "grid_kwh": _number(grid_kwh[year]),
-            "cost": _number(cost[year + 1]),
+            "cost": _number(cost[year + 1]) if option.scenario.priced else None,
             "shortfall_by_daily_limit_m3": _number(None if by_limit is None else by_limit[year]),
         }
         for year in range(quantities.demand_m3.shape[-1])

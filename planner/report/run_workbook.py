@@ -84,7 +84,7 @@ def run_report(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict
         head_page(study),
         checks_page(study, verdicts),
         tank_page(study),
-        *money_pages(study, inputs),
+        *(money_pages(study, inputs) if study.scenario.priced else (inputs_page(study, inputs),)),
         method_page(study, cautions),
     )
     return Report(study.scenario.name, pages)

@@ -19,10 +19,13 @@ class Assumption:
         Keys from the root of the scenario; places in lists from 0.
     how : str
         From what, and by which rule.
+    is_part : bool
+        Whether it is a part of what was worked out as a whole, with which it stands or falls.
     """
 
     path: Path
     how: str
+    is_part: bool = False
 
     @property
     def key(self) -> str:
@@ -45,7 +48,7 @@ def without(data: dict[str, Any], assumptions: Iterable[Assumption], keep: Itera
     kept = tuple(keep)
     for assumption in assumptions:
         path = assumption.path
-        if not any(path == key[: len(path)] or key == path[: len(key)] for key in kept):
+        if not assumption.is_part and not any(path == key[: len(path)] or key == path[: len(key)] for key in kept):
             _take_out(data, path)
     return data
 

@@ -145,6 +145,12 @@ class Field:
         return own or (self.model.changes if issubclass(self.model, Model) else Model.changes)
 
     @property
+    def is_of_money(self) -> bool:
+        """Whether it matters only where there are prices."""
+        root = self.path[0]
+        return root == "currency" or self.unit.startswith("money") or (self.changes == "money" and root != "service")
+
+    @property
     def status(self) -> str:
         """Where the value comes from: 'given', 'assumed', 'default' or 'not given'."""
         if self.reason:

@@ -76,6 +76,30 @@ SENTENCES: dict[str, str] = {
         "In {option} the float switch is set to {start:g}/{stop:g} % of the tank; {better_start:g}/{better_stop:g} % "
         "would meet the target as well and save {saving} a year."
     ),
+    "answer.levels_good_technical": (
+        "In {option} the float switch starts the top-up at {start:g} % of the tank and stops it at {stop:g} %; no "
+        "setting tried meets the target with notably less energy from outside."
+    ),
+    "answer.kwh_of_grid": "{amount:,.0f} kWh from the grid",
+    "answer.l_of_fuel": "{amount:,.0f} L of fuel",
+    "answer.technical_meets": (
+        "{option} meets the target of {target:g} % of the water: {delivered:.1f} % over {years} years, {worst:.0f} % "
+        "in the worst month ({month}); {short:.1f} days a year are short of more than a tenth of their water, at most "
+        "{longest:.0f} in a row."
+    ),
+    "answer.technical_nearest": (
+        "No option meets the target of {target:g} % of the water; {option} comes nearest with {delivered:.1f} % over "
+        "{years} years, {worst:.0f} % in the worst month ({month}); {short:.1f} days a year are short of more than a "
+        "tenth of their water, at most {longest:.0f} in a row."
+    ),
+    "answer.technical_others": (
+        "So do: {options}. Without prices they stand in the order of the scenario; which of them to build, prices and "
+        "those who will run it must say."
+    ),
+    "answer.technical_sizes": (
+        "Sizes left open were chosen without prices: a m3 of tank counts as {tank:g} kWp of array (assumed, common "
+        "practice, no source)."
+    ),
     # sizing
     "sizing_answer.array": "{modules} PV modules in {strings} strings ({kwp:.1f} kWp)",
     "sizing_answer.array_one_string": "{modules} PV modules in 1 string ({kwp:.1f} kWp)",

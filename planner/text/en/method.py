@@ -61,6 +61,13 @@ SENTENCES: dict[str, str] = {
         "switch's levels of least life-cycle cost that meet it. Options that meet the target are ranked by life-cycle "
         "cost; those that miss it come after them, by what they deliver."
     ),
+    "method.sizes_words_technical": (
+        "Where left open: the smallest tank that meets the service target, and the number of strings and the float "
+        "switch's levels that meet it with least weight: a kWp of array counts 1, a m3 of tank {tank:g}, a kWh a year "
+        "from the grid {grid:g} and a litre of fuel a year {fuel:g}, which is near what they usually weigh against one "
+        "another (assumed, common practice, no source). Prices may choose other sizes. Options that meet the target "
+        "stand in the order of the scenario; those that miss it come after them, by what they deliver."
+    ),
     "method.money": "Money",
     "method.money_words": (
         "Life-cycle cost as in 10 CFR 436 and NIST Handbook 135 (Fuller and Petersen 1995): year 0 construction, all "
@@ -82,7 +89,7 @@ SENTENCES: dict[str, str] = {
         "The works age evenly, by the yearly declines of the inputs; a borehole is never cleaned."
     ),
     "limit.not_run": "Surge, water quality and bursts are not part of the hourly run.",
-    "limit.money": "Costs fall at year ends, loan payments are level, taxes on income are left out.",
+    "limit_of_money.flows": "Costs fall at year ends, loan payments are level, taxes on income are left out.",
     "limit.carbon": "The carbon dioxide of making and moving the equipment is not counted.",
     "limit.inspection": (
         "The program computes; it does not inspect: a pumping test, a survey of the route and quotations come first."
@@ -107,19 +114,19 @@ SENTENCES: dict[str, str] = {
     "meaning.head": "Static lift + drawdown + friction + residual head.",
     "word.duty_point": "duty point",
     "meaning.duty_point": "Flow and head at which the pump and the system meet.",
-    "word.life_cycle_cost": "life-cycle cost",
+    "word_of_money.life_cycle_cost": "life-cycle cost",
     "meaning.life_cycle_cost": "Present value of every cost over the analysis period, less the residual value.",
-    "word.net_present_value": "net present value",
+    "word_of_money.net_present_value": "net present value",
     "meaning.net_present_value": "Present value of what users pay, less the life-cycle cost.",
-    "word.annualised_cost": "annualised cost",
+    "word_of_money.annualised_cost": "annualised cost",
     "meaning.annualised_cost": "Level yearly sum whose present value is the life-cycle cost.",
-    "word.levelised_cost": "levelised cost of water",
+    "word_of_money.levelised_cost": "levelised cost of water",
     "meaning.levelised_cost": "Life-cycle cost / present value of the delivered m3, in money of year 0.",
-    "word.rate": "internal rate of return",
+    "word_of_money.rate": "internal rate of return",
     "meaning.rate": "Rate at which the extra construction against the reference equals the later savings.",
-    "word.payback": "payback",
+    "word_of_money.payback": "payback",
     "meaning.payback": "Years until the extra construction is recovered and stays recovered; discounted or not.",
-    "word.residual_value": "residual value",
+    "word_of_money.residual_value": "residual value",
     "meaning.residual_value": (
         "What equipment is worth at the end: its price times the share of its life left."
     ),

@@ -24,6 +24,10 @@ SENTENCES: dict[str, str] = {
     "answer.question": "Question: {question}",
     "answer.people": "Serves {people} people in the first year.",
     "answer.setting": "Money in {currency}, {prices}. Every option was simulated hour by hour through {years} years.",
+    "answer.setting_technical": (
+        "A technical answer, as the scenario names no currency and gives no prices. Every option was simulated hour by "
+        "hour through {years} years."
+    ),
     "answer.other_first": (
         "! At the prices changed here another option costs least; run the study again to have it checked: "
     ),
@@ -40,6 +44,7 @@ SENTENCES: dict[str, str] = {
         "licensed practice come first."
     ),
     "answer.option": "Supply option, best first",
+    "answer.option_technical": "Supply option",
     "answer.service": "Service",
     "answer.incomplete": ", incomplete",
     "answer.nothing": "–",
@@ -47,6 +52,9 @@ SENTENCES: dict[str, str] = {
     "answer.no": "✗ no",
     "short.demand_met_percent": "Demand met (%)",
     "short.demand_met_worst_year_percent": "Worst year (%)",
+    "short.demand_met_worst_month_percent": "Worst month (%)",
+    "short.short_days_per_year": "Short days a year",
+    "short.longest_short_days": "Most in a row",
     "short.tank_m3": "Tank (m3)",
     "short.modules": "PV modules",
     "short.array_kwp": "PV array (kWp)",
@@ -97,6 +105,10 @@ SENTENCES: dict[str, str] = {
     "options.under": (
         "In the order of the run. Money in {currency}, {prices}, over {years} years at the discount rate of the sheet "
         "'Inputs'; energy and hours are means of the years."
+    ),
+    "options.under_technical": (
+        "In the order of the run, over {years} years; energy and hours are means of the years. Those that meet the "
+        "target come first, in the order of the scenario."
     ),
     "options.figure": "Figure",
     "options.design": "Design",
