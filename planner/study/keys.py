@@ -26,6 +26,16 @@ COUNTED = (
 )
 """Keys that touch the hours and are counted in the bill of quantities or its money as well."""
 
+READY_CHANGE_PERCENT = 20.0
+"""Change by which an input is tried where no other is given; assumed, common practice, no source."""
+READY_ENDS = {
+    "pump.wear_percent_per_year": (0.0, 3.0),
+    "borehole.level_decline_m_per_year": (0.0, 0.5),
+    "borehole.specific_capacity_decline_percent_per_year": (0.0, 4.0),
+}
+"""Ends of inputs for which a change by per cent says little: no ageing, and sand in the water, a stressed aquifer,
+iron-rich alluvium; assumed."""
+
 _NOT_SWEPT = ("sweep", "size")
 
 

@@ -1,6 +1,7 @@
 """Words for what was left out of a scenario and worked out: from what, and by which rule."""
 
 SENTENCES: dict[str, str] = {
+    "rests_on.estimate": "an estimate from the coordinates",
     "assumed.place": "the name of the project",
     "assumed.time_zone": "from the coordinates",
     "assumed.weather": "no weather given: estimated from the coordinates; measure or fetch before money is committed",
