@@ -15,6 +15,7 @@ from planner.checks.verdict import Verdict
 from planner.figures import catalogue
 from planner.report.files import write_text
 from planner.study.compare import OptionResult, Study
+from planner.study.rests_on import Effect
 
 SCHEMA = 3
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
@@ -68,9 +69,22 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
         "ranking": list(study.ranking),
         "reference": study.reference if study.scenario.priced else None,
         "sentences": answer(study, verdicts),
+        "rests_on": [_effect(effect, priced=study.scenario.priced) for effect in study.effects],
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
         "options": [_option(option, study.further_costs) for option in study.options],
+    }
+
+
+def _effect(effect: Effect, *, priced: bool) -> dict[str, Any]:
+    return {
+        "key": effect.key,
+        "unit": effect.unit,
+        "value": effect.value,
+        "source": effect.how,
+        "tried": list(effect.tried),
+        "demand_met_percent": [_number(share) for share in effect.demand_met_percent],
+        "life_cycle_cost": [_number(cost) for cost in effect.life_cycle_cost] if priced else None,
     }
 
 

@@ -26,6 +26,7 @@ from planner.report.document import (
 from planner.report.pages.cash import YEAR, cash_span
 from planner.report.pages.inputs import Inputs, plain_kind
 from planner.report.pages.options import RANK, SERVICE, option_span, service_words
+from planner.report.pages.rests_on import more_words, rests_on_table
 from planner.scenario.starter import statuses
 from planner.scenario.walk import walk
 from planner.study.compare import OptionResult, Study
@@ -91,6 +92,7 @@ def answer_page(
         *([Text(text("answer.unchanged"), formula=_agreement(study, inputs))] if alive and scenario.priced else []),
         _options(study),
         *(_money(study, inputs, alive=alive) if scenario.priced else [_basis(study, inputs)]),
+        *([rests_on_table(study), Text(more_words(study, inputs))] if study.effects else []),
         *([Text(text("answer.cautions"))] if alive else []),
     )
     return Page("answer", text("page.answer"), scenario.name, scenario.site.place, blocks, one_page=True)
