@@ -257,6 +257,11 @@ def figure(key: str) -> Figure:
     return _BY_KEY[key]
 
 
+def shown(keys: Sequence[str], *, priced: bool) -> tuple[str, ...]:
+    """Those of some figures that are shown: where there are no prices, none of money."""
+    return tuple(key for key in keys if priced or not _BY_KEY[key].is_money)
+
+
 def cost_figure(category: str) -> Figure:
     """Life-cycle cost of one kind, whether of the catalogue or of a source of one's own."""
     key = f"life_cycle_{category}"

@@ -13,7 +13,6 @@ from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
 from planner.report.document import Cell, Column, Row, Table
 from planner.report.pages.answer import DASHED
-from planner.report.pages.inputs import inputs_of
 from planner.report.pages.rests_on import IN_TERMINAL, more_words, rests_on_table
 from planner.report.terminal_writer import terminal_table
 from planner.study.compare import Study
@@ -66,7 +65,7 @@ def study_report(
     parts += [indented(failed_words(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
     if study.effects:
         table = rests_on_table(study)
-        parts += [Text(""), terminal_table(table.only(IN_TERMINAL)), Text(more_words(study, inputs_of(study)))]
+        parts += [Text(""), terminal_table(table.only(IN_TERMINAL)), Text(more_words(study))]
     parts += [Text(""), Text(text("terminal.limits"))]
     parts += [indented(f"! {note}") for note in notes]
     return Group(*parts)

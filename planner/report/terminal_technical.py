@@ -12,7 +12,6 @@ from planner.checks.verdict import Verdict, worst_first
 from planner.report.checks_table import summary
 from planner.report.document import Cell, Column, Row, Table
 from planner.report.pages.answer import DASHED
-from planner.report.pages.inputs import inputs_of
 from planner.report.pages.rests_on import IN_TERMINAL, more_words, rests_on_table
 from planner.report.terminal import duty_words, failed_words, indented
 from planner.report.terminal_writer import terminal_table
@@ -106,7 +105,7 @@ def _parts(
     if study.effects:
         table = rests_on_table(study)
         yield terminal_table(table.only([key for key in IN_TERMINAL if key in {each.key for each in table.columns}]))
-        yield Text(more_words(study, inputs_of(study)))
+        yield Text(more_words(study))
     if verbose:
         yield Text(text("terminal.limits"))
         yield from (indented(f"! {note}") for note in notes)

@@ -147,8 +147,9 @@ class Field:
     @property
     def is_of_money(self) -> bool:
         """Whether it matters only where there are prices."""
-        root = self.path[0]
-        return root == "currency" or self.unit.startswith("money") or (self.changes == "money" and root != "service")
+        if self.path[0] == "service":
+            return self.name == "reference"
+        return self.path[0] in ("currency", "prices") or self.unit.startswith("money") or self.changes == "money"
 
     @property
     def status(self) -> str:

@@ -137,7 +137,7 @@ def _trials(context: Context, scenario: Scenario, option: str) -> Iterator[_Tria
         key = known.get(field.key)
         if key is None or key.base is None or not _is_tried(field, priced=scenario.priced):
             continue
-        ends = _ends(key)
+        ends = _ends(key, field)
         if ends[0] < ends[1]:
             low, high = (_changed(scenario, key, end, option) for end in ends)
             yield _Trial(key.text, key.unit, key.base, field.source, ends, (low, high))
@@ -149,13 +149,19 @@ def _is_tried(field: Field, *, priced: bool) -> bool:
     return not field.key.startswith(_HELD) and (priced or not field.is_of_money)
 
 
-def _ends(key: Key) -> Pair:
-    base = key.base or 0.0
+def _ends(key: Key, field: Field) -> Pair:
+    """Lower and higher value, as far as the key may have them."""
+    base, limits = key.base or 0.0, field.takes.number
     if key.text in ENDS:
         low, high = ENDS[key.text]
         return min(low, base), max(high, base)
     change = abs(base) * READY_CHANGE_PERCENT / 100
-    return (round(base - change), round(base + change)) if key.whole else (base - change, base + change)
+    low, high = (round(base - change), round(base + change)) if key.whole else (base - change, base + change)
+    if limits is not None and limits.ge is not None:
+        low = max(low, limits.ge)
+    if limits is not None and limits.le is not None:
+        high = min(high, limits.le)
+    return low, high
 
 
 def _changed(scenario: Scenario, key: Key, value: float, option: str) -> Scenario | None:

@@ -9,8 +9,10 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from planner.money.quantities import unpriced
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import SOURCE_ORDER, Scenario, option_name
+from planner.sources.registry import SOURCES
 from planner.study.context import Context
 from planner.study.held import Held, Standing, best_first
 from planner.study.inputs import inputs_of
@@ -113,6 +115,14 @@ def _check(scenario: Scenario, source: str) -> None:
         raise InputError(
             "", [Problem(f"sources.{source}", f"is not described, so there is no option with the {source}")]
         )
+    if not scenario.priced:
+        kinds = tuple(kind for kind in SOURCES if kind.described(scenario))
+        needed = ", ".join(thing.label() for thing in unpriced(scenario, kinds))
+        text = (
+            f"is left out, so there are no prices to say whether the {source} is worth having (planner run says what "
+            f"it changes of the water); give it, and the prices of: {needed}"
+        )
+        raise InputError("", [Problem("currency", text)])
     names = scenario.option_names
     having = [name for name in names if source in name.split(" + ")]
     if not having or len(having) == len(names):

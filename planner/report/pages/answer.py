@@ -92,7 +92,7 @@ def answer_page(
         *([Text(text("answer.unchanged"), formula=_agreement(study, inputs))] if alive and scenario.priced else []),
         _options(study),
         *(_money(study, inputs, alive=alive) if scenario.priced else [_basis(study, inputs)]),
-        *([rests_on_table(study), Text(more_words(study, inputs))] if study.effects else []),
+        *([rests_on_table(study), Text(more_words(study))] if study.effects else []),
         *([Text(text("answer.cautions"))] if alive else []),
     )
     return Page("answer", text("page.answer"), scenario.name, scenario.site.place, blocks, one_page=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import isnan
 
 from planner.report.document import Cell, Column, Kind, Row, Table
-from planner.report.pages.inputs import Inputs, plain_kind
+from planner.report.pages.inputs import plain_kind
 from planner.report.shown import NOTHING
 from planner.study.compare import Study
 from planner.study.rests_on import Effect, Pair
@@ -36,10 +36,9 @@ def rests_on_table(study: Study, *, all_of_them: bool = False) -> Table:
     return Table(f"{RESTS_ON}.{'all' if all_of_them else 'first'}", columns, tuple(map(_row, shown)), heading=heading)
 
 
-def more_words(study: Study, inputs: Inputs) -> str:
-    """Say where the others stand that were not given."""
-    others = sum(row.status in ("assumed", "default") for row in inputs.rows) - min(len(study.effects), SHOWN)
-    return text("rests_on.more", count=others)
+def more_words(study: Study) -> str:
+    """Say how many more were tried, and where all that was not given stands."""
+    return text("rests_on.more", count=max(len(study.effects) - SHOWN, 0))
 
 
 def _row(effect: Effect) -> Row:

@@ -11,7 +11,9 @@ SENTENCES: dict[str, str] = {
     "rests_on.cost": "Life-cycle cost {currency}",
     "rests_on.source": "Where it comes from",
     "rests_on.pair": "{low} / {high}",
-    "rests_on.more": "and {count} more that were not given: sheet 'Inputs'",
+    "rests_on.more": (
+        "and {count} more, which change less; every value that was not given stands on the sheet 'Inputs'"
+    ),
     "assumed.place": "the name of the project",
     "assumed.time_zone": "from the coordinates",
     "assumed.weather": "no weather given: estimated from the coordinates; measure or fetch before money is committed",

@@ -214,6 +214,11 @@ SENTENCES: dict[str, str] = {
         "not recommended while site checks fail, and its cost is incomplete where prices are missing. Money in "
         "{currency}."
     ),
+    "compare.side_under_technical": (
+        "The option that stands first in each scenario: the first that meets its target, or, where none does, the one "
+        "that delivers most; it cannot be built as it is while site checks fail. The scenarios give no prices."
+    ),
+    "compare.differ_technical": "! The scenarios have different {what}: compare them with care.",
     "compare.differ": "! The scenarios have different {what}: compare their costs with care.",
     "compare.differ_analysis_period": "analysis periods",
     "compare.differ_discount_rate": "discount rates",
@@ -225,6 +230,7 @@ SENTENCES: dict[str, str] = {
     "compare.unit": "Unit",
     "compare.place": "Place",
     "compare.first": "Least cost, or nearest",
+    "compare.first_technical": "First that meets the target, or nearest",
     "compare.service": "Service",
     "compare.failing": "Site checks that fail",
     "compare.unpriced": "No price was entered for",
@@ -241,7 +247,7 @@ SENTENCES: dict[str, str] = {
     "compare.prices": "Prices",
     "compare.scenario": "Scenario",
     "compare.cost_axis": "Scenario",
-    "compare.cost_alt": "Levelised cost of water of the option ranked first in each scenario: {scenarios}.",
+    "compare.chart_alt": "{figure} of the option ranked first in each scenario: {scenarios}.",
     "compare.all": "All options",
     "compare.all_title": "All options of all scenarios",
     "compare.all_under": "Best first within each scenario.",
@@ -249,6 +255,9 @@ SENTENCES: dict[str, str] = {
     "compare.too_few": "a comparison needs at least two scenarios that run",
     "compare.currencies": (
         "scenarios in different currencies cannot be compared ({listed}); give all prices in one currency"
+    ),
+    "compare.some_unpriced": (
+        "scenarios with prices and without cannot be compared; no currency is named in: {listed}"
     ),
     "compare.in_currency": "'{scenario}' in {currency}",
     "weather.title": "{place}: weather used",
