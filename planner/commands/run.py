@@ -20,9 +20,7 @@ Compare = Annotated[
     Path | None,
     typer.Option("--compare", help="Workbook that puts all scenarios side by side.", show_default=False),
 ]
-Quick = Annotated[
-    bool, typer.Option("--quick", help="Leave out what the numbers that were not given would change.")
-]
+Quick = Annotated[bool, typer.Option("--quick", help="Leave out what the numbers that were not given would change.")]
 Brief = Annotated[
     bool, typer.Option("--brief", help="Write a page for a browser as well: the answer, failed checks and cautions.")
 ]

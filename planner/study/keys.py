@@ -57,6 +57,8 @@ class Key:
         Unit of the field.
     changes : str
         First stage that a change of it touches.
+    is_of_money : bool
+        Whether it matters only where there are prices.
     """
 
     text: str
@@ -65,6 +67,7 @@ class Key:
     whole: bool
     unit: str
     changes: Changes
+    is_of_money: bool = False
 
     @property
     def touches_hours(self) -> bool:
@@ -98,9 +101,9 @@ def _keys_of(field: Field) -> Iterator[Key]:
     """Numbers of one field: its value where it is or could be one, or those in its list."""
     takes = field.takes
     for path, value in _numbers(field.value, field.path):
-        yield Key(dotted(path), path, value, takes.whole_only, field.unit, field.changes)
+        yield Key(dotted(path), path, value, takes.whole_only, field.unit, field.changes, field.is_of_money)
     if takes.numeric and (field.value is None or field.value == "auto"):
-        yield Key(field.key, field.path, None, takes.whole_only, field.unit, field.changes)
+        yield Key(field.key, field.path, None, takes.whole_only, field.unit, field.changes, field.is_of_money)
 
 
 def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float]]:

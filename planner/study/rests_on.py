@@ -1,4 +1,4 @@
-"""What an answer rests on: every number that was not given, tried lower and higher with the works as they were chosen."""
+"""What an answer rests on: every number that was not given, tried lower and higher with the works as chosen."""
 
 from __future__ import annotations
 
@@ -26,9 +26,9 @@ ENDS = READY_ENDS | {"demand.growth_percent_per_year": (0.0, 3.0), "demand.leaka
 fifth down and up. Assumed, common practice, no source."""
 IRRADIATION = "weather.ghi_kwh_m2_day"
 _HELD = (
-    "seed", "service.", "tank.", "topup.", "weather.", "finance.analysis_period_years", "pipeline.segments", "pump.life",
-    "controller.dc_voltage", "controller.ac_", "costs.items", "sources.solar.module", "sources.solar.planes",
-    "sources.solar.strings",
+    "seed", "service.", "tank.", "topup.", "weather.", "finance.analysis_period_years", "pipeline.segments",
+    "pump.life", "controller.dc_voltage", "controller.ac_", "costs.items", "sources.solar.module",
+    "sources.solar.planes", "sources.solar.strings",
 )  # fmt: skip
 """Not tried: what was chosen, is printed on what is bought, or follows from what was given."""
 
@@ -177,18 +177,15 @@ def _irradiation(context: Context, scenario: Scenario, option: str) -> _Trial:
     place = context.ground(scenario).place
     months = climatology_at(place.latitude_deg, place.longitude_deg, place.altitude_m)
     own, error = option_scenario(scenario, option), 1 - 1 / MONTH_TOO_BRIGHT
-    spread = scenario.weather.model_dump(exclude={"kind"})
-    mean = float(months.ghi_kwh_m2_day.mean())
+    held = scenario.weather.model_dump(exclude={"kind"}) | {"temperature_c": months.temperature_c.tolist()}
 
-    def with_irradiation(share: float) -> Scenario:
+    def with_share(share: float) -> Scenario:
         ghi = (share * months.ghi_kwh_m2_day).tolist()
-        weather = MonthlyWeather(kind="monthly", ghi_kwh_m2_day=ghi, temperature_c=months.temperature_c.tolist(), **spread)
-        return own.model_copy(update={"weather": weather})
+        return own.model_copy(update={"weather": MonthlyWeather(kind="monthly", ghi_kwh_m2_day=ghi, **held)})
 
-    shares = 1 - error, 1 + error
-    tried = shares[0] * mean, shares[1] * mean
-    how = text("rests_on.estimate")
-    return _Trial(IRRADIATION, "kWh/m2/day", mean, how, tried, (with_irradiation(shares[0]), with_irradiation(shares[1])))
+    mean, low, high = float(months.ghi_kwh_m2_day.mean()), 1 - error, 1 + error
+    how, scenarios = text("rests_on.estimate"), (with_share(low), with_share(high))
+    return _Trial(IRRADIATION, "kWh/m2/day", mean, how, (low * mean, high * mean), scenarios)
 
 
-__all__ = ["Effect", "IRRADIATION", "effects_of"]
+__all__ = ["IRRADIATION", "Effect", "effects_of"]

@@ -3,8 +3,8 @@
 The rules. Where the tank alone is open: the smallest that meets the service target. Where the number of strings is
 open: the design of least objective that meets it, over the tanks too where they are open. Then, for that design, the
 levels that meet the target at least objective. Each candidate is simulated over every life year. A design that must
-miss the target is the one that misses it by least. The objective (`ranking.objective`) is the present cost, and a weight
-of what is built and bought where there are no prices.
+miss the target is the one that misses it by least. The objective (`ranking.objective`) is the present cost, and a
+weight of what is built and bought where there are no prices.
 """
 
 from __future__ import annotations

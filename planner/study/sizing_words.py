@@ -7,8 +7,8 @@ from typing import Any
 from planner.money.quantities import unpriced
 from planner.scenario.scenario import Scenario
 from planner.study.candidates import AS_GIVEN, Levels
-from planner.study.sizing import OptionSizing, SizedDesign, Sizing
 from planner.study.ranking import FUEL_KWP_PER_L_A_YEAR, GRID_KWP_PER_KWH_A_YEAR, TANK_KWP_PER_M3
+from planner.study.sizing import OptionSizing, SizedDesign, Sizing
 from planner.study.words import money
 from planner.text import text
 
@@ -110,9 +110,7 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     }
     incomplete = "_incomplete" if missing else ""
     if first.best is None:
-        return _said(
-            sizing.scenario, f"sizing_answer.none_meets{incomplete}", misses=misses_words(first), **slots
-        )
+        return _said(sizing.scenario, f"sizing_answer.none_meets{incomplete}", misses=misses_words(first), **slots)
     return _said(sizing.scenario, f"sizing_answer.best{incomplete}", **slots)
 
 
@@ -142,9 +140,7 @@ def _next_percent(sizing: Sizing, first: OptionSizing) -> str:
     if more is None:
         return text("sizing_answer.higher_beyond", **slots)
     if more <= 1e-9 * abs(first.best.objective):
-        return _said(
-            sizing.scenario, "sizing_answer.higher_free", delivered=100 * first.best.delivered_share, **slots
-        )
+        return _said(sizing.scenario, "sizing_answer.higher_free", delivered=100 * first.best.delivered_share, **slots)
     return _said(sizing.scenario, "sizing_answer.higher_adds", cost=_amount(sizing.scenario, more), **slots)
 
 

@@ -57,9 +57,9 @@ class Totals:
     `shortfall_m3` is demand not met, `idle_m3` and `idle_kwh` the sun's pumping that found no room, `sun_shift_kwh` the
     change of solar energy used through top-up. `top_ups` hold what each top-up source did in the columns it serves,
     in their order. `start_m3` (variants, columns) is the tank's first level, `end` the state after the last hour,
-    `short_days` (variants, columns) the number of short days, `longest_short_days` the longest run of them. `users_shortfall_m3` is the part of the
-    shortfall that users miss, None where their share of the draw was not given; `limit_reached` tells whether the
-    daily limit held anything back.
+    `short_days` (variants, columns) the number of short days, `longest_short_days` the longest run of them.
+    `users_shortfall_m3` is the part of the shortfall that users miss, None where their share of the draw was not given;
+    `limit_reached` tells whether the daily limit held anything back.
     """
 
     shortfall_m3: Array

@@ -96,9 +96,9 @@ class Outcome:
     `demand_m3` and `delivered_m3` are what users want and get, `leakage_m3` what is lost on the way to them, `solar_m3`
     water pumped by the sun, `solar_kwh` DC energy used, `idle_kwh` DC energy not used, `top_ups` what each top-up
     source of the option did, by name, in the order in which they serve. `level_start_m3`, `level_end_m3`, `short_days`
-    (their number), `longest_short_days` (the longest run of them) and `limit_shortfall_m3` (how much less users get for the daily
-    limit; None where it was not asked for) are (variants, strings, years). `band_count` is the number of tariff bands
-    in the nothing that comes from a source which the option lacks.
+    (their number), `longest_short_days` (the longest run of them) and `limit_shortfall_m3` (how much less users get for
+    the daily limit; None where it was not asked for) are (variants, strings, years). `band_count` is the number of
+    tariff bands in the nothing that comes from a source which the option lacks.
     """
 
     name: str
@@ -213,7 +213,8 @@ class Outcome:
     def month_share(self) -> Array:
         """Share of demand delivered in each calendar month, all years together; NaN where none is asked for."""
         delivered, demand = self.delivered_m3.sum(axis=-2), self.demand_m3.sum(axis=-2)
-        return np.divide(delivered, demand, out=np.full(demand.shape, np.nan), where=demand > 0)
+        share: Array = np.divide(delivered, demand, out=np.full(demand.shape, np.nan), where=demand > 0)
+        return share
 
     @property
     def worst_year_share(self) -> Array:

@@ -87,15 +87,16 @@ def answer_page(
         Whether it stands in a workbook: with the charts of its cells, and with what there is to say of changed ones.
     """
     scenario = study.scenario
-    blocks: tuple[Block, ...] = (
-        *_words(study, sentences, verdicts),
-        *([Text(text("answer.unchanged"), formula=_agreement(study, inputs))] if alive and scenario.priced else []),
-        _options(study),
-        *(_money(study, inputs, alive=alive) if scenario.priced else [_basis(study, inputs)]),
-        *([rests_on_table(study), Text(more_words(study))] if study.effects else []),
-        *([Text(text("answer.cautions"))] if alive else []),
-    )
-    return Page("answer", text("page.answer"), scenario.name, scenario.site.place, blocks, one_page=True)
+    blocks: list[Block] = list(_words(study, sentences, verdicts))
+    if alive and scenario.priced:
+        blocks.append(Text(text("answer.unchanged"), formula=_agreement(study, inputs)))
+    blocks.append(_options(study))
+    blocks += _money(study, inputs, alive=alive) if scenario.priced else [_basis(study, inputs)]
+    if study.effects:
+        blocks += [rests_on_table(study), Text(more_words(study))]
+    if alive:
+        blocks.append(Text(text("answer.cautions")))
+    return Page("answer", text("page.answer"), scenario.name, scenario.site.place, tuple(blocks), one_page=True)
 
 
 def _money(study: Study, inputs: Inputs, *, alive: bool) -> Iterator[Block]:

@@ -125,7 +125,10 @@ def _answer(sizing: Sizing, sentences: Sequence[str]) -> Page:
     switches = [switch_sentence(option) for option in sizing.ranked if option.best and option.grid.has_switch]
     if switches:
         blocks += [Heading(text("size.switches")), *map(Words, switches)]
-    blocks += [Heading(text("studies.how_found")), Words(f"{_said(sizing, 'size.note')} {text('caution.where_listed')}")]
+    blocks += [
+        Heading(text("studies.how_found")),
+        Words(f"{_said(sizing, 'size.note')} {text('caution.where_listed')}"),
+    ]
     blocks += map(Words, [*_unmet(sizing), *_left_out(sizing)])
     under = _said(sizing, "size.answer_under", currency=sizing.scenario.currency)
     return Page("size.answer", text("studies.answer"), sizing.scenario.name, under, tuple(blocks), ANSWER_WIDTHS,

@@ -142,7 +142,7 @@ def ready_inputs(scenario: Scenario) -> list[SteppedInput]:
     by_share = [
         SteppedInput(key=text, change_percent=READY_CHANGE_PERCENT)
         for text in (*texts, *_READY)
-        if text in known and (known[text].base or 0.0) > 0
+        if text in known and (known[text].base or 0.0) > 0 and (scenario.priced or not known[text].is_of_money)
     ]
     by_ends = [
         SteppedInput(key=text, low=min(low, known[text].base or 0.0), high=max(high, known[text].base or 0.0))
@@ -200,6 +200,9 @@ def _random(scenario: Scenario, sweep: Sweep) -> Plan:
 def _keys(scenario: Scenario, texts: Sequence[str], where: str) -> tuple[Key, ...]:
     keys = tuple(key_of(scenario, text, where.format(place + 1)) for place, text in enumerate(texts))
     for place, key in enumerate(keys):
+        if key.is_of_money and not scenario.priced:
+            text = f"'{key.text}' changes costs alone, and without a currency there are none"
+            raise InputError("", [Problem(where.format(place + 1), text)])
         if key in keys[:place]:
             raise InputError("", [Problem(where.format(place + 1), f"'{key.text}' is varied twice in one sweep")])
     return keys

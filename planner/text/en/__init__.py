@@ -16,6 +16,7 @@ from planner.text.en import (
     run,
     site,
     studies,
+    technical,
     terminal,
     weather,
 )
@@ -26,6 +27,6 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, method, plate, run, site, studies, terminal, weather,
+    checks_works, method, plate, run, site, studies, technical, terminal, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES

@@ -76,30 +76,6 @@ SENTENCES: dict[str, str] = {
         "In {option} the float switch is set to {start:g}/{stop:g} % of the tank; {better_start:g}/{better_stop:g} % "
         "would meet the target as well and save {saving} a year."
     ),
-    "answer.levels_good_technical": (
-        "In {option} the float switch starts the top-up at {start:g} % of the tank and stops it at {stop:g} %; no "
-        "setting tried meets the target with notably less energy from outside."
-    ),
-    "answer.kwh_of_grid": "{amount:,.0f} kWh from the grid",
-    "answer.l_of_fuel": "{amount:,.0f} L of fuel",
-    "answer.technical_meets": (
-        "{option} meets the target of {target:g} % of the water: {delivered:.1f} % over {years} years, {worst:.0f} % "
-        "in the worst month ({month}); {short:.1f} days a year are short of more than a tenth of their water, at most "
-        "{longest:.0f} in a row."
-    ),
-    "answer.technical_nearest": (
-        "No option meets the target of {target:g} % of the water; {option} comes nearest with {delivered:.1f} % over "
-        "{years} years, {worst:.0f} % in the worst month ({month}); {short:.1f} days a year are short of more than a "
-        "tenth of their water, at most {longest:.0f} in a row."
-    ),
-    "answer.technical_others": (
-        "So do: {options}. Without prices they stand in the order of the scenario; which of them to build, prices and "
-        "those who will run it must say."
-    ),
-    "answer.technical_sizes": (
-        "Sizes left open were chosen without prices: a m3 of tank counts as {tank:g} kWp of array (assumed, common "
-        "practice, no source)."
-    ),
     # sizing
     "sizing_answer.array": "{modules} PV modules in {strings} strings ({kwp:.1f} kWp)",
     "sizing_answer.array_one_string": "{modules} PV modules in 1 string ({kwp:.1f} kWp)",
@@ -118,46 +94,6 @@ SENTENCES: dict[str, str] = {
         "that meets the target of {target:g} % of the water is {option} with {design}: {delivered:.1f} % delivered. "
         "Its total is incomplete, as no price was entered for: {unpriced}; the rest comes to a life-cycle cost "
         "(present value) of {life_cycle_cost} over the {years}-year analysis period."
-    ),
-    "sizing_answer.weight": "{kwp:.2g} kWp of array",
-    "sizing_answer.best_technical": (
-        "{option} meets the target of {target:g} % of the water with {design}: {delivered:.1f} % delivered. Of {tried:,} "
-        "candidate designs, each run through every hour of the {years}-year analysis period, it is of least weight in "
-        "its option: without prices a m3 of tank counts as {tank:g} kWp of array, a kWh a year from the grid as "
-        "{grid:g} and a litre of fuel a year as {fuel:g} (assumed, common practice, no source), and options stand in "
-        "the order of the scenario."
-    ),
-    "sizing_answer.none_meets_technical": (
-        "None of the {tried:,} candidate designs meets the target; nearest comes {option} with {design}: {misses}. "
-        "Without prices designs are weighed: a m3 of tank counts as {tank:g} kWp of array, a kWh a year from the grid "
-        "as {grid:g} and a litre of fuel a year as {fuel:g} (assumed, common practice, no source)."
-    ),
-    "sizing_answer.steady_start_technical": "Start levels from {low:g} % to {high:g} % weigh within 2 % of it.",
-    "sizing_answer.no_rival_technical": (
-        "No other candidate of {option} that meets the target comes within 2 % of its weight."
-    ),
-    "sizing_answer.one_rival_technical": (
-        "Within 2 % of its weight comes one other candidate of {option}: {design} ({percent:.2f} % more)."
-    ),
-    "sizing_answer.rivals_technical": (
-        "Within 2 % of its weight come {count:,} other candidates of {option}, first {design} ({percent:.2f} % more)."
-    ),
-    "sizing_answer.higher_free_technical": (
-        "Raising the target from {target:g} % to {higher:g} % takes nothing more: this design already delivers "
-        "{delivered:.1f} %."
-    ),
-    "sizing_answer.higher_adds_technical": (
-        "Raising the target from {target:g} % to {higher:g} % takes as much more as {cost} would ({option})."
-    ),
-    "sizing_answer.run_dearer_technical": (
-        "'planner run' takes another design for {option} ({design}), which weighs {gap} more: it keeps to what the "
-        "scenario gives and, where only the tank is open, takes the smallest that meets the target; this search takes "
-        "the least weight outright."
-    ),
-    "sizing_answer.run_cheaper_technical": (
-        "'planner run' takes another design for {option} ({design}), which weighs {gap} less: it keeps to what the "
-        "scenario gives and, where only the tank is open, takes the smallest that meets the target; this search takes "
-        "the least weight outright."
     ),
     "sizing_answer.none_meets": (
         "None of the {tried:,} candidate designs meets the target; nearest comes {option} with {design}: {misses}. Its "

@@ -1,19 +1,6 @@
 """Words for what was left out of a scenario and worked out: from what, and by which rule."""
 
 SENTENCES: dict[str, str] = {
-    "rests_on.estimate": "an estimate from the coordinates",
-    "rests_on.heading": "What it rests on: not given, each tried lower / higher by itself, works as chosen ({option})",
-    "rests_on.key": "Key",
-    "rests_on.value": "Value",
-    "rests_on.unit": "Unit",
-    "rests_on.tried": "Tried",
-    "rests_on.met": "Demand met %",
-    "rests_on.cost": "Life-cycle cost {currency}",
-    "rests_on.source": "Where it comes from",
-    "rests_on.pair": "{low} / {high}",
-    "rests_on.more": (
-        "and {count} more, which change less; every value that was not given stands on the sheet 'Inputs'"
-    ),
     "assumed.place": "the name of the project",
     "assumed.time_zone": "from the coordinates",
     "assumed.weather": "no weather given: estimated from the coordinates; measure or fetch before money is committed",

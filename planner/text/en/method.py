@@ -61,13 +61,6 @@ SENTENCES: dict[str, str] = {
         "switch's levels of least life-cycle cost that meet it. Options that meet the target are ranked by life-cycle "
         "cost; those that miss it come after them, by what they deliver."
     ),
-    "method.sizes_words_technical": (
-        "Where left open: the smallest tank that meets the service target, and the number of strings and the float "
-        "switch's levels that meet it with least weight: a kWp of array counts 1, a m3 of tank {tank:g}, a kWh a year "
-        "from the grid {grid:g} and a litre of fuel a year {fuel:g}, which is near what they usually weigh against one "
-        "another (assumed, common practice, no source). Prices may choose other sizes. Options that meet the target "
-        "stand in the order of the scenario; those that miss it come after them, by what they deliver."
-    ),
     "method.money": "Money",
     "method.money_words": (
         "Life-cycle cost as in 10 CFR 436 and NIST Handbook 135 (Fuller and Petersen 1995): year 0 construction, all "

@@ -24,10 +24,6 @@ SENTENCES: dict[str, str] = {
     "answer.question": "Question: {question}",
     "answer.people": "Serves {people} people in the first year.",
     "answer.setting": "Money in {currency}, {prices}. Every option was simulated hour by hour through {years} years.",
-    "answer.setting_technical": (
-        "A technical answer, as the scenario names no currency and gives no prices. Every option was simulated hour by "
-        "hour through {years} years."
-    ),
     "answer.other_first": (
         "! At the prices changed here another option costs least; run the study again to have it checked: "
     ),
@@ -44,7 +40,6 @@ SENTENCES: dict[str, str] = {
         "licensed practice come first."
     ),
     "answer.option": "Supply option, best first",
-    "answer.option_technical": "Supply option",
     "answer.service": "Service",
     "answer.incomplete": ", incomplete",
     "answer.nothing": "–",
@@ -105,10 +100,6 @@ SENTENCES: dict[str, str] = {
     "options.under": (
         "In the order of the run. Money in {currency}, {prices}, over {years} years at the discount rate of the sheet "
         "'Inputs'; energy and hours are means of the years."
-    ),
-    "options.under_technical": (
-        "In the order of the run, over {years} years; energy and hours are means of the years. Those that meet the "
-        "target come first, in the order of the scenario."
     ),
     "options.figure": "Figure",
     "options.design": "Design",

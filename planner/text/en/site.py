@@ -160,10 +160,6 @@ SENTENCES: dict[str, str] = {
         "has no value; '{starter}' was invented for the starter scenario and not changed since."
     ),
     "inputs.money_is": "'money' is {currency}.",
-    "inputs.note_technical": (
-        "The values here follow the sheet 'Form', and nothing else in this workbook does: after a change, run it again "
-        "(planner run FILE). With a currency and prices on that sheet the answer becomes one in money."
-    ),
     "inputs.note": (
         "To change an input, go to the sheet 'Form': the values here follow it, and every sum of money follows these. "
         "Prices, lives and maintenance of things bought, percentages, the discount rate, inflation, growth of prices, "

@@ -15,23 +15,12 @@ SENTENCES: dict[str, str] = {
         "is the present value of all costs less what the works are worth at the end. Check any choice against the "
         "yield of the borehole before it is built."
     ),
-    "size.note_technical": (
-        "Every candidate was run hour by hour through every life year: nothing was skipped. As there are no prices, "
-        "what is built and bought is weighed, as the answer says. Check any choice against the yield of the borehole "
-        "before it is built."
-    ),
     "size.answer_under": "Sizing; money in {currency}",
-    "size.answer_under_technical": "Sizing, without prices",
-    "size.weight": "Weight (kWp of array)",
     "size.switches": "Float switches, by supply option",
     "size.unmet": "! {option} cannot meet the target: {why}.",
     "size.left_out": "Left out for {option}: {what}.",
     "size.best": "Best designs",
     "size.best_of": "{scenario}: cheapest design of each supply option",
-    "size.best_of_technical": "{scenario}: design of least weight of each supply option",
-    "size.best_under_technical": (
-        "The one of least weight that meets the target; where none does, the one that misses it by least."
-    ),
     "size.best_under": "The cheapest that meets the target; where none does, the one that misses it by least.",
     "size.starts_at_m3": "Top-up starts at (m3 from the bottom)",
     "size.stops_at_m3": "Top-up stops at (m3 from the bottom)",
@@ -39,7 +28,6 @@ SENTENCES: dict[str, str] = {
     "size.pump_and_pipes": "Pump and pipes",
     "size.tried": "Candidates tried",
     "size.by_run": "Design of 'planner run' costs ({currency})",
-    "size.by_run_technical": "Weight of the design of 'planner run' (kWp)",
     "size.misses_by": "Misses by (percentage points)",
     "size.runners": "Runners-up",
     "size.runners_under": (
@@ -49,21 +37,11 @@ SENTENCES: dict[str, str] = {
     "size.above_best": "Above the best (%)",
     "size.front": "Trade-off",
     "size.front_under": ("Designs that no other of the same option beats in both life-cycle cost and demand met."),
-    "size.front_under_technical": "Designs that no other of the same option beats in both weight and demand met.",
-    "size.front_chart_technical": "What more service takes",
-    "size.front_alt_technical": (
-        "Least weight against the demand met over the analysis period, one line an option: {options}."
-    ),
     "size.front_chart": "What more service costs",
     "size.front_alt": (
         "Least life-cycle cost against the demand met over the analysis period, one line an option: {options}."
     ),
     "size.service": "Cost of service",
-    "size.service_technical": "Size for service",
-    "size.service_under_technical": "Least weight of a design that delivers at least so much of the water.",
-    "size.service_heading_technical": "Least weight (kWp of array) that delivers at least so much of the water",
-    "size.service_chart_technical": "Least weight by service",
-    "size.service_alt_technical": "Least weight by the demand met, one column an option: {options}.",
     "size.service_under": "Least life-cycle cost of a design that delivers at least so much of the water.",
     "size.service_heading": "Least life-cycle cost ({currency}) that delivers at least so much of the water",
     "size.share": "Demand met",
@@ -236,11 +214,6 @@ SENTENCES: dict[str, str] = {
         "not recommended while site checks fail, and its cost is incomplete where prices are missing. Money in "
         "{currency}."
     ),
-    "compare.side_under_technical": (
-        "The option that stands first in each scenario: the first that meets its target, or, where none does, the one "
-        "that delivers most; it cannot be built as it is while site checks fail. The scenarios give no prices."
-    ),
-    "compare.differ_technical": "! The scenarios have different {what}: compare them with care.",
     "compare.differ": "! The scenarios have different {what}: compare their costs with care.",
     "compare.differ_analysis_period": "analysis periods",
     "compare.differ_discount_rate": "discount rates",
@@ -252,7 +225,6 @@ SENTENCES: dict[str, str] = {
     "compare.unit": "Unit",
     "compare.place": "Place",
     "compare.first": "Least cost, or nearest",
-    "compare.first_technical": "First that meets the target, or nearest",
     "compare.service": "Service",
     "compare.failing": "Site checks that fail",
     "compare.unpriced": "No price was entered for",

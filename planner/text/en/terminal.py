@@ -14,7 +14,6 @@ SENTENCES: dict[str, str] = {
     "narrow.longest_short_days": "Most in\na row",
     "narrow.modules": "PV\nseries x\nstrings",
     "narrow.series_by_strings": "{series} x {strings}",
-    "narrow.title_technical": "{name}: technical answer, without prices",
     "narrow.capital_cost": "Capital\ncost\n{currency}",
     "narrow.life_cycle_cost": "Life-\ncycle\ncost\n{currency}",
     "narrow.levelised_cost_per_m3": "Per m3\n{currency}",
