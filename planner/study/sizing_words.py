@@ -71,13 +71,13 @@ def switch_sentence(option: OptionSizing) -> str:
     steady = option.steady_start_percent
     if steady is None or steady[0] == steady[1]:
         return said
-    words = _said(option.by_run.supply.scenario, "sizing_answer.steady_start", low=steady[0], high=steady[1])
+    words = _said(option.by_run.supply.scenario, "steady_start", low=steady[0], high=steady[1])
     return f"{said} {words}"
 
 
 def _said(scenario: Scenario, key: str, **slots: Any) -> str:
     """Words about costs, or about weights where there are no prices."""
-    return text(key if scenario.priced else f"{key}_technical", **slots)
+    return text(f"sizing_answer.{key}" if scenario.priced else f"sizing_answer.{key}_technical", **slots)
 
 
 def _amount(scenario: Scenario, value: float) -> str:
@@ -110,19 +110,19 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     }
     incomplete = "_incomplete" if missing else ""
     if first.best is None:
-        return _said(sizing.scenario, f"sizing_answer.none_meets{incomplete}", misses=misses_words(first), **slots)
-    return _said(sizing.scenario, f"sizing_answer.best{incomplete}", **slots)
+        return _said(sizing.scenario, f"none_meets{incomplete}", misses=misses_words(first), **slots)
+    return _said(sizing.scenario, f"best{incomplete}", **slots)
 
 
 def _rivals(scenario: Scenario, first: OptionSizing) -> str:
     count = len(first.runners_up)
     if not count:
-        return _said(scenario, "sizing_answer.no_rival", option=first.name)
+        return _said(scenario, "no_rival", option=first.name)
     assert first.best is not None
     rival = first.runners_up[0]
     return _said(
         scenario,
-        "sizing_answer.one_rival" if count == 1 else "sizing_answer.rivals",
+        "one_rival" if count == 1 else "rivals",
         count=count,
         option=first.name,
         design=design_words(rival),
@@ -140,8 +140,8 @@ def _next_percent(sizing: Sizing, first: OptionSizing) -> str:
     if more is None:
         return text("sizing_answer.higher_beyond", **slots)
     if more <= 1e-9 * abs(first.best.objective):
-        return _said(sizing.scenario, "sizing_answer.higher_free", delivered=100 * first.best.delivered_share, **slots)
-    return _said(sizing.scenario, "sizing_answer.higher_adds", cost=_amount(sizing.scenario, more), **slots)
+        return _said(sizing.scenario, "higher_free", delivered=100 * first.best.delivered_share, **slots)
+    return _said(sizing.scenario, "higher_adds", cost=_amount(sizing.scenario, more), **slots)
 
 
 def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
@@ -160,7 +160,7 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
     gap = first.by_run_cost - best.objective
     said = _said(
         sizing.scenario,
-        "sizing_answer.run_dearer" if gap >= 0 else "sizing_answer.run_cheaper",
+        "run_dearer" if gap >= 0 else "run_cheaper",
         option=first.name,
         design=", ".join(parts),
         gap=_amount(sizing.scenario, abs(gap)),

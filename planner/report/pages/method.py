@@ -24,18 +24,19 @@ def method_page(study: Study, cautions: Sequence[str]) -> Page:
     cautions : sequence of str
         What to beware of.
     """
-    of = ("word", "word_of_money") if study.scenario.priced else ("word",)
-    words = [(text(f"{kind}.{key}"), text(f"meaning.{key}")) for kind in of for key in texts_of(f"{kind}.")]
-    limits = [f"limit.{key}" for key in texts_of("limit.")]
+    words = [(text(f"word.{key}"), text(f"meaning.{key}")) for key in texts_of("word.")]
+    limits = [text(f"limit.{key}") for key in texts_of("limit.")]
     if study.scenario.priced:
-        limits += [f"limit_of_money.{key}" for key in texts_of("limit_of_money.")]
+        of_money = texts_of("word_of_money.")
+        words += [(text(f"word_of_money.{key}"), text(f"meaning.{key}")) for key in of_money]
+        limits += [text(f"limit_of_money.{key}") for key in texts_of("limit_of_money.")]
     blocks: tuple[Block, ...] = (
         Heading(text("method.cautions")),
         cautions_table(cautions),
         Heading(text("method.method")),
         _pairs("method.method", list(_method(study))),
         Heading(text("method.limits")),
-        *(Text(text(key)) for key in limits),
+        *map(Text, limits),
         Heading(text("method.words")),
         _pairs("method.words", words),
     )

@@ -188,7 +188,7 @@ def _of_tornado(base: Base, results: Results) -> list[str]:
         said.append(
             _said(
                 base,
-                "sweep_answer.matters_most",
+                "matters_most",
                 input=results.plan.keys[worst.place].text,
                 low=low,
                 high=high,
@@ -250,7 +250,7 @@ def _of_answer(base: Base, results: Results) -> str:
     stays = first is not None and first.meets_target
     option = base.options[base.ranking()[0]]
     if stays:
-        return _said(base, "sweep_answer.stays_cheapest", option=option)
+        return _said(base, "stays_cheapest", option=option)
     return text("sweep_answer.stays_nearest", option=option)
 
 
@@ -264,7 +264,7 @@ def _of_grid(base: Base, results: Results) -> list[str]:
     none = best.count(None) - len(results.problems)
     if none:
         counts.append(text("sweep_answer.grid_none", count=none))
-    return [_said(base, "sweep_answer.grid", count=results.plan.size, counts="; ".join(counts))]
+    return [_said(base, "grid", count=results.plan.size, counts="; ".join(counts))]
 
 
 def _of_random(base: Base, results: Results) -> list[str]:
@@ -279,9 +279,9 @@ def _of_random(base: Base, results: Results) -> list[str]:
     ]
     first = int(order[0]) if shares else best_two(base)[0]
     if not shares:
-        key = "sweep_answer.random_none"
+        key = "random_none"
     else:
-        key = "sweep_answer.random_some_none" if found.none_meets > 0 else "sweep_answer.random"
+        key = "random_some_none" if found.none_meets > 0 else "random"
     low, high = (p.value for p in percentiles(by.factor * results.measure(by.measure)[:, first], (10, 90)))
     return [
         _said(
@@ -294,7 +294,7 @@ def _of_random(base: Base, results: Results) -> list[str]:
         ),
         _said(
             base,
-            "sweep_answer.random_cost",
+            "random_cost",
             option=results.options[first],
             low=_amount(base, low),
             high=_amount(base, high),
@@ -333,7 +333,7 @@ def _of_design(base: Base) -> str:
 
 def _said(base: Base, key: str, **slots: object) -> str:
     """Words about costs, or about water where there are no prices."""
-    return text(key if base.scenario.priced else f"{key}_technical", **slots)
+    return text(f"sweep_answer.{key}" if base.scenario.priced else f"sweep_answer.{key}_technical", **slots)
 
 
 def _amount(base: Base, value: float) -> str:

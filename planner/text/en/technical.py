@@ -29,10 +29,10 @@ SENTENCES: dict[str, str] = {
     "sizing_answer.weight": "{kwp:.2g} kWp of array",
     "sizing_answer.best_technical": (
         "{option} meets the target of {target:g} % of the water with {design}: {delivered:.1f} % delivered. Of "
-        "{tried:,} candidate designs, each run through every hour of the {years}-year analysis period, it is of least weight in "
-        "its option: without prices a m3 of tank counts as {tank:g} kWp of array, a kWh a year from the grid as "
-        "{grid:g} and a litre of fuel a year as {fuel:g} (assumed, common practice, no source), and options stand in "
-        "the order of the scenario."
+        "{tried:,} candidate designs, each run through every hour of the {years}-year analysis period, it is of least "
+        "weight in its option: without prices a m3 of tank counts as {tank:g} kWp of array, a kWh a year from the grid "
+        "as {grid:g} and a litre of fuel a year as {fuel:g} (assumed, common practice, no source), and options stand "
+        "in the order of the scenario."
     ),
     "sizing_answer.none_meets_technical": (
         "None of the {tried:,} candidate designs meets the target; nearest comes {option} with {design}: {misses}. "
