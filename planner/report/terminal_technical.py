@@ -111,5 +111,4 @@ def _parts(
         yield from (indented(f"! {note}") for note in notes)
     else:
         yield from (Text(sentence) for sentence in estimate_sentences(study.scenario)[:1])
-        yield Text(text("terminal.where_limits", count=len(notes)))
     yield Text(text("terminal.safety"))

@@ -21,7 +21,12 @@ from planner.text import text
 
 Pair = tuple[float, float]
 
-ENDS = READY_ENDS | {"demand.growth_percent_per_year": (0.0, 3.0), "demand.leakage_percent": (0.0, 20.0)}
+ENDS = READY_ENDS | {
+    "demand.growth_percent_per_year": (0.0, 3.0),
+    "demand.leakage_percent": (0.0, 20.0),
+    "controller.efficiency_percent": (90.0, 98.0),
+    "pump.motor_efficiency_percent": (70.0, 85.0),
+}
 """Ends between which a value is tried that may be nil, or of which a change by per cent says little; all others go a
 fifth down and up. Assumed, common practice, no source."""
 IRRADIATION = "weather.ghi_kwh_m2_day"

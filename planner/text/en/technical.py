@@ -172,7 +172,7 @@ SENTENCES: dict[str, str] = {
     ),
     # ---- what an answer rests on
     "rests_on.estimate": "an estimate from the coordinates",
-    "rests_on.heading": "What it rests on: not given, each tried lower / higher by itself, works as chosen ({option})",
+    "rests_on.heading": "What it rests on: not given, so tried lower / higher ({option} as sized)",
     "rests_on.key": "Key",
     "rests_on.value": "Value",
     "rests_on.unit": "Unit",

@@ -12,7 +12,7 @@ SENTENCES: dict[str, str] = {
     "narrow.demand_met_worst_month_percent": "Worst\nmonth\n%",
     "narrow.short_days_per_year": "Short\ndays/yr",
     "narrow.longest_short_days": "Most in\na row",
-    "narrow.modules": "PV\nseries x\nstrings",
+    "narrow.modules": "Series x\nstrings",
     "narrow.series_by_strings": "{series} x {strings}",
     "narrow.capital_cost": "Capital\ncost\n{currency}",
     "narrow.life_cycle_cost": "Life-\ncycle\ncost\n{currency}",
@@ -27,11 +27,9 @@ SENTENCES: dict[str, str] = {
     "terminal.failed": "{sign} {topic}: {compared}: {value} against {limit}. {remedy}",
     "terminal.more_faults": "and {count} more: sheet 'Checks'",
     "terminal.limits": "Limits of these figures",
-    "terminal.where_limits": (
-        "What limits these figures ({count} notes) stands on the sheet 'Method and cautions'; --verbose shows it."
-    ),
     "terminal.safety": (
-        "! Electricity, falls, trenches and untested water kill: local codes and licensed practice come first. Read "
-        "the cautions of this site on the sheet 'Method and cautions' before anything is built, opened or drunk."
+        "! Electricity, falls, trenches and untested water kill: local codes and licensed practice come first. Before "
+        "anything is built, opened or drunk read the cautions of this site, and the limits of these figures, on the "
+        "sheet 'Method and cautions'."
     ),
 }
