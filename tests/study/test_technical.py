@@ -54,9 +54,13 @@ def test_the_objective_is_the_cost_where_there_are_prices_and_a_weight_where_the
 
 
 def test_run_and_size_choose_by_the_same_objective() -> None:
-    found = size_scenario(visit(**HARD), HERE).options[0]
+    users, tank = [{"kind": "people", "count": 750}], {"sizes": [{"volume_m3": 10.0}, {"volume_m3": 60.0}]}
+    found = size_scenario(visit(demand={"users": users}, tank=tank | {"volume_m3": "auto"}), HERE).options[0]
     weights = found.candidates.objective[found.candidates.meets_service]
     assert found.nearest.objective == weights.min() == pytest.approx(found.by_run_cost)
+    # one string would do with the large tank, and weigh more
+    assert (found.nearest.strings, found.nearest.tank_m3) == (2, 10.0)
+    assert weights[0] > weights.min()
 
 
 def test_options_stand_in_the_order_of_the_scenario_and_those_that_miss_last(mixed: Study) -> None:
