@@ -39,7 +39,7 @@ P = ParamSpec("P")
 
 
 def _guarded(command: Callable[P, int | None]) -> Callable[P, None]:
-    """Turn wrong input into exit code 2 with one clear message each, and our own faults into exit code 1."""
+    """Turn wrong input into exit code 2 with one clear message each, and internal errors into exit code 1."""
 
     @functools.wraps(command)
     def wrapped(*args: P.args, **kwargs: P.kwargs) -> None:

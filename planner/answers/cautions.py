@@ -80,6 +80,13 @@ def _clock(scenario: Scenario) -> list[str]:
     return [text("caution.summer_time", zone=scenario.site.time_zone)]
 
 
+_IN_ANOTHER_PRICE = {
+    "structure": "sources.solar.structure_price_per_module",
+    "power_line": "sources.grid.line_price_per_m",
+}
+"""Lines whose price the price list has within that of another, by the key at which it then puts 0."""
+
+
 def _unpriced(study: Study) -> list[str]:
     """Name what no price was entered for, and what was entered as free."""
     missing = {thing: thing.label() for option in study.options for thing in option.unpriced}
@@ -89,7 +96,9 @@ def _unpriced(study: Study) -> list[str]:
         for line in option.lines
         if line.group not in PERCENTAGES and line.quantity and float(line.unit_price) == 0
     }
-    entered = [label for thing, label in free.items() if thing not in missing]
+    assumed = {assumption.key for assumption in study.scenario.assumptions}
+    within = {thing for thing, key in _IN_ANOTHER_PRICE.items() if key in assumed}
+    entered = [label for thing, label in free.items() if thing not in missing and thing.key not in within]
     said = []
     if missing:
         said.append(text("caution.unpriced", names=listed(list(missing.values()))))

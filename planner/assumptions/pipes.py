@@ -39,7 +39,7 @@ def complete(draft: Draft) -> None:
                 velocity=f"{velocity_m_s(chosen, flow):.1f}",
                 flow=f"{flow:g}",
                 bar=f"{chosen.pressure_class_bar:g}",
-                standard=chosen.material.standard.partition(";")[0],
+                standard=text(f"material.standard.{chosen.material.key}"),
             )
             draft.note(("pipeline", "segments", place, "pipe"), how)
 

@@ -105,7 +105,7 @@ def _bears_bar(pipe: Pipe, water_c: float) -> float:
 
 def _warm_sources(basis: Basis) -> str:
     """Say where the pressure classes of the pipes in warm water come from, each source once."""
-    return "; ".join(dict.fromkeys(pipe.material.warm.source for pipe in basis.system.pipes))
+    return "; ".join(dict.fromkeys(text(f"material.warm.{pipe.material.warm.source}") for pipe in basis.system.pipes))
 
 
 def _wave_speeds(basis: Basis) -> Array:
@@ -200,10 +200,10 @@ def _next_class(basis: Basis, number: int) -> tuple[str, str]:
     factor, bearing = pipe.material.warm.share_at(water_c), material_for(water_c)
     if factor is not None:
         return text("check.pipe_class.remedy_class", segment=segment_name, pressure=ceil(asked / factor)), ""
-    slots = {"segment": segment_name, "given": pipe.material.name}
+    slots = {"segment": segment_name, "given": text(f"material.{pipe.material.key}")}
     if bearing is None:
         return text("check.pipe_class.remedy_cooler", **slots), ""
-    return text("check.pipe_class.remedy_material", material=bearing.name, **slots), ""
+    return text("check.pipe_class.remedy_material", material=text(f"material.{bearing.key}"), **slots), ""
 
 
 def _asked_bar(found: Pressures, number: int) -> float:

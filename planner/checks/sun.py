@@ -77,7 +77,9 @@ def _judged(name: str, given: Array, usual: Array, apart: Array, unit: str) -> V
         unit,
         why=text(f"check.{name}.why"),
         remedy=text(
-            f"check.{name}.{side}", month=text(f"month_name.{month + 1}"), apart=figure(float(abs(apart[month])))
+            f"check.{name}.{side}",
+            month=text(f"month_name.{month + 1}"),
+            apart=figure(round(float(abs(apart[month])), 1)),
         ),
         source=text(f"check.{name}.source", limit=LIMITS[name]),
         beyond="caution",

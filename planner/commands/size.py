@@ -18,7 +18,7 @@ def size(
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
-    """Search array, tank, float switch, hours, pumps and pipes for the design that serves at least cost."""
+    """Search array, tank, float switch, hours, pumps and pipes for the design that meets the target at least cost."""
     from planner.answers.of_study import sizing_answer
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in

@@ -16,6 +16,7 @@ from planner.commands.reading import located, read_with_seed
 from planner.text import text
 
 if TYPE_CHECKING:
+    from planner.study.sweep.reasons import Reason
     from planner.study.sweep.run import SweepResult
 
 
@@ -75,7 +76,7 @@ def sweep(
     if not swept.worked:
         if not lost:
             store.clear()
-        return _failed(scenario, swept.results[0].first_reason)
+        return _failed(scenario, next(results.first_reason for results in swept.results if results.first_reason))
     said = sentences(swept)
     with results_in(outputs) as folder:
         write_book(sweep_report(swept, said), folder / book.name)
@@ -92,26 +93,21 @@ def sweep(
 
 def _lost(swept: SweepResult) -> int:
     """Count the variants given up with their workers."""
-    from planner.study.sweep.workers import GIVEN_UP
-
-    return sum(why.startswith(GIVEN_UP) for results in swept.results for why in results.problems.values())
+    return sum(why.given_up for results in swept.results for why in results.problems.values())
 
 
-def _failed(scenario: Path, reason: str) -> int:
+def _failed(scenario: Path, reason: Reason) -> int:
     """Say why nothing could be worked out; the exit code tells whose fault it is."""
-    from planner.study.sweep.variants import OUR_FAULT as FAULT
-    from planner.study.sweep.workers import GIVEN_UP
-
-    typer.echo(text("command.nothing_worked_out", file=scenario, reason=reason), err=True)
-    return OUR_FAULT if reason.startswith((FAULT, GIVEN_UP)) else WRONG_INPUT
+    typer.echo(text("command.nothing_worked_out", file=scenario, reason=reason.words), err=True)
+    return WRONG_INPUT if reason.is_input else OUR_FAULT
 
 
 def _crew(workers: int, cluster: str | None) -> Any:
-    from planner.study.sweep.workers import Alone, Cluster, Processes
+    from planner.study.sweep.workers import Cluster, Processes, Serial
 
     if cluster is not None:
         return Cluster(cluster)
-    return Alone() if workers == 1 else Processes(workers)
+    return Serial() if workers == 1 else Processes(workers)
 
 
 @contextmanager
@@ -134,7 +130,7 @@ def _progress(quiet: bool) -> Iterator[Callable[[str, int, int, float], None] | 
 
         def told(kind: str, done: int, count: int, seconds: float) -> None:
             if kind not in tasks:
-                tasks[kind] = shown.add_task(kind, total=count, left="")
+                tasks[kind] = shown.add_task(text(f"sweep.mode_{kind}"), total=count, left="")
             shown.update(tasks[kind], completed=done, left=_time_left(seconds))
 
         yield told

@@ -14,6 +14,7 @@ from planner.report.files import write_text
 from planner.report.pages.size import MOST_RUNNERS, design_figures
 from planner.report.pages.worth import option_figures, switching_words
 from planner.study.sizing import OptionSizing, SizedDesign, Sizing
+from planner.study.sizing_words import hours_words
 from planner.study.worth import Switching, Worth
 from planner.text import text
 
@@ -98,7 +99,7 @@ def _design(design: SizedDesign, *, priced: bool) -> dict[str, Any]:
     return {
         "pump": design.pump,
         "pipes": list(design.pipes),
-        "hours": design.hours,
+        "hours": hours_words(design),
         "meets_target": design.meets_service,
         "switch_m3": design.switch_m3,
         "weight_kwp": None if priced else design.objective,
@@ -123,7 +124,7 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
         "options": [
             {
                 "name": option.name,
-                "sources": list(option.pinned.sources),
+                "sources": list(option.design.sources),
                 "meets_target": option.meets_service,
                 **option_figures(option),
             }
@@ -135,8 +136,8 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
         ],
         "switching_values": [_switching(switching) for switching in worth.switching],
         "map": None if cheapest is None else {
-            "down": cheapest.down.name, "down_unit": cheapest.down.unit, "down_values": list(cheapest.down_values),
-            "across": cheapest.across.name, "across_unit": cheapest.across.unit,
+            "down": cheapest.down.label, "down_unit": cheapest.down.unit, "down_values": list(cheapest.down_values),
+            "across": cheapest.across.label, "across_unit": cheapest.across.unit,
             "across_values": list(cheapest.across_values), "best": [list(row) for row in cheapest.best],
             "meets_target": [list(row) for row in cheapest.meets],
             "life_cycle_cost": cheapest.present_cost.tolist(),
@@ -147,7 +148,7 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
 def _switching(switching: Switching) -> dict[str, Any]:
     varied = switching.varied
     return {
-        "input": varied.name,
+        "input": varied.label,
         "key": varied.key,
         "unit": varied.unit,
         "base": varied.base,

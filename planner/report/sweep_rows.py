@@ -79,6 +79,7 @@ def _frame(results: Results, names: list[str], begin: int, end: int, *, priced: 
         figure, factor = figure_of(measure)
         if figure in shown([figure], priced=priced):
             columns[figure] = factor * results.numbers[begin:end, :, place].ravel()
-    wrong = [results.problems.get(variant, "") for variant in range(begin, end)]
+    reasons = (results.problems.get(variant) for variant in range(begin, end))
+    wrong = [reason.words if reason else "" for reason in reasons]
     columns["problem"] = np.repeat(np.array(wrong, dtype=object), options)
     return pd.DataFrame(columns)

@@ -6,6 +6,7 @@ import hashlib
 import json
 import re
 import zipfile
+from dataclasses import asdict
 from pathlib import Path
 
 import numpy as np
@@ -15,6 +16,7 @@ from planner.report.files import write_whole
 from planner.scenario.scenario import Scenario
 from planner.study.sweep.engine import MEASURES, Found
 from planner.study.sweep.plan import Plan
+from planner.study.sweep.reasons import Reason
 from planner.study.sweep.workers import Done
 
 _NAME = re.compile(r"(\d+)-(\d+)\.npz")
@@ -76,12 +78,12 @@ def run_key(scenario: Scenario, home: Path) -> str:
 
 
 def _plan_name(plan: Plan) -> str:
-    return plan.mode.replace(" ", "-")
+    return plan.mode.replace("_", "-")
 
 
 def _write(path: Path, done: Done) -> None:
     sizes = [len(found.numbers) for found in done.found]
-    problems = [found.problems for found in done.found]
+    problems = [{place: asdict(why) for place, why in found.problems.items()} for found in done.found]
     with path.open("wb") as stream:
         np.savez(
             stream,
@@ -97,10 +99,10 @@ def _read(path: Path, first: int) -> Done | None:
         with path.open("rb") as stream, np.load(stream, allow_pickle=False) as data:
             numbers = np.split(data["numbers"], np.cumsum(data["sizes"])[:-1])
             problems = json.loads(str(data["problems"]))
-    except (OSError, ValueError, KeyError, EOFError, zipfile.BadZipFile):
+        found = tuple(
+            Found(part, {int(place): Reason(**why) for place, why in wrong.items()})
+            for part, wrong in zip(numbers, problems, strict=True)
+        )
+    except (OSError, ValueError, KeyError, TypeError, EOFError, zipfile.BadZipFile):
         return None
-    found = tuple(
-        Found(part, {int(place): text for place, text in wrong.items()})
-        for part, wrong in zip(numbers, problems, strict=True)
-    )
     return Done(first, found, 0.0)

@@ -8,6 +8,9 @@ from planner.resource.zones import is_open_sea, zone_at
 from planner.scenario.mistakes import latitude_advice
 from planner.text import text
 
+MOST_SOUTHERN_DEG = -60.0
+"""Nobody lives on the land beyond, so it was not meant."""
+
 
 def at_sea(latitude_deg: float, longitude_deg: float) -> bool:
     """Tell whether a position lies at sea, beyond the coastal waters of any country.
@@ -42,7 +45,7 @@ def position_fault(latitude_deg: float, longitude_deg: float) -> str:
     likely = [
         text(key, latitude=north, longitude=east, zone=zone_at(north, east))
         for key, (north, east) in others.items()
-        if abs(north) <= 90 and not at_sea(north, east)
+        if MOST_SOUTHERN_DEG <= north <= 90 and not at_sea(north, east)
     ]
     hints = "; ".join(likely) or text("position.look")
     return f"{text('position.at_sea', **given)}: {hints}"

@@ -20,7 +20,7 @@ class Assumption:
     how : str
         From what, and by which rule.
     is_part : bool
-        Whether it is a part of what was worked out as a whole, with which it stands or falls.
+        Whether it is a part of a table that was filled in as a whole, and comes and goes with it.
     """
 
     path: Path

@@ -28,7 +28,7 @@ class CableRun(Model):
         70.0,
         "Working temperature of the conductor, for its resistance",
         "deg C",
-        source="the highest that PVC bears, IEC 60364-5-52",
+        source="the highest for PVC insulation, IEC 60364-5-52",
         ge=20,
         le=90,
     )
@@ -113,7 +113,7 @@ class Cables(Model):
     """The cables; one that is not given is reported as not given and its loss is left out."""
 
     dc: DcCable | None = optional(
-        "Array to controller, all strings in one cable", absent="sources.solar.wiring_percent"
+        "Array to controller, all strings in one cable", absent="the array's loss in the DC wiring"
     )
     ac: AcCable | None = optional("Grid or generator to controller", absent="no loss counted")
     drop: DropCable | None = optional("Controller to motor", absent="no loss counted")

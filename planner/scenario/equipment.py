@@ -33,7 +33,7 @@ class Equipment(Model):
 
     price: float = assumed(
         0.0,
-        "Price of one, without what costs.installation_percent adds",
+        "Price, without what installation adds",
         "money",
         source="no cost entered",
         changes="money",

@@ -12,7 +12,7 @@ from typing import Any
 from pydantic import BaseModel, ValidationError
 
 from planner.scenario.mistakes import latitude_advice, number_advice
-from planner.scenario.paths import Path
+from planner.scenario.paths import Path, dotted
 from planner.scenario.walk import field_at, keys_at
 
 RENAMED = {
@@ -188,12 +188,27 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
     return _WHOLE_FLOAT.sub(r"\1", str(detail["msg"]))
 
 
+def _table_of(name: str, table: Path, root: type[BaseModel], *, nearer_than: str) -> str:
+    """Say in which table above or below the key stands that was meant; empty where the nearest stands here."""
+    least = max(0.65, difflib.SequenceMatcher(None, name, nearer_than).ratio() + 0.01)
+    paths = [(*table, key) for key in keys_at(root, table)]
+    below = [inner for inner in paths if (field := field_at(root, inner)) is not None and field.kind == "table"]
+    for other in ([table[:-1]] if len(table) > 1 else []) + below:
+        found = difflib.get_close_matches(name, keys_at(root, other), n=1, cutoff=min(least, 1.0))
+        if found:
+            return f"is not a known key here; did you mean '{found[0]}' in [{dotted(other)}]?"
+    return ""
+
+
 def _unknown_key(path: Path, root: type[BaseModel]) -> str:
     known = keys_at(root, path[:-1])
     new = RENAMED.get(str(path[-1]))
     if new in known:
         return f"is not a known key; it is called '{new}' now"
     near = difflib.get_close_matches(str(path[-1]), known, n=1, cutoff=0.5)
+    table = _table_of(str(path[-1]), path[:-1], root, nearer_than=near[0] if near else "")
+    if table:
+        return table
     if near:
         return f"is not a known key; did you mean '{near[0]}'?"
     listed = shown(", ".join(known), LONGEST_MESSAGE - 60, quoted=False) if known else "none"

@@ -20,7 +20,7 @@ class CostItem(Model):
     name: str = needed("What it is", changes="nothing", min_length=1)
     quantity: float = assumed(1.0, "How many", source="one", gt=0)
     unit: str = assumed("item", "Unit of the quantity", source="item", changes="nothing")
-    unit_price: float = needed("Price of one", "money", ge=0)
+    unit_price: float = needed("Price per unit", "money", ge=0)
     life_years: float | None = optional("Service life", "years", absent="lasts the whole life", gt=0, le=200)
     maintenance_percent_per_year: float = assumed(
         0.0, "Yearly maintenance as a share of the price", "%/year", source="none", ge=0, le=50
@@ -51,7 +51,7 @@ class Costs(Model):
         "%",
         source="none entered",
     )
-    contingency_percent: Percent = assumed(0.0, "Reserve on all construction", "%", source="none entered")
+    contingency_percent: Percent = assumed(0.0, "Contingency on the capital cost", "%", source="none entered")
 
 
 class Finance(Model):
@@ -77,8 +77,8 @@ class Finance(Model):
         source="constant prices",
     )
     inflation_percent: float = assumed(0.0, "General inflation", "%/year", source="none entered", gt=-5, le=50)
-    grant_percent: Percent = assumed(0.0, "Share of construction paid by a grant", "%", source="no grant entered")
-    loan_percent: Percent = assumed(0.0, "Share of construction paid by a loan", "%", source="no loan entered")
+    grant_percent: Percent = assumed(0.0, "Share of the capital cost paid by a grant", "%", source="no grant entered")
+    loan_percent: Percent = assumed(0.0, "Share of the capital cost paid by a loan", "%", source="no loan entered")
     loan_rate_percent: float = assumed(
         0.0, "Interest on the loan (nominal)", "%/year", source="no loan entered", ge=0, le=60
     )

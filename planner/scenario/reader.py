@@ -44,8 +44,9 @@ def read_with_lines(path: Path) -> tuple[dict[str, Any], Lines]:
         When a file cannot be read, or includes itself by way of others.
     """
     text = _text_of(path)
+    raw = parsed_toml(text, str(path))  # first, as it refuses what would take the line numbers long
     lines = {key: Line(number) for key, number in line_numbers(text).items()}
-    return with_included(parsed_toml(text, str(path)), path, lines)
+    return with_included(raw, path, lines)
 
 
 def with_included(
@@ -81,8 +82,9 @@ def with_included(
             where = str(path) if above else ""
             found = problem_at((INCLUDE,), words, {key: Line(line.number, where) for key, line in lines.items()})
             raise InputError(str(chain[0]), [found]) from error
+        theirs = parsed_toml(text, str(other))
         own = {key: Line(number, str(other)) for key, number in line_numbers(text).items()}
-        included, further = with_included(parsed_toml(text, str(other)), other, own, chain)
+        included, further = with_included(theirs, other, own, chain)
         data, lines = merged(included, data), {**further, **lines}
     return data, lines
 

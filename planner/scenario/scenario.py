@@ -55,8 +55,8 @@ class Scenario(Model):
     )
     currency: str = assumed(
         NO_CURRENCY,
-        "Currency of every price, three letters; left out, there are no prices and the answer is a technical one",
-        source="no currency, in the code of ISO 4217",
+        "Currency of every price, three letters",
+        source="no currency in ISO 4217: no prices, and a technical answer",
         changes="nothing",
         pattern=r"^[A-Z]{3}$",
     )
@@ -82,7 +82,7 @@ class Scenario(Model):
     costs: Costs = Field(default_factory=Costs)
     finance: Finance = Field(default_factory=Finance)
     prices: Prices | None = optional("A short price list", absent="every price stands with the thing itself")
-    cables: Cables | None = optional("The cables", absent="no loss but sources.solar.wiring_percent")
+    cables: Cables | None = optional("The cables", absent="no loss but that in the array's DC wiring")
     size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
     sweep: Sweep | None = optional(
         "What 'planner sweep' varies", absent="a ready list of inputs is moved down and up by a fifth"

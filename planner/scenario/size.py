@@ -24,7 +24,7 @@ class HoursCandidate(Model):
 
 
 class PipeCandidate(Model):
-    """Another pipe for one segment of the pipeline; its length, fittings, life and upkeep stay the segment's."""
+    """Another pipe for one segment of the pipeline; its length, fittings, life and maintenance stay the segment's."""
 
     segment: str = needed("Name of the segment it could take the place of", min_length=1)
     pipe: str | None = optional(
@@ -52,7 +52,7 @@ class Size(Model):
     """Candidates that `planner size` combines with one another; what the scenario gives is always among them."""
 
     strings: list[Annotated[int, Field(ge=1, le=1000)]] = several(
-        "Numbers of strings to try; none means 1 to sources.solar.strings_max"
+        "Numbers of strings to try; none means 1 to the largest number of the array"
     )
     tanks_m3: list[Annotated[float, Field(gt=0, le=1e5)]] = several(
         "Tank volumes to try; none means tank.sizes, or parts and multiples of the given volume"

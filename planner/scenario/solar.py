@@ -90,7 +90,9 @@ class Plane(Model):
         source="no shade assumed; look at the site",
     )
     shading_by_month_percent: Percent12 | None = optional(
-        "The same by month, January to December, where the low sun is shaded more", "%", absent="shading_percent"
+        "The same by month, January to December, where the low sun is shaded more",
+        "%",
+        absent="the same share in every month",
     )
 
     def shading_of_months_percent(self) -> tuple[float, ...]:
@@ -107,7 +109,7 @@ class Solar(Model):
     )
     strings: Annotated[int, Field(ge=1, le=1000)] | Auto = assumed(
         "auto",
-        "Strings in parallel, or 'auto' for the number that meets the service target at least present cost",
+        "Strings in parallel, or 'auto' for the number that meets the service target at least life-cycle cost",
         source="a choice left to the planner",
     )
     strings_max: int = assumed(
@@ -125,18 +127,20 @@ class Solar(Model):
     )
     soiling_percent: Percent = assumed(3.0, "Loss to dust and dirt", "%", source=COMMON_PRACTICE)
     soiling_by_month_percent: Percent12 | None = optional(
-        "The same by month, January to December, where dry and rainy seasons differ", "%", absent="soiling_percent"
+        "The same by month, January to December, where dry and rainy seasons differ",
+        "%",
+        absent="the same loss in every month",
     )
     soiling_percent_per_day: float | None = optional(
         "Growth of the loss to dust with each day without rain or cleaning, about 0.05 in the humid tropics, 0.2 in a "
-        "dry season, 0.4 under harmattan or desert dust; with cleaning_interval_days, in place of soiling_percent",
+        "dry season, 0.4 under harmattan or desert dust; with the days between cleanings, in place of a steady loss",
         "%/day",
-        absent="soiling_percent",
+        absent="a steady loss to dust",
         ge=0,
         le=2,
     )
     cleaning_interval_days: float | None = optional(
-        "Days between cleanings, by hand or by rain, where soiling_percent_per_day is given", "days", gt=0, le=365
+        "Days between cleanings, by hand or by rain, where the loss to dust is given by day", "days", gt=0, le=365
     )
     reflection: Literal["glass", "coated_glass", "none"] = assumed(
         "glass",
@@ -164,10 +168,21 @@ class Solar(Model):
     )
     albedo: float = assumed(0.2, "Reflectance of the ground", source="usual value of open ground", ge=0, le=0.9)
     structure_price_per_module: float = assumed(
-        0.0, "Price of stand, wiring and fixing, per module", "money", source="no cost entered", changes="money", ge=0
+        0.0,
+        "Price per module of mounting structure, wiring and installation",
+        "money",
+        source="no cost entered",
+        changes="money",
+        ge=0,
     )
     structure_life_years: float = assumed(
-        25.0, "Service life of the stand", "years", source=f"assumed, {COMMON_PRACTICE}", changes="money", gt=0, le=100
+        25.0,
+        "Service life of the mounting structure",
+        "years",
+        source=f"assumed, {COMMON_PRACTICE}",
+        changes="money",
+        gt=0,
+        le=100,
     )
 
     @model_validator(mode="after")

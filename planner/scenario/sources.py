@@ -58,7 +58,7 @@ class Tariff(Model):
         "Energy price outside the bands", "money/kWh", absent="blocks are given instead", ge=0
     )
     bands: list[Band] = several("Time bands with their own price; the first that holds counts")
-    blocks: list[Block] = several("Rising (or falling) blocks by monthly use, instead of price_per_kwh")
+    blocks: list[Block] = several("Rising (or falling) blocks by monthly use, instead of one energy price")
     fixed_charge_per_month: float = assumed(0.0, "Fixed charge", "money/month", source="no charge entered", ge=0)
     demand_charge_per_kw_month: float = assumed(
         0.0,
@@ -96,7 +96,7 @@ class Outages(Model):
     mean_duration_h: float = needed("Mean duration of one outage", "h", gt=0, le=720)
     month_weights: NonNegative12 | None = optional(
         "Hours without grid in each month against each other, such as 1 in wet months and 3 in dry ones; their mean "
-        "stays hours_per_day",
+        "stays that of the year",
         absent="alike in every month",
     )
     start_weights: NonNegative24 | None = optional(
@@ -195,7 +195,7 @@ class Generator(Equipment):
         le=2,
     )
     fuel_price_per_l: float = assumed(
-        0.0, "Price of fuel at the pump", "money/L", source="no cost entered", changes="money", ge=0
+        0.0, "Price of fuel at the filling station", "money/L", source="no cost entered", changes="money", ge=0
     )
     fuel_delivery_per_l: float = assumed(
         0.0, "Cost of bringing the fuel to the site", "money/L", source="no cost entered", changes="money", ge=0
@@ -213,7 +213,7 @@ class Generator(Equipment):
     minimum_run_h: float = assumed(0.0, "Shortest run once started", "h", source="no minimum", ge=0, le=12)
     derating_percent_per_100m: float = assumed(
         1.0,
-        "Loss of rating per 100 m above derating_from_altitude_m",
+        "Loss of rating per 100 m above the altitude from which it falls",
         "%",
         source="1 % per 100 m above 305 m: MSHA rule for naturally aspirated engines",
         ge=0,
@@ -229,7 +229,7 @@ class Generator(Equipment):
     )
     derating_percent_per_k: float = assumed(
         0.45,
-        "Loss of rating per kelvin above derating_from_temperature_c",
+        "Loss of rating per kelvin above the air temperature from which it falls",
         "%/K",
         source="5 % at 43 deg C: Hicks, Handbook of Energy Engineering Calculations",
         ge=0,

@@ -14,13 +14,14 @@ from typing import Any
 from planner.scenario.paths import Path, dotted
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import leaves, walk
+from planner.text import text
 
 FEW = 5
 """Names and prices that a scenario may share with the starter by chance; assumed."""
-STILL_STARTER = "still the starter's value"
+STILL_STARTER = "starter"
+"""Status of a key whose value still is the starter's."""
 _NAMES = ("name", "place", "question")
 _CHOICES = ("kind", "mode", "currency", "time_zone", "draw_profile", "seed")
-_SHOWN = 8
 
 
 def starter_data() -> dict[str, Any]:
@@ -69,11 +70,7 @@ def starter_sentence(scenario: Scenario) -> str | None:
     keys = left_over(scenario)
     if not keys:
         return None
-    more = f" and {len(keys) - _SHOWN} more" if len(keys) > _SHOWN else ""
-    return (
-        f"{len(keys)} values still are the invented ones of the starter scenario ({', '.join(keys[:_SHOWN])}{more}): "
-        "put those of the site in their place before the figures are used."
-    )
+    return text("starter.left_over", count=len(keys), status=text(f"inputs.status_{STILL_STARTER}"))
 
 
 @cache

@@ -21,8 +21,8 @@ class SteppedInput(Model):
     """An input moved to a low and a high value while all others stay."""
 
     key: str = needed(_KEY, min_length=1)
-    low: float | None = optional("Low value", "as the key", absent="change_percent below the scenario's value")
-    high: float | None = optional("High value", "as the key", absent="change_percent above the scenario's value")
+    low: float | None = optional("Low value", "as the key", absent="the change by percent below the scenario's value")
+    high: float | None = optional("High value", "as the key", absent="the change by percent above the scenario's value")
     change_percent: float | None = optional(
         "Change down and up from the scenario's value, instead of low and high",
         "%",

@@ -24,7 +24,7 @@ class TopUp(Model):
 
     start_level_percent: Percent | Auto = assumed(
         20.0,
-        "Level at which top-up starts where the sun is a source, or 'auto' for the cheapest that serves",
+        "Level at which top-up starts where the sun is a source, or 'auto' for the cheapest that meets the target",
         "%",
         source="a low setting that leaves room for the next day's sun; compare the tank sheet",
     )
@@ -32,7 +32,7 @@ class TopUp(Model):
         40.0,
         "Level at which top-up stops where the sun is a source, or 'auto'",
         "%",
-        source="as start_level_percent",
+        source="as the start level",
     )
     start_level_without_sun_percent: Percent = assumed(
         70.0, "Level at which pumping starts where the sun is no source", "%", source=COMMON_PRACTICE
@@ -72,7 +72,8 @@ class Tank(Model):
 
     volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = assumed(
         "auto",
-        "Volume, or 'auto' for the smallest size that serves (of least present cost where strings is 'auto' too)",
+        "Volume, or 'auto' for the smallest size that meets the target (of least life-cycle cost where the strings are "
+        "left open too)",
         "m3",
         source="a choice left to the planner",
     )

@@ -6,6 +6,7 @@ all of them.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from functools import cache, cached_property
@@ -78,6 +79,11 @@ class Field:
         return self.description or first_line(self.model)
 
     @property
+    def short(self) -> str:
+        """What it is, without what its description adds after a comma, a colon or in brackets; else its name."""
+        return re.split(r"[,:;]| \(", self.description, maxsplit=1)[0] or words_of(self.name)
+
+    @property
     def unit(self) -> str:
         """Unit; '' where it has none."""
         return self._said("unit")
@@ -126,7 +132,8 @@ class Field:
 
     @property
     def _is_required(self) -> bool:
-        return self.info.is_required() or any(getattr(limit, "min_length", 0) for limit in self.info.metadata)
+        filled = self.is_list and any(getattr(limit, "min_length", 0) for limit in self.info.metadata)
+        return self.info.is_required() or filled
 
     @property
     def has_default(self) -> bool:
@@ -296,6 +303,11 @@ def kind_of(model: type[BaseModel]) -> str:
 def model_of(models: tuple[type[BaseModel], ...], table: dict[str, Any]) -> type[BaseModel] | None:
     """Pick among the models that may stand at a key the one that a table names by its `kind`."""
     return next((model for model in models if len(models) == 1 or kind_of(model) == table.get("kind")), None)
+
+
+def words_of(name: str) -> str:
+    """Spell a key out as words."""
+    return name.replace("_", " ").capitalize()
 
 
 def first_line(model: type[BaseModel]) -> str:

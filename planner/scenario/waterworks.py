@@ -29,7 +29,7 @@ class StepTestPoint(Model):
 
 
 class Borehole(Equipment):
-    """The well; levels and depths are measured downward from the ground at the borehole."""
+    """The borehole; levels and depths are measured downward from the ground at the borehole."""
 
     static_level_m: float = needed("Static water level: depth of the water at rest", "m", ge=0, le=1500)
     static_level_by_month_m: Month12 | None = optional(
@@ -125,7 +125,7 @@ class Segment(Equipment):
     inner_diameter_mm: float | None = optional("Inside diameter", "mm", absent="from the pipe table", gt=5, le=2000)
     pipe: str | None = optional(
         "A size from the pipe tables, such as 'PE100 SDR11 63', 'PVC-U PN10 63' or 'steel medium 50'",
-        absent="inner_diameter_mm is used",
+        absent="the inside diameter is used",
     )
     roughness_mm: float | None = optional(
         "Roughness of the wall", "mm", absent="of the pipe's material (0.007 mm plastic)", ge=0, le=5

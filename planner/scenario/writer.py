@@ -82,7 +82,7 @@ def _absent_table(field: Field, model: type[BaseModel], path: Path) -> Iterator[
     yield f"# [[{header}]]" if field.is_list else f"# [{header}]"
     inner = fields_of(model)
     for key in inner.values():
-        if key.name == "kind" and kind_of(model):
+        if key.name == "kind" and len(field.tables) > 1:
             yield f"# kind = {toml_value(kind_of(model))}"
         elif not key.tables:
             shown = list(_absent(key))

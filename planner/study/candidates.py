@@ -14,6 +14,7 @@ from planner.sources.base import TopUpSourceKind
 from planner.study.cases import Supply
 from planner.study.context import Context
 from planner.study.search import LEVELS, TANK_STEPS
+from planner.text import source_name, text
 from planner.water.pipes import pipe_of
 
 Levels = tuple[float, float]
@@ -21,12 +22,10 @@ Hours = list[list[float]]
 
 LEVELS_WITHOUT_SUN: tuple[Levels, ...] = ((30.0, 60.0), (50.0, 80.0), (70.0, 95.0), (90.0, 98.0))
 """Start and stop levels tried where the sun is no source, per cent of the tank."""
-HOURS: tuple[HoursCandidate, ...] = (
-    HoursCandidate(name="by night only", hours=[[18.0, 6.0]]),
-    HoursCandidate(name="by day only", hours=[[6.0, 18.0]]),
-)
+HOURS: dict[str, Hours] = {"by_night": [[18.0, 6.0]], "by_day": [[6.0, 18.0]]}
 """Hours to which a timer could hold the top-up, tried beside those given."""
-AS_GIVEN = "as given"
+AS_GIVEN = ""
+"""Stands for the name of the hours that the scenario gives."""
 
 
 @dataclass(frozen=True)
@@ -95,7 +94,7 @@ def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
     own = supply.scenario
     size = own.size or Size()
     left_out: list[str] = []
-    tanks = _tanks(own, size, float(context.ground(own).draw_m3[:, 0].max()), left_out)
+    tanks = _tanks(own, size, float(context.site(own).draw_m3[:, 0].max()), left_out)
     setups = _setups(context, supply, size, left_out)
     return CandidateGrid(supply.name, setups, _strings(supply, size), tanks, _levels(supply, size), tuple(left_out))
 
@@ -112,7 +111,7 @@ def _tanks(own: Scenario, size: Size, draw_m3: float, left_out: list[str]) -> tu
     enough = {volume for volume in tried if volume >= draw_m3}
     small = ", ".join(f"{volume:g}" for volume in sorted(tried - enough))
     if small:
-        left_out.append(f"tanks of {small} m3: the busiest hour of the first year draws {draw_m3:.2f} m3")
+        left_out.append(text("candidate.tanks_too_small", tanks=small, draw=draw_m3))
     if not enough:
         raise InputError("", [Problem("size.tanks_m3", f"no tank holds the {draw_m3:.2f} m3 of the busiest hour")])
     return tuple(sorted(enough))
@@ -143,7 +142,8 @@ def _setups(context: Context, supply: Supply, size: Size, left_out: list[str]) -
                 context.built(changed, supply.sources)
             except InputError as error:
                 failure = error
-                left_out.append(f"{', '.join([pump.name, *pipes])}: {error.problems[0].text}")
+                candidate = text("list.comma").join([pump.name, *pipes])
+                left_out.append(text("candidate.unworkable", candidate=candidate, problem=error.problems[0].text))
                 break
             setups.append(Setup(pump.name, pipes, hours, replace(supply, scenario=changed)))
     if not setups:
@@ -161,8 +161,8 @@ def _pipelines(own: Scenario, size: Size) -> list[tuple[list[Segment], tuple[str
     names = [segment.name for segment in own.pipeline.segments]
     for index, candidate in enumerate(size.pipes):
         if candidate.segment not in names:
-            text = f"{candidate.segment!r} was given; no segment has this name (there are: {', '.join(names)})"
-            raise InputError("", [Problem(f"size.pipes[{index + 1}].segment", text)])
+            words = f"{candidate.segment!r} was given; no segment has this name (there are: {', '.join(names)})"
+            raise InputError("", [Problem(f"size.pipes[{index + 1}].segment", words)])
         if candidate.pipe is not None:
             try:
                 pipe_of(candidate.pipe)
@@ -200,12 +200,12 @@ def _windows(supply: Supply, size: Size, left_out: list[str]) -> list[tuple[str,
     windows, known = [(AS_GIVEN, own)], [_hours_of(supply, own)]
     if not supply.has_switch:
         return windows
-    for candidate in size.hours or HOURS:
+    for candidate in size.hours or _ready_hours():
         changed = own
         for source, given in _timed(supply, own):
             hours = common_hours(given, candidate.hours)
             if hours is None:
-                left_out.append(f"hours '{candidate.name}': the {source} is never on within them")
+                left_out.append(text("candidate.never_on", hours=candidate.name, source=source_name(source.key)))
                 break
             changed = source.held_to(changed, hours)
         else:
@@ -219,6 +219,10 @@ def _timed(supply: Supply, scenario: Scenario) -> list[tuple[TopUpSourceKind, Ho
     """Top-up sources that a timer can hold to some hours, with those in which they may run."""
     top_ups = [source for source in supply.sources if isinstance(source, TopUpSourceKind)]
     return [(source, hours) for source in top_ups if (hours := source.hours(scenario)) is not None]
+
+
+def _ready_hours() -> list[HoursCandidate]:
+    return [HoursCandidate(name=text(f"candidate.{name}"), hours=hours) for name, hours in HOURS.items()]
 
 
 def _hours_of(supply: Supply, scenario: Scenario) -> list[Hours | None]:

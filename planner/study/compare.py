@@ -209,13 +209,13 @@ def study_scenario(
         for choice in choices
     )
     ranking = rank(options)
-    ground = context.ground(scenario)
+    site = context.site(scenario)
     first = next(choice.design for choice in choices if choice.supply.name == ranking[0])
     return Study(
         scenario=scenario,
-        place=ground.place,
-        altitude_given=ground.altitude_given,
-        weather=ground.weather,
+        place=site.place,
+        altitude_given=site.altitude_given,
+        weather=site.weather,
         duty=duty_of(scenario),
         options=options,
         ranking=ranking,

@@ -13,7 +13,7 @@ from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES
 from planner.study.cases import Case, Digest, Supply, digest, supplies_of
-from planner.study.design import Built, Ground, built_of, check_tank, ground_of
+from planner.study.design import Built, SiteContext, built_of, check_tank, site_context_of
 from planner.supply.run import Outcome
 
 Thing = TypeVar("Thing")
@@ -69,7 +69,7 @@ class Prepared:
 
     key: Digest
     built: Built
-    ground: Ground
+    site: SiteContext
 
 
 class Context:
@@ -87,9 +87,9 @@ class Context:
         self.folder, self.kinds = folder, tuple(kinds)
         self.hours: Store[Outcome] = Store(MOST_HOURS)
         self._parts: Store[Any] = Store(MOST_PARTS)
-        self._built: Store[Prepared] = Store(MOST_BUILT, lambda prepared: prepared.ground.draw_m3.shape[1])
+        self._built: Store[Prepared] = Store(MOST_BUILT, lambda prepared: prepared.site.draw_m3.shape[1])
         # By the identity of a scenario, which is kept too: its values need not be gathered again.
-        self._grounds: Store[tuple[Scenario, Ground]] = Store(_MOST_SEEN)
+        self._sites: Store[tuple[Scenario, SiteContext]] = Store(_MOST_SEEN)
         self._seen: Store[tuple[Scenario, Prepared]] = Store(_MOST_SEEN)
 
     def without_hours(self) -> Context:
@@ -101,17 +101,17 @@ class Context:
         other.hours = Store(0)
         return other
 
-    def ground(self, scenario: Scenario) -> Ground:
+    def site(self, scenario: Scenario) -> SiteContext:
         """Place, weather, demand and tariff bands of a scenario; InputError where they cannot be had."""
 
-        def make() -> tuple[Scenario, Ground]:
-            return scenario, ground_of(scenario, self.folder, self._parts.keep, self.kinds)
+        def make() -> tuple[Scenario, SiteContext]:
+            return scenario, site_context_of(scenario, self.folder, self._parts.keep, self.kinds)
 
-        return self._grounds.keep(id(scenario), make)[1]
+        return self._sites.keep(id(scenario), make)[1]
 
     def supplies(self, scenario: Scenario) -> list[Supply]:
         """Supply options of a scenario, each with a tank that holds what the busiest hour draws; else InputError."""
-        supplies, draw_m3 = supplies_of(scenario, self.kinds), self.ground(scenario).draw_m3
+        supplies, draw_m3 = supplies_of(scenario, self.kinds), self.site(scenario).draw_m3
         for supply in supplies:
             check_tank(supply.scenario, draw_m3)
         return supplies
@@ -128,7 +128,7 @@ class Context:
         key = (sources, digest(own, ("weather", "run"), sources=sources))
 
         def make() -> Prepared:
-            ground = self.ground(own)
-            return Prepared(key, built_of(own, sources, ground, self._parts.keep), ground)
+            site = self.site(own)
+            return Prepared(key, built_of(own, sources, site, self._parts.keep), site)
 
         return self._built.keep(key, make)

@@ -64,7 +64,7 @@ class Built:
 
 
 @dataclass(frozen=True)
-class Ground:
+class SiteContext:
     """What all options share: place, weather and demand.
 
     `draw_m3` (hours, years) is the water drawn from the tank, leakage included; `band_count` the largest number of
@@ -84,9 +84,9 @@ class Ground:
         return Surroundings(self.place.altitude_m, self.weather, self.weather_of_year)
 
 
-def ground_of(
+def site_context_of(
     scenario: Scenario, folder: Path, keep: Keep = _make_anew, kinds: Sequence[SourceKind] = SOURCES
-) -> Ground:
+) -> SiteContext:
     """Work out what all options share; what can be kept of it is asked of `keep`."""
     years = scenario.finance.analysis_period_years
 
@@ -97,7 +97,7 @@ def ground_of(
     place, weather = keep(("weather", digest(scenario, ("weather",))), located)
     top_ups = [kind for kind in kinds if isinstance(kind, TopUpSourceKind) and kind.described(scenario)]
     demand = (years, digest(scenario, ("weather", "run"), tables=("demand",)))
-    return Ground(
+    return SiteContext(
         place=place,
         altitude_given=scenario.site.altitude_m is not None,
         weather=weather,
@@ -107,7 +107,7 @@ def ground_of(
     )
 
 
-def built_of(own: Scenario, sources: tuple[SourceKind, ...], ground: Ground, keep: Keep = _make_anew) -> Built:
+def built_of(own: Scenario, sources: tuple[SourceKind, ...], site: SiteContext, keep: Keep = _make_anew) -> Built:
     """Build one supply option; options that share a pump, an array or a source share its working-out by `keep`.
 
     Parameters
@@ -116,7 +116,7 @@ def built_of(own: Scenario, sources: tuple[SourceKind, ...], ground: Ground, kee
         The scenario as it holds for the option.
     sources : tuple of SourceKind
         The option's sources.
-    ground : Ground
+    site : SiteContext
         What the options share.
     keep : callable, optional
         Keeps parts by the values that they are made from; without it all is made anew.
@@ -126,7 +126,7 @@ def built_of(own: Scenario, sources: tuple[SourceKind, ...], ground: Ground, kee
     InputError
         When hydraulics or outages show the scenario to be unworkable.
     """
-    years = ground.draw_m3.shape[1]
+    years = site.draw_m3.shape[1]
 
     weather = digest(own, ("weather",))
 
@@ -138,16 +138,16 @@ def built_of(own: Scenario, sources: tuple[SourceKind, ...], ground: Ground, kee
     array, top_ups = None, []
     for source in sources:
         if source.has_array:
-            array = keep(key(source, "sources", "controller", "cables"), partial(source.array, own, ground.weather))
+            array = keep(key(source, "sources", "controller", "cables"), partial(source.array, own, site.weather))
         if isinstance(source, TopUpSourceKind):
-            made = partial(source.top_up, own, ground.around)
+            made = partial(source.top_up, own, site.around)
             top_ups.append(keep(key(source, "sources", "controller", "cables", "pump"), made))
     return Built(option_name(sources), sources, own, pump, array, tuple(top_ups))
 
 
 def option_of(
     design: Built,
-    ground: Ground,
+    site: SiteContext,
     strings: Sequence[int],
     tank_m3: Sequence[float],
     start_percent: Sequence[float],
@@ -157,13 +157,13 @@ def option_of(
     own = design.scenario
     sun = None
     if design.array is not None and design.sunny is not None:
-        sun = design.sunny.sun(own, design.array, ground.weather_of_year, tuple(strings))
+        sun = design.sunny.sun(own, design.array, site.weather_of_year, tuple(strings))
     return Option(
         name=design.name,
         sources=design.sources,
         pump=design.pump,
-        draw_m3=ground.draw_m3,
-        users_share=users_share(own.demand, ground.draw_m3),
+        draw_m3=site.draw_m3,
+        users_share=users_share(own.demand, site.draw_m3),
         sun=sun,
         top_ups=design.top_ups,
         tank_m3=np.asarray(tank_m3, dtype=float),

@@ -21,8 +21,8 @@ from planner.supply.series import TopUpSource
 
 COLUMNS_AT_ONCE = 2000
 """Hourly series (strings x life years) in one pass, of which a month at a time is held."""
-CELLS_AT_ONCE = 12_000
-"""Columns times variants of a pass: few enough for the processor's memory."""
+CELLS_AT_ONCE = 60_000
+"""Columns times variants of a pass, whose results by month take some 2 kB each."""
 _PASS_CELLS = 1600
 """What a pass costs whatever its width, in cells: so many may be idle before another pass is cheaper."""
 
@@ -97,7 +97,7 @@ def run_cases(
         if (id(case.scenario), case.design.sources) not in made:
             made[id(case.scenario), case.design.sources] = context.prepared(case)
     prepared = [made[id(case.scenario), case.design.sources] for case in cases]
-    if len({(each.ground.draw_m3.shape[1], each.ground.band_count) for each in prepared}) > 1:
+    if len({(each.site.draw_m3.shape[1], each.site.band_count) for each in prepared}) > 1:
         raise ValueError("cases evaluated together must have the same life and number of tariff bands")
     place_of: dict[Any, int] = {}
     place = np.array([place_of.setdefault(_key(*each), len(place_of)) for each in zip(prepared, cases, strict=True)])
@@ -156,7 +156,7 @@ def _passes(blocks: list[_Block], columns_at_once: int, cells_at_once: int) -> I
     """Gather blocks into passes, those with as many cases and the same sources side by side."""
     if not blocks:
         return
-    years = blocks[0].prepared.ground.draw_m3.shape[1]
+    years = blocks[0].prepared.site.draw_m3.shape[1]
     most = max(cells_at_once // years, 1)
     pieces = [piece for block in blocks for piece in block.cut(most)]
     pieces.sort(key=lambda block: (-len(block.places), block.prepared.built.sources))
@@ -187,8 +187,8 @@ def _run(blocks: Sequence[_Block], limit_cost: bool) -> list[Outcome]:
     for block in blocks:
         tanks, starts, stops = zip(*block.sizes, *[block.sizes[-1]] * (depth - len(block.sizes)), strict=True)
         prepared = block.prepared
-        options.append(option_of(prepared.built, prepared.ground, [block.strings], tanks, starts, stops))
-    return run_options(options, band_count=blocks[0].prepared.ground.band_count, limit_cost=limit_cost)
+        options.append(option_of(prepared.built, prepared.site, [block.strings], tanks, starts, stops))
+    return run_options(options, band_count=blocks[0].prepared.site.band_count, limit_cost=limit_cost)
 
 
 __all__ = ["CELLS_AT_ONCE", "COLUMNS_AT_ONCE", "evaluate", "run_cases"]

@@ -6,18 +6,22 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
+import numpy as np
+from numpy.typing import NDArray
+
 from planner.scenario.operands import value_at, with_arrays
 from planner.scenario.paths import Path, parts_of
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Outages
 from planner.scenario.walk import field_at
 from planner.study.keys import numeric_keys
+from planner.text import text
 
+Array = NDArray[np.float64]
 Kind = Literal["linear", "money", "hours"]
 
 MEAN_OUTAGE_H = 3.0
 """Duration of an outage where the scenario has none; assumed, common practice, no source."""
-_TODAY = "percent of today's"
 _TARIFF, _OUTAGES = "sources.grid.tariff", "sources.grid.outages"
 _USERS = ("count", "area_m2", "m3_per_day")
 """Keys of users to which what they draw is in proportion."""
@@ -30,28 +34,30 @@ class VariedInput:
     Attributes
     ----------
     name, key : str
-        Short name, and the scenario's key that it changes.
-    label, unit : str
-        What people call it.
+        Name by which it is known here and in the texts, and the scenario's key that it changes.
+    unit : str
+        Its unit, for people.
     base, low, high : float
         Its value in the scenario, and the range looked at.
     kind : str
         'linear': present cost is a straight line of it; 'money': it changes prices only; 'hours': the hours run anew.
     paths : tuple of tuple
-        Keys that it sets; where its unit is per cent of today's, keys that it multiplies.
+        Keys that it sets or multiplies.
+    of_today : bool
+        Whether its values are per cent of today's, so that it multiplies.
     without_effect : str
         Why it cannot matter in this scenario, '' where it can.
     """
 
     name: str
     key: str
-    label: str
     unit: str
     base: float
     low: float
     high: float
     kind: Kind
     paths: tuple[Path, ...]
+    of_today: bool = False
     without_effect: str = ""
 
     @property
@@ -60,16 +66,26 @@ class VariedInput:
         table, *below = _names(parts_of(self.key))
         return below[0] if table == "sources" else ""
 
-    def text(self, value: float) -> str:
+    @property
+    def label(self) -> str:
+        """What people call it, in a table."""
+        return text(f"worth_input.{self.name}")
+
+    @property
+    def phrase(self) -> str:
+        """What people call it, in a sentence."""
+        return text(f"worth_input.the_{self.name}{'_of_today' if self.of_today else ''}")
+
+    def with_unit(self, value: float) -> str:
         """Write a value of it with its unit."""
         shown = f"{value:,.0f}" if abs(value) >= 1000 else f"{value:.3g}"
         return f"{shown} {self.unit}"
 
-    def change(self, scenario: Scenario, value: float) -> Scenario:
-        """Put another value of it into a scenario."""
+    def change(self, scenario: Scenario, value: float | Array) -> Scenario:
+        """Put another value of it into a scenario, or one for each of some cases that differ in money alone."""
         if self.key.startswith(_OUTAGES):
             scenario = _with_outages(scenario)
-        if self.unit != _TODAY:
+        if not self.of_today:
             return with_arrays(scenario, dict.fromkeys(self.paths, value))
         return with_arrays(scenario, {path: value_at(scenario, path) * (value / 100) for path in self.paths})
 
@@ -91,17 +107,18 @@ def inputs_of(scenario: Scenario, sources: Sequence[str], largest_demand_percent
     if scenario.sources.grid is not None:
         inputs += _of_grid(_with_outages(scenario))
     if scenario.sources.generator is not None:
-        inputs.append(_price(scenario, "fuel price", "sources.generator.fuel_price_per_l", f"{currency}/L"))
+        inputs.append(_price(scenario, "fuel_price", "sources.generator.fuel_price_per_l", f"{currency}/L"))
     if scenario.sources.solar is not None:
-        inputs.append(_price(scenario, "panel price", "sources.solar.module.price", f"{currency} a panel"))
+        unit = text("worth_input.unit_per_panel", currency=currency)
+        inputs.append(_price(scenario, "panel_price", "sources.solar.module.price", unit))
     inputs = [varied for varied in inputs if varied.source in sources]
     most = max(100.0, min(200.0, largest_demand_percent))
     drawn = tuple(path for path in _numbers(scenario, "demand.users") if _names(path)[-1] in _USERS)
     rate = scenario.finance.discount_rate_percent
     return [
         *inputs,
-        _scaled("demand", "demand.users", "the demand for water", 25.0, most, drawn),
-        _input(scenario, "discount rate", "finance.discount_rate_percent", "the discount rate", "percent a year",
+        _scaled("demand", "demand.users", 25.0, most, drawn),
+        _input(scenario, "discount_rate", "finance.discount_rate_percent", text("worth_input.unit_percent_a_year"),
                min(0.0, rate), max(30.0, rate)),
     ]  # fmt: skip
 
@@ -114,35 +131,37 @@ def _of_grid(scenario: Scenario) -> Iterator[VariedInput]:
         yield _price(scenario, "tariff", f"{_TARIFF}.price_per_kwh", f"{scenario.currency}/kWh")
     else:
         prices = tuple(path for path in _numbers(scenario, _TARIFF) if path[-1] == "price_per_kwh")
-        yield _scaled("tariff", _TARIFF, "all energy prices of the tariff", 0.0, 500.0, prices)
+        yield _scaled("tariff", _TARIFF, 0.0, 500.0, prices)
     off_h, length_m = grid.outages.hours_per_day, grid.line_length_m
-    yield _input(scenario, "outage hours", f"{_OUTAGES}.hours_per_day", "the outages of the grid", "hours a day",
+    yield _input(scenario, "outage_hours", f"{_OUTAGES}.hours_per_day", text("worth_input.unit_hours_a_day"),
                  0.0, max(20.0, off_h))  # fmt: skip
-    nothing = "" if grid.line_price_per_m > 0 else "sources.grid.line_price_per_m is 0"
-    yield _input(scenario, "distance to the grid", "sources.grid.line_length_m", "the distance to the grid", "m",
-                 0.0, max(20_000.0, 2 * length_m), nothing)  # fmt: skip
+    nothing = "" if grid.line_price_per_m > 0 else text("worth_input.no_line_price")
+    yield _input(
+        scenario, "grid_distance", "sources.grid.line_length_m", "m", 0.0, max(20_000.0, 2 * length_m), nothing
+    )
 
 
 def _input(
-    scenario: Scenario, name: str, key: str, label: str, unit: str, low: float, high: float, without_effect: str = ""
+    scenario: Scenario, name: str, key: str, unit: str, low: float, high: float, without_effect: str = ""
 ) -> VariedInput:
     path = parts_of(key)
     base = float(value_at(scenario, path))
-    return VariedInput(name, key, label, unit, base, low, high, _kind(path), (path,), without_effect)
+    return VariedInput(name, key, unit, base, low, high, _kind(path), (path,), without_effect=without_effect)
 
 
 def _price(scenario: Scenario, name: str, key: str, unit: str) -> VariedInput:
     base = float(value_at(scenario, parts_of(key)))
-    nothing = "" if base > 0 else "the scenario gives no price, so there is no scale for it"
-    return _input(scenario, name, key, f"the {name}", unit, 0.0, 5 * base, nothing)
+    nothing = "" if base > 0 else text("worth_input.no_price")
+    return _input(scenario, name, key, unit, 0.0, 5 * base, nothing)
 
 
-def _scaled(name: str, key: str, label: str, low: float, high: float, paths: tuple[Path, ...]) -> VariedInput:
-    return VariedInput(name, key, label, _TODAY, 100.0, low, high, _kind(paths[0]), paths)
+def _scaled(name: str, key: str, low: float, high: float, paths: tuple[Path, ...]) -> VariedInput:
+    unit = text("worth_input.unit_of_today")
+    return VariedInput(name, key, unit, 100.0, low, high, _kind(paths[0]), paths, of_today=True)
 
 
 def _kind(path: Path) -> Kind:
-    """How an input works on the present cost: of what changes money alone, all but rates are factors of it."""
+    """How an input works on the life-cycle cost: of what changes money alone, all but rates are factors of it."""
     field = field_at(Scenario, path)
     assert field is not None
     if field.changes in ("weather", "run"):

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import difflib
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
 
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.fields import Changes
+from planner.scenario.operands import value_at
 from planner.scenario.paths import Path, dotted, parts_of, set_path
 from planner.scenario.scenario import Scenario
-from planner.scenario.walk import Field, walk
+from planner.scenario.walk import Field, walk, words_of
 from planner.study.cases import SIZES
+from planner.text import known, text
 
 STAGES: tuple[Changes, ...] = ("weather", "run", "money", "nothing")
 """In the order in which they follow from one another: a change leaves every earlier stage as it was."""
@@ -57,6 +59,8 @@ class Key:
         Unit of the field.
     changes : str
         First stage that a change of it touches.
+    label : str
+        What people call it.
     is_of_money : bool
         Whether it matters only where there are prices.
     """
@@ -67,6 +71,7 @@ class Key:
     whole: bool
     unit: str
     changes: Changes
+    label: str
     is_of_money: bool = False
 
     @property
@@ -94,19 +99,48 @@ class Key:
 def numeric_keys(scenario: Scenario) -> dict[str, Key]:
     """List every key of a scenario that is a number or could be given one, by its dotted path."""
     swept = (field for field in walk(scenario) if field.path[0] not in _NOT_SWEPT)
-    return {key.text: key for field in swept for key in _keys_of(field)}
+    return {key.text: key for field in swept for key in _keys_of(scenario, field)}
 
 
-def _keys_of(field: Field) -> Iterator[Key]:
+def _keys_of(scenario: Scenario, field: Field) -> Iterator[Key]:
     """Numbers of one field: its value where it is or could be one, or those in its list."""
-    takes = field.takes
-    for path, value in _numbers(field.value, field.path):
-        yield Key(dotted(path), path, value, takes.whole_only, field.unit, field.changes, field.is_of_money)
-    if takes.numeric and (field.value is None or field.value == "auto"):
-        yield Key(field.key, field.path, None, takes.whole_only, field.unit, field.changes, field.is_of_money)
+    found = list(_numbers(field.value, field.path))
+    if field.takes.numeric and (field.value is None or field.value == "auto"):
+        found.append((field.path, None))
+    for path, value in found:
+        label = label_of(scenario, field, path)
+        yield Key(
+            dotted(path), path, value, field.takes.whole_only, field.unit, field.changes, label, field.is_of_money
+        )
 
 
-def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float]]:
+def label_of(scenario: Scenario, field: Field, path: Path) -> str:
+    """Name a value for people: what it is, in which entry or part of the works, and which value of a list."""
+    option = path[1] if field.in_override else None
+    name = field.short
+    if isinstance(path[-1], int):
+        name = text("input.numbered", list=name, number=path[-1] + 1)
+    parts = field.path[2:-1] if option else field.path[:-1]
+    if parts:
+        name = text("input.in_place", name=name, place=_place_of(scenario, parts))
+    return text("input.for_option", name=name, option=option) if option else name
+
+
+def _place_of(scenario: Scenario, parts: Path) -> str:
+    """Name the entry of a list, or the table, in which a value stands."""
+    names = [part for part in parts if isinstance(part, str)]
+    if isinstance(parts[-1], int):
+        entry = value_at(scenario, parts)
+        return getattr(entry, "name", "") or text("input.numbered", list=_title(names), number=parts[-1] + 1)
+    return _title(names)
+
+
+def _title(names: Sequence[str]) -> str:
+    key = f"input.place.{'.'.join(names)}"
+    return text(key) if known(key) else words_of(names[-1])
+
+
+def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float | None]]:
     if isinstance(value, list):
         for place, entry in enumerate(value):
             yield from _numbers(entry, (*path, place))
@@ -114,14 +148,14 @@ def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float]]:
         yield path, float(value)
 
 
-def key_of(scenario: Scenario, text: str, where: str) -> Key:
+def key_of(scenario: Scenario, written: str, where: str) -> Key:
     """Find a numeric key.
 
     Parameters
     ----------
     scenario : Scenario
         The scenario.
-    text : str
+    written : str
         Dotted path as a user writes it.
     where : str
         Key under which the user wrote it, for the message.
@@ -131,16 +165,16 @@ def key_of(scenario: Scenario, text: str, where: str) -> Key:
     InputError
         When there is none; the message names the nearest path that there is.
     """
-    known = numeric_keys(scenario)
-    path = parts_of(text)
+    there = numeric_keys(scenario)
+    path = parts_of(written)
     plain = dotted(path)
-    if plain in known:
-        return known[plain]
-    near = difflib.get_close_matches(plain, known, n=1, cutoff=0.0)
+    if plain in there:
+        return there[plain]
+    near = difflib.get_close_matches(plain, there, n=1, cutoff=0.0)
     hint = f"; the nearest that there is: '{near[0]}'" if near else ""
     stands = any(path and field.path[: len(path)] == path for field in walk(scenario))
     what = "is not a number" if stands else "is no key of this scenario"
-    raise InputError("", [Problem(where, f"'{text}' was given; it {what}{hint}")])
+    raise InputError("", [Problem(where, f"'{written}' was given; it {what}{hint}")])
 
 
 def with_value(raw: dict[str, Any], key: Key, value: float) -> dict[str, Any]:

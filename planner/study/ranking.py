@@ -7,7 +7,9 @@ cells: without prices every cost is 0, so that those which meet the target stand
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Protocol, TypeVar
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -55,8 +57,27 @@ def objective(
     return np.asarray(array_kwp, dtype=float) + TANK_KWP_PER_M3 * tank + bought
 
 
+class Ranked(Protocol):
+    """What can be ranked as an option: whether it meets the target, what it delivers and what it costs."""
+
+    @property
+    def meets_service(self) -> bool:
+        """Whether it meets the target."""
+
+    @property
+    def delivered_share(self) -> float:
+        """Share of the demand that it delivers."""
+
+    @property
+    def present_cost(self) -> float:
+        """Present cost."""
+
+
+AnyRanked = TypeVar("AnyRanked", bound=Ranked)
+
+
 @dataclass(frozen=True)
-class Standing:
+class RankTerms:
     """What decides a rank, of one option or, as ranges, of all.
 
     Attributes
@@ -67,22 +88,22 @@ class Standing:
         Share of the demand that it delivers.
     cost : operand
         Present cost.
-    place : operand
+    index : operand
         Its place in a given order, which decides between equals.
     """
 
     meets: Operand
     share: Operand
     cost: Operand
-    place: Operand
+    index: Operand
 
 
-def rank_of(own: Standing, every: Standing) -> Operand:
+def rank_of(option: RankTerms, every: RankTerms) -> Operand:
     """Rank an option: those that meet the target by present cost, then the others by what they deliver, then by cost.
 
     Parameters
     ----------
-    own, every : Standing
+    option, every : RankTerms
         Of the option, and of all options together.
 
     Returns
@@ -90,25 +111,33 @@ def rank_of(own: Standing, every: Standing) -> Operand:
     operand
         1 for the best.
     """
-    cheaper = either(every.cost < own.cost, both(equals(every.cost, own.cost), every.place < own.place))
-    ahead = either(every.share > own.share, both(equals(every.share, own.share), cheaper))
+    cheaper = either(every.cost < option.cost, both(equals(every.cost, option.cost), every.index < option.index))
+    ahead = either(every.share > option.share, both(equals(every.share, option.share), cheaper))
     return where(
-        equals(own.meets, 1),
+        equals(option.meets, 1),
         1 + count(both(equals(every.meets, 1), cheaper)),
         1 + total(every.meets) + count(both(equals(every.meets, 0), ahead)),
     )
 
 
-def ranked(meets: ArrayLike, share: ArrayLike, cost: ArrayLike, place: ArrayLike | None = None) -> list[int]:
-    """Places of options in the order of their rank.
+def ranked(meets: ArrayLike, share: ArrayLike, cost: ArrayLike, index: ArrayLike | None = None) -> list[int]:
+    """Indices of options in the order of their rank.
 
     Parameters
     ----------
-    meets, share, cost, place : array_like, (options,)
-        As in `Standing`; by default the place in the list decides between equals.
+    meets, share, cost, index : array_like, (options,)
+        As in `RankTerms`; by default the order of the list decides between equals.
     """
     served, shares, costs = (np.asarray(values, dtype=float) for values in (meets, share, cost))
-    places = np.arange(served.size) if place is None else np.asarray(place, dtype=float)
-    every = Standing(served, shares, costs, places)
-    ranks = [float(rank_of(Standing(*own), every)) for own in zip(served, shares, costs, places, strict=True)]
-    return [int(place) for place in np.argsort(ranks, kind="stable")]
+    indices = np.arange(served.size) if index is None else np.asarray(index, dtype=float)
+    every = RankTerms(served, shares, costs, indices)
+    ranks = [float(rank_of(RankTerms(*option), every)) for option in zip(served, shares, costs, indices, strict=True)]
+    return [int(index) for index in np.argsort(ranks, kind="stable")]
+
+
+def best_first(options: Sequence[AnyRanked]) -> list[AnyRanked]:
+    """Order options by their rank."""
+    columns = (
+        [getattr(each, name) for each in options] for name in ("meets_service", "delivered_share", "present_cost")
+    )
+    return [options[index] for index in ranked(*columns)]

@@ -179,7 +179,7 @@ def _changed(scenario: Scenario, key: Key, value: float, option: str) -> Scenari
 
 def _irradiation(context: Context, scenario: Scenario, option: str) -> _Trial:
     """The estimate's months all lower and higher, by as much as a month of it was found to be off."""
-    place = context.ground(scenario).place
+    place = context.site(scenario).place
     months = climatology_at(place.latitude_deg, place.longitude_deg, place.altitude_m)
     own, error = option_scenario(scenario, option), 1 - 1 / MONTH_TOO_BRIGHT
     held = scenario.weather.model_dump(exclude={"kind"}) | {"temperature_c": months.temperature_c.tolist()}

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from planner.money.lifecycle import LifeCycle, life_cycle
 from planner.money.quantities import Line, bill_of_quantities
-from planner.money.simulated import Quantities
+from planner.money.simulated import Quantities, quantities_of
 from planner.scenario.finance import Service
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
@@ -69,6 +69,14 @@ class Results:
     quantities: Quantities
     money: dict[str, Array]
 
+    @staticmethod
+    def of(results: Sequence[Result]) -> Results:
+        """Put single cases side by side."""
+        cases = tuple(each.case for each in results)
+        outcome = laid_out((([index], each.outcome.taken(None)) for index, each in enumerate(results)), len(cases))
+        quantities = quantities_of(outcome)
+        return Results(cases, outcome, quantities, money_of(cases, quantities))
+
     @cached_property
     def delivered_share(self) -> Array:
         """Delivered / demanded over the life, (cases,)."""
@@ -93,10 +101,10 @@ class Results:
     def serve(self, **changed: Any) -> NDArray[np.bool_]:
         """Tell which cases meet the service target, some of its keys changed."""
         found = np.empty(len(self.cases), dtype=bool)
-        for scenario, places in _by_scenario(self.cases):
+        for scenario, indices in _by_scenario(self.cases):
             service = scenario.service.model_copy(update=changed)
-            shares = self.delivered_share[places], self.worst_year_share[places]
-            found[places] = serves(service, *shares, self.longest_short_days[places])
+            shares = self.delivered_share[indices], self.worst_year_share[indices]
+            found[indices] = serves(service, *shares, self.longest_short_days[indices])
         return found
 
     @property
@@ -117,12 +125,12 @@ class Results:
             outcome.fuel_l.sum(axis=-1).mean(axis=-1),
         )
 
-    def at(self, place: int) -> Result:
+    def at(self, index: int) -> Result:
         """One case."""
-        case = self.cases[place]
-        outcome = replace(with_sources(self.outcome.taken(place), case), name=case.design.name)
-        quantities = with_sources(self.quantities.taken(place), case)
-        return Result(case, outcome, quantities, bool(self.meets_service[place]), float(self.objective[place]))
+        case = self.cases[index]
+        outcome = replace(with_sources(self.outcome.taken(index), case), name=case.design.name)
+        quantities = with_sources(self.quantities.taken(index), case)
+        return Result(case, outcome, quantities, bool(self.meets_service[index]), float(self.objective[index]))
 
 
 def with_sources(did: Did, case: Case) -> Did:
@@ -131,12 +139,12 @@ def with_sources(did: Did, case: Case) -> Did:
 
 
 def laid_out(outcomes: Iterable[tuple[Sequence[int], Outcome]], count: int) -> Outcome:
-    """Put outcomes, arrays with cases as leading axis, into their places among some cases.
+    """Put outcomes, arrays with cases as leading axis, into their indices among some cases.
 
     Parameters
     ----------
-    outcomes : iterable of (places, Outcome)
-        Some cases' places among all of them, and what they did.
+    outcomes : iterable of (indices, Outcome)
+        Some cases' indices among all of them, and what they did.
     count : int
         Cases in all.
 
@@ -147,10 +155,10 @@ def laid_out(outcomes: Iterable[tuple[Sequence[int], Outcome]], count: int) -> O
     """
     arrays: dict[str, Array] = {}
     band_count = 1
-    for places, outcome in outcomes:
+    for indices, outcome in outcomes:
         band_count = max(band_count, outcome.band_count)
         for name, value in outcome.arrays(tuple(outcome.top_ups)).items():
-            arrays.setdefault(name, np.zeros((count, *value.shape[1:])))[list(places)] = value
+            arrays.setdefault(name, np.zeros((count, *value.shape[1:])))[list(indices)] = value
     return replace(Outcome.of_arrays("", arrays), band_count=band_count)
 
 
@@ -175,17 +183,17 @@ def money_of(cases: Sequence[Case], quantities: Quantities) -> dict[str, Array]:
         What each does, the case as leading axis.
     """
     found: dict[str, Array] = {}
-    for (scenario, sources), places in _by_scenario_and_sources(cases):
-        designs = [cases[place].design for place in places]
+    for (scenario, sources), indices in _by_scenario_and_sources(cases):
+        designs = [cases[index].design for index in indices]
         life = life_of(
             scenario,
             sources,
             np.array([design.strings for design in designs]),
             np.array([design.tank_m3 for design in designs]),
-            quantities.taken(places),
+            quantities.taken(indices),
         )
         for name, values in life.figures.items():
-            found.setdefault(name, np.empty(len(cases)))[places] = values
+            found.setdefault(name, np.empty(len(cases)))[indices] = values
     return found
 
 
@@ -199,14 +207,14 @@ def life_of(
 
 def _by_scenario(cases: Sequence[Case]) -> list[tuple[Scenario, list[int]]]:
     groups: dict[int, tuple[Scenario, list[int]]] = {}
-    for place, case in enumerate(cases):
-        groups.setdefault(id(case.scenario), (case.scenario, []))[1].append(place)
+    for index, case in enumerate(cases):
+        groups.setdefault(id(case.scenario), (case.scenario, []))[1].append(index)
     return list(groups.values())
 
 
 def _by_scenario_and_sources(cases: Sequence[Case]) -> list[tuple[tuple[Scenario, tuple[SourceKind, ...]], list[int]]]:
     groups: dict[tuple[int, tuple[SourceKind, ...]], tuple[tuple[Scenario, tuple[SourceKind, ...]], list[int]]] = {}
-    for place, case in enumerate(cases):
+    for index, case in enumerate(cases):
         sources = case.design.sources
-        groups.setdefault((id(case.scenario), sources), ((case.scenario, sources), []))[1].append(place)
+        groups.setdefault((id(case.scenario), sources), ((case.scenario, sources), []))[1].append(index)
     return list(groups.values())

@@ -26,19 +26,21 @@ FURTHEST_CLOCK_H = 4.0
 def place_of(scenario: Scenario) -> Place:
     """Locate the site: its fixed offset from UTC and its altitude."""
     site = scenario.site
-    if fault := position_fault(site.latitude_deg, site.longitude_deg):
-        raise InputError("", [Problem("site.latitude_deg", fault)])
     try:
         offset_h = standard_utc_offset_h(site.time_zone)
     except ValueError as error:
         raise InputError("", [Problem("site.time_zone", str(error))]) from error
     apart_h = abs((offset_h - site.longitude_deg / 15 + 12) % 24 - 12)
+    fault = position_fault(site.latitude_deg, site.longitude_deg)
+    problems = [Problem("site.latitude_deg", fault)] if fault else []
     if apart_h > FURTHEST_CLOCK_H:
         words = (
             f"{site.time_zone!r} stands {apart_h:.1f} hours from the sun at longitude {site.longitude_deg:g}; at most "
             f"{FURTHEST_CLOCK_H:g} hours are allowed: look at the zone, and at the longitude's sign"
         )
-        raise InputError("", [Problem("site.time_zone", words)])
+        problems.append(Problem("site.time_zone", words))
+    if problems:
+        raise InputError("", problems)
     altitude_m = site.altitude_m
     if altitude_m is None:
         altitude_m = altitude_from_grid(site.latitude_deg, site.longitude_deg)

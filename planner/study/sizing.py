@@ -23,7 +23,8 @@ from planner.sources.base import SourceKind
 from planner.study.candidates import CandidateGrid, Levels, candidate_grid
 from planner.study.context import Context
 from planner.study.evaluate import COLUMNS_AT_ONCE, evaluate
-from planner.study.front import cheapest, pareto_front
+from planner.study.pareto import cheapest, pareto_front
+from planner.study.ranking import best_first
 from planner.study.results import Results
 from planner.study.search import Choice, choose_all
 
@@ -159,7 +160,7 @@ class OptionSizing:
 
 @dataclass(frozen=True)
 class Sizing:
-    """The sizing of every option; `ranking` holds names, those that meet the target first, by present cost.
+    """The sizing of every option; `ranking` holds names in the order of `study.ranking`, by each option's `nearest`.
 
     `kinds` are the sources known to it, in order of priority.
     """
@@ -224,15 +225,8 @@ def size_scenario(
     options = []
     for grid, choice in zip(grids, by_run, strict=True):
         options.append(_option(grid, _tried(context, grid, tell, columns_at_once), choice))
-    order = sorted(options, key=_rank)
-    return Sizing(scenario, tuple(options), tuple(option.name for option in order), context.kinds)
-
-
-def _rank(option: OptionSizing) -> tuple[bool, float, float, float]:
-    cost = option.nearest.present_cost
-    if option.best is not None:
-        return (False, 0.0, 0.0, cost)
-    return (True, option.misses_by_percent, option.misses_by_days, cost)
+    ranking = tuple(design.option for design in best_first([option.nearest for option in options]))
+    return Sizing(scenario, tuple(options), ranking, context.kinds)
 
 
 def _tried(context: Context, grid: CandidateGrid, tell: Callable[[int], None], columns_at_once: int) -> Candidates:

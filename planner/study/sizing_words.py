@@ -39,6 +39,11 @@ def design_words(design: SizedDesign) -> str:
     return ", ".join([*parts, *design.pipes])
 
 
+def hours_words(design: SizedDesign) -> str:
+    """Name the hours in which top-up may run."""
+    return text("candidate.as_given") if design.hours == AS_GIVEN else design.hours
+
+
 def misses_words(option: OptionSizing) -> str:
     """Say by how much the best of an option misses the target, without a full stop."""
     nearest, service = option.nearest, option.grid.setups[0].supply.scenario.service

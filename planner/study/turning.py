@@ -12,9 +12,9 @@ from itertools import pairwise
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.scenario.scenario import Scenario
-from planner.study.held import Held, Standing, best_first
+from planner.study.fixed_designs import FixedDesigns, OptionSummary
 from planner.study.inputs import VariedInput
+from planner.study.ranking import best_first
 from planner.study.switching import Crossing, crossing, limit_between, linear_crossing
 
 Array = NDArray[np.float64]
@@ -28,10 +28,11 @@ _SCAN_STEPS = 41
 _LIMIT_WIDTH, _FINE_WIDTH = 0.01, 1e-6
 """Width, as a share of the range, to which turning points are found: where hours run anew, and where they do not."""
 _MAPS = {
-    "grid": (("outage hours", "tariff"), ("demand", "tariff"), ("demand", "discount rate")),
-    "generator": (("outage hours", "fuel price"), ("demand", "fuel price"), ("demand", "discount rate")),
-    "solar": (("fuel price", "panel price"), ("tariff", "panel price"), ("demand", "discount rate")),
+    "grid": (("outage_hours", "tariff"), ("demand", "tariff")),
+    "generator": (("outage_hours", "fuel_price"), ("demand", "fuel_price")),
+    "solar": (("fuel_price", "panel_price"), ("tariff", "panel_price")),
 }
+_MAP_OF_ANY = ("demand", "discount_rate")
 
 
 @dataclass(frozen=True)
@@ -105,20 +106,28 @@ class CheapestMap:
 
 @dataclass(frozen=True)
 class Turning:
-    """Looks for what turns a decision about a source, from the designs held."""
+    """Looks for what turns a decision about a source, the designs held fixed."""
 
-    scenario: Scenario
-    held: Held
+    fixed: FixedDesigns
     source: str
 
-    def switching(self, varied: VariedInput, pair: tuple[Standing, Standing]) -> Switching:
+    def prepare(self, inputs: Sequence[VariedInput]) -> None:
+        """Run the hours at every value of some inputs that is looked at first, all in the same passes."""
+        scenario = self.fixed.scenario
+        changed = [
+            varied.change(scenario, value) for varied in inputs if varied.kind == "hours" for value in _values(varied)
+        ]
+        if changed:
+            self.fixed.in_each(changed)
+
+    def switching(self, varied: VariedInput, pair: tuple[OptionSummary, OptionSummary]) -> Switching:
         """Find where the best option with the source and the best without it cost the same, and where the best turns.
 
         Parameters
         ----------
         varied : VariedInput
             The input that changes.
-        pair : tuple of Standing
+        pair : tuple of OptionSummary
             Both options in the base case, the one with the source first.
         """
         if varied.without_effect:
@@ -126,36 +135,30 @@ class Turning:
         names = [option.name for option in pair]
         scale = max(abs(option.present_cost) for option in pair)
 
-        def gap(value: float) -> float:
-            having, lacking = _of(names, self.held.standings(varied.change(self.scenario, value), names))
-            return having.present_cost - lacking.present_cost
+        def gap(values: Array) -> Array:
+            both = (_of(names, options) for options in self.fixed.at(varied, values.tolist(), names))
+            return np.array([having.present_cost - lacking.present_cost for having, lacking in both])
 
         # The turns first: they run every option at the values between which a crossing is then sought.
         turns = self._turns(varied)
         if varied.kind == "linear":
             found = linear_crossing(gap, varied.base, varied.low, varied.high, scale)
         else:
-            values = _values(varied)
             enough = AGREE / 10 * scale if varied.kind == "hours" else 0.0
-            found = crossing(gap, varied.base, values, [gap(value) for value in values], scale, enough)
+            found = crossing(gap, varied.base, _values(varied), scale, enough)
         return self._verified(varied, found, turns, pair)
 
     def map(self, inputs: Sequence[VariedInput]) -> CheapestMap | None:
         """Find the best option over two of some inputs; None where those that the source's map is of are not there."""
         known = {varied.name: varied for varied in inputs if not varied.without_effect}
-        chosen = next((pair for pair in _MAPS[self.source] if pair[0] in known and pair[1] in known), None)
+        pairs = (*_MAPS.get(self.source, ()), _MAP_OF_ANY)
+        chosen = next((pair for pair in pairs if pair[0] in known and pair[1] in known), None)
         if chosen is None:
             return None
         down, across = (known[name] for name in chosen)
         down_values, across_values = _values(down), _map_values(across)
-        changed = [
-            across.change(here, second)
-            for here in (down.change(self.scenario, first) for first in down_values)
-            for second in across_values
-        ]
-        firsts = [best_first(standings)[0] for standings in self.held.each(changed)]
-        width = len(across_values)
-        best = [firsts[begin : begin + width] for begin in range(0, len(firsts), width)]
+        rows = self.fixed.over(down, down_values, across, across_values)
+        best = [[best_first(options)[0] for options in row] for row in rows]
         return CheapestMap(
             down,
             across,
@@ -167,12 +170,12 @@ class Turning:
         )
 
     def _verified(
-        self, varied: VariedInput, found: Crossing, turns: tuple[Turn, ...], pair: tuple[Standing, Standing]
+        self, varied: VariedInput, found: Crossing, turns: tuple[Turn, ...], pair: tuple[OptionSummary, OptionSummary]
     ) -> Switching:
         """Work out the changed scenario at the switching value and compare the two present costs."""
         if found.value is None:
             return Switching(varied, None, beyond=found.beyond, changes=found.changes, turns=turns)
-        there = self.held.standings(varied.change(self.scenario, found.value))
+        (there,) = self.fixed.in_each([varied.change(self.fixed.scenario, found.value)])
         having, lacking = _of([option.name for option in pair], there)
         costs = having.present_cost, lacking.present_cost
         first = best_first(there)[0]
@@ -193,19 +196,15 @@ class Turning:
 
     def _turns(self, varied: VariedInput) -> tuple[Turn, ...]:
         """Find where the answer turns, going up and going down, over all options."""
-
-        def order(value: float) -> list[Standing]:
-            return best_first(self.held.standings(varied.change(self.scenario, value)))
-
         fine = varied.kind != "hours"
         values = _scan(varied) if fine else _values(varied)
-        changed = [varied.change(self.scenario, value) for value in values]
-        at = dict(zip(values, map(best_first, self.held.each(changed)), strict=True))
+        at = dict(zip(values, self._orders(varied, values), strict=True))
         first = at[varied.base][0]
-        having = self.source in first.pinned.sources
+        having = self.source in first.design.sources
 
-        def same(value: float) -> bool:
-            return (self.source in order(value)[0].pinned.sources) == having
+        def same(tried: Array) -> NDArray[np.bool_]:
+            orders = self._orders(varied, tried.tolist())
+            return np.array([(self.source in order[0].design.sources) == having for order in orders])
 
         width = (_FINE_WIDTH if fine else _LIMIT_WIDTH) * (varied.high - varied.low)
         up = [value for value in values if value >= varied.base]
@@ -213,20 +212,24 @@ class Turning:
         turns = []
         for way in (up, down):
             for inside, outside in pairwise(way):
-                if (self.source in at[outside][0].pinned.sources) == having:
+                if (self.source in at[outside][0].design.sources) == having:
                     continue
                 value = limit_between(same, inside, outside, width)
-                there = order(value)
+                (there,) = self._orders(varied, [value])
                 still = next(option.meets_service for option in there if option.name == first.name)
                 by_service = first.meets_service and not still
                 turns.append(Turn(value, there[0].name, there[0].meets_service, by_service))
                 break
         return tuple(turns)
 
+    def _orders(self, varied: VariedInput, values: Sequence[float]) -> list[list[OptionSummary]]:
+        """Every option, best first, at each of some values of an input."""
+        return [best_first(options) for options in self.fixed.at(varied, values)]
 
-def _of(names: Sequence[str], standings: Sequence[Standing]) -> tuple[Standing, Standing]:
-    """Standings of two options, in the order of their names."""
-    by_name = {option.name: option for option in standings}
+
+def _of(names: Sequence[str], options: Sequence[OptionSummary]) -> tuple[OptionSummary, OptionSummary]:
+    """Pick two options by their names, in this order."""
+    by_name = {option.name: option for option in options}
     return by_name[names[0]], by_name[names[1]]
 
 
@@ -234,7 +237,7 @@ def _values(varied: VariedInput) -> tuple[float, ...]:
     """Values of an input that are tried, its base among them."""
     if varied.kind == "linear":
         return tuple(varied.base * step for step in _PRICE_STEPS)
-    if varied.name == "outage hours":
+    if varied.name == "outage_hours":
         return _with_base(_OUTAGES_H, varied)
     if varied.name == "demand":
         return _with_base(_DEMAND_PERCENT, varied)

@@ -11,21 +11,25 @@ from pathlib import Path
 
 from planner.money.quantities import unpriced
 from planner.scenario.errors import InputError, Problem
-from planner.scenario.scenario import SOURCE_ORDER, Scenario, option_name
-from planner.sources.registry import SOURCES
+from planner.scenario.scenario import Scenario
+from planner.sources.base import SourceKind
+from planner.sources.registry import SOURCES, option_name, options_of
 from planner.study.context import Context
-from planner.study.held import Held, Standing, best_first
+from planner.study.fixed_designs import FixedDesigns, OptionSummary
 from planner.study.inputs import inputs_of
+from planner.study.ranking import best_first
+from planner.study.results import Results
 from planner.study.search import choose_all
 from planner.study.turning import AGREE, CheapestMap, Switching, Turn, Turning
+from planner.text import text
 
 
 @dataclass(frozen=True)
 class Pair:
     """An option without the source and the same with it; `saving` is what adding it saves in present cost."""
 
-    without: Standing
-    with_source: Standing
+    without: OptionSummary
+    with_source: OptionSummary
     saving: float
 
 
@@ -39,9 +43,9 @@ class Worth:
 
     scenario: Scenario
     source: str
-    options: tuple[Standing, ...]
-    with_best: Standing
-    without_best: Standing
+    options: tuple[OptionSummary, ...]
+    with_best: OptionSummary
+    without_best: OptionSummary
     pairs: tuple[Pair, ...]
     switching: tuple[Switching, ...]
     map: CheapestMap | None
@@ -52,7 +56,14 @@ class Worth:
         return self.without_best.present_cost - self.with_best.present_cost
 
 
-def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[str], None] | None = None) -> Worth:
+def worth_of(
+    scenario: Scenario,
+    source: str,
+    folder: Path,
+    progress: Callable[[str], None] | None = None,
+    *,
+    kinds: Sequence[SourceKind] = SOURCES,
+) -> Worth:
     """Find out whether a source is worth having.
 
     Parameters
@@ -60,11 +71,13 @@ def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[
     scenario : Scenario
         The checked scenario.
     source : str
-        'solar', 'grid' or 'generator'.
+        Name of one of the sources.
     folder : pathlib.Path
         Folder to which paths in the scenario are relative.
     progress : callable, optional
         Called with the name of each step.
+    kinds : sequence of SourceKind
+        The sources in order of priority.
 
     Returns
     -------
@@ -75,72 +88,73 @@ def worth_of(scenario: Scenario, source: str, folder: Path, progress: Callable[[
     InputError
         When the source is not described, or the options compared do not leave one with and one without it.
     """
-    _check(scenario, source)
+    _check(scenario, source, kinds)
     tell = progress or (lambda step: None)
-    tell("base case")
-    context = Context(folder)
-    held = Held(context, tuple(choice.design for choice in choose_all(context, context.supplies(scenario))))
-    standings = best_first(held.standings(scenario))
-    with_best = next(option for option in standings if source in option.pinned.sources)
-    without_best = next(option for option in standings if source not in option.pinned.sources)
-    everything = [name for name in SOURCE_ORDER if any(name in option.pinned.sources for option in standings)]
-    used = [name for name in SOURCE_ORDER if name in with_best.pinned.sources + without_best.pinned.sources]
-    smallest_m3 = min(design.tank_m3 for design in held.designs)
-    largest_percent = 100 * smallest_m3 / float(context.ground(scenario).draw_m3[:, 0].max())
+    tell(text("worth_input.step_base"))
+    context = Context(folder, kinds)
+    base = Results.of([choice.result for choice in choose_all(context, context.supplies(scenario))])
+    fixed = FixedDesigns(context, scenario, base)
+    options = best_first(fixed.at_base())
+    with_best = next(option for option in options if source in option.design.sources)
+    without_best = next(option for option in options if source not in option.design.sources)
+    everything = [kind for kind in kinds if any(kind in option.design.sources for option in options)]
+    used = [kind for kind in kinds if kind in with_best.design.sources + without_best.design.sources]
+    smallest_m3 = min(option.design.tank_m3 for option in options)
+    largest_percent = 100 * smallest_m3 / float(context.site(scenario).draw_m3[:, 0].max())
     inputs = inputs_of(scenario, used, largest_percent)
-    turning = Turning(scenario, held, source)
-    tell("map")
-    # The map first: it runs every option at the values that the switching values are then sought between.
+    turning = Turning(fixed, source)
+    tell(text("worth_input.step_map"))
+    turning.prepare(inputs)
     cheapest = turning.map(inputs) or turning.map(inputs_of(scenario, everything, largest_percent))
     switching = []
     for varied in inputs:
-        tell(varied.name)
+        tell(varied.label)
         switching.append(turning.switching(varied, (with_best, without_best)))
     return Worth(
         scenario=scenario,
         source=source,
-        options=tuple(standings),
+        options=tuple(options),
         with_best=with_best,
         without_best=without_best,
-        pairs=_pairs(source, standings),
+        pairs=_pairs(source, options),
         switching=tuple(switching),
         map=cheapest,
     )
 
 
-def _check(scenario: Scenario, source: str) -> None:
-    if source not in SOURCE_ORDER:
-        raise InputError("", [Problem("", f"{source!r} is no source; allowed: {', '.join(SOURCE_ORDER)}")])
-    if source not in scenario.sources.names:
+def _check(scenario: Scenario, source: str, kinds: Sequence[SourceKind]) -> None:
+    kind = next((kind for kind in kinds if kind == source), None)
+    if kind is None:
+        raise InputError("", [Problem("", f"{source!r} is no source; allowed: {', '.join(kinds)}")])
+    if not kind.described(scenario):
         raise InputError(
             "", [Problem(f"sources.{source}", f"is not described, so there is no option with the {source}")]
         )
+    options = options_of(scenario, kinds)
     if not scenario.priced:
-        kinds = tuple(kind for kind in SOURCES if kind.described(scenario))
-        needed = ", ".join(thing.label() for thing in unpriced(scenario, kinds))
-        text = (
+        things = dict.fromkeys(thing for sources in options for thing in unpriced(scenario, sources))
+        words = (
             f"is left out, so there are no prices to say whether the {source} is worth having (planner run says what "
-            f"it changes of the water); give it, and the prices of: {needed}"
+            f"it changes of the water); give it, and the prices of: {', '.join(thing.label() for thing in things)}"
         )
-        raise InputError("", [Problem("currency", text)])
-    names = scenario.option_names
-    having = [name for name in names if source in name.split(" + ")]
-    if not having or len(having) == len(names):
+        raise InputError("", [Problem("currency", words)])
+    having = [sources for sources in options if kind in sources]
+    if not having or len(having) == len(options):
         missing = "with" if not having else "without"
         key = "service.options" if scenario.service.options else "sources"
-        text = f"leaves no option {missing} the {source} to compare (options: {'; '.join(names)})"
+        names = "; ".join(map(option_name, options))
+        text = f"leaves no option {missing} the {source} to compare (options: {names})"
         raise InputError("", [Problem(key, text)])
 
 
-def _pairs(source: str, standings: Sequence[Standing]) -> tuple[Pair, ...]:
-    by_name = {option.name: option for option in standings}
+def _pairs(source: str, options: Sequence[OptionSummary]) -> tuple[Pair, ...]:
+    by_sources: dict[frozenset[str], OptionSummary] = {frozenset(option.design.sources): option for option in options}
     pairs = []
-    for option in standings:
-        added = option_name((*option.pinned.sources, source))
-        if source not in option.pinned.sources and added in by_name:
-            other = by_name[added]
+    for option in options:
+        other = by_sources.get(frozenset((*option.design.sources, source)))
+        if other is not None and other is not option:
             pairs.append(Pair(option, other, option.present_cost - other.present_cost))
     return tuple(pairs)
 
 
-__all__ = ["AGREE", "CheapestMap", "Pair", "Standing", "Switching", "Turn", "Worth", "worth_of"]
+__all__ = ["AGREE", "CheapestMap", "OptionSummary", "Pair", "Switching", "Turn", "Worth", "worth_of"]

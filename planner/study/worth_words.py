@@ -9,13 +9,11 @@ from planner.money.quantities import unpriced
 from planner.study.inputs import VariedInput
 from planner.study.site import estimate_sentences
 from planner.study.words import CLOSE_PERCENT, money
-from planner.study.worth import Standing, Switching, Turn, Worth
+from planner.study.worth import OptionSummary, Switching, Turn, Worth
 from planner.text import source_name, text
 
 _SHOWN = 3
 """Changes that would turn the answer, named in the sentences."""
-_OF_TODAY = ("sources.grid.tariff", "demand.users")
-"""Inputs whose value is a share of today's: what they are now goes without saying."""
 
 
 def worth_sentences(worth: Worth) -> list[str]:
@@ -28,7 +26,7 @@ def verdict(worth: Worth) -> str:
     missing = [
         thing.label()
         for option in (worth.with_best, worth.without_best)
-        for thing in unpriced(option_scenario(worth.scenario, option.name), option.pinned.sources)
+        for thing in unpriced(option_scenario(worth.scenario, option.name), option.design.sources)
     ]
     if not missing:
         return _worth_having(worth)
@@ -68,14 +66,14 @@ def _worth_having(worth: Worth) -> str:
     )
 
 
-def _needed(lacking: Standing, slots: dict[str, Any]) -> str:
+def _needed(lacking: OptionSummary, slots: dict[str, Any]) -> str:
     delivered = 100 * lacking.delivered_share
     if delivered >= slots["target"]:
         return text("worth_answer.needed_in_worst_year", lacking=100 * lacking.worst_year_share, **slots)
     return text("worth_answer.needed", lacking=delivered, **slots)
 
 
-def _neither(having: Standing, lacking: Standing, slots: dict[str, Any]) -> str:
+def _neither(having: OptionSummary, lacking: OptionSummary, slots: dict[str, Any]) -> str:
     points = 100 * (having.delivered_share - lacking.delivered_share)
     dearer = having.present_cost >= lacking.present_cost
     return " ".join(
@@ -99,13 +97,13 @@ def turning_points(worth: Worth) -> list[tuple[Switching, str]]:
 
 
 def _turn_words(worth: Worth, varied: VariedInput, turn: Turn) -> str:
-    value = varied.text(turn.value)
-    if varied.key not in _OF_TODAY:
-        value = text("worth_answer.from_now", value=value, base=varied.text(varied.base))
+    value = varied.with_unit(turn.value)
+    if not varied.of_today:  # what it is now would go without saying
+        value = text("worth_answer.from_now", value=value, base=varied.with_unit(varied.base))
     way = "above" if turn.value > varied.base else "below"
     outcome = "best" if not turn.by_service else "misses" if turn.meets else "none"
     return text(
-        f"worth_answer.{way}_{outcome}", input=varied.label, value=value, best=turn.best, first=worth.options[0].name
+        f"worth_answer.{way}_{outcome}", input=varied.phrase, value=value, best=turn.best, first=worth.options[0].name
     )
 
 
@@ -123,7 +121,12 @@ def _would_not_turn(worth: Worth) -> str:
     if not steady:
         return text("worth_answer.all_turn")
     ranges = (
-        text("worth_answer.range", input=varied.name, low=varied.text(varied.low), high=varied.text(varied.high))
-        for varied in steady
+        text(
+            "worth_answer.range",
+            input=each.label,
+            low=each.with_unit(each.low),
+            high=each.with_unit(each.high),
+        )
+        for each in steady
     )
     return text("worth_answer.steady", ranges=", ".join(ranges))

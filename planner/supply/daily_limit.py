@@ -2,11 +2,25 @@
 
 from __future__ import annotations
 
+from typing import Protocol
+
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.supply.cells import Cells, Columns
+
 Array = NDArray[np.float64]
-Columns = slice | NDArray[np.int64]
+
+
+class OpenDay(Protocol):
+    """One day of some cells: sun and draw (24, cells), the level at its beginning and the tank (cells,) [m³]."""
+
+    sun: Array
+    draw: Array
+    net: Array
+    first: Array
+    volume: Array
+    ahead: Array
 
 
 class DailyLimit:
@@ -20,42 +34,46 @@ class DailyLimit:
 
     Parameters
     ----------
-    limit_m3 : float or ndarray, (columns,)
+    limit_m3 : ndarray, (columns,)
         Most that may be pumped in a day [m³]; infinite where there is no limit.
-    volume : ndarray, (variants, columns)
-        The tanks [m³].
     """
 
-    def __init__(self, limit_m3: float | Array, volume: Array) -> None:
+    def __init__(self, limit_m3: Array) -> None:
         self.limit_m3 = limit_m3
-        self.volume = volume
-        self.left = np.empty(volume.shape)
-        self.barred = np.zeros(volume.shape)
-        self.bites = False
 
-    def open_day(self, sun_m3: Array, draw_m3: Array) -> None:
-        """Begin a day whose sun and draw are given, (24, columns)."""
-        self.left[:] = self.limit_m3
-        from_here = np.cumsum(sun_m3[::-1], axis=0)[::-1]
-        self.sun_to_come = from_here - sun_m3
-        by_sunset = draw_m3 * (from_here > 0)
-        self.draw_to_come = np.cumsum(by_sunset[::-1], axis=0)[::-1] - by_sunset
+    def open_day(self, cells: Cells, day: OpenDay) -> None:
+        """Begin a day of some cells."""
+        self.volume, self.left = day.volume, self.limit_m3[cells.column]
+        # where room and the whole day's draw are no more than the limit, it holds nothing back
+        self.left[day.volume - day.first + day.draw.sum(axis=0) <= self.left] = np.inf
+        self.binds = bool(np.isfinite(self.left).any())
+        if not self.binds:
+            return
+        self.barred, self.allowed, self.zeros = (np.zeros_like(self.left) for _ in range(3))
+        self.more = np.zeros(self.left.shape, dtype=bool)
+        self.sun_to_come, self.room_to_come = np.empty_like(day.sun), np.empty_like(day.sun)
+        self.sun_to_come[-1], self.room_to_come[-1] = 0.0, day.volume
+        for hour in range(len(day.sun) - 1, 0, -1):
+            np.add(self.sun_to_come[hour], day.sun[hour], out=self.sun_to_come[hour - 1])
+            np.multiply(day.draw[hour], self.sun_to_come[hour - 1] > 0, out=self.room_to_come[hour - 1])
+            self.room_to_come[hour - 1] += self.room_to_come[hour]
 
     def hold_sun(self, sun_m3: Array, ahead: Array) -> None:
         """Take off the sun's water beyond today's allowance."""
         np.subtract(sun_m3, self.left, out=self.barred)
-        np.maximum(self.barred, 0.0, out=self.barred)
+        np.maximum(self.barred, self.zeros, out=self.barred)
         ahead -= self.barred
         self.left -= sun_m3
         self.left += self.barred
-        self.bites = self.bites or bool(self.barred.any())
 
-    def hold_top_up(self, of_day: int, columns: Columns, ahead: Array, added: Array) -> None:
-        """Cut the water a top-up adds in some columns to what is left after the sun still to come."""
-        left = self.left[:, columns]
-        takes = self.volume[:, columns] - ahead + self.draw_to_come[of_day, columns]
-        allowed = np.maximum(left - self.sun_to_come[of_day, columns] * (takes > left), 0.0)
-        self.bites = self.bites or bool((added > allowed).any())
+    def hold_top_up(self, hour: int, here: Columns, ahead: Array, added: Array) -> None:
+        """Cut the water a top-up adds in some of the cells to what is left after the sun still to come."""
+        left, allowed, more = self.left[here], self.allowed[here], self.more[here]
+        np.subtract(self.room_to_come[hour, here], ahead, out=allowed)
+        np.greater(allowed, left, out=more)
+        np.multiply(self.sun_to_come[hour, here], more, out=allowed)
+        np.subtract(left, allowed, out=allowed)
+        np.maximum(allowed, self.zeros[here], out=allowed)
         np.minimum(added, allowed, out=added)
 
     def release(self, idle_m3: Array) -> None:

@@ -20,8 +20,10 @@ from dataclasses import dataclass, fields
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.supply.cells import DAY, Cells, over_day
 from planner.supply.daily_limit import DailyLimit
-from planner.supply.topup import DAY, FloatSwitch, TopUp, TopUpSeries, TopUpTotals, weighted
+from planner.supply.quiet import QuietDays
+from planner.supply.topup import FloatSwitch, TopUp, TopUpSeries, TopUpTotals
 
 Array = NDArray[np.float64]
 
@@ -58,8 +60,7 @@ class Totals:
     change of solar energy used through top-up. `top_ups` hold what each top-up source did in the columns it serves,
     in their order. `start_m3` (variants, columns) is the tank's first level, `end` the state after the last hour,
     `short_days` (variants, columns) the number of short days, `longest_short_days` the longest run of them.
-    `users_shortfall_m3` is the part of the shortfall that users miss, None where their share of the draw was not given;
-    `limit_reached` tells whether the daily limit held anything back.
+    `users_shortfall_m3` is the part of the shortfall that users miss, None where their share of the draw was not given.
     """
 
     shortfall_m3: Array
@@ -72,20 +73,20 @@ class Totals:
     end: State
     short_days: Array
     longest_short_days: Array
-    limit_reached: bool
 
-    def then(self, later: Totals) -> Totals:
-        """Add what came of other months of the same year, that were run on from the end of these."""
-        names = ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh", "short_days")
-        users = self.users_shortfall_m3, later.users_shortfall_m3
+    @staticmethod
+    def joined(parts: Sequence[Totals]) -> Totals:
+        """Put parts of a year one after another, each run on from the end of the one before."""
+        names = ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")
+        users = [part.users_shortfall_m3 for part in parts if part.users_shortfall_m3 is not None]
         return Totals(
-            **{name: getattr(self, name) + getattr(later, name) for name in names},
-            users_shortfall_m3=None if users[0] is None or users[1] is None else users[0] + users[1],
-            top_ups=tuple(one.plus(other) for one, other in zip(self.top_ups, later.top_ups, strict=True)),
-            start_m3=self.start_m3,
-            end=later.end,
-            longest_short_days=np.maximum(self.longest_short_days, later.longest_short_days),
-            limit_reached=self.limit_reached or later.limit_reached,
+            **{name: np.concatenate([getattr(part, name) for part in parts]) for name in names},
+            users_shortfall_m3=np.concatenate(users) if len(users) == len(parts) else None,
+            top_ups=tuple(TopUpTotals.joined(of_source) for of_source in zip(*(p.top_ups for p in parts), strict=True)),
+            start_m3=parts[0].start_m3,
+            end=parts[-1].end,
+            short_days=np.sum([part.short_days for part in parts], axis=0),
+            longest_short_days=np.max([part.longest_short_days for part in parts], axis=0),
         )
 
     @property
@@ -112,11 +113,13 @@ class Trace:
         flows = (("level_m3", 0), ("shortfall_m3", 0), ("idle_m3", 0), ("top_up_m3", 1))
         return Trace(*(np.concatenate([getattr(part, name) for part in parts], axis=axis) for name, axis in flows))
 
-    def keep(self, day: slice, short: Array, idle: Array, top_ups: Sequence[TopUp]) -> None:
-        """Copy one day's flows from the loop's buffers."""
-        self.shortfall_m3[day], self.idle_m3[day] = short, idle
-        for place, top_up in enumerate(top_ups):
-            self.top_up_m3[place, day][..., top_up.columns] = top_up.day_added
+    def keep(self, day: slice, level: Array, short: Array, idle: Array, cells: Cells, top_ups: Sequence[TopUp]) -> None:
+        """Copy one day's flows, (24, cells), of all cells."""
+        for whole, flow in ((self.level_m3, level), (self.shortfall_m3, short), (self.idle_m3, idle)):
+            whole[day].reshape(DAY, -1)[:, cells.place] = flow
+        for whole, top_up in zip(self.top_up_m3, top_ups, strict=True):
+            if top_up.serves:
+                whole[day].reshape(DAY, -1)[:, cells.place[top_up.here]] = top_up.added
 
 
 def run_hours(
@@ -130,6 +133,7 @@ def run_hours(
     sources: Sequence[tuple[TopUpSeries, FloatSwitch]] = (),
     daily_limit_m3: float | Array | None = None,
     users_share: Array | None = None,
+    month_count: int = 12,
     trace: bool = False,
 ) -> tuple[Totals, Trace | None]:
     """Step once through the hours with every case at once.
@@ -148,7 +152,7 @@ def run_hours(
         Level at the first hour [m³], with a top-up source on where the level is not above its start level; or the state
         that another run of the same sources ended in.
     months : ndarray of int, (hours,)
-        Month of each hour, 0 to 11; the same throughout a day.
+        Month of each hour, from 0; the same throughout a day.
     sources : sequence of pairs of TopUpSeries and FloatSwitch
         The top-up sources, the first to serve first. Where a column has several, each may use only the part of the hour
         that those before it leave.
@@ -156,8 +160,10 @@ def run_hours(
         Most that may be pumped in a day [m³]; infinite where there is no limit.
     users_share : ndarray, (hours, columns), optional
         Share of the draw that reaches users, the rest being leakage; the shortfall is then also summed for users alone.
+    month_count : int
+        Number of months in the totals.
     trace : bool
-        Also return the hour-by-hour record.
+        Also return the hour-by-hour record; every hour is then stepped through.
 
     Returns
     -------
@@ -170,62 +176,52 @@ def run_hours(
     """
     hours, columns = sun_m3.shape
     shape = (volume_m3.shape[0], columns)
-    volume = np.array(np.broadcast_to(volume_m3, shape))
-    level = np.array(np.broadcast_to(start.level_m3 if isinstance(start, State) else start, shape))
+    volume = np.array(np.broadcast_to(volume_m3, shape), order="C")
+    level = np.array(np.broadcast_to(start.level_m3 if isinstance(start, State) else start, shape), order="C")
     first = level.copy()
-    ahead, spare = np.empty(shape), np.empty(shape)
-    day_net = np.empty((DAY, columns))
-    day_short, day_idle = np.empty((DAY, *shape)), np.empty((DAY, *shape))
-    sums = {name: np.zeros((12, *shape)) for name in ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")}
-    users_sum = None if users_share is None else np.zeros((12, *shape))
+    sums = {name: np.zeros((month_count, *shape)) for name in ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")}
+    users_sum = None if users_share is None else np.zeros((month_count, *shape))
     top_ups: list[TopUp] = []
-    for source in sources:
-        top_ups.append(TopUp(source, ahead, volume, top_ups))
-    for place, top_up in enumerate(top_ups):
+    for place, (series, switch) in enumerate(sources):
+        top_ups.append(TopUp(series, switch, shape, month_count, top_ups))
         if isinstance(start, State):
-            top_up.resume(start.on[place], start.running[place], start.run_left_h[place])
+            top_ups[-1].resume(start.on[place], start.running[place], start.run_left_h[place])
         else:
-            top_up.begin(level)
-    limit = DailyLimit(daily_limit_m3, volume) if daily_limit_m3 is not None else None
+            top_ups[-1].begin(level)
+    limit = None if daily_limit_m3 is None else DailyLimit(np.broadcast_to(daily_limit_m3, columns))
     short_days = _ShortDays(draw_m3, start.short_days if isinstance(start, State) else np.zeros(shape))
     record = _blank_trace(len(top_ups), hours, shape) if trace else None
+    quiet_days = QuietDays(volume, top_ups, limit)
 
-    for hour in range(hours):
-        of_day = hour % DAY
-        if of_day == 0:
-            day = slice(hour, hour + DAY)
-            np.subtract(sun_m3[day], draw_m3[day], out=day_net)
-            if limit is not None:
-                limit.open_day(sun_m3[day], draw_m3[day])
+    for begin in range(0, hours, DAY):
+        day, month = slice(begin, begin + DAY), months[begin]
+        sun, draw = sun_m3[day], draw_m3[day]
+        quiet = quiet_days.of(sun, draw, level)
+        busy = np.ones(shape, dtype=bool) if trace else ~quiet.holds
+        cells = Cells.where(busy)
+        level_then = level.reshape(-1)[cells.place]
+        np.copyto(level, quiet.end_m3)
+        quiet.add_idle(busy, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
+        missing = np.zeros(0)
+        if cells.count:
+            step = _Day(cells.of(sun), cells.of(draw), level_then, volume.reshape(-1)[cells.place])
             for top_up in top_ups:
-                top_up.open_day(day_net)
-        np.add(level, day_net[of_day], out=ahead)
-        if limit is not None:
-            limit.hold_sun(sun_m3[hour], ahead)
-        for top_up in top_ups:
-            top_up.step(hour, of_day, limit)
-        short, idle = day_short[of_day], day_idle[of_day]
-        np.minimum(ahead, volume, out=spare)
-        np.maximum(spare, 0.0, out=level)
-        np.subtract(level, spare, out=short)
-        np.subtract(ahead, spare, out=idle)
-        if limit is not None:
-            limit.release(idle)
-        if record is not None:
-            record.level_m3[hour] = level
-        if of_day == DAY - 1:
-            month = months[hour]
-            missing = day_short.sum(axis=0)
-            sums["shortfall_m3"][month] += missing
-            short_days.count(hour // DAY, missing)
+                top_up.open_day(day, cells, step)
+            if limit is not None:
+                limit.open_day(cells, step)
+            step.run(top_ups, limit)
+            level.reshape(-1)[cells.place] = step.level[-1]
+            missing = over_day(step.short)
+            cells.add(sums["shortfall_m3"][month], missing)
             if users_share is not None and users_sum is not None:
-                users_sum[month] += weighted(day_short, users_share[day])
-            sums["idle_m3"][month] += day_idle.sum(axis=0)
-            sums["idle_kwh"][month] += weighted(day_idle, sun_kwh_per_m3[day])
+                cells.add(users_sum[month], over_day(step.short * cells.of(users_share[day])))
+            cells.add(sums["idle_m3"][month], over_day(step.idle))
+            cells.add(sums["idle_kwh"][month], over_day(step.idle * cells.of(sun_kwh_per_m3[day])))
             for top_up in top_ups:
                 top_up.close_day(day, month, sums["sun_shift_kwh"][month])
             if record is not None:
-                record.keep(day, day_short, day_idle, top_ups)
+                record.keep(day, step.level, step.short, step.idle, cells, top_ups)
+        short_days.count(begin // DAY, cells, missing)
 
     totals = Totals(
         **sums,
@@ -235,9 +231,43 @@ def run_hours(
         end=State(level, short_days.run, *_switches(top_ups, shape)),
         short_days=short_days.number,
         longest_short_days=short_days.longest,
-        limit_reached=limit is not None and limit.bites,
     )
     return totals, record
+
+
+class _Day:
+    """One day of some cells, stepped through hour by hour: flows (24, cells) [m³].
+
+    `level` is that at the end of each hour, `short` the shortfall, `idle` the sun's water that found no room; `net` is
+    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor.
+    """
+
+    def __init__(self, sun: Array, draw: Array, level: Array, volume: Array) -> None:
+        self.sun, self.draw, self.volume = sun, draw, volume
+        self.net = sun - draw
+        self.first, self.ahead = level, np.empty_like(level)
+        self.level, self.short, self.idle = (np.empty_like(sun) for _ in range(3))
+
+    def run(self, top_ups: Sequence[TopUp], limit: DailyLimit | None) -> None:
+        """Step through the hours."""
+        volume, ahead, level = self.volume, self.ahead, self.first
+        limit = limit if limit is not None and limit.binds else None
+        held = np.empty_like(ahead)
+        working = [top_up for top_up in top_ups if top_up.serves]
+        zeros = np.zeros_like(ahead)  # whole arrays are faster here than numbers
+        for hour in range(DAY):
+            np.add(level, self.net[hour], out=ahead)
+            if limit is not None:
+                limit.hold_sun(self.sun[hour], ahead)
+            for top_up in working:
+                top_up.step(hour, limit)
+            level, short, idle = self.level[hour], self.short[hour], self.idle[hour]
+            np.minimum(ahead, volume, out=held)
+            np.maximum(held, zeros, out=level)
+            np.subtract(level, held, out=short)
+            np.subtract(ahead, held, out=idle)
+            if limit is not None:
+                limit.release(idle)
 
 
 def _blank_trace(sources: int, hours: int, shape: tuple[int, ...]) -> Trace:
@@ -263,10 +293,12 @@ class _ShortDays:
         self.bearable_m3 = SHORT_DAY * by_day + _TINY
         self.run, self.longest, self.number = run.copy(), np.zeros(run.shape), np.zeros(run.shape)
 
-    def count(self, day: int, missing_m3: Array) -> None:
-        """Lengthen or end the runs with one day."""
-        short = missing_m3 > self.bearable_m3[day]
-        self.number += short
-        self.run += 1
-        self.run *= short
-        np.maximum(self.longest, self.run, out=self.longest)
+    def count(self, day: int, cells: Cells, missing_m3: Array) -> None:
+        """Lengthen or end the runs with one day on which some cells miss water."""
+        short = missing_m3 > self.bearable_m3[day][cells.column]
+        self.number.reshape(-1)[cells.place] += short
+        run = (self.run.reshape(-1)[cells.place] + 1) * short
+        self.run.fill(0.0)
+        self.run.reshape(-1)[cells.place] = run
+        longest = self.longest.reshape(-1)
+        longest[cells.place] = np.maximum(longest[cells.place], run)

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
 from dataclasses import dataclass, field, replace
+from functools import cached_property
 from graphlib import TopologicalSorter
 
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.supply.cells import DAY, side_by_side
 from planner.supply.kernel import State, Totals, Trace, run_hours
 from planner.supply.option import Months, Option, Outcome, outcome_of
 from planner.supply.series import Extra, SunSeries, TopUpSource, extra_series, sun_series
-from planner.supply.topup import DAY, FloatSwitch, TopUpSeries, TopUpTotals, side_by_side
+from planner.supply.topup import FloatSwitch, TopUpSeries, TopUpTotals
 
 __all__ = ["HOUR", "MONTH", "Option", "Outcome", "run_options"]
 
@@ -54,7 +56,7 @@ def run_options(
     trace : bool
         Keep the hour-by-hour record of each option.
     limit_cost : bool
-        Also find the shortfall that the daily limit causes: where it holds anything back, all is run again without it.
+        Also find the shortfall that the daily limit causes: each option is run beside itself without the limit.
 
     Returns
     -------
@@ -66,6 +68,15 @@ def run_options(
     ValueError
         When options put the same sources in different orders, or a source has different tariff bands in them.
     """
+    if limit_cost:
+        limited = [place for place, option in enumerate(options) if option.daily_limit_m3 is not None]
+        freed = [replace(options[place], daily_limit_m3=None) for place in limited]
+        held = run_options([*options, *freed], band_count=band_count, trace=trace)
+        free = {place: held[len(options) + at] for at, place in enumerate(limited)}
+        return [
+            replace(each, limit_shortfall_m3=(free.get(place, each).delivered_m3 - each.delivered_m3).sum(axis=-1))
+            for place, each in enumerate(held[: len(options)])
+        ]
     names = _in_order(options)
     order = _side_by_side(options, names)
     ordered = [options[place] for place in order]
@@ -77,7 +88,6 @@ def run_options(
     served = [_Source.of(name, ordered, blocks) for name in names]
     life = _Life(ordered, blocks, served, years)
     totals, sums, record = life.run(_limits(ordered, blocks), trace)
-    freed = life.run(None)[0] if limit_cost and totals.limit_reached else totals
     outcomes: list[Outcome | None] = [None] * len(options)
     for place, option, block in zip(order, ordered, blocks, strict=True):
         months = Months(*(sums[name][:, block] for name in _SUMS))
@@ -86,11 +96,7 @@ def run_options(
             for at, source in enumerate(served)
             if block.start in source.inside
         }
-        outcome = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
-        if limit_cost:
-            missing = (_users_shortfall(totals) - _users_shortfall(freed)).sum(axis=0)[:, block]
-            outcome = replace(outcome, limit_shortfall_m3=missing.reshape(outcome.level_end_m3.shape))
-        outcomes[place] = outcome
+        outcomes[place] = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
     return [outcome for outcome in outcomes if outcome is not None]
 
 
@@ -120,12 +126,17 @@ class _Life:
     served: Sequence[_Source]
     years: int
 
+    @cached_property
+    def room(self) -> Array:
+        """Room for a month of flows, made once: fresh memory for each month costs more than what is put into it."""
+        return np.empty((3, MONTH_DAYS.max() * DAY, self.blocks[-1].stop))
+
     def run(self, daily_limit_m3: Array | None, trace: bool = False) -> tuple[Totals, dict[str, Array], Trace | None]:
         """Run every life year from the state in which the year before ends; sums are (12, columns)."""
         tank_m3 = _per_column([option.tank_m3 for option in self.options], self.blocks)
         state = self._new_year(tank_m3, daily_limit_m3)
         sums: dict[str, list[Array]] = {name: [] for name in _SUMS}
-        whole: Totals | None = None
+        parts: list[Totals] = []
         records: list[Trace] = []
         for hours in _MONTHS:
             part = self._part(hours)
@@ -134,7 +145,8 @@ class _Life:
                 *part.flows,
                 tank_m3,
                 state,
-                MONTH[hours],
+                np.zeros(hours.stop - hours.start, dtype=np.int64),
+                month_count=1,
                 sources=part.sources,
                 daily_limit_m3=daily_limit_m3,
                 users_share=part.users_share if by_hour else None,
@@ -143,13 +155,12 @@ class _Life:
             if not by_hour:
                 totals = replace(totals, users_shortfall_m3=totals.shortfall_m3 * part.users_share[0])
             state = totals.end
-            whole = totals if whole is None else whole.then(totals)
+            parts.append(totals)
             records += [] if record is None else [record]
             for name, value in part.sums.items():
                 sums[name].append(value)
-        assert whole is not None
         by_month = {name: np.array(values) for name, values in sums.items()}
-        return whole, by_month, Trace.joined(records) if records else None
+        return Totals.joined(parts), by_month, Trace.joined(records) if records else None
 
     def _new_year(self, tank_m3: Array, daily_limit_m3: Array | None) -> State:
         """Find the state each life year begins in: that in which the last days of the year before end.
@@ -161,17 +172,19 @@ class _Life:
         hours = slice(MONTH.size - SPIN_UP_DAYS * DAY, MONTH.size)
         last = self._part(hours)
         empty = np.zeros_like(tank_m3)
+        one_month = np.zeros(hours.stop - hours.start, dtype=np.int64)
         totals, _ = run_hours(
-            *last.flows, tank_m3, empty, MONTH[hours], sources=last.sources, daily_limit_m3=daily_limit_m3
+            *last.flows, tank_m3, empty, one_month, month_count=1, sources=last.sources, daily_limit_m3=daily_limit_m3
         )
         column = np.arange(tank_m3.shape[1])
         return totals.end.taken(np.where(column % self.years == 0, column, column - 1))
 
     def _part(self, hours: slice) -> _Part:
         """Make the series of some hours; options that share an array, a pump and a source share their working-out."""
-        shape = (hours.stop - hours.start, self.blocks[-1].stop)
-        pumped, kwh_per_m3, draw = (np.zeros(shape) for _ in range(3))
-        sources = [source.blank(shape[0], hours) for source in self.served]
+        count = hours.stop - hours.start
+        shape = (count, self.blocks[-1].stop)
+        pumped, kwh_per_m3, draw = (flow[:count] for flow in self.room)
+        sources = [source.blank(count, hours) for source in self.served]
         sums = {name: np.zeros(shape[1]) for name in _SUMS}
         suns: dict[Hashable, SunSeries] = {}
         extras: dict[Hashable, Extra] = {}
@@ -210,6 +223,11 @@ class _Source:
     bands: NDArray[np.int64] | None
     inside: dict[int, slice] = field(default_factory=dict)
 
+    @cached_property
+    def room(self) -> Array:
+        """Room for a month of series, made once."""
+        return np.empty((5 if self.has_minimum_run else 4, MONTH_DAYS.max() * DAY, self.columns.size))
+
     @staticmethod
     def of(name: str, options: Sequence[Option], blocks: Sequence[slice]) -> _Source:
         """Find the columns of a source, and set its float switches."""
@@ -238,15 +256,15 @@ class _Source:
         )
 
     def blank(self, count: int, hours: slice) -> tuple[TopUpSeries, FloatSwitch]:
-        """Make room for some hours."""
-        extra, per_m3, kwh, sun_kwh, available = (np.empty((count, self.columns.size)) for _ in range(5))
+        """Give room for some hours."""
+        extra, per_m3, kwh, sun_kwh, *available = (flow[:count] for flow in self.room)
         return TopUpSeries(
             side_by_side(self.columns),
             extra,
             per_m3,
             kwh,
             sun_kwh,
-            available=available if self.has_minimum_run else None,
+            available=available[0] if available else None,
             bands=None if self.bands is None else self.bands[hours],
         ), self.switch
 
@@ -345,11 +363,6 @@ def _users_shares(options: Sequence[Option], years: int, hours: slice) -> list[A
         np.tile(np.broadcast_to(share, (rows, years)), (1, len(option.strings)))
         for share, option in zip(shares, options, strict=True)
     ]
-
-
-def _users_shortfall(totals: Totals) -> Array:
-    assert totals.users_shortfall_m3 is not None
-    return totals.users_shortfall_m3
 
 
 def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:

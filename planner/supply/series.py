@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -86,7 +87,8 @@ class SunSeries:
     """The sun's hours for the columns of one option (strings outer, life years inner).
 
     `pumped_m3` and `used_kwh` are what the sun alone would pump and use were there room, `offered_kwh` the DC energy at
-    hand, each (hours, columns); `motor_w` (hours, columns) the power it offers the motor.
+    hand, each (hours, columns); `motor_w` (hours, columns) the power it offers the motor. Without sun one row of
+    nothing stands for all hours.
     """
 
     pumped_m3: Array
@@ -94,7 +96,7 @@ class SunSeries:
     offered_kwh: Array
     motor_w: Array
 
-    @property
+    @cached_property
     def kwh_per_m3(self) -> Array:
         """Solar energy per m³ pumped, (hours, columns) [kWh/m³]."""
         return self.used_kwh * _inverse(self.pumped_m3)
@@ -102,7 +104,7 @@ class SunSeries:
 
 @dataclass(frozen=True)
 class Extra:
-    """What a top-up source can add to the sun's hour, (hours, columns): see the hour loop's TopUpSeries."""
+    """What a top-up source can add to the sun's hour, (hours, columns), or one row for all: see TopUpSeries."""
 
     extra_m3: Array
     hours_per_m3: Array
@@ -125,7 +127,7 @@ def sun_series(sun: Sun | None, pump: FlowTable, month: NDArray[np.int64], years
         Life years.
     """
     if sun is None:
-        none = np.zeros((month.size, years))
+        none = np.zeros((1, years))
         return SunSeries(none, none, none, none)
     scale = np.outer(sun.strings, sun.ageing).ravel()
     weather = np.tile(sun.weather_of_year, len(sun.strings))
@@ -137,8 +139,8 @@ def sun_series(sun: Sun | None, pump: FlowTable, month: NDArray[np.int64], years
     motor_w = offered_w * sun.efficiency
     year = np.tile(np.arange(years), len(sun.strings))
     pumped = pump.flow_at(motor_w, month, year)
-    used_w = pump.power_used(motor_w, month, year) / sun.efficiency
-    return SunSeries(pumped, used_w / 1000, offered_w / 1000, motor_w)
+    used_w = pump.power_used(motor_w, month, year)
+    return SunSeries(pumped, used_w / (1000 * sun.efficiency), offered_w / 1000, motor_w)
 
 
 def extra_series(
@@ -165,25 +167,21 @@ def extra_series(
     years = source.available.shape[1]
     repeat = sun.pumped_m3.shape[1] // years
     year = np.tile(np.arange(years), repeat)
-    available = np.tile(source.available, (1, repeat))
     limit_w = np.tile(source.power_w, (1, repeat)) * source.efficiency
     full_w = pump.by_hour(pump.full_power_w, month, year)
-    sun_motor_w = np.minimum(sun.motor_w, full_w) if source.parallel else np.zeros_like(sun.motor_w)
+    parallel = source.parallel and bool(sun.motor_w.any())
+    sun_motor_w = np.minimum(sun.motor_w, full_w) if parallel else np.zeros((1, year.size))
     total_w = np.minimum(full_w, sun_motor_w + limit_w)
-    flow_m3 = (
-        np.broadcast_to(pump.by_hour(pump.full_flow_m3h, month, year), total_w.shape)
-        if np.all(limit_w >= full_w)
-        else pump.flow_at(total_w, month, year)
-    )
+    if np.all(limit_w >= full_w):
+        flow_m3 = pump.by_hour(pump.full_flow_m3h, month, year)
+    else:
+        flow_m3 = pump.flow_at(np.broadcast_to(total_w, (month.size, year.size)), month, year)
     extra = np.maximum(flow_m3 - sun.pumped_m3, 0.0)
-    extra[extra < _SMALL_M3] = 0.0
-    source_kwh = (total_w - sun_motor_w) / source.efficiency / 1000
-    sun_shift_kwh = sun_motor_w / sun_efficiency / 1000 - sun.used_kwh
+    extra *= extra >= _SMALL_M3
     per_m3 = _inverse(extra)
-    source_kwh *= per_m3
-    sun_shift_kwh *= per_m3
-    extra *= available
-    return Extra(extra, per_m3, source_kwh, sun_shift_kwh)
+    source_kwh = (total_w - sun_motor_w) * (per_m3 / (1000 * source.efficiency))
+    sun_shift_kwh = (sun_motor_w / (1000 * sun_efficiency) - sun.used_kwh) * per_m3
+    return Extra(extra * np.tile(source.available, (1, repeat)), per_m3, source_kwh, sun_shift_kwh)
 
 
 def _inverse(volume_m3: Array) -> Array:

@@ -8,11 +8,11 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.daily_limit import Columns, DailyLimit
+from planner.supply.cells import DAY, Cells, Columns, over_day, side_by_side
+from planner.supply.daily_limit import DailyLimit, OpenDay
 
 Array = NDArray[np.float64]
 
-DAY = 24
 _TINY = 1e-9
 
 
@@ -84,189 +84,214 @@ class TopUpTotals:
     run_hours: Array
     peak_kw: Array
 
-    def plus(self, later: TopUpTotals) -> TopUpTotals:
-        """Add what it did in other months of the same year; those in which a tariff band never holds may lack it."""
-        bands = max(self.kwh.shape[1], later.kwh.shape[1])
-        kwh = np.zeros((self.kwh.shape[0], bands, *self.kwh.shape[2:]))
-        for part in (self.kwh, later.kwh):
-            kwh[:, : part.shape[1]] += part
-        return TopUpTotals(
-            self.columns,
-            self.added_m3 + later.added_m3,
-            kwh,
-            self.run_hours + later.run_hours,
-            self.peak_kw + later.peak_kw,
-        )
+    @staticmethod
+    def joined(parts: Sequence[TopUpTotals]) -> TopUpTotals:
+        """Put other months one after another; those in which a tariff band never holds may lack it."""
+        bands = max(part.kwh.shape[1] for part in parts)
+        kwh = [np.pad(p.kwh, ((0, 0), (0, bands - p.kwh.shape[1]), (0, 0), (0, 0))) for p in parts]
+        names = ("added_m3", "run_hours", "peak_kw")
+        whole = {name: np.concatenate([getattr(part, name) for part in parts]) for name in names}
+        return TopUpTotals(columns=parts[0].columns, kwh=np.concatenate(kwh), **whole)
 
 
 class TopUp:
-    """State of one top-up source during the loop.
+    """State of one top-up source during the loop, and its day in the cells that are stepped through.
+
+    `here` are the places, among today's cells, of those that it serves; `added` (24, cells served) is what it adds.
 
     Parameters
     ----------
-    source : pair of TopUpSeries and FloatSwitch
+    series, switch : TopUpSeries, FloatSwitch
         The source.
-    ahead, volume : ndarray, (variants, columns)
-        The loop's level at the end of the hour, which the source raises, and the tanks [m³].
+    shape : (int, int)
+        Variants and columns.
+    month_count : int
+        Number of months in the totals.
     earlier : sequence of TopUp
-        The sources that go first: in columns they share, this one uses what they leave of each hour.
+        The sources that go first: in cells they share, this one uses what they leave of each hour.
     """
 
     def __init__(
-        self, source: tuple[TopUpSeries, FloatSwitch], ahead: Array, volume: Array, earlier: Sequence[TopUp]
+        self,
+        series: TopUpSeries,
+        switch: FloatSwitch,
+        shape: tuple[int, int],
+        month_count: int,
+        earlier: Sequence[TopUp],
     ) -> None:
-        self.series, self.switch = source
-        self.columns = self.series.columns
-        self.whole_ahead = ahead
-        self.ahead, self.volume = ahead[:, self.columns], volume[:, self.columns]
-        shape = self.ahead.shape
-        self.start = np.array(np.broadcast_to(self.switch.start_m3, shape))
-        self.width = np.broadcast_to(self.switch.stop_m3, shape) - self.start
-        self.per_fall = np.empty((DAY, shape[1]))
+        self.series, self.columns, self.earlier = series, series.columns, tuple(earlier)
+        served = np.arange(shape[1])[self.columns]
+        self.place_of = np.full(shape[1], -1)
+        self.place_of[served] = np.arange(served.size)
+        shape = shape[0], served.size
+        self.start = np.array(np.broadcast_to(switch.start_m3, shape), order="C")
+        self.width = np.subtract(switch.stop_m3, self.start, order="C")
+        self.minimum_run_h = np.broadcast_to(switch.minimum_run_h, served.size)
         self.on, self.running, self.run_left_h = np.zeros(shape), np.zeros(shape, dtype=bool), np.zeros(shape)
-        self.share, self.gap = np.empty(shape), np.empty(shape)
-        self.ones, self.zeros = np.ones(shape), np.zeros(shape)  # whole arrays are faster here than numbers
-        self.day_added, self.day_forced_h = np.zeros((DAY, *shape)), np.zeros((DAY, *shape))
-        self.day_kwh = np.empty((DAY, *shape))
-        self.earlier = [
-            (first, *shared)
-            for first in earlier
-            if (shared := _shared(first.columns, self.columns, ahead.shape[1])) is not None
-        ]
-        self.left = np.empty(shape)
-        self.has_minimum_run = bool(np.any(self.switch.minimum_run_h))
-        self.shifts_sun = bool(np.any(self.series.sun_kwh_per_m3))
-        bands = self.series.bands
-        band_count = 1 if bands is None else int(bands.max()) + 1
+        self.has_minimum_run = bool(np.any(switch.minimum_run_h))
+        self.shifts_sun = bool(np.any(series.sun_kwh_per_m3))
+        band_count = 1 if series.bands is None else int(series.bands.max()) + 1
         self.sums = TopUpTotals(
             self.columns,
-            np.zeros((12, *shape)),
-            np.zeros((12, band_count, *shape)),
-            np.zeros((12, *shape)),
-            np.zeros((12, *shape)),
+            np.zeros((month_count, *shape)),
+            np.zeros((month_count, band_count, *shape)),
+            np.zeros((month_count, *shape)),
+            np.zeros((month_count, *shape)),
         )
 
     def begin(self, level: Array) -> None:
         """Begin from levels alone: on where the level is not above the start level."""
-        self.on = (level[:, self.columns] <= self.start).astype(float)
+        self.on[:] = level[:, self.columns] <= self.start
 
     def resume(self, on: Array, running: Array, run_left_h: Array) -> None:
         """Go on from the switches of another run, given over all columns."""
-        self.on, self.running = on[:, self.columns].copy(), running[:, self.columns] > 0
-        self.run_left_h = run_left_h[:, self.columns].copy()
+        self.on[:], self.run_left_h[:] = on[:, self.columns], run_left_h[:, self.columns]
+        self.running[:] = running[:, self.columns] > 0
 
-    def open_day(self, day_net: Array) -> None:
-        """Make ready for a day whose sun less draw is given, (24, columns)."""
+    @property
+    def rests(self) -> NDArray[np.bool_]:
+        """Where it is neither wanted nor running, (variants, columns served)."""
+        rests: NDArray[np.bool_] = (self.on <= 0) & (self.run_left_h <= 0) & ~self.running
+        return rests
+
+    def open_day(self, day: slice, cells: Cells, step: OpenDay) -> None:
+        """Take its seat in a day of some cells."""
+        place = self.place_of[cells.column]
+        here = np.flatnonzero(place >= 0)
+        self.serves = here.size > 0
+        self.here = side_by_side(here)
+        self.cells = Cells(cells.variant[here], place[here], cells.variant[here] * self.on.shape[1] + place[here])
+        self.column = cells.column[here]
+        if not self.serves:
+            return
+        self.ahead_of_all = step.ahead
+        self.volume = step.volume[self.here]
+        own = self.cells.place
+        self.day_start = self.start.reshape(-1)[own]
+        self.day_width = self.width.reshape(-1)[own]
+        self.day_on, self.day_running = self.on.reshape(-1)[own], self.running.reshape(-1)[own].astype(float)
+        self.day_left_h = self.run_left_h.reshape(-1)[own]
+        self.extra = self.cells.of(self.series.extra_m3[day])
+        self.hours_per_m3 = self.cells.of(self.series.hours_per_m3[day])
         # share of the hour left when the start level is crossed on the way down = (start - ahead) / fall
-        np.negative(day_net[:, self.columns], out=self.per_fall)
+        self.per_fall = -step.net[:, self.here]
         np.maximum(self.per_fall, _TINY, out=self.per_fall)
         np.divide(1.0, self.per_fall, out=self.per_fall)
+        self.added = np.empty_like(self.extra)
+        self.share, self.gap, self.left = (np.empty_like(self.day_start) for _ in range(3))
+        self.ones, self.zeros = np.ones_like(self.gap), np.zeros_like(self.gap)  # faster here than numbers
+        self.shared = [
+            (first, *shared) for first in self.earlier if (shared := _shared(first.here, self.here, cells.count))
+        ]
+        if self.has_minimum_run:
+            assert self.series.available is not None
+            self.available = self.cells.of(self.series.available[day])
+            self.permitted = (self.available > 0).astype(float)
+            self.per_hour = np.zeros_like(self.extra)
+            np.divide(1.0, self.hours_per_m3, out=self.per_hour, where=self.hours_per_m3 > 0)
+            self.shortest_h = self.minimum_run_h[self.cells.column]
+            self.forced_h, self.forced = np.empty_like(self.extra), np.empty_like(self.gap)
 
-    def step(self, hour: int, of_day: int, limit: DailyLimit | None) -> None:
+    def step(self, hour: int, limit: DailyLimit | None) -> None:
         """Work out the water added in this hour and the state of the switch after it."""
-        share, gap, added, extra = self.share, self.gap, self.day_added[of_day], self.series.extra_m3[hour]
-        self.ahead = self.whole_ahead[:, self.columns]
-        np.subtract(self.start, self.ahead, out=share)
-        np.add(share, self.width, out=gap)
-        share *= self.per_fall[of_day]
+        share, gap, added, extra = self.share, self.gap, self.added[hour], self.extra[hour]
+        self.ahead = self.ahead_of_all[self.here]
+        np.subtract(self.day_start, self.ahead, out=share)
+        np.add(share, self.day_width, out=gap)
+        share *= self.per_fall[hour]
         np.minimum(share, self.ones, out=share)
-        np.maximum(share, self.on, out=share)
+        np.maximum(share, self.day_on, out=share)
         np.multiply(share, extra, out=added)
-        if self.earlier:
-            self._find_left(hour, of_day, extra)
+        if self.shared:
+            self._find_left(hour, extra)
             np.minimum(added, self.left, out=added)
         if limit is not None:
-            limit.hold_top_up(of_day, self.columns, self.ahead, added)
+            limit.hold_top_up(hour, self.here, self.ahead, added)
         np.minimum(added, gap, out=added)
         np.maximum(added, self.zeros, out=added)
         if self.has_minimum_run:
-            self._run_on(hour, of_day, limit)
+            self._run_on(hour, limit)
         # stays on (1) where it was wanted and has not reached its stop level, else off (0 or below)
         np.subtract(gap, added, out=gap)
-        np.minimum(share, gap, out=self.on)
-        np.ceil(self.on, out=self.on)
-        self.whole_ahead[:, self.columns] += added
+        np.minimum(share, gap, out=self.day_on)
+        np.ceil(self.day_on, out=self.day_on)
+        self.ahead_of_all[self.here] += added
         if limit is not None:
-            limit.left[:, self.columns] -= added
+            limit.left[self.here] -= added
 
-    def _find_left(self, hour: int, of_day: int, extra: Array) -> None:
+    def _find_left(self, hour: int, extra: Array) -> None:
         """Work out the water it could add in what the sources before it leave of the hour."""
         self.left.fill(1.0)
-        for first, there, here in self.earlier:
-            self.left[:, here] -= first.day_added[of_day][:, there] * first.series.hours_per_m3[hour, there]
+        for first, there, here in self.shared:
+            self.left[here] -= first.added[hour, there] * first.hours_per_m3[hour, there]
         np.multiply(self.left, extra, out=self.left)
 
-    def _run_on(self, hour: int, of_day: int, limit: DailyLimit | None) -> None:
+    def _run_on(self, hour: int, limit: DailyLimit | None) -> None:
         """Keep a started set running for its shortest run, pumping while there is room, then idling.
 
         A set starts in the hour in which it first adds water: where its start level is crossed outside its hours, that
         is when they begin. The end of its hours ends its run.
         """
-        assert self.series.available is not None
-        added, available = self.day_added[of_day], self.series.available[hour]
-        starts = (added > _TINY) & ~self.running
-        np.copyto(self.run_left_h, self.switch.minimum_run_h, where=starts)
-        self.run_left_h *= available > 0
-        forced_h = self.day_forced_h[of_day]
-        np.multiply(np.where(starts, self.share, self.ones), available, out=forced_h)
-        np.minimum(self.run_left_h, forced_h, out=forced_h)
-        hours_per_m3 = self.series.hours_per_m3[hour]
-        per_hour = np.divide(1.0, hours_per_m3, out=np.zeros_like(hours_per_m3), where=hours_per_m3 > 0)
-        forced = forced_h * per_hour
-        if self.earlier:
+        added, left_h, running = self.added[hour], self.day_left_h, self.day_running
+        forced_h, forced = self.forced_h[hour], self.forced
+        np.multiply(self.shortest_h, added > _TINY, out=forced)
+        forced *= 1 - running
+        np.maximum(left_h, forced, out=left_h)  # that of a set which starts is nil
+        left_h *= self.permitted[hour]
+        np.maximum(self.share, running, out=forced_h)
+        forced_h *= self.available[hour]
+        np.minimum(left_h, forced_h, out=forced_h)
+        np.multiply(forced_h, self.per_hour[hour], out=forced)
+        if self.shared:
             np.minimum(forced, self.left, out=forced)
         if limit is not None:
-            limit.hold_top_up(of_day, self.columns, self.ahead, forced)
+            limit.hold_top_up(hour, self.here, self.ahead, forced)
         np.minimum(forced, self.volume - self.ahead, out=forced)
         np.maximum(added, forced, out=added)
-        self.run_left_h -= np.maximum(added * hours_per_m3, forced_h)
-        np.maximum(self.run_left_h, 0.0, out=self.run_left_h)
-        self.running = (self.run_left_h > 0) | ((added > _TINY) & (added < self.gap))
+        np.multiply(added, self.hours_per_m3[hour], out=forced)
+        np.maximum(forced, forced_h, out=forced)
+        left_h -= forced
+        np.maximum(left_h, self.zeros, out=left_h)
+        np.copyto(running, (left_h > self.zeros) | ((added > _TINY) & (added < self.gap)))
 
     def close_day(self, day: slice, month: int, sun_shift_kwh: Array) -> None:
-        """Add the day to the sums."""
-        sums, series = self.sums, self.series
-        sums.added_m3[month] += self.day_added.sum(axis=0)
-        if self.has_minimum_run:
-            ran_h = np.maximum(self.day_added * series.hours_per_m3[day][:, None, :], self.day_forced_h)
-            sums.run_hours[month] += ran_h.sum(axis=0)
-        else:
-            sums.run_hours[month] += weighted(self.day_added, series.hours_per_m3[day])
-        if self.shifts_sun:
-            sun_shift_kwh[:, self.columns] += weighted(self.day_added, series.sun_kwh_per_m3[day])
-        if series.bands is None:
-            sums.kwh[month, 0] += weighted(self.day_added, series.kwh_per_m3[day])
+        """Add the day to the sums and leave its seat."""
+        if not self.serves:
             return
-        kwh = np.multiply(self.day_added, series.kwh_per_m3[day][:, None, :], out=self.day_kwh)
+        sums, series, cells = self.sums, self.series, self.cells
+        for whole, own in (
+            (self.on, self.day_on), (self.running, self.day_running), (self.run_left_h, self.day_left_h)
+        ):  # fmt: skip
+            whole.reshape(-1)[cells.place] = own
+        cells.add(sums.added_m3[month], over_day(self.added))
+        hours = self.added * self.hours_per_m3
+        if self.has_minimum_run:
+            np.maximum(hours, self.forced_h, out=hours)
+        cells.add(sums.run_hours[month], over_day(hours))
+        if self.shifts_sun:
+            shift = over_day(self.added * cells.of(series.sun_kwh_per_m3[day]))
+            sun_shift_kwh[cells.variant, self.column] += shift
+        kwh_per_m3 = cells.of(series.kwh_per_m3[day])
+        kwh = np.multiply(self.added, kwh_per_m3, out=hours)
+        if series.bands is None:
+            cells.add(sums.kwh[month, 0], over_day(kwh))
+            return
         bands = series.bands[day]
         edges = np.flatnonzero(np.diff(bands, prepend=-1))
-        for band, run_kwh in zip(bands[edges], np.add.reduceat(kwh, edges, axis=0), strict=True):
-            sums.kwh[month, band] += run_kwh
+        for begin, end in zip(edges, [*edges[1:], DAY], strict=True):
+            cells.add(sums.kwh[month, bands[begin]], over_day(kwh[begin:end]))
         # The hour's energy falls in one run: its busiest half hour holds all of it, or half an hour at running power.
-        hours_per_m3 = series.hours_per_m3[day]
-        running_kw = np.divide(
-            series.kwh_per_m3[day], hours_per_m3, out=np.zeros_like(hours_per_m3), where=hours_per_m3 > 0
-        )
+        running_kw = np.divide(kwh_per_m3, self.hours_per_m3, out=kwh_per_m3, where=self.hours_per_m3 > 0)
         np.multiply(kwh, 2.0, out=kwh)
-        np.minimum(kwh, running_kw[:, None, :], out=kwh)
-        np.maximum(sums.peak_kw[month], kwh.max(axis=0), out=sums.peak_kw[month])
+        np.minimum(kwh, running_kw, out=kwh)
+        peak = sums.peak_kw[month].reshape(-1)
+        peak[cells.place] = np.maximum(peak[cells.place], kwh.max(axis=0))
 
 
-def _shared(first: Columns, second: Columns, columns: int) -> tuple[Columns, Columns] | None:
-    """Places, in each of two sets of columns, of the columns they share; None where they share none."""
-    every = np.arange(columns)
-    _, there, here = np.intersect1d(every[first], every[second], assume_unique=True, return_indices=True)
-    return (side_by_side(there), side_by_side(here)) if here.size else None
-
-
-def side_by_side(columns: NDArray[np.int64]) -> Columns:
-    """Return a slice in place of columns that stand side by side in rising order, which is faster."""
-    if columns.size and np.array_equal(columns, np.arange(columns[0], columns[0] + columns.size)):
-        return slice(int(columns[0]), int(columns[-1]) + 1)
-    return columns
-
-
-def weighted(day: Array, weights: Array) -> Array:
-    """Sum (hours, variants, columns) over the hours, each weighted by (hours, columns)."""
-    result: Array = np.einsum("hvk,hk->vk", day, weights)
-    return result
+def _shared(first: Columns, second: Columns, count: int) -> tuple[Columns, Columns] | None:
+    """Places, in each of two sets among so many cells, of the cells they share; None where they share none."""
+    place = np.full(count, -1)
+    place[first] = np.arange(place[first].size)
+    there = place[second]
+    here = np.flatnonzero(there >= 0)
+    return (side_by_side(there[here]), side_by_side(here)) if here.size else None

@@ -26,6 +26,11 @@ def languages() -> tuple[str, ...]:
     return (FIRST_LANGUAGE, *(name for name in found if name != FIRST_LANGUAGE))
 
 
+def language_in_use() -> str:
+    """Code of the language in use."""
+    return _language.get()
+
+
 @contextmanager
 def in_language(code: str) -> Iterator[None]:
     """Give every sentence within the block in a language; an unknown code raises ValueError."""
@@ -38,7 +43,7 @@ def in_language(code: str) -> Iterator[None]:
         _language.reset(token)
 
 
-def text(key: str, **slots: Any) -> str:
+def text(key: str, /, **slots: Any) -> str:
     """Give a sentence of the language in use with its slots filled.
 
     Raises

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -10,18 +11,22 @@ from numpy.typing import ArrayLike, NDArray
 from planner.scenario.waterworks import Borehole
 
 Array = NDArray[np.float64]
+Basis = Literal["given", "specific_capacity", "step_test", "one_flow", "linear_part", "quadratic_part"]
+"""Where the coefficients come from: a step test as a whole; one in which all steps have the same flow, so that it gives
+no quadratic part; one in which s/Q falls with Q, so that only the linear part was fitted; and one in which s/Q starts
+below zero, so that only the quadratic part was."""
 
 
 @dataclass(frozen=True)
 class Drawdown:
     """Drawdown s = B Q + C Q^2 (Jacob 1947, Trans. ASCE 112:1047-1070).
 
-    `basis` says in words how B and C were found.
+    `basis` says how B and C were found.
     """
 
     linear_m_per_m3h: float
     quadratic_m_per_m3h2: float
-    basis: str = "given"
+    basis: Basis = "given"
 
     def at(self, flow_m3h: ArrayLike) -> Array:
         """Drawdown at a flow [m]."""
@@ -59,17 +64,17 @@ def drawdown_of(borehole: Borehole) -> Drawdown:
     the level with time, so C from it is on the high, careful side.
     """
     if borehole.specific_capacity_m3h_per_m is not None:
-        return Drawdown(1 / borehole.specific_capacity_m3h_per_m, 0.0, "specific capacity")
+        return Drawdown(1 / borehole.specific_capacity_m3h_per_m, 0.0, "specific_capacity")
     flow = np.array([step.flow_m3h for step in borehole.step_test])
     per_flow = np.array([step.drawdown_m for step in borehole.step_test]) / flow
     if np.ptp(flow) <= 1e-9 * flow.max():
-        return Drawdown(float(per_flow.mean()), 0.0, "step test; all steps have the same flow, so no quadratic part")
+        return Drawdown(float(per_flow.mean()), 0.0, "one_flow")
     away = flow - flow.mean()
     quadratic = float(away @ per_flow / (away @ away))
     linear = float(per_flow.mean() - quadratic * flow.mean())
     if quadratic < 0:
-        return Drawdown(float(per_flow.mean()), 0.0, "step test; s/Q falls with Q, so no quadratic part was fitted")
+        return Drawdown(float(per_flow.mean()), 0.0, "linear_part")
     if linear < 0:
         alone = float(flow @ per_flow / (flow @ flow))
-        return Drawdown(0.0, alone, "step test; s/Q starts below zero, so no linear part was fitted")
-    return Drawdown(linear, quadratic, "step test, least squares of s/Q on Q")
+        return Drawdown(0.0, alone, "quadratic_part")
+    return Drawdown(linear, quadratic, "step_test")

@@ -95,10 +95,12 @@ class FlowTable:
     def by_hour(self, values: Array, month: ArrayLike, year: ArrayLike) -> Array:
         """Lay values of each year and month, (years, 12), out over hours and columns, (hours, columns).
 
-        One column stands for all where the table has one year.
+        One column stands for all where the table has one year, and one row where the hours are of one month.
         """
         rows = np.zeros(1, dtype=np.int64) if len(self.power_w) == 1 else np.atleast_1d(self._rows(year))
-        return np.asarray(values[rows[np.newaxis, :], np.asarray(month)[:, np.newaxis]])
+        month = np.asarray(month)
+        month = month[:1] if (month == month[0]).all() else month
+        return np.asarray(values[rows[np.newaxis, :], month[:, np.newaxis]])
 
     def with_loss(self, loss_w: Array) -> FlowTable:
         """Put a loss on the way to the motor, (years, 12, points) [W], on top of its input."""

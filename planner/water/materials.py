@@ -1,7 +1,7 @@
 """The table of pipe materials: everything that the material of a pipe decides, one entry each.
 
-Whoever adds a material adds an entry to `MATERIALS`; pipe names, bores, friction, warm water, surge and the remedies of
-the checks follow it.
+Whoever adds a material adds an entry to `MATERIALS`, and its name and the source of its warm class to the texts; pipe
+names, inside diameters, friction, warm water, surge and the remedies of the checks follow it.
 """
 
 from __future__ import annotations
@@ -31,7 +31,7 @@ class WarmClass:
         Temperatures of the water, rising [deg C], and the share kept there; straight lines between, the first share
         below, and no class above the last.
     source : str
-        Where the shares come from.
+        Key in the texts of where the shares come from.
     """
 
     temperature_c: tuple[float, ...]
@@ -51,10 +51,8 @@ class PipeMaterial:
 
     Attributes
     ----------
-    name : str
-        Its name.
-    standard : str
-        Standard of sizes and classes.
+    key : str
+        What it is called in the texts.
     roughness_m : float
         Roughness of the wall in service [m].
     hazen_williams_c : float
@@ -72,8 +70,7 @@ class PipeMaterial:
         is taken as tabled.
     """
 
-    name: str
-    standard: str
+    key: str
     roughness_m: float
     hazen_williams_c: float
     warm: WarmClass
@@ -104,11 +101,11 @@ def _sizes(numbers: tuple[int, ...], walls_mm: tuple[float | None, ...], class_b
 
 
 _PE100_OUTER_MM = (25, 32, 40, 50, 63, 75, 90, 110)
-_WARM_PE = WarmClass((20.0, 30.0, 40.0), (1.0, 0.87, 0.74), "ISO 4427-1 annex A (from memory)")
+_WARM_PE = WarmClass((20.0, 30.0, 40.0), (1.0, 0.87, 0.74), "pe")
 
+# ISO 4427-2:2007 table 2 (EN 12201-2:2011 the same); design coefficient 1.25
 PE100 = PipeMaterial(
-    name="PE100",
-    standard="ISO 4427-2:2007 table 2 (EN 12201-2:2011 the same); design coefficient 1.25",
+    key="pe100",
     roughness_m=PLASTIC_ROUGHNESS_M,
     hazen_williams_c=PLASTIC_HAZEN_WILLIAMS_C,
     young_pa=1.1e9,  # 0.8 to 1.2 GPa, from memory: wave speed within 15 %
@@ -129,12 +126,12 @@ PE100 = PipeMaterial(
 
 _PVC_OUTER_MM = (40, 50, 63, 75, 90, 110, 125, 160, 200)
 
+# ISO 1452-2:2009, design coefficient 2.5 to 90 mm and 2.0 from 110 mm
 PVC_U = PipeMaterial(
-    name="PVC-U",
-    standard="ISO 1452-2:2009, design coefficient 2.5 to 90 mm and 2.0 from 110 mm",
+    key="pvc_u",
     roughness_m=PLASTIC_ROUGHNESS_M,
     hazen_williams_c=PLASTIC_HAZEN_WILLIAMS_C,
-    warm=WarmClass((25.0, 35.0, 45.0), (1.0, 0.8, 0.63), "ISO 1452-2 annex A (from memory)"),
+    warm=WarmClass((25.0, 35.0, 45.0), (1.0, 0.8, 0.63), "pvc_u"),
     young_pa=3.0e9,  # 2.7 to 3.3 GPa, from memory
     poisson=0.38,
     series={
@@ -151,12 +148,12 @@ PVC_U = PipeMaterial(
 _STEEL_MEDIUM_CLASS_BAR = 25.0
 """Limit of threaded malleable-iron fittings to 120 deg C, EN 10242, from memory; the tube itself bears more."""
 
+# EN 10255:2004+A1:2007 series M (ISO 65 medium); DN 15, 20, 65-100 from memory
 STEEL = PipeMaterial(
-    name="steel",
-    standard="EN 10255:2004+A1:2007 series M (ISO 65 medium); DN 15, 20, 65-100 from memory",
+    key="steel",
     roughness_m=STEEL_ROUGHNESS_M,
     hazen_williams_c=STEEL_HAZEN_WILLIAMS_C,
-    warm=WarmClass((20.0, 120.0), (1.0, 1.0), "steel keeps its class to 120 deg C, EN 10242 (from memory)"),
+    warm=WarmClass((20.0, 120.0), (1.0, 1.0), "steel"),
     young_pa=2.0e11,
     poisson=0.3,
     series={
@@ -179,8 +176,7 @@ STEEL = PipeMaterial(
 )
 
 PLASTIC = PipeMaterial(
-    name="plastic",
-    standard="plastic pipe whose kind was not given",
+    key="plastic",
     roughness_m=PLASTIC_ROUGHNESS_M,
     hazen_williams_c=PLASTIC_HAZEN_WILLIAMS_C,
     young_pa=None,
@@ -189,6 +185,6 @@ PLASTIC = PipeMaterial(
     outer_tolerance_mm={},
     warm=_WARM_PE,
 )
-"""What a segment given by its bore alone is taken for."""
+"""What a segment given by its inside diameter alone is taken for."""
 
 MATERIALS: tuple[PipeMaterial, ...] = (PE100, PVC_U, STEEL, PLASTIC)

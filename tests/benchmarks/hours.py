@@ -9,7 +9,7 @@ import numpy as np
 
 from planner.assumptions.reader import check_scenario
 from planner.sources.registry import SOLAR
-from planner.study.design import built_of, ground_of, option_of
+from planner.study.design import built_of, option_of, site_context_of
 from planner.supply.kernel import run_hours
 from planner.supply.run import MONTH, run_options
 from planner.supply.series import sun_series
@@ -54,10 +54,10 @@ def _plain(arguments: dict, groups: int) -> None:
 def _variants() -> Row:
     """Measure ten thousand tanks of one option."""
     scenario = check_scenario(hill({"finance.analysis_period_years": 1}), "benchmark")
-    ground = ground_of(scenario, EXAMPLES)
-    design = built_of(scenario, (SOLAR,), ground)
+    site = site_context_of(scenario, EXAMPLES)
+    design = built_of(scenario, (SOLAR,), site)
     tanks = np.linspace(5, 60, 10_000)
-    option = option_of(design, ground, [2], tanks.tolist(), [20.0] * tanks.size, [40.0] * tanks.size)
+    option = option_of(design, site, [2], tanks.tolist(), [20.0] * tanks.size, [40.0] * tanks.size)
     inflow, outflow = sun_series(option.sun, option.pump, MONTH, 1).pumped_m3[:, 0], option.draw_m3[:, 0]
     ours, bare = cpu_in_turn(3, lambda: run_options([option]), lambda: bare_recurrence(inflow, outflow, tanks))
     return Row(

@@ -17,11 +17,11 @@ from planner.sources.registry import SOLAR
 from planner.study.compare import study_scenario
 from planner.study.design import built_of, option_of
 from planner.study.keys import numeric_keys, with_value
-from planner.study.sweep.engine import engine_of
+from planner.study.sweep.engine import engine_from
 from planner.study.sweep.plan import plans_of
 from planner.study.sweep.prices import price_line
 from planner.study.sweep.run import base_of, run_plan, run_sweep
-from planner.study.sweep.workers import Alone, Processes, Workers
+from planner.study.sweep.workers import Processes, Serial, Workers
 from planner.supply.run import run_options
 from tests.benchmarks.measure import EXAMPLES, Row, bare_recurrence, cpu_in_turn, cpu_s, hill, million_steps
 
@@ -65,8 +65,8 @@ def _per_variant(inputs: list[dict[str, Any]], draws: int) -> float:
     (plan,) = plans_of(scenario)
 
     def sweep() -> None:
-        engine_of.cache_clear()
-        run_plan(base, plan, Alone())
+        engine_from.cache_clear()
+        run_plan(base, plan, Serial())
 
     return cpu_s(sweep, 2) / draws
 
@@ -113,14 +113,14 @@ def _grid() -> Iterator[Row]:
     )
     base = base_of(scenario, EXAMPLES)
     (plan,) = plans_of(scenario)
-    design = built_of(scenario, (SOLAR,), base.ground)
-    option = option_of(design, base.ground, strings, tanks.tolist(), [20.0] * 100, [40.0] * 100)
+    design = built_of(scenario, (SOLAR,), base.site)
+    option = option_of(design, base.site, strings, tanks.tolist(), [20.0] * 100, [40.0] * 100)
     inflow = np.random.default_rng(1).uniform(0, 2, (8760, 100))
-    outflow, volume = np.repeat(base.ground.draw_m3, 100, axis=1), np.repeat(tanks[:, None], 100, axis=1)
+    outflow, volume = np.repeat(base.site.draw_m3, 100, axis=1), np.repeat(tanks[:, None], 100, axis=1)
 
     def sweep() -> None:
-        engine_of.cache_clear()
-        run_plan(base, plan, Alone())
+        engine_from.cache_clear()
+        run_plan(base, plan, Serial())
 
     loop, whole, bare = cpu_in_turn(
         2, lambda: run_options([option]), sweep, lambda: bare_recurrence(inflow, outflow, volume)

@@ -39,7 +39,11 @@ def test_a_nominal_interest_in_constant_prices_asks_for_inflation() -> None:
 
 
 def test_a_plane_that_faces_the_pole() -> None:
-    south = {"site__latitude_deg": -25.0, "sources__solar__planes": [{"tilt_deg": 25.0, "azimuth_deg": 180.0}]}
+    south = {
+        "site__latitude_deg": -25.0,
+        "site__longitude_deg": 32.0,
+        "sources__solar__planes": [{"tilt_deg": 25.0, "azimuth_deg": 180.0}],
+    }
     north = south | {"sources__solar__planes": [{"tilt_deg": 25.0, "azimuth_deg": 0.0}]}
     assert said("faces the pole", **south)
     assert not said("faces the pole", **north)

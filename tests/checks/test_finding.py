@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 
+from planner.assumptions.reader import read_scenario
 from planner.checks.basis import basis_of
 from planner.checks.finding import finding
 from planner.checks.plate import plate_lines
@@ -14,7 +15,6 @@ from planner.checks.site import site_verdicts
 from planner.report.checks_table import check_summary
 from planner.report.console import LiteralConsole
 from planner.report.terminal_writer import terminal_blocks
-from planner.scenario.reader import read_scenario
 from planner.study.site import place_of, weather_of
 from tests.checks.sites import basis, checked, site
 

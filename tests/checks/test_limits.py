@@ -17,6 +17,8 @@ DUTY_M3H, DUTY_M = 5.352, 74.06
 """Duty of the full site, from the duty's own tests."""
 HOT_V = 8 * (34.2 - 0.0027 * 41 * (65.4 - 25))
 FULL_SITE: dict[str, tuple[float | str, str]] = {
+    "irradiation": (40, "%"),
+    "air_temperature": (12, "K"),
     "rated_figures": (20, "%"),
     "current": (PLATE["current_a"], "A"),
     "speed_range": (90, "%"),
@@ -101,6 +103,10 @@ def test_every_limit_of_the_full_site() -> None:
 
 
 VALUES: list[tuple[str, float, dict[str, Any]]] = [
+    # July 4.5 kWh/m2/day; 1.5 S, 37.2 E lies between cells of 6.28 and 6.12 at 3 S, 5.24 and 6.32 on the equator
+    ("irradiation", 100 * (1 - 4.5 / ((0.6 * (6.28 + 5.24) + 0.4 * (6.12 + 6.32)) / 2)), {}),
+    # February 24.5 deg C; 32 and 30, 32 and 31 deg C at sea level there, and 1200 m up
+    ("air_temperature", 24.5 - ((0.6 * (32 + 32) + 0.4 * (30 + 31)) / 2 - 6.5 * 1.2), {}),
     ("rated_figures", 100 * HYDRAULIC_W / 2400, {}),
     ("lift", 48 + 14, {}),
     ("insulation", 155 - 20, {}),

@@ -96,7 +96,7 @@ def test_every_check_and_topic_has_its_words() -> None:
     for verdict in checked(site()).values():
         assert known(f"check.{verdict.key}.what"), verdict.key
         assert known(f"topic_inside.{verdict.topic}"), verdict.topic
-    assert [text(f"topic.{topic}") for topic in TOPICS][4:6] == ["Array and controller", "AC side"]
+    assert [text(f"topic.{topic}") for topic in TOPICS][5:7] == ["Array and controller", "AC side"]
 
 
 def test_a_check_that_the_texts_do_not_name_is_named_by_what_it_compares() -> None:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import shutil
 import subprocess
+import sys
 import tempfile
 import tomllib
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import openpyxl
@@ -19,7 +21,9 @@ from planner.report.form.layout import tables
 from planner.report.form.reading import check_form, read_form
 from planner.report.form.sheets import add_form_sheets, write_form
 from planner.scenario.errors import InputError
+from planner.scenario.starter import starter_data
 from planner.scenario.writer import starter_text, toml_text
+from planner.text import en, in_language
 from tests.form.strategies import scenarios
 from tests.form.workbooks import EXAMPLES, form
 
@@ -134,14 +138,10 @@ def test_a_blank_form_holds_examples_but_no_values(tmp_path: Path) -> None:
     data = read_form(path)
     assert data == {
         "site": {},
-        "weather": {},
         "demand": {"users": []},
         "borehole": {},
-        "pipeline": {"segments": []},
+        "pipeline": {},
         "pump": {},
-        "sources": {},
-        "tank": {},
-        "finance": {},
     }
     book = openpyxl.load_workbook(path)
     texts = [
@@ -221,3 +221,22 @@ def test_a_form_saved_by_another_program_reads_the_same(tmp_path: Path) -> None:
     command += ["--convert-to", "xlsx", "--outdir", str(saved), str(path)]
     subprocess.run(command, check=True, capture_output=True, timeout=120)
     assert differences(data, read_form(saved / path.name)) == []
+
+
+def test_the_form_is_written_in_the_language_in_use(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    """The sections are kept, but not from one language to another; a form is read by its keys in either."""
+    other = {"form.sheet.tank": "Reservoir", "form.section.topup": "Schwimmer", "form.must_be_given": "Pflicht"}
+    module = SimpleNamespace(SENTENCES=en.SENTENCES | other, FIGURES=en.FIGURES)
+    monkeypatch.setitem(sys.modules, "planner.text.xx", module)  # type: ignore[arg-type]
+    monkeypatch.setattr("planner.text.languages", lambda: ("en", "xx"))
+    data = starter_data()
+    with in_language("en"):
+        write_form(tmp_path / "en.xlsx", data)
+    with in_language("xx"):
+        write_form(tmp_path / "xx.xlsx", data)
+    first, second = (openpyxl.load_workbook(tmp_path / f"{code}.xlsx") for code in ("en", "xx"))
+    assert ("Tank" in first.sheetnames, "Reservoir" in second.sheetnames) == (True, True)
+    assert "Schwimmer" in {row[0] for row in second["Reservoir"].values}
+    assert "Pflicht" in {cell for row in second["Borehole"].values for cell in row}
+    assert "Pflicht" not in {cell for row in first["Borehole"].values for cell in row}
+    assert read_form(tmp_path / "xx.xlsx") == read_form(tmp_path / "en.xlsx") == data

@@ -12,9 +12,10 @@ import pytest
 
 from planner.answers.of_study import failed_of_first, study_verdicts
 from planner.figures import figure
-from planner.scenario.starter import STILL_STARTER, statuses
+from planner.scenario.starter import statuses
 from planner.scenario.walk import walk
 from planner.study.compare import Study
+from planner.text import text
 from planner.water.duty import duty_point
 from tests.report.conftest import Written, write
 
@@ -94,7 +95,7 @@ def test_the_three_studies_cover_both_verdicts(rich: Written, plain: Written, al
 def test_answer_names_what_it_depends_on(rich: Written) -> None:
     values = {line["What it depends on"]: line for line in table(rich.values["Answer"], "What it depends on")}
     fuel = values["Fuel price at the filling station (USD/L)"]
-    assert (fuel["Value"], fuel["Basis"]) == (1.25, STILL_STARTER)
+    assert (fuel["Value"], fuel["Basis"]) == (1.25, text("inputs.status_starter"))
     assert values["Growth of the fuel price (%/year)"]["Basis"] == "default"
     demand = rich.study.options[0].quantities.demand_m3[0] / 365
     assert values["Demand in the first year (m3/day)"]["Value"] == pytest.approx(demand)
@@ -349,8 +350,9 @@ def test_inputs_tell_given_from_assumed_with_a_source(rich: Written) -> None:
     status = {row[0]: row[15] for row in rows_of(rich.values["Inputs"])}
     assert status["finance.inflation_percent"] == "given"
     assert status["borehole.water_temperature_c"] == "default"
-    assert status["sources.generator.minimum_run_h"] == STILL_STARTER
-    assert statuses(rich.study.scenario).items() <= status.items()
+    assert status["sources.generator.minimum_run_h"] == text("inputs.status_starter")
+    told = {key: text(f"inputs.status_{found}") for key, found in statuses(rich.study.scenario).items()}
+    assert told.items() <= status.items()
     found = {entry.key: entry for entry in walk(rich.study.scenario)}
     assert found["overrides.'solar + grid'.tank.volume_m3"].value == 30.0
     without = [key for key, entry in found.items() if entry.status == "default" and not entry.source]

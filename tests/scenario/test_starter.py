@@ -28,7 +28,7 @@ def test_it_is_said_with_their_number() -> None:
     said = starter_sentence(changed(name="Own village"))
     assert said is not None
     assert said.startswith(f"{len(left_over(changed())) - 1} values still are the invented ones of the starter")
-    assert "question, site.place" in said
+    assert "('still the starter's value' on the sheet 'Inputs')" in said
 
 
 @pytest.mark.parametrize("file", sorted(Path("scenarios").glob("*.toml")), ids=str)

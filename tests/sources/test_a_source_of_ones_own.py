@@ -34,6 +34,7 @@ from planner.report.pages.inputs import inputs_of
 from planner.report.pages.options import options_page
 from planner.report.run_workbook import money_pages, write_workbook
 from planner.report.workbook.book import write_book
+from planner.scenario.errors import InputError
 from planner.scenario.scenario import Scenario
 from planner.sources.base import Array, Bands, SourceKind, Surroundings, TopUpSourceKind
 from planner.sources.registry import GENERATOR, GRID, SOLAR, SOURCES
@@ -41,9 +42,10 @@ from planner.study.candidates import candidate_grid
 from planner.study.compare import OptionResult, Study, study_scenario
 from planner.study.context import Context
 from planner.study.design import option_of
-from planner.study.held import Held
-from planner.study.search import choose_all
+from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.words import sentences
+from planner.study.worth import worth_of
+from planner.study.worth_words import verdict
 from planner.supply.run import HOUR, MONTH, run_options
 from tests.report.formulas import cells_with_formulas
 from tests.report.spreadsheet import Spreadsheet
@@ -97,8 +99,9 @@ def kinds_with(neighbour: Neighbour) -> tuple[SourceKind, ...]:
     return SOLAR, GRID, neighbour, GENERATOR
 
 
-def site() -> Scenario:
-    return changed(finance__analysis_period_years=YEARS, tank__volume_m3=60, sources__solar__strings=2)
+def site(**changes: Any) -> Scenario:
+    base = {"finance__analysis_period_years": YEARS, "tank__volume_m3": 60, "sources__solar__strings": 2}
+    return changed(**(base | changes))
 
 
 @cache
@@ -223,7 +226,7 @@ def test_its_timetable_holds() -> None:
     context = Context(Path(), kinds_with(Neighbour()))
     supply = next(each for each in context.supplies(site()) if each.name == "neighbour")
     made = context.built(supply.scenario, supply.sources)
-    (outcome,) = run_options([option_of(made.built, made.ground, [0], [60.0], [20.0], [40.0])], trace=True)
+    (outcome,) = run_options([option_of(made.built, made.site, [0], [60.0], [20.0], [40.0])], trace=True)
     assert outcome.trace is not None
     added = outcome.trace.top_up_m3[0, :, 0]
     assert not added[(HOUR < 7) | (HOUR >= 22)].any()
@@ -304,6 +307,76 @@ def test_sources_in_two_orders_are_refused() -> None:
         run_options([there, back])
 
 
+def swept(neighbour: Neighbour, *rates: float) -> SweepResult:
+    grid = [
+        {"key": "finance.discount_rate_percent", "values": list(rates)},
+        {"key": "demand.leakage_percent", "values": [0.0, 20.0]},
+    ]
+    return run_sweep(site(sweep={"grid": grid}), Path(), kinds=kinds_with(neighbour))
+
+
+def test_it_is_swept_with_the_others() -> None:
+    found = swept(Neighbour(), 3.0, 6.0)
+    assert found.base.options == tuple(each.name for each in studied().options)
+    results = found.results[0]
+    assert not results.problems
+    # Without sun there are no float-switch levels to choose, so that a study of the variant has the same designs.
+    for variant, (rate, leakage) in enumerate(results.plan.values):
+        again = study_scenario(
+            site(finance__discount_rate_percent=rate, demand__leakage_percent=leakage),
+            Path(),
+            kinds_with(Neighbour()),
+        )
+        for name in ("neighbour", "grid + neighbour", "neighbour + generator"):
+            place = results.options.index(name)
+            cost, share = (results.measure(of)[variant, place] for of in ("present_cost", "delivered_share"))
+            assert cost == pytest.approx(float(again.option(name).life.present_cost), rel=1e-12)
+            assert share == pytest.approx(again.option(name).delivered_share, rel=1e-12)
+
+
+def test_sweeps_with_two_sources_of_one_name_are_kept_apart() -> None:
+    # In one process, where the hours of the last sweep are kept.
+    cheap, dear = (swept(Neighbour(*prices), 5.0).results[0] for prices in ((0.1, 0.1), (2.0, 2.0)))
+    place = cheap.options.index("neighbour")
+    assert (cheap.measure("present_cost")[:, place] < 0.5 * dear.measure("present_cost")[:, place]).all()
+
+
+def test_it_stands_through_the_weather_years_of_a_sweep() -> None:
+    scenario = site(sweep={"weather": {"years": 3, "life_year": 1}})
+    found = run_sweep(scenario, Path(), kinds=kinds_with(Neighbour()))
+    assert found.weather is not None
+    shares = dict(zip(found.weather.options, found.weather.delivered_share, strict=True))
+    # By day only, but every day, with a tank of some days: more than the sun alone gives in any of the years.
+    assert (shares["solar + neighbour"] >= shares["solar"]).all()
+    assert shares["neighbour"] == pytest.approx(1.0, abs=0.02)
+
+
+def test_whether_it_is_worth_having_is_told() -> None:
+    given = worth_of(site(), "neighbour", Path(), kinds=kinds_with(Neighbour(0.0, 0.0)))
+    assert given.with_best.name == "neighbour"
+    assert given.with_best.present_cost == float(studied(0.0, 0.0).option("neighbour").life.present_cost)
+    assert {(pair.without.name, pair.with_source.name) for pair in given.pairs} == {
+        (name, beside)
+        for name, beside in (
+            ("solar", "solar + neighbour"),
+            ("grid", "grid + neighbour"),
+            ("generator", "neighbour + generator"),
+            ("solar + grid", "solar + grid + neighbour"),
+            ("solar + generator", "solar + neighbour + generator"),
+            ("grid + generator", "grid + neighbour + generator"),
+            ("solar + grid + generator", "solar + grid + neighbour + generator"),
+        )
+    }
+    assert given.map is not None
+    assert (given.map.down.name, given.map.across.name) == ("demand", "discount rate")
+    assert given.saving > 0
+    dear = worth_of(site(), "neighbour", Path(), kinds=kinds_with(Neighbour(9.0, 9.0)))
+    assert dear.saving < 0
+    assert verdict(dear).startswith("It hardly matters whether you have neighbour")
+    with pytest.raises(InputError, match="'neighbour' is no source"):
+        worth_of(site(), "neighbour", Path())
+
+
 def test_sizing_holds_by_a_timer_only_what_has_hours_of_its_own() -> None:
     context = Context(Path(), kinds_with(Neighbour()))
     supplies = {supply.name: supply for supply in context.supplies(site())}
@@ -320,18 +393,6 @@ def test_its_sun_and_its_top_up_are_told_apart_in_the_sentences() -> None:
     said = " ".join(sentences(study))
     assert "from neighbour" in said
     assert "solar" not in said.split("from neighbour")[1].split(".")[0]
-
-
-def test_it_is_priced_anew_where_a_design_is_held() -> None:
-    scenario, context = site(), Context(Path(), kinds_with(Neighbour()))
-    choices = choose_all(context, context.supplies(scenario))
-    # What a sweep sends to its workers.
-    designs = pickle.loads(pickle.dumps(tuple(choice.design for choice in choices)))
-    held = Held(Context(Path(), kinds_with(Neighbour())), designs)
-    (standing,) = held.standings(scenario, ["solar + neighbour"])
-    assert standing.present_cost == pytest.approx(
-        float(studied().option("solar + neighbour").life.present_cost), rel=1e-12
-    )
 
 
 def test_a_source_is_its_name() -> None:

@@ -19,7 +19,7 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.study import site
 from planner.study.cases import Case, supplies_of
-from planner.study.design import Ground, built_of, check_tank, ground_of, option_of
+from planner.study.design import SiteContext, built_of, check_tank, option_of, site_context_of
 from planner.study.keys import STAGES, Key, numeric_keys, with_value
 from planner.study.results import Result, serves
 from planner.supply.run import Option, Outcome, run_options
@@ -151,33 +151,62 @@ def with_every_table() -> dict[str, Any]:
     return raw
 
 
-SCENARIOS = {"hill school": hill_school, "dust by month": dust_by_month, "every table": with_every_table}
+def by_short_keys() -> dict[str, Any]:
+    """The hill school by a pumping test of one step, the main's length and a price list."""
+    raw = hill_school()
+    del raw["borehole"]["specific_capacity_m3h_per_m"]
+    raw["borehole"] |= {"test_flow_m3h": 1.5, "drawdown_m": 5.0}
+    raw["pipeline"] = {"rise_to_tank_inlet_m": raw["pipeline"]["rise_to_tank_inlet_m"], "length_m": 300.0}
+    raw["prices"] = {
+        "pv_per_kwp": 900.0, "tank_per_m3": 150.0, "pipe_per_m": 5.0, "pump": 1500.0, "controller": 400.0,
+        "borehole": 9000.0, "grid_connection": 700.0, "grid_per_kwh": 0.2, "generator": 2500.0, "fuel_per_l": 1.4,
+        "pipes": [{"pipe": "PE100 SDR11 32", "per_m": 3.0}, {"pipe": "PE100 SDR9 32", "per_m": 4.0}],
+    }  # fmt: skip
+    for table, key in (("pump", "price"), ("controller", "price"), ("borehole", "price"), ("tank", "price")):
+        raw[table].pop(key, None)
+    raw["tank"].pop("sizes", None)
+    sources = raw["sources"]
+    sources["solar"]["module"].pop("price", None)
+    sources["solar"].pop("structure_price_per_module", None)
+    sources["grid"].pop("price", None)
+    sources["grid"].pop("tariff", None)
+    for key in ("price", "fuel_price_per_l"):
+        sources["generator"].pop(key, None)
+    return raw
+
+
+SCENARIOS = {
+    "hill school": hill_school,
+    "dust by month": dust_by_month,
+    "every table": with_every_table,
+    "short keys": by_short_keys,
+}
 
 
 @dataclass(frozen=True)
 class Worked:
-    """A scenario up to the hour loop: its ground, and for each supply option its case and what the loop is given."""
+    """A scenario up to the hour loop: its site, and for each supply option its case and what the loop is given."""
 
     scenario: Scenario
-    ground: Ground
+    site: SiteContext
     cases: list[Case]
     options: list[Option]
 
 
 def worked(raw: dict[str, Any]) -> Worked:
     scenario = check_scenario(raw, "test")
-    ground = ground_of(scenario, EXAMPLES)
+    site = site_context_of(scenario, EXAMPLES)
     cases = [
         supply.case(supply.strings_to_try[0], supply.tanks_to_try[0], supply.given_levels)
         for supply in supplies_of(scenario)
     ]
     options = []
     for case in cases:
-        check_tank(case.scenario, ground.draw_m3)
-        design, built = case.design, built_of(case.scenario, case.design.sources, ground)
+        check_tank(case.scenario, site.draw_m3)
+        design, built = case.design, built_of(case.scenario, case.design.sources, site)
         start, stop = design.levels
-        options.append(option_of(built, ground, [design.strings], [design.tank_m3], [start], [stop]))
-    return Worked(scenario, ground, cases, options)
+        options.append(option_of(built, site, [design.strings], [design.tank_m3], [start], [stop]))
+    return Worked(scenario, site, cases, options)
 
 
 def values_near(key: Key) -> Iterator[float]:
@@ -230,7 +259,7 @@ def effects(name: str) -> list[Effect]:
     for key in numeric_keys(base.scenario).values():
         if key.base is None or plain(key) in tried or (key.base == 0 and "draw_profile" in key.path):
             continue
-        there = changed(raw, key)
+        there = changed(base.scenario, key)
         if there is not None:
             tried[plain(key)] = key, there
     # The hour loop is a function of what it is given: where that is the same to the last bit, so is the outcome.
@@ -241,7 +270,7 @@ def effects(name: str) -> list[Effect]:
     for field, (key, there) in tried.items():
         outcome = outcomes.get(id(there), before)
         effect: Changes
-        if not same(there.ground.weather, base.ground.weather):
+        if not same(there.site.weather, base.site.weather):
             effect = "weather"
         elif not same(outcome, before):
             effect = "run"
@@ -255,11 +284,11 @@ def _same_hours(one: Worked, other: Worked) -> bool:
     return same(one.options, other.options)
 
 
-def changed(raw: dict[str, Any], key: Key) -> Worked | None:
+def changed(scenario: Scenario, key: Key) -> Worked | None:
     """Work out a scenario with another value of a key; None where the models or the site allow none of those tried."""
     for value in values_near(key):
         try:
-            return worked(with_value(raw, key, value))
+            return worked(with_value(scenario.given(keep=[key.path]), key, value))
         except InputError:
             continue
     return None
@@ -273,7 +302,7 @@ def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
         bands = [source.bands for option in case.options for source in option.top_ups]
         generators = [scenario.sources.generator for scenario in own]
         alike = (
-            case.ground.draw_m3.shape,
+            case.site.draw_m3.shape,
             tuple(scenario.borehole.daily_limit_m3 for scenario in own),
             tuple(generator.minimum_run_h if generator else 0 for generator in generators),
             tuple(None if each is None else each.tobytes() for each in bands),
@@ -283,9 +312,9 @@ def hours_of(cases: list[Worked]) -> list[list[Outcome]]:
     for places in together.values():
         for begin in range(0, len(places), 80):
             some = places[begin : begin + 80]
-            ground = cases[some[0]].ground
+            site = cases[some[0]].site
             options = [option for place in some for option in cases[place].options]
-            outcomes = run_options(options, band_count=ground.band_count)
+            outcomes = run_options(options, band_count=site.band_count)
             width = len(OPTIONS)
             found |= {place: outcomes[width * at : width * (at + 1)] for at, place in enumerate(some)}
     return [found[place] for place in range(len(cases))]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from types import SimpleNamespace
 
 import numpy as np
@@ -146,3 +147,24 @@ def test_the_weather_is_made_from_the_weather_keys_alone() -> None:
 
 def test_every_size_is_a_key() -> None:
     assert set(SIZES) <= set(numeric_keys(school()))
+
+
+@pytest.mark.parametrize(
+    ("key", "label"),
+    [
+        ("seed", "Seed of everything drawn at random"),
+        ("demand.users[1].count", "Number of people in the first year (Day pupils)"),
+        ("sources.generator.fuel_price_per_l", "Price of fuel at the filling station (Generator)"),
+        ("sources.grid.tariff.price_per_kwh", "Energy price outside the bands (Tariff)"),
+        ("tank.sizes[2].price", "Price (Tank size 2)"),
+        ("weather.temperature_c[3]", "Monthly mean air temperature 3 (Weather)"),
+        ("overrides.'solar + grid'.pump.price", "Price (Pump), for solar + grid alone"),
+    ],
+)
+def test_an_input_is_called_by_its_description_and_its_part_of_the_works(key: str, label: str) -> None:
+    scenario = school(overrides={"solar + grid": {"pump": {"price": 4000.0}}})
+    assert key_of(scenario, key, "").label == label
+
+
+def test_no_label_names_a_key() -> None:
+    assert [key.label for key in numeric_keys(school()).values() if re.search(r"[a-z]_[a-z]", key.label)] == []

@@ -19,8 +19,9 @@ from planner.report.pages.size import size_report, size_summary
 from planner.report.studies_json import sizing_as_data, write_study_json
 from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
-from planner.study.candidates import common_hours
-from planner.study.front import cheapest, pareto_front
+from planner.study.candidates import AS_GIVEN, common_hours
+from planner.study.compare import study_scenario
+from planner.study.pareto import cheapest, pareto_front
 from planner.study.sizing import Sizing, size_scenario
 from planner.study.sizing_words import sizing_sentences
 from planner.supply.availability import share_of_hours
@@ -79,7 +80,7 @@ def test_every_candidate_is_what_a_separate_run_gives_and_the_best_is_the_cheape
     best = option.best
     assert best is not None
     by_force = min(costs, key=costs.__getitem__)
-    assert (int(best.hours != "as given"), best.strings, best.tank_m3, best.levels) == by_force
+    assert (int(best.hours != AS_GIVEN), best.strings, best.tank_m3, best.levels) == by_force
     assert best.present_cost == pytest.approx(costs[by_force], rel=1e-12)
     close = sorted(cost for cost in costs.values() if cost <= 1.02 * costs[by_force])[1:]
     assert [design.present_cost for design in option.runners_up] == pytest.approx(close, rel=1e-12)
@@ -159,6 +160,37 @@ def test_a_worst_year_condition_is_part_of_the_target() -> None:
     # Cheaper candidates that miss the target are neither best nor runners-up.
     assert option.candidates.present_cost[~serving].min() < option.best.present_cost
     assert all(design.meets_service for design in option.runners_up)
+
+
+def test_options_that_all_miss_the_target_are_ranked_as_in_every_comparison() -> None:
+    # Neither has a day without want in the whole life, so that both miss the target by as many days; the array is made
+    # dear, so that the cheaper of the two is the one that delivers less.
+    small = SMALL | {"sources__solar__strings": 1, "tank__volume_m3": 10.0}
+    changes = {
+        "sources__generator__hours": [[8.0, 9.0]],
+        "service__options": ["generator", "solar"],
+        "service__demand_met_percent": 1.0,
+        "service__longest_short_days": 0,
+    }
+    size = {
+        "strings": [1],
+        "tanks_m3": [10.0],
+        "hours": [{"name": "all day", "hours": []}],
+        "levels_without_sun_percent": [[90.0, 98.0]],
+    }
+    solar_as_given = changed().sources.solar
+    assert solar_as_given is not None
+    price = 10 * solar_as_given.module.price
+    scenario = changed(**small, **changes, sources__solar__module__price=price, size=size)
+    sizing = size_scenario(scenario, EXAMPLES)
+    solar, generator = sizing.option("solar"), sizing.option("generator")
+    assert solar.best is None
+    assert generator.best is None
+    assert solar.misses_by_days == generator.misses_by_days > 0
+    assert generator.nearest.present_cost < solar.nearest.present_cost
+    assert generator.nearest.delivered_share < solar.nearest.delivered_share
+    assert sizing.ranking == ("solar", "generator")
+    assert study_scenario(scenario, EXAMPLES).ranking == sizing.ranking
 
 
 def test_a_longest_run_of_short_days_is_part_of_the_target() -> None:

@@ -7,17 +7,20 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+import numpy as np
 import openpyxl
 import pytest
+from numpy.typing import NDArray
 
 from planner.report.pages.worth import switching_words, worth_report
 from planner.report.studies_json import worth_as_data, write_study_json
 from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
+from planner.study import evaluate, fixed_designs, results
 from planner.study.cases import Design
 from planner.study.compare import Study, study_scenario
-from planner.study.held import Standing
-from planner.study.switching import crossing, limit_between, linear_crossing
+from planner.study.fixed_designs import OptionSummary
+from planner.study.switching import Array, crossing, limit_between, linear_crossing
 from planner.study.worth import Worth, worth_of
 from planner.study.worth_words import verdict, worth_sentences
 from tests.study.scenarios import EXAMPLES, changed
@@ -31,10 +34,10 @@ BASE: dict[str, Any] = {
 TWO = ["generator", "grid + generator"]
 PATHS = {
     "tariff": "sources__grid__tariff__price_per_kwh",
-    "outage hours": "sources__grid__outages__hours_per_day",
-    "distance to the grid": "sources__grid__line_length_m",
-    "fuel price": "sources__generator__fuel_price_per_l",
-    "discount rate": "finance__discount_rate_percent",
+    "outage_hours": "sources__grid__outages__hours_per_day",
+    "grid_distance": "sources__grid__line_length_m",
+    "fuel_price": "sources__generator__fuel_price_per_l",
+    "discount_rate": "finance__discount_rate_percent",
 }
 
 
@@ -59,7 +62,7 @@ def overrides(designs: list[Design]) -> dict[str, Any]:
     return held
 
 
-def again(name: str, value: float, standings: tuple[Standing, ...], options: list[str]) -> Study:
+def again(name: str, value: float, summaries: tuple[OptionSummary, ...], options: list[str]) -> Study:
     """Study the base scenario from its TOML on, with one input changed and the designs held."""
     changes: dict[str, Any] = {**BASE, "service__options": options}
     if name == "demand":
@@ -67,7 +70,7 @@ def again(name: str, value: float, standings: tuple[Standing, ...], options: lis
         changes["demand__users"] = [user | {"count": user["count"] * value / 100} for user in users]
     else:
         changes[PATHS[name]] = value
-    return study_scenario(changed(**changes, overrides=overrides([option.pinned for option in standings])), EXAMPLES)
+    return study_scenario(changed(**changes, overrides=overrides([option.design for option in summaries])), EXAMPLES)
 
 
 @pytest.mark.parametrize("name", [*PATHS, "demand"])
@@ -88,7 +91,7 @@ def test_at_a_switching_value_the_scenario_run_again_costs_the_same_either_way(n
     assert base > 0.03
 
 
-@pytest.mark.parametrize("name", ["tariff", "distance to the grid", "fuel price", "discount rate"])
+@pytest.mark.parametrize("name", ["tariff", "grid_distance", "fuel_price", "discount_rate"])
 def test_on_either_side_of_a_turn_another_option_is_best(name: str) -> None:
     worth = grid_worth()
     switching = next(each for each in worth.switching if each.varied.name == name)
@@ -123,10 +126,10 @@ def test_where_there_is_no_switching_value_it_says_so() -> None:
     worth = worth_of(changed(**BASE, sources__grid__line_price_per_m=0.0), "solar", EXAMPLES)
     by_name = {switching.varied.name: switching for switching in worth.switching}
     assert worth.with_best.name == "solar"
-    rate = by_name["discount rate"]
+    rate = by_name["discount_rate"]
     assert rate.value is None
     assert switching_words(rate).startswith("none from 0 percent a year to 30")
-    assert "no effect: sources.grid.line_price_per_m is 0" in [switching_words(each) for each in worth.switching]
+    assert "no effect: the scenario gives the new line no price" in [switching_words(each) for each in worth.switching]
     assert "discount rate from 0 percent a year to 30 percent a year" in worth_sentences(worth)[2]
 
 
@@ -134,13 +137,13 @@ def test_cells_of_the_map_are_what_separate_runs_find_best() -> None:
     worth = grid_worth()
     cheapest = worth.map
     assert cheapest is not None
-    assert (cheapest.down.name, cheapest.across.name) == ("outage hours", "tariff")
+    assert (cheapest.down.name, cheapest.across.name) == ("outage_hours", "tariff")
     assert len(cheapest.down_values) == len(cheapest.across_values) == 7
     assert {name for row in cheapest.best for name in row} == set(TWO)
-    held = overrides([option.pinned for option in worth.options])
+    held = overrides([option.design for option in worth.options])
     for row, column in ((0, 6), (6, 0), (3, 3), (6, 6)):
         changes = {
-            PATHS["outage hours"]: cheapest.down_values[row],
+            PATHS["outage_hours"]: cheapest.down_values[row],
             PATHS["tariff"]: cheapest.across_values[column],
         }
         study = study_scenario(changed(**(BASE | changes), service__options=TWO, overrides=held), EXAMPLES)
@@ -214,23 +217,71 @@ def test_a_straight_line_is_crossed_exactly() -> None:
     beyond = linear_crossing(lambda value: 3.0 * value - 7.5, 1.0, 0.0, 2.0)
     assert beyond.value is None
     assert beyond.beyond == pytest.approx(2.5, rel=1e-14)
-    assert not linear_crossing(lambda value: 4.0, 1.0, 0.0, 2.0).changes
+    assert not linear_crossing(np.ones_like, 1.0, 0.0, 2.0).changes
 
 
 def test_of_several_crossings_the_nearest_is_closed_in_on() -> None:
     values = [0.0, 1.0, 2.0, 3.0, 4.0]
 
-    def gap(value: float) -> float:
+    def gap(value: Array) -> Array:
         return (value - 0.5) * (value - 1.5) * (value - 3.25)
 
-    found = crossing(gap, 3.0, values, [gap(value) for value in values])
+    found = crossing(gap, 3.0, values)
     assert found.value == pytest.approx(3.25, abs=1e-4)
     assert len(found.others) == 2
-    assert crossing(lambda value: 1.0 + value, 1.0, [0.0, 1.0], [1.0, 2.0]).value is None
-    assert not crossing(lambda value: 1.0, 1.0, [0.0, 1.0], [1.0, 1.0]).changes
+    assert crossing(lambda value: 1.0 + value, 1.0, [0.0, 1.0]).value is None
+    assert not crossing(np.ones_like, 1.0, [0.0, 1.0]).changes
 
 
 def test_a_limit_is_closed_in_on_from_outside() -> None:
     found = limit_between(lambda value: value < 2.71, 0.0, 10.0, 1e-6)
     assert 2.71 <= found <= 2.71 + 1e-6
     assert limit_between(lambda value: value > 2.71, 10.0, 0.0, 1e-6) == pytest.approx(2.71, abs=1e-6)
+
+
+@pytest.mark.parametrize("name", ["curve", "jump"])
+def test_a_crossing_is_found_in_a_few_passes_of_several_values(name: str) -> None:
+    asked: list[int] = []
+
+    def gap(values: Array) -> Array:
+        asked.append(values.size)
+        return np.exp(values) - 5.0 if name == "curve" else np.where(values < 1.7, -1.0, 2.0)
+
+    found = crossing(gap, 0.0, [0.0, 1.0, 2.0, 3.0])
+    assert found.value == pytest.approx(np.log(5.0) if name == "curve" else 1.7, abs=3e-5)
+    # The values between which it lies, then a curve in two passes more, and a jump by at least an eighth in each.
+    assert len(asked) <= (4 if name == "curve" else 7)
+
+
+def test_a_limit_is_found_in_a_few_passes_of_several_values() -> None:
+    asked: list[int] = []
+
+    def serves(values: Array) -> NDArray[np.bool_]:
+        asked.append(values.size)
+        return values < 2.71
+
+    limit_between(serves, 0.0, 10.0, 0.1)
+    # Seven halvings, which would be as many passes one by one.
+    assert asked == [7, 7, 1] or asked == [7, 3, 3]
+
+
+def test_prices_of_a_scan_are_worked_out_at_once_and_hours_run_in_the_same_passes() -> None:
+    calls = {"priced": 0, "passes": 0}
+    life, run = results.life_of, evaluate.run_options
+
+    def priced(*given: Any) -> Any:
+        calls["priced"] += 1
+        return life(*given)
+
+    def passed(*given: Any, **further: Any) -> Any:
+        calls["passes"] += 1
+        return run(*given, **further)
+
+    with pytest.MonkeyPatch.context() as patch:
+        for module in (results, fixed_designs):
+            patch.setattr(module, "life_of", priced)
+        patch.setattr(evaluate, "run_options", passed)
+        found = worth_of(changed(**BASE, service__options=TWO), "grid", EXAMPLES)
+    assert sum(len(each.turns) for each in found.switching) >= 4
+    assert calls["passes"] <= 12
+    assert calls["priced"] <= 400

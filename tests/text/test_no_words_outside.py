@@ -7,7 +7,7 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-FOLDERS = ("study", "checks", "answers", "report", "commands", "money", "supply", "water", "resource")
+FOLDERS = ("answers", "study", "checks", "answers", "report", "commands", "money", "supply", "water", "resource")
 """Where the walk goes. Not to `scenario`: the models' descriptions stand beside the keys that they describe."""
 
 FRAMEWORK = {"typer.Option", "typer.Argument", "typer.Typer"}
@@ -26,35 +26,23 @@ REFUSALS_APART = {
 }
 """Refusals that are written in a function of their own, as the walk cannot see: not to be moved."""
 
-NOT_YET = {
-    "planner/study/candidates.py": 4,
-    "planner/study/inputs.py": 8,
-    "planner/study/sweep/plan.py": 1,
-    "planner/study/sweep/statistics.py": 1,
-    "planner/study/sweep/workers.py": 2,
-    "planner/report/form/cells.py": 8,
-    "planner/report/form/examples.py": 1,
-    "planner/report/form/filling.py": 1,
-    "planner/report/form/gathering.py": 10,
-    "planner/report/form/guard.py": 11,
-    "planner/report/form/layout.py": 19,
-    "planner/report/form/reading.py": 4,
-    "planner/report/form/sheets.py": 8,
-    "planner/report/html.py": 3,
-    "planner/water/borehole.py": 4,
-    "planner/water/materials.py": 7,
-}
-"""Strings that are still to be moved, by file. The number may only shrink: the test wants it exactly."""
+STYLE_SHEETS = {"planner/report/html.py": 1}
+"""Long strings that nobody reads: the style sheet of the HTML page."""
 
 LEAST_WORDS = 3
+TAG = re.compile(r"<[^<>]*>")
 WORD = re.compile(r"[^\W\d_]{2,}")
 END = re.compile(r"\w[)'\"]*[.!?]$")
 
 
 def is_for_people(string: str) -> bool:
-    """Whether a string holds three words or ends like a sentence; what has no space in it is a key or a path."""
-    words = [part for part in string.split() if WORD.search(part)]
-    return len(words) >= LEAST_WORDS or (len(words) > 1 and END.search(string) is not None)
+    """Whether a string holds three words or ends like a sentence; what has no space in it is a key or a path.
+
+    Tags of HTML do not count.
+    """
+    read = TAG.sub("", string)
+    words = [part for part in read.split() if WORD.search(part)]
+    return len(words) >= LEAST_WORDS or (len(words) > 1 and END.search(read) is not None)
 
 
 def words_in(tree: ast.AST) -> Iterator[tuple[int, str]]:
@@ -143,7 +131,7 @@ def files() -> list[Path]:
 
 
 def test_no_string_for_people_stands_outside() -> None:
-    allowed = REFUSALS_APART | NOT_YET
+    allowed = REFUSALS_APART | STYLE_SHEETS
     found = {file.as_posix(): found_in(file) for file in files()}
     new = {
         name: [f"line {line}: {string}" for line, string in strings]
@@ -163,6 +151,8 @@ FOUND = "Three words here"
 ALSO = f"{LIMIT} strings in {LIMIT} pieces."
 ENDS = "Two words."
 SHORT = "Two words"
+MARK_UP = "<p class='of many words'>Two words</p>"
+READ = "<b>Three</b> words here"
 KEY = "answer.next_best_close"
 NAMED = {"a key of words": 1}["a key of words"]
 PATTERN = re.compile("three words here")
@@ -178,4 +168,5 @@ def read(mode: "Literal['one of these words']") -> "a type of words":
 
 def test_the_walk_finds_what_people_read_and_nothing_else() -> None:
     strings = [string for _, string in words_in(ast.parse(SAMPLE))]
-    assert strings == ["Three words here", "{} strings in {} pieces.", "Two words.", "the one given here"]
+    assert strings == ["Three words here", "{} strings in {} pieces.", "Two words.", "<b>Three</b> words here",
+                       "the one given here"]  # fmt: skip

@@ -1,4 +1,4 @@
-"""A material added by one entry is followed by every use; the entry here is invented."""
+"""A material added by one entry and its words is followed by every use; the entry here is invented."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ import pytest
 
 from planner.checks.pipeline import pressures
 from planner.scenario.waterworks import Borehole, Pipeline, Segment
+from planner.text import en, known
 from planner.water import materials
 from planner.water.friction import darcy_weisbach_head_m
 from planner.water.head import system_head
@@ -19,11 +20,10 @@ from planner.water.surge import wave_speed_m_s, wave_speed_of
 from tests.checks.sites import basis, checked, site
 
 INVENTED = PipeMaterial(
-    name="basalt fibre",
-    standard="invented",
+    key="basalt",
     roughness_m=0.05e-3,
     hazen_williams_c=140.0,
-    warm=WarmClass((20.0, 80.0), (1.0, 0.4), "an invented standard"),
+    warm=WarmClass((20.0, 80.0), (1.0, 0.4), "basalt"),
     young_pa=2.0e10,
     poisson=0.25,
     series={
@@ -38,6 +38,8 @@ INVENTED = PipeMaterial(
 @pytest.fixture
 def _invented(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(materials, "MATERIALS", (*MATERIALS, INVENTED))
+    monkeypatch.setitem(en.SENTENCES, "material.basalt", "basalt fibre")
+    monkeypatch.setitem(en.SENTENCES, "material.warm.basalt", "an invented standard")
 
 
 @pytest.mark.usefixtures("_invented")
@@ -84,11 +86,13 @@ def test_pvc_loses_its_class_in_warm_water_and_another_material_is_named() -> No
     assert material_for(48) is materials.STEEL
 
 
-@pytest.mark.parametrize("material", MATERIALS, ids=lambda material: material.name)
+@pytest.mark.parametrize("material", MATERIALS, ids=lambda material: material.key)
 def test_every_entry_is_sound(material: PipeMaterial) -> None:
     assert list(material.warm.temperature_c) == sorted(set(material.warm.temperature_c))
     assert list(material.warm.share) == sorted(material.warm.share, reverse=True)
     assert material.warm.share_at(0) == 1
+    assert known(f"material.{material.key}")
+    assert known(f"material.warm.{material.warm.source}")
     assert 0 < material.poisson < 0.5
     for sizes in material.series.values():
         bores = [size.outer_mm - 2 * size.wall_mm for size in sizes]

@@ -6,12 +6,15 @@ import difflib
 import math
 import re
 import tomllib
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, time, timedelta
+from functools import reduce
 from typing import Any
 
 from planner.scenario.values import YES_OR_NO, Bounds, Takes
 from planner.scenario.writer import toml_value
+from planner.text import text
 
 SEPARATOR = ";"
 
@@ -37,9 +40,10 @@ class Content:
 def limits(bounds: Bounds) -> str:
     """Say the limits of a number in words."""
     if bounds.ge is not None and bounds.le is not None:
-        return f"{figure(bounds.ge)} to {figure(bounds.le)}"
-    named = (("above", bounds.gt), ("from", bounds.ge), ("below", bounds.lt), ("up to", bounds.le))
-    return ", ".join(f"{word} {figure(limit)}" for word, limit in named if limit is not None)
+        return text("form.limits.ge_le", ge=figure(bounds.ge), le=figure(bounds.le))
+    given = ((name, getattr(bounds, name)) for name in ("gt", "ge", "lt", "le"))
+    said = (text(f"form.limits.{name}", limit=figure(limit)) for name, limit in given if limit is not None)
+    return text("list.comma").join(said)
 
 
 def _pairs(takes: Takes) -> str:
@@ -48,40 +52,73 @@ def _pairs(takes: Takes) -> str:
 
 def allowed(takes: Takes) -> str:
     """Say what a cell takes, in full."""
-    bounds = limits(takes.number) if takes.number else ""
-    listed = [str(choice) for choice in takes.choices]
-    ways = [" or ".join(filter(None, (", ".join(listed[:-1]), listed[-1])))] if listed else []
+    return _ways(takes, _within(text("form.takes.whole_number" if takes.whole else "form.takes.number"), takes))
+
+
+def _ways(takes: Takes, number: str) -> str:
+    """Say everything that a cell takes, a number in the words given."""
+    ways = [_listed(takes.choices)] if takes.choices else []
     if takes.items == "range":
-        what = "parts of the day in hours" if takes.hours else f"pairs of numbers {bounds}"
-        ways.append(f"{what}, such as {_pairs(takes)}")
+        pairs = _within(text("form.takes.pairs_of_numbers"), takes)
+        key = "form.takes.parts_of_day" if takes.hours else "form.takes.pairs"
+        ways.append(text(key, pairs=pairs, example=_pairs(takes)))
     elif takes.items == "text":
-        chosen = ", ".join(takes.item_choices)
-        ways.append(f"one or more of {chosen}, separated by ;" if chosen else "texts separated by ;")
+        key = "form.takes.texts_of" if takes.item_choices else "form.takes.texts"
+        ways.append(text(key, choices=text("list.comma").join(takes.item_choices)))
     elif takes.items == "number" and not takes.months:
-        within = f" {bounds}" if bounds else ""
-        ways.append(f"{takes.count or ''}{' whole' if takes.whole else ''} numbers{within}, separated by ;".strip())
+        ways.append(text("form.takes.list", numbers=_within(_numbers(takes), takes)))
     elif takes.number is not None:
-        kind = "a whole number" if takes.whole else "a number"
-        ways.append(f"{kind} {bounds}".strip())
+        ways.append(number)
     if takes.text:
-        ways.append("text")
+        ways.append(text("form.takes.text"))
     if takes.other:
-        ways.append("a list or table as in TOML, such as [{ key = 1 }] or { key = 1 }")
-    return ", or ".join(ways)
+        ways.append(text("form.takes.toml"))
+    return reduce(lambda first, second: text("form.takes.either", first=first, second=second), ways) if ways else ""
+
+
+def _listed(choices: Sequence[str | int]) -> str:
+    *first, last = map(str, choices)
+    return text("form.takes.or", first=text("list.comma").join(first), last=last) if first else last
+
+
+def _numbers(takes: Takes) -> str:
+    """Name the numbers of a list."""
+    numbers = text("form.takes.whole_numbers" if takes.whole else "form.takes.numbers")
+    return text("form.takes.count_of_numbers", count=takes.count, numbers=numbers) if takes.count else numbers
+
+
+def _within(what: str, takes: Takes) -> str:
+    """Add the limits of a number to its name."""
+    bounds = limits(takes.number) if takes.number else ""
+    return text("form.takes.within", what=what, limits=bounds) if bounds else what
 
 
 def allowed_in_short(takes: Takes) -> str:
     """Say what a cell takes, for a narrow column."""
     if takes.other or takes.items:
-        kind = {"range": _pairs(takes), "number": f"{takes.count or 'numbers'} with ;", "text": "texts with ;"}
-        several = "as in TOML" if takes.other else "12 numbers" if takes.months else kind[takes.items]
-        return f"list, or {several}" if takes.choices else several
+        several = _several_in_short(takes)
+        return text("form.takes_short.list_or", other=several) if takes.choices else several
+    bounds = limits(takes.number) if takes.number else ""
+    number = text("form.takes_short.whole", limits=bounds) if takes.whole else bounds
+    number = number if bounds else text("form.takes_short.any_number")
     if takes.choices:
-        return allowed(takes).replace("a number ", "").replace("a whole number", "whole")
+        return _ways(takes, number)
     if takes.number is None or takes.text:
-        return "text" if takes.number is None else "number or text"
-    bounds = limits(takes.number)
-    return f"{'whole ' if takes.whole else ''}{bounds}" if bounds else "any number"
+        return text("form.takes.text" if takes.number is None else "form.takes_short.number_or_text")
+    return number
+
+
+def _several_in_short(takes: Takes) -> str:
+    """Say which list or table a cell takes, for a narrow column."""
+    if takes.other:
+        return text("form.takes_short.toml")
+    if takes.items == "range":
+        return _pairs(takes)
+    if takes.items == "text":
+        return text("form.takes_short.texts")
+    if takes.months:
+        return text("form.takes_short.months")
+    return text("form.takes_short.count" if takes.count else "form.takes_short.numbers", count=takes.count)
 
 
 def figure(value: float) -> str:
@@ -155,16 +192,16 @@ def _text_value(value: str, takes: Takes, must: str) -> Any:
     raise CellProblem(f"{given}; {must}" + (f"; did you mean '{near[0]}'?" if near else ""))
 
 
-def toml_of(text: str) -> Any:
+def toml_of(written: str) -> Any:
     """Read one list or table written as in TOML.
 
     Raises
     ------
     CellProblem
     """
-    given = f"the text {_shown(text)} was given; must be one list or table as in TOML"
+    given = f"the text {_shown(written)} was given; must be one list or table as in TOML"
     try:
-        read = tomllib.loads(f"value = {text}")
+        read = tomllib.loads(f"value = {written}")
     except tomllib.TOMLDecodeError as error:
         raise CellProblem(f"{given}: {error}") from error
     except RecursionError as error:
@@ -178,8 +215,8 @@ _NUMBER = r"[+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?"
 _RANGE = re.compile(rf"({_NUMBER})\s*-\s*({_NUMBER})")
 
 
-def _list_value(text: str, takes: Takes, must: str) -> list[Any]:
-    parts = [part.strip() for part in text.split(SEPARATOR)]
+def _list_value(written: str, takes: Takes, must: str) -> list[Any]:
+    parts = [part.strip() for part in written.split(SEPARATOR)]
     if parts[-1] == "":
         parts.pop()
     values: list[Any] = []
@@ -207,13 +244,13 @@ def _list_value(text: str, takes: Takes, must: str) -> list[Any]:
     return values
 
 
-def _plain_number(text: str) -> int | float:
-    return int(text) if re.fullmatch(r"[+-]?\d+", text) else float(text)
+def _plain_number(digits: str) -> int | float:
+    return int(digits) if re.fullmatch(r"[+-]?\d+", digits) else float(digits)
 
 
 def _shown(value: Any) -> str:
-    text = str(value)
-    return repr(text if len(text) <= 60 else text[:57] + "...")
+    written = str(value)
+    return repr(written if len(written) <= 60 else written[:57] + "...")
 
 
 def cell_of(value: Any, takes: Takes) -> int | float | str:
@@ -251,6 +288,6 @@ def _item_text(item: Any) -> str:
     return repr(item)
 
 
-def _bare_quotes(text: str) -> bool:
+def _bare_quotes(written: str) -> bool:
     """Whether a text is nothing but quotes and white space between two quotes, which stands for an empty text."""
-    return len(text) >= 2 and text[0] == text[-1] == '"' and not text.replace('"', "").strip()
+    return len(written) >= 2 and written[0] == written[-1] == '"' and not written.replace('"', "").strip()

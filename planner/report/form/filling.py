@@ -6,13 +6,14 @@ from collections.abc import Iterator
 from typing import Any
 
 from planner.report.form.cells import CellProblem, allowed_in_short, cell_of
-from planner.report.form.layout import DESCRIBED, ORDER, OVERRIDES, Slot, Table
+from planner.report.form.layout import DESCRIBED, ORDER, Slot, Table
 from planner.report.style import INK, MIST, MONTHS, RULE, SLATE, STRAW
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import dotted
 from planner.scenario.values import Bounds, Takes
 from planner.scenario.walk import leaves
 from planner.scenario.writer import toml_value
+from planner.text import text
 
 _SOFT, _NEEDED, _FREE = "#5F6E74", STRAW, "#FAFBF7"
 
@@ -102,12 +103,17 @@ def _signs(limits: Bounds) -> tuple[tuple[str, float | None], ...]:
 def column_head(slot: Slot | None, month: int | None) -> str:
     """Words over a column of a table; None as slot is the place in the list."""
     if slot is None:
-        return "Place in the list"
+        return text("form.place_in_list")
     if month is not None:
         return f"{MONTHS[month]}\n{slot.unit}"
-    unit = f" [{slot.unit}]" if slot.unit else ""
     few = 2 <= len(slot.takes.choices) <= 3 or slot.takes.number is not None or slot.takes.other
-    return f"{slot.label}{unit}\n{allowed_in_short(slot.takes)}" if few else f"{slot.label}{unit}"
+    head = labelled(slot)
+    return f"{head}\n{allowed_in_short(slot.takes)}" if few else head
+
+
+def labelled(slot: Slot) -> str:
+    """Name a value with its unit, where it has one."""
+    return text("form.labelled", label=slot.label, unit=slot.unit) if slot.unit else slot.label
 
 
 def value_at(data: dict[str, Any], path: tuple[str, ...]) -> Any:
@@ -128,7 +134,7 @@ def _holds_anything(value: Any) -> bool:
 
 def entries_of(data: dict[str, Any], table: Table) -> list[tuple[Any, dict[str, Any]]]:
     """Return (place in the list, entry) of the entries that stand in a table; of an override, (key, row)."""
-    if table is OVERRIDES:
+    if table.of_overrides:
         return list(_override_rows(value_at(data, table.path) or {}))
     found = enumerate(value_at(data, table.path) or [])
     return [(place, entry) for place, entry in found if not table.kind or entry.get("kind") == table.kind]

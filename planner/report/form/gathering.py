@@ -17,7 +17,6 @@ from planner.report.form.layout import (
     MARKER,
     ORDER,
     ORDER_KEY,
-    OVERRIDES,
     SECTION_MARK,
     VALUE_COLUMN,
     Slot,
@@ -31,6 +30,7 @@ from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
 from planner.scenario.values import Takes
 from planner.scenario.walk import fields_of
+from planner.text import text
 
 
 @dataclass(frozen=True)
@@ -44,7 +44,7 @@ class Cell:
 
     def __str__(self) -> str:
         """Say where the cell is, as problems name it."""
-        return f"sheet '{self.sheet}', cell {self.reference} ({self.label})"
+        return text("form_cell.place", sheet=self.sheet, cell=self.reference, label=self.label)
 
 
 @dataclass
@@ -108,8 +108,8 @@ class Gatherer:
         if at is None:
             return False
         if at != KEY_COLUMN:
-            words = f"the keys must stand in column {letter(KEY_COLUMN)}: put columns back that were moved"
-            self._problem(Cell(title, _reference(1, at), "keys"), words)
+            cell = Cell(title, _reference(1, at), text("form_cell.keys"))
+            self._problem(cell, text("form_cell.keys_moved", column=letter(KEY_COLUMN)))
             return True
         table: _Header | None = None
         for number, row in numbered:
@@ -124,8 +124,8 @@ class Gatherer:
                 self._keyed(key, title, number, contents)
         return True
 
-    def _problem(self, cell: Cell, text: str) -> None:
-        self._form.problems.append((cell, text))
+    def _problem(self, cell: Cell, says: str) -> None:
+        self._form.problems.append((cell, says))
 
     def _value(self, content: Content, takes: Takes, cell: Cell) -> Any:
         try:
@@ -145,9 +145,14 @@ class Gatherer:
         if slot is None:
             if any(not content.blank for content in contents[VALUE_COLUMN : VALUE_COLUMN + 1]):
                 cell = Cell(title, _reference(number, VALUE_COLUMN), key)
-                self._problem(cell, f"the key column says '{key}', which is no key of this form")
+                self._problem(cell, text("form_cell.unknown_key", key=key))
             return
-        cell = Cell(title, _reference(number, VALUE_COLUMN), slot.label, allowed(slot.takes) or "twelve numbers")
+        cell = Cell(
+            title,
+            _reference(number, VALUE_COLUMN),
+            slot.label,
+            allowed(slot.takes) or text("form.takes.twelve_numbers"),
+        )
         cells: dict[str, Cell] = {}
         value: Any = None
         if slot.takes.months:
@@ -157,7 +162,7 @@ class Gatherer:
             value = self._value(contents[VALUE_COLUMN], slot.takes, cell)
         if key in self._form.cells:
             if value is not None:
-                self._problem(cell, f"is given twice; the other place is {self._form.cells[key]}")
+                self._problem(cell, text("form_cell.given_twice", place=self._form.cells[key]))
             return
         self._form.cells |= {**cells, key: cell}
         if value is not None and slot.path[-1] == DESCRIBED:
@@ -174,7 +179,8 @@ class Gatherer:
                 columns[column] = known[name]
             elif name:
                 cell = Cell(title, _reference(number, column), table.title)
-                self._problem(cell, f"'{name}' is no column of this table; it has {', '.join(known)}")
+                columns_known = text("list.comma").join(known)
+                self._problem(cell, text("form_cell.unknown_column", column=name, columns=columns_known))
         name = table.title.partition(":")[0] if table.kind else table.title
         self._form.cells.setdefault(dotted(table.path), Cell(title, _reference(number, 0), name))
         return _Header(table, columns)
@@ -190,20 +196,20 @@ class Gatherer:
             if month is not None and slot is not None:
                 months.setdefault(slot.key, []).append((column, contents[column]))
                 continue
-            takes, label = (slot.takes, slot.label) if slot else (ORDER, "place in the list")
+            takes, label = (slot.takes, slot.label) if slot else (ORDER, text("form_cell.place_in_list"))
             row.cells[name] = Cell(title, _reference(number, column), label, allowed(takes))
             if column in filled:
-                whole = ANYTHING if header.table is OVERRIDES else takes
+                whole = ANYTHING if header.table.of_overrides else takes
                 row.values[name] = self._value(contents[column], whole, row.cells[name])
             elif slot is not None and slot.needed and takes.items:
                 row.values[name] = []
         for slot in header.table.slots:
             if slot.key in months:
                 first = _reference(number, months[slot.key][0][0])
-                row.cells[slot.key] = Cell(title, first, slot.label, "twelve numbers")
+                row.cells[slot.key] = Cell(title, first, slot.label, text("form.takes.twelve_numbers"))
                 found = self._months(slot, title, number, months[slot.key], row.cells)
                 row.values |= {} if found is None else {slot.key: found}
-        if header.table is OVERRIDES:
+        if header.table.of_overrides:
             self._overrides.append(row)
             return
         place = row.values.pop(ORDER_KEY, None)
@@ -219,12 +225,13 @@ class Gatherer:
         given = any(not content.blank for _, content in places)
         values: list[Any] = []
         for month, (column, content) in enumerate(places):
-            cell = Cell(title, _reference(number, column), f"{slot.label}, {MONTHS[month]}", allowed(one))
+            label = text("form_cell.of_month", label=slot.label, month=MONTHS[month])
+            cell = Cell(title, _reference(number, column), label, allowed(one))
             cells[f"{slot.key}[{month + 1}]"] = cell
             if not given:
                 continue
             if content.blank:
-                self._problem(cell, f"is empty; all twelve months are needed: must be {allowed(one)}")
+                self._problem(cell, text("form_cell.month_empty", allowed=allowed(one)))
                 values.append(Unreadable())
             else:
                 values.append(self._value(content, one, cell))
@@ -251,16 +258,18 @@ class Gatherer:
     def _override(self, row: _Row) -> None:
         missing = [name for name in ("option", "key", "value") if name not in row.values]
         for name in missing:
-            self._problem(row.cells.get(name, row.cell), "is empty; an override needs option, key and value")
+            self._problem(row.cells.get(name, row.cell), text("form_cell.override_incomplete"))
         option, key, value = (row.values.get(name) for name in ("option", "key", "value"))
         if missing or any(isinstance(part, Unreadable) for part in (option, key, value)):
             return
         path = ("overrides", str(option).strip(), *str(key).strip().split("."))
         name = dotted(path)
-        cell = Cell(row.cells["value"].sheet, row.cells["value"].reference, f"{option}: {key}", "as its key")
+        cell = Cell(
+            row.cells["value"].sheet, row.cells["value"].reference, f"{option}: {key}", text("form.takes.as_its_key")
+        )
         slot = slots().get(path[2:])
         if name in self._form.cells:
-            self._problem(cell, f"is given twice; the other place is {self._form.cells[name]}")
+            self._problem(cell, text("form_cell.given_twice", place=self._form.cells[name]))
             return
         self._form.cells[name] = cell
         self._form.cells.setdefault(dotted(path[:2]), row.cells["option"])
@@ -269,7 +278,7 @@ class Gatherer:
         except CellProblem as problem:
             self._problem(cell, str(problem))
         except TypeError:
-            self._problem(row.cells["key"], f"'{key}' lies within a key that another row gives as a whole")
+            self._problem(row.cells["key"], text("form_cell.within_another", key=key))
 
 
 def letter(column: int) -> str:

@@ -14,6 +14,7 @@ import zlib
 from pathlib import Path
 
 from planner.scenario.errors import InputError, Problem
+from planner.text import text
 
 LARGEST_FILE = 10_000_000
 MOST_PARTS = 1_000
@@ -25,9 +26,9 @@ MOST_ROWS = 5_000
 
 _REFUSED_PARTS = (
     (re.compile(r"vbaproject|macrosheets/|activex/"), "macros"),
-    (re.compile(r"externallinks/"), "links to other workbooks"),
-    (re.compile(r"xl/connections\.xml|querytables/"), "data connections"),
-    (re.compile(r"embeddings/|oleobject"), "embedded objects"),
+    (re.compile(r"externallinks/"), "links"),
+    (re.compile(r"xl/connections\.xml|querytables/"), "connections"),
+    (re.compile(r"embeddings/|oleobject"), "objects"),
 )
 _PICTURES = (".png", ".jpg", ".jpeg", ".gif", ".bmp", ".emf", ".wmf", ".bin", ".tif", ".tiff")
 _ENCODING = re.compile(rb"""^<\?xml[^>]*encoding\s*=\s*["']([^"']*)["']""")
@@ -71,19 +72,19 @@ def _listed_reasons(archive: zipfile.ZipFile) -> list[str]:
     names = [part.filename.lower() for part in parts]
     reasons = []
     if len(parts) > MOST_PARTS:
-        reasons.append(f"has {len(parts)} parts; at most {MOST_PARTS} are read")
+        reasons.append(text("form_file.many_parts", parts=len(parts), most=MOST_PARTS))
     unpacked = sum(part.file_size for part in parts)
     if unpacked > LARGEST_UNPACKED:
-        reasons.append(f"unpacks to {unpacked} bytes; at most {LARGEST_UNPACKED} are read")
+        reasons.append(text("form_file.unpacks", bytes=unpacked, most=LARGEST_UNPACKED))
     if any(part.file_size > max(SMALL_PART, TIGHTEST_PACKING * part.compress_size) for part in parts):
-        reasons.append(f"holds a part packed tighter than {TIGHTEST_PACKING} to 1, as made to fill the memory")
+        reasons.append(text("form_file.packed_tight", most=TIGHTEST_PACKING))
     if len(set(names)) < len(names):
-        reasons.append("holds two parts of one name")
+        reasons.append(text("form_file.two_of_a_name"))
     if "[content_types].xml" not in names:
-        reasons.append("is a packed file, but not a workbook of the kind .xlsx")
+        reasons.append(text("form_file.not_xlsx"))
     for pattern, what in _REFUSED_PARTS:
         if any(pattern.search(name) for name in names):
-            reasons.append(f"contains {what}; save it without them as a plain .xlsx")
+            reasons.append(text("form_file.contains", what=text(f"form_file.part_{what}")))
     return reasons
 
 
@@ -93,19 +94,19 @@ def _read_reasons(archive: zipfile.ZipFile) -> list[str]:
     for part in archive.infolist():
         if part.is_dir():
             continue
-        text = archive.read(part).removeprefix(b"\xef\xbb\xbf")
-        if b"<!DOCTYPE" in text or b"<!ENTITY" in text:
-            reasons.append(f"its part {part.filename} declares a document type or entities, which no form needs")
+        content = archive.read(part).removeprefix(b"\xef\xbb\xbf")
+        if b"<!DOCTYPE" in content or b"<!ENTITY" in content:
+            reasons.append(text("form_file.declares", part=part.filename))
         if part.filename.lower().endswith(_PICTURES):
             continue
-        encoding = _ENCODING.match(text)
+        encoding = _ENCODING.match(content)
         foreign = encoding is not None and encoding[1].lower() not in (b"utf-8", b"us-ascii")
-        if foreign or b"\x00" in text or (text and not text.lstrip().startswith(b"<")):
-            reasons.append(f"its part {part.filename} is not XML in UTF-8")
-        if part.filename == "[Content_Types].xml" and b"macroenabled" in text.lower():
-            reasons.append("is a workbook with macros; save it without them as a plain .xlsx")
-        if "worksheets/" in part.filename and _filled_below(text):
-            reasons.append(f"its part {part.filename} has values below row {MOST_ROWS}; a form has none there")
+        if foreign or b"\x00" in content or (content and not content.lstrip().startswith(b"<")):
+            reasons.append(text("form_file.not_xml", part=part.filename))
+        if part.filename == "[Content_Types].xml" and b"macroenabled" in content.lower():
+            reasons.append(text("form_file.macros"))
+        if "worksheets/" in part.filename and _filled_below(content):
+            reasons.append(text("form_file.far_below", part=part.filename, row=MOST_ROWS))
     return reasons
 
 

@@ -13,7 +13,8 @@ from planner.scenario.equipment import Equipment
 from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
 from planner.scenario.values import Bounds, Takes
-from planner.scenario.walk import Field, fields_of, first_line, kind_of
+from planner.scenario.walk import Field, fields_of, first_line, kind_of, words_of
+from planner.text import known, language_in_use, text
 
 KeyPath = tuple[str, ...]
 
@@ -26,43 +27,27 @@ KEY_COLUMN = 19
 VALUE_COLUMN = 1
 SECTION_MARK, EXAMPLE_MARK, ORDER_KEY = "-", "example", "place_in_list"
 
-SHEETS: tuple[tuple[str, tuple[KeyPath, ...]], ...] = (
-    ("Project", ((),)),
-    ("Place and weather", (("site",), ("weather",))),
-    ("People and demand", (("demand",),)),
-    ("Borehole", (("borehole",),)),
-    ("Pipe", (("pipeline",),)),
-    ("Pump plate", (("pump",), ("controller",))),
-    ("Panels", (("sources", "solar"),)),
-    ("Grid", (("sources", "grid"),)),
-    ("Generator", (("sources", "generator"),)),
-    ("Cables", (("cables",),)),
-    ("Tank", (("tank",), ("topup",))),
-    ("Costs and finance", (("costs",), ("finance",))),
-    ("Options", (("service",), ("overrides",))),
-    ("Studies", (("size",), ("sweep",))),
-)
+SHEETS: dict[str, tuple[KeyPath, ...]] = {
+    "project": ((),),
+    "place": (("site",), ("weather",)),
+    "demand": (("demand",),),
+    "borehole": (("borehole",),),
+    "pipe": (("pipeline",),),
+    "pump": (("pump",), ("controller",)),
+    "solar": (("sources", "solar"),),
+    "grid": (("sources", "grid"),),
+    "generator": (("sources", "generator"),),
+    "cables": (("cables",),),
+    "tank": (("tank",), ("topup",)),
+    "costs": (("costs",), ("finance",)),
+    "options": (("service",), ("overrides",)),
+    "studies": (("size",), ("sweep",)),
+}
 """Sheets in the order in which a site is visited, each with the tables of the scenario that stand on it.
 
 A table that is named nowhere stands on the last sheet.
 """
-
-_TITLES: dict[KeyPath, str] = {
-    (): "Project",
-    ("site",): "Place",
-    ("topup",): "Float switch",
-    ("sources", "solar"): "Solar array",
-    ("sources", "solar", "module"): "PV module",
-    ("sources", "generator"): "Generator",
-    ("sources", "grid"): "Grid connection",
-    ("sources", "grid", "outages"): "Random outages of the grid",
-    ("sources", "grid", "tariff"): "Tariff of the grid",
-    ("pump", "plate"): "Rest of the pump's nameplate",
-    ("service",): "Service wanted and options compared",
-    ("cables",): "Cables",
-    ("size",): "Candidates for the search of sizes",
-    ("sweep",): "Uncertain inputs",
-}
+OVERRIDES: KeyPath = ("overrides",)
 
 
 @dataclass(frozen=True)
@@ -110,6 +95,11 @@ class Table:
         return f"{dotted(self.path)}[{self.kind}]"
 
     @property
+    def of_overrides(self) -> bool:
+        """Whether its rows hold for one supply option each."""
+        return self.path == OVERRIDES
+
+    @property
     def headers(self) -> tuple[tuple[str, Slot | None, int | None], ...]:
         """(header key, slot, month from 0) of each column; the place in the list has no slot."""
         columns: list[tuple[str, Slot | None, int | None]] = []
@@ -144,27 +134,26 @@ ANYTHING = Takes(text=True, number=Bounds())
 """What an override's cells take before the type of its key is known."""
 ORDER = Takes(number=Bounds(ge=1), whole=True)
 """What the place-in-list cells take."""
-OVERRIDES = Table(
-    path=("overrides",),
-    title="Values that hold for one supply option only",
-    slots=(
-        Slot(("option",), "Supply option, such as solar + grid", "", "must be given", Takes(text=True), True),
-        Slot(
-            ("key",), "Key, as in the key column, such as tank.volume_m3", "", "must be given", Takes(text=True), True
-        ),
-        Slot(("value",), "Value; lists and tables as in TOML", "", "must be given", ANYTHING, True),
-    ),
-)
+
+
+def _overrides() -> Table:
+    takes = {"option": Takes(text=True), "key": Takes(text=True), "value": ANYTHING}
+    given = text("form.must_be_given")
+    columns = tuple(Slot((key,), text(f"form.override_{key}"), "", given, takes[key], True) for key in takes)
+    return Table(OVERRIDES, text("form.overrides"), columns)
+
+
+def sections() -> tuple[Section, ...]:
+    """Return every section of the form, in the order of its sheets and in the language in use."""
+    return _sections_in(language_in_use())
 
 
 @cache
-def sections() -> tuple[Section, ...]:
-    """Return every section of the form, in the order of its sheets."""
+def _sections_in(_: str) -> tuple[Section, ...]:
     found = list(_sections((), [Scenario], optional=False))
     return tuple(sorted(found, key=lambda section: _place(section.path)))
 
 
-@cache
 def slots() -> dict[KeyPath, Slot]:
     """Return every row's and month row's slot by its path, and every column's by its table's path and key."""
     found = {slot.path: slot for section in sections() for slot in (*section.rows, *section.months)}
@@ -180,15 +169,15 @@ def tables() -> tuple[Table, ...]:
 
 
 def _sections(
-    path: KeyPath, models: Sequence[type[BaseModel]], *, optional: bool, title: str = ""
+    path: KeyPath, models: Sequence[type[BaseModel]], *, optional: bool, found: bool = False, title: str = ""
 ) -> Iterator[Section]:
     rows: dict[str, Slot] = {}
-    if optional and not any(field.is_needed for model in models for field in fields_of(model).values()):
+    if optional and not found and not any(field.is_needed for model in models for field in fields_of(model).values()):
         rows[DESCRIBED] = Slot(
             (*path, DESCRIBED),
-            "Described, though every cell below is left empty",
+            text("form.described"),
             "",
-            "left empty: described only where a cell below is filled",
+            text("form.left_empty_not_described"),
             Takes(choices=("yes",)),
             needed=False,
         )
@@ -197,8 +186,8 @@ def _sections(
     for model in models:
         for field in _in_order(model, path):
             here = (*path, field.name)
-            if here == ("overrides",):
-                inner.append(Section(here, "Overrides", "", True, (), (), (OVERRIDES,), _sheet(here)))
+            if here == OVERRIDES:
+                inner.append(Section(here, _title(here, ""), "", True, (), (), (_overrides(),), _sheet(here)))
             elif not field.tables:
                 kind = "" if len(models) == 1 or field.name == "kind" else kind_of(model)
                 rows.setdefault(field.name, _slot(here, field, kind, models))
@@ -206,7 +195,11 @@ def _sections(
                 found_tables += _tables(here, field)
             else:
                 inner += _sections(
-                    here, field.tables, optional=field.info.default is None, title=field.description
+                    here,
+                    field.tables,
+                    optional=field.info.default is None or bool(field.how),
+                    found=bool(field.how),
+                    title=field.description,
                 )  # fmt: skip
     plain = tuple(slot for slot in rows.values() if not slot.takes.months)
     months = tuple(slot for slot in rows.values() if slot.takes.months)
@@ -221,8 +214,8 @@ def _tables(path: KeyPath, listed: Field) -> Iterator[Table]:
         kind = kind_of(model) if len(listed.tables) > 1 else ""
         fields = [field for field in _in_order(model) if not (kind and field.name == "kind")]
         fields.sort(key=lambda field: field.takes.months)
-        title = listed.description or _words(path[-1])
-        title += f": {first_line(model).rstrip('.')}" if kind else ""
+        title = listed.description or words_of(path[-1])
+        title = text("form.table_of_kind", title=title, kind=first_line(model).rstrip(".")) if kind else title
         slots = tuple(_slot((field.name,), field, "", [model]) for field in fields)
         yield Table(path, title, slots, kind, listed.is_needed)
 
@@ -238,10 +231,12 @@ def _slot(path: KeyPath, field: Field, kind: str, models: Sequence[type[BaseMode
     takes = field.takes
     if field.name == "kind" and len(models) > 1:
         takes = Takes(choices=tuple(kind_of(model) for model in models))
-    notes = "must be given" if field.is_needed else f"left empty: {_when_empty(field)}"
+    given = text("form.must_be_given")
+    notes = given if field.is_needed else text("form.left_empty", meaning=_when_empty(field))
     if kind:
-        notes = f"only for the kind {kind}; {notes}"
-    label = field.description or f"Kind of {_words(path[-2]).lower() if len(path) > 1 else 'entry'}"
+        notes = text("form.only_for_kind", kind=kind, notes=notes)
+    of_kind = text("form.kind", what=words_of(path[-2]).lower()) if len(path) > 1 else text("form.kind_of_entry")
+    label = field.description or of_kind
     return Slot(path, label, field.unit, notes, takes, field.is_needed and not kind)
 
 
@@ -250,26 +245,31 @@ def _when_empty(field: Field) -> str:
     if field.how:
         return field.how
     if value is None:
-        return field.absent if field.info.default is None else "none"
+        return field.absent if field.info.default is None else text("form.no_default")
     number = isinstance(value, int | float) and not isinstance(value, bool)
     shown = f"{figure(value) if number else cell_of(value, field.takes)} {field.unit}".strip()
-    return f"{shown} ({field.default_source})" if field.default_source else shown
+    source = field.default_source
+    return text("form.default_with_source", value=shown, source=source) if source else shown
 
 
 def _place(path: KeyPath) -> tuple[int, int]:
     """Return the number of the sheet on which a table of the scenario stands, and its place there."""
-    places = {start: (sheet, place) for sheet, (_, starts) in enumerate(SHEETS) for place, start in enumerate(starts)}
+    places = {
+        start: (sheet, place) for sheet, starts in enumerate(SHEETS.values()) for place, start in enumerate(starts)
+    }
     found = max((start for start in places if path[: len(start)] == start), key=len)
     return places[found] if found or not path else (len(SHEETS) - 1, len(places))
 
 
+def sheet_names() -> list[str]:
+    """Return the names of the form's sheets in the language in use."""
+    return [text(f"form.sheet.{key}") for key in SHEETS]
+
+
 def _sheet(path: KeyPath) -> str:
-    return SHEETS[_place(path)[0]][0]
+    return sheet_names()[_place(path)[0]]
 
 
 def _title(path: KeyPath, described: str) -> str:
-    return _TITLES.get(path) or described or _words(path[-1])
-
-
-def _words(key: str) -> str:
-    return key.replace("_", " ").capitalize()
+    key = f"form.section.{dotted(path)}"
+    return text(key) if known(key) else described or words_of(path[-1])

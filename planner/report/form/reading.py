@@ -22,6 +22,7 @@ from planner.report.form.layout import KEY_COLUMN, MARKER, sections
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
+from planner.text import text
 
 
 def read_form(path: Path) -> dict[str, Any]:
@@ -120,7 +121,7 @@ def _rows(sheet: Any) -> Iterator[list[Content]]:
 
 
 def _input_error(path: Path, problems: Sequence[tuple[Cell | None, str]]) -> InputError:
-    return InputError(str(path), [Problem(str(cell) if cell else "", text) for cell, text in dict.fromkeys(problems)])
+    return InputError(str(path), [Problem(str(cell) if cell else "", says) for cell, says in dict.fromkeys(problems)])
 
 
 _KEY_IN_TEXT = re.compile(r"[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)*")
@@ -128,35 +129,38 @@ _KEY_IN_TEXT = re.compile(r"[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)*")
 
 def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
     """Find the cell of a problem; one that concerns a whole section points at the keys its text names."""
-    key, text = problem.key, problem.text
+    key, says = problem.key, problem.text
     cell = _nearest(key, cells)
-    if key in cells and text.endswith("(0 found)"):
-        text = "has no row filled; fill at least one"
+    if key in cells and says.endswith("(0 found)"):
+        says = text("form_cell.no_row")
     elif cell is None or not cell.allowed:
-        cell, text = _by_named_keys(key, text, cell, cells)
-    elif key in cells and (text == "is missing" or text.startswith("needs the key kind")):
-        text = f"is empty; must be {cell.allowed}{_or_leave_empty(key)}"
-    elif key in cells and text.startswith("is not a known key") and not key.startswith("overrides."):
-        text = "does not belong to the kind chosen; leave it empty, or choose the other kind"
-    return cell, text if cell or not key else f"{key}: {text}"
+        cell, says = _by_named_keys(key, says, cell, cells)
+    elif key in cells and (says == "is missing" or says.startswith("needs the key kind")):
+        says = _empty(key, cell)
+    elif key in cells and says.startswith("is not a known key") and not key.startswith("overrides."):
+        says = text("form_cell.other_kind")
+    return cell, says if cell or not key else f"{key}: {says}"
 
 
-def _by_named_keys(key: str, text: str, cell: Cell | None, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
+def _by_named_keys(key: str, says: str, cell: Cell | None, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
     starts = (f"{key}.", "") if key else ("",)
-    words = [word for word in dict.fromkeys(_KEY_IN_TEXT.findall(text)) if key or "_" in word or "." in word]
+    words = [word for word in dict.fromkeys(_KEY_IN_TEXT.findall(says)) if key or "_" in word or "." in word]
     found = [next((cells[start + word] for start in starts if start + word in cells), None) for word in words]
     named = [each for each in dict.fromkeys(found) if each is not None and each != cell]
     if len(named) == 1:
-        return named[0], text
+        return named[0], says
     if named:
-        text += f" (see {', '.join(f'{each.sheet}!{each.reference}' for each in named)})"
-    return cell, text
+        places = text("list.comma").join(f"{each.sheet}!{each.reference}" for each in named)
+        says = text("form_cell.see", problem=says, cells=places)
+    return cell, says
 
 
-def _or_leave_empty(key: str) -> str:
-    """Remind that an optional section may stay empty as a whole."""
+def _empty(key: str, cell: Cell) -> str:
+    """Say what an empty cell must hold, and where that is so that an optional section may stay empty as a whole."""
     around = [section for section in sections() if section.optional and key.startswith(f"{dotted(section.path)}.")]
-    return f" (or leave all of '{around[-1].title}' empty)" if around else ""
+    if not around:
+        return text("form_cell.empty", allowed=cell.allowed)
+    return text("form_cell.empty_in_section", allowed=cell.allowed, section=around[-1].title)
 
 
 def _nearest(key: str, cells: dict[str, Cell]) -> Cell | None:

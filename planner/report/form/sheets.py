@@ -19,6 +19,7 @@ from planner.report.form.filling import (
     has_cell,
     in_column,
     keys_given,
+    labelled,
     shown,
     typing_rule,
     value_at,
@@ -30,19 +31,19 @@ from planner.report.form.layout import (
     MARKER,
     ORDER,
     ORDER_KEY,
-    OVERRIDES,
     SECTION_MARK,
-    SHEETS,
     VALUE_COLUMN,
     Section,
     Slot,
     Table,
     sections,
+    sheet_names,
 )
 from planner.report.style import MONTHS, line_count
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import dotted
 from planner.scenario.values import Takes
+from planner.text import listed, text
 
 _WIDTHS = (40.0, 14.0, 12.0, 20.0, 15.0, *[9.5] * 13)
 _LAST_COLUMN = 12
@@ -52,19 +53,8 @@ _SPARE_ROWS = 4
 _LONGEST_MESSAGE = 255
 """Excel's limit for the words beside a cell."""
 
-_HOW_TO = (
-    "Fill in the framed cells. Thick frame and darker ground: must be given. Thin frame: may stay empty; the notes "
-    "say what then holds.",
-    "A supply that the site does not have (sun, grid, generator): leave its whole sheet empty. One filled cell counts "
-    "as a description.",
-    "Type plain numbers without units: 15 for 15 %. No formulas: they are refused, not computed. Lists in one cell "
-    "are separated by ; with decimal points.",
-    "Rows may be inserted in tables; do not change the grey keys at the far right, by which the form is read. "
-    "Examples are invented.",
-    "Open boreholes, tanks, pressure and live wiring can kill: let trained people take the readings, with power off "
-    "and locked, under local rules.",
-)
-_COLUMN_TITLES = ("What", "Your value", "Unit", "Allowed", "Example", "Notes")
+_HOW_TO = ("frames", "sources", "numbers", "rows", "safety")
+_COLUMNS = ("what", "value", "unit", "allowed", "example", "notes")
 
 
 def write_form(path: Path, data: dict[str, Any] | None = None) -> None:
@@ -116,7 +106,7 @@ def add_form_sheets(
         The absolute reference of each filled or fillable value by its dotted key, such as
         ``{"borehole.static_level_m": "'Borehole'!$B$6"}``, for formulas of other sheets.
     """
-    names = [sheet] if sheet else [name for name, _ in SHEETS]
+    names = [sheet] if sheet else sheet_names()
     looks = Looks(workbook)
     writers = {name: _SheetWriter(workbook.add_worksheet(name), name, looks, data, with_examples) for name in names}
     first = writers[names[0]]
@@ -146,8 +136,8 @@ class _SheetWriter:
         sheet.set_column(KEY_COLUMN, KEY_COLUMN, 50)
         sheet.write_string(0, 0, name, looks.title)
         sheet.write_string(0, KEY_COLUMN, MARKER, looks.key)
-        for column, title in enumerate(_COLUMN_TITLES):
-            sheet.write_string(1, column, title, looks.head)
+        for column, title in enumerate(_COLUMNS):
+            sheet.write_string(1, column, text(f"form.column.{title}"), looks.head)
         for column in range(_HELP_COLUMN + 1, _LAST_COLUMN + 1):
             sheet.write_blank(1, column, None, looks.head)
         sheet.set_row(0, 26)
@@ -157,7 +147,8 @@ class _SheetWriter:
 
     def instructions(self) -> None:
         """Say at the top how the form is filled in."""
-        for line in _HOW_TO:
+        for part in _HOW_TO:
+            line = text(f"form.how_to.{part}")
             self._sheet.merge_range(self._row, 0, self._row, _LAST_COLUMN, line, self._looks.how)
             self._mark(SECTION_MARK)
             self._row += 1
@@ -172,7 +163,7 @@ class _SheetWriter:
         self._row += 1
         notes = section.notes
         if section.optional:
-            notes = f"{notes} Leave it empty as a whole where there is none.".strip()
+            notes = text("form.leave_section_empty", notes=notes).strip()
         if notes:
             self._sheet.write_string(self._row, 0, notes, self._looks.note)
             self._mark(SECTION_MARK)
@@ -194,7 +185,7 @@ class _SheetWriter:
         sheet.fit_to_pages(1, 0)
         sheet.repeat_rows(0, 1)
         sheet.print_area(0, 0, self._row, self._last_column)
-        sheet.set_footer("&L&8&A&R&8Page &P of &N")
+        sheet.set_footer(f"&L&8&A&R&8{text('form.page', page='&P', pages='&N')}")
 
     def _mark(self, key: str) -> None:
         self._sheet.write_string(self._row, KEY_COLUMN, key, self._looks.key)
@@ -233,14 +224,16 @@ class _SheetWriter:
         self._row += 1
         for month, name in enumerate(MONTHS):
             self._sheet.write_string(self._row, VALUE_COLUMN + month, name, self._looks.column)
-        self._sheet.write_string(self._row, 0, "By month", self._looks.table)
+        self._sheet.write_string(self._row, 0, text("form.by_month"), self._looks.table)
         self._mark(SECTION_MARK)
         self._row += 1
         for slot in months:
-            label = f"{slot.label} [{slot.unit}]\n{slot.notes}"
+            label = f"{labelled(slot)}\n{slot.notes}"
             example = value_at(examples(), slot.path)
             if example is not None and self._with_examples:
-                self._example([("Example", 0), *((value, VALUE_COLUMN + i) for i, value in enumerate(example))])
+                self._example(
+                    [(text("form.column.example"), 0), *((value, VALUE_COLUMN + i) for i, value in enumerate(example))]
+                )
             self._sheet.write_string(self._row, 0, label, self._looks.label)
             self._twelve(value_at(self._data, slot.path), slot, VALUE_COLUMN)
             self._validate(self._row, self._row, VALUE_COLUMN, slot, Takes(number=slot.takes.number), 12)
@@ -264,15 +257,18 @@ class _SheetWriter:
         self._last_column = max(self._last_column, columns[-1][0])
         self._row += 1
         monthly = [slot for slot in table.slots if slot.takes.months]
-        by_month = "".join(f"; by month: {slot.label.lower()} [{slot.unit}]" for slot in monthly)
-        sheet.write_string(self._row, 0, table.title + by_month, looks.table)
+        title = table.title
+        if monthly:
+            months = [text("form.labelled", label=slot.label.lower(), unit=slot.unit) for slot in monthly]
+            title = text("form.table_by_month", title=title, months=listed(months))
+        sheet.write_string(self._row, 0, title, looks.table)
         self._mark(SECTION_MARK)
         self._row += 1
         heads = [(column, column_head(slot, month)) for column, (_, slot, month) in columns]
-        for column, text in heads:
-            sheet.write_string(self._row, column, text, looks.column)
+        for column, head in heads:
+            sheet.write_string(self._row, column, head, looks.column)
         self._mark(SECTION_MARK)
-        self._tall(self._row, *((text, _WIDTHS[column]) for column, text in heads), size=12.0, scale=0.85)
+        self._tall(self._row, *((head, _WIDTHS[column]) for column, head in heads), size=12.0, scale=0.85)
         self._row += 1
         for column, (key, _, _) in columns:
             sheet.write_string(self._row, column, key, looks.column_key)
@@ -282,7 +278,7 @@ class _SheetWriter:
         if self._with_examples:
             for _, shown_entry in entries_of(examples(), table)[:2]:
                 cells = [(cell_in_column(shown_entry, *head), column) for column, head in columns]
-                self._example([*([("Example", 0)] if first else []), *cells])
+                self._example([*([(text("form.column.example"), 0)] if first else []), *cells])
         start = self._row
         given = entries_of(self._data, table)
         for place, given_entry in [*given, *[(None, {})] * _SPARE_ROWS]:
@@ -303,7 +299,7 @@ class _SheetWriter:
             shape = self._looks.input(bool(slot and slot.needed), takes, value)
             self._write(self._row, column, value, shape)
             texts.append((value, _WIDTHS[column]))
-            if table is OVERRIDES and key == "value" and place:
+            if table.of_overrides and key == "value" and place:
                 self._refer(str(place), self._row, column)
             elif isinstance(place, int) and slot is not None and month in (None, 0):
                 self._refer(f"{where}.{slot.key}", self._row, column, column + (11 if month == 0 else 0))
@@ -342,14 +338,13 @@ class _SheetWriter:
         self._sheet.set_row(row, max(16.0, lines * size + 3))
 
     def _validate(self, first: int, last: int, column: int, slot: Slot | None, takes: Takes, width: int = 1) -> None:
-        label = slot.label if slot else "Place in the list; may stay empty"
-        unit = f" [{slot.unit}]" if slot and slot.unit else ""
+        label = labelled(slot) if slot else text("form.place_may_stay_empty")
         notes = f"\n{slot.notes}" if slot else ""
         rule = typing_rule(takes, f"{letter(column)}{first + 1}")
-        message = f"{label}{unit}\n{allowed(takes)}{notes}"
+        message = f"{label}\n{allowed(takes)}{notes}"
         rule |= {
             "input_message": message if len(message) <= _LONGEST_MESSAGE else message[: _LONGEST_MESSAGE - 3] + "...",
-            "error_title": "Not allowed here",
-            "error_message": f"Allowed: {allowed(takes)}"[:_LONGEST_MESSAGE],
+            "error_title": text("form.not_allowed"),
+            "error_message": text("form.allowed", allowed=allowed(takes))[:_LONGEST_MESSAGE],
         }
         self._sheet.data_validation(first, column, last, column + width - 1, rule)

@@ -214,7 +214,7 @@ def _basis(study: Study, inputs: Inputs) -> Table:
         if entry is not None and isinstance(entry.value, int | float) and (scenario.priced or not entry.is_of_money):
             label = text(f"answer.{key}", currency=scenario.currency)
             cell = Cell.worked_out(entry.value, plain_kind(entry.value), inputs.cell(key))
-            rows.append(_basis_row(key, label, cell, status[key]))
+            rows.append(_basis_row(key, label, cell, text(f"inputs.status_{status[key]}")))
     return Table(BASIS, _left_columns("basis", text("answer.value"), text("answer.status")), tuple(rows))
 
 

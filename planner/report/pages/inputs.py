@@ -147,7 +147,7 @@ def inputs_page(study: Study, inputs: Inputs) -> Page:
     )
     table = Table(INPUTS, columns, tuple(_row(row) for row in inputs.rows), freeze=1)
     priced = study.scenario.priced
-    under = text("inputs.under", starter=STILL_STARTER)
+    under = text("inputs.under", starter=text(f"inputs.status_{STILL_STARTER}"))
     if priced:
         under = f"{under} {text('inputs.money_is', currency=study.scenario.currency)}"
     blocks = (Text(text("inputs.note" if priced else "inputs.note_technical")), table, *_weather(study, columns))
@@ -177,7 +177,7 @@ def _row(row: InputRow) -> Row:
     cells = {
         "key": Cell(row.key, "wrap"),
         "unit": Cell("" if entry.in_override else entry.unit, "wrap"),
-        "status": Cell(row.status),
+        "status": Cell(text(f"inputs.status_{row.status}")),
         "meaning": Cell(entry.meaning, "wrap"),
         "source": Cell(entry.source, "wrap"),
     }

@@ -16,7 +16,7 @@ from planner.report.pages.cash import REAL_DISCOUNT_RATE, cash_cells, cash_range
 from planner.report.pages.returns import return_formula
 from planner.report.pages.simulated import LIFE_YEARS, PEOPLE
 from planner.study.compare import OptionResult, Study
-from planner.study.ranking import Standing, rank_of
+from planner.study.ranking import RankTerms, rank_of
 from planner.text import text
 
 OPTIONS, RANK, SERVICE = "options", "rank", "service"
@@ -131,17 +131,17 @@ def _formula(study: Study, option: OptionResult, figure: Figure) -> Operand:
 def _rank(study: Study) -> Row:
     """Rank as `study.ranking` has it, in the order of the run."""
 
-    def standing(cell: Callable[[str], Formula]) -> Standing:
+    def rank_terms(cell: Callable[[str], Formula]) -> RankTerms:
         meets = cell("meets_target")
         place = Formula("COLUMN", meets)
         # Without prices the place decides, as it does between equal costs.
         cost = cell("life_cycle_cost") if study.scenario.priced else place
-        return Standing(meets, cell("demand_met_percent"), cost, place)
+        return RankTerms(meets, cell("demand_met_percent"), cost, place)
 
-    every = standing(lambda key: Formula.leaf(option_span(study, key)))
+    every = rank_terms(lambda key: Formula.leaf(option_span(study, key)))
 
     def cell(option: OptionResult) -> Cell:
-        rank = rank_of(standing(lambda key: option_cell(key, option.name)), every)
+        rank = rank_of(rank_terms(lambda key: option_cell(key, option.name)), every)
         return Cell.worked_out(float(study.ranking.index(option.name) + 1), "whole", rank)
 
     return _row(study, RANK, text("options.rank"), "", cell)

@@ -20,7 +20,7 @@ from planner.report.pages.figure_cells import (
     yes_no,
 )
 from planner.study.sizing import CLOSE, OptionSizing, SizedDesign, Sizing
-from planner.study.sizing_words import misses_words, switch_sentence
+from planner.study.sizing_words import hours_words, misses_words, switch_sentence
 from planner.text import text
 
 RUNNERS_IN_TERMINAL, MOST_RUNNERS = 5, 1000
@@ -160,7 +160,7 @@ def _cells(design: SizedDesign) -> dict[str, Cell]:
         "option": Cell(design.option),
         "starts_at_m3": Cell(starts, "two", word=none),
         "stops_at_m3": Cell(stops, "two", word=none),
-        "hours": Cell(design.hours if design.levels else none),
+        "hours": Cell(hours_words(design) if design.levels else none),
         "pump_and_pipes": Cell("; ".join([design.pump, *design.pipes]), "wrap"),
         "meets_target": yes_no(design.meets_service),
         WEIGHT: Cell(design.objective, "two"),

@@ -32,7 +32,7 @@ from planner.report.pages.figure_cells import (
 )
 from planner.report.pages.worth_map import map_page, map_slots, map_table
 from planner.report.shown import NOTHING
-from planner.study.worth import AGREE, Standing, Switching, Worth
+from planner.study.worth import AGREE, OptionSummary, Switching, Worth
 from planner.text import source_name, text
 
 ANSWER_WIDTHS = (14.0,) * 8
@@ -42,14 +42,14 @@ OPTION_ROWS, SWITCHING_ROWS = 18, 16
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
 
 
-def option_figures(option: Standing) -> dict[str, float]:
+def option_figures(option: OptionSummary) -> dict[str, float]:
     """Figures of an option by their keys in the catalogue; NaN for what it does not have."""
-    pinned = option.pinned
-    start, stop = pinned.levels if pinned.has_switch else (nan, nan)
+    design = option.design
+    start, stop = design.levels if design.has_switch else (nan, nan)
     return {
-        "strings": float(pinned.strings),
+        "strings": float(design.strings),
         "modules": float(option.modules),
-        "tank_m3": pinned.tank_m3,
+        "tank_m3": design.tank_m3,
         "start_level_percent": start,
         "stop_level_percent": stop,
         **{key: figure_value(option, key) for key in (*SERVICE, *COSTS)},
@@ -113,7 +113,7 @@ def options_table(worth: Worth) -> Table:
     savings = {pair.without.name: pair.saving for pair in worth.pairs}
     rows = []
     for option in worth.options:
-        has_it = worth.source in option.pinned.sources
+        has_it = worth.source in option.design.sources
         word = text("worth.has_it") if has_it else NOTHING
         values = option_figures(option)
         cells = {
@@ -142,7 +142,7 @@ def _options_page(worth: Worth) -> Page:
                 Span(table.key, first, "option", last),
                 Span(table.key, first, "life_cycle_cost", last),
                 "dark",
-                tuple("dark" if worth.source in option.pinned.sources else "light" for option in worth.options),
+                tuple("dark" if worth.source in option.design.sources else "light" for option in worth.options),
             ),
         ),
         Axis(kind="text"),
@@ -161,11 +161,11 @@ def switching_words(switching: Switching) -> str:
     if not switching.changes:
         return text("worth.alike")
     if switching.value is None:
-        low, high, beyond = varied.text(varied.low), varied.text(varied.high), switching.beyond
+        low, high, beyond = varied.with_unit(varied.low), varied.with_unit(varied.high), switching.beyond
         if beyond is not None and beyond > varied.high:
-            return text("worth.none_beyond", low=low, high=high, beyond=varied.text(beyond))
+            return text("worth.none_beyond", low=low, high=high, beyond=varied.with_unit(beyond))
         return text("worth.none", low=low, high=high)
-    value = varied.text(switching.value)
+    value = varied.with_unit(switching.value)
     if not switching.agrees:
         return text("worth.jump", value=value)
     return value if switching.serve_there else text("worth.no_longer_serves", value=value)
@@ -176,7 +176,7 @@ def turn_words(switching: Switching) -> str:
     turns = [
         text(
             "worth.turn",
-            value=switching.varied.text(turn.value),
+            value=switching.varied.with_unit(turn.value),
             best=turn.best if turn.meets else text("worth.none_serves"),
         )
         for turn in switching.turns
@@ -202,7 +202,7 @@ def _switching_row(switching: Switching) -> Row:
     having, lacking = switching.cost_with, switching.cost_without
     gap = None if having is None or lacking is None else 100 * abs(having - lacking) / max(abs(having), abs(lacking))
     cells = {
-        "input": Cell(varied.name),
+        "input": Cell(varied.label),
         "unit": Cell(varied.unit),
         "base": Cell(varied.base, "general"),
         "low": Cell(varied.low, "general"),

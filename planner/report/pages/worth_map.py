@@ -15,7 +15,8 @@ CHART_ROWS = 20
 def map_slots(cheapest: CheapestMap) -> dict[str, str]:
     """Names of the two inputs with their units, for sentences."""
     down, across = cheapest.down, cheapest.across
-    return {"down": f"{down.name} ({down.unit})", "across": f"{across.name} ({across.unit})"}
+    named = {"down": down, "across": across}
+    return {place: text("figure.heading", label=varied.label, unit=varied.unit) for place, varied in named.items()}
 
 
 def map_table(cheapest: CheapestMap) -> Table:
@@ -47,7 +48,7 @@ def map_page(cheapest: CheapestMap, currency: str) -> Page:
     table = Table(key, names.columns, tuple(rows), heading=text("worth.map_cost", cost=heading), header=False)
     series = [
         Series(
-            f"{cheapest.down.name} {value:.4g}",
+            f"{cheapest.down.label} {value:.4g}",
             Span(key, "across", places[0], last_column=places[-1]),
             Span(key, number, places[0], last_column=places[-1]),
             f"line {number}",

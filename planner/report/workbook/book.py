@@ -136,6 +136,8 @@ def _formula(formula: Formula | None, page: Page, addresses: Addresses, where: t
 
 
 def _chart(book: Any, sheet: Sheet, row: int, chart: Chart, addresses: Addresses) -> None:
+    if not chart.series:
+        return  # as of costs where nothing has a price
     made = book_chart(book, chart, addresses)
     if chart.beside is None:
         first, last = 0, max(sheet.last_column, CHART_COLUMNS)

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+import pickle
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -10,6 +11,7 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.assumptions.completed import completed
 from planner.assumptions.reader import option_scenario, scenario_of
 from planner.money.simulated import Quantities, quantities_of
 from planner.scenario.operands import value_at, with_arrays
@@ -19,9 +21,10 @@ from planner.scenario.walk import walk
 from planner.study.cases import Case
 from planner.study.context import Context, Store
 from planner.study.evaluate import run_cases
-from planner.study.results import Result, laid_out, life_of, serves
+from planner.study.results import Result, Results, life_of, serves
 from planner.study.sweep.prices import PriceLine, price_line
-from planner.study.sweep.variants import Core, Row, Variants, said
+from planner.study.sweep.reasons import Reason, reason_of
+from planner.study.sweep.variants import Core, Row, Variants
 from planner.supply.run import Outcome
 
 Array = NDArray[np.float64]
@@ -53,13 +56,19 @@ class Found:
     """Results of a unit: `numbers` (variants, options, measures), and what went wrong by place in the unit."""
 
     numbers: Array
-    problems: dict[int, str]
+    problems: dict[int, Reason]
+
+
+def engine_of(core: Core) -> Engine:
+    """Return this process's engine for a sweep, so that weather and hours are made once per process."""
+    # By all that it holds: sources of one name are equal, whatever they cost.
+    return engine_from(pickle.dumps(core))
 
 
 @lru_cache(maxsize=2)
-def engine_of(core: Core) -> Engine:
-    """Return this process's engine for a sweep, so that weather and hours are made once per process."""
-    return Engine(core)
+def engine_from(packed: bytes) -> Engine:
+    """Return the engine of a core as it is sent to workers."""
+    return Engine(pickle.loads(packed))
 
 
 @dataclass(frozen=True)
@@ -88,17 +97,19 @@ class Engine:
     def __init__(self, core: Core) -> None:
         self._core = core
         self._variants = Variants(core)
-        self._hours: Store[tuple[list[Ran], dict[int, str]]] = Store(2)
-        self._options = [pinned.name for pinned in core.pinned]
+        self._hours: Store[tuple[list[Ran], dict[int, Reason]]] = Store(2)
+        self._options = [design.name for design in core.designs]
         self._prices = [place for place, key in enumerate(core.keys) if key.is_price] if core.by_line else []
         self._money = [
             place
             for place, key in enumerate(core.keys)
             if place not in core.hour_keys and place not in self._prices and not key.is_size
         ]
-        self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or core.redesign]
+        # where something is worked out, any key may move what the bill counts, such as the riser's length by the depth
+        every = core.redesign or bool(completed(self._variants.raw)[1])
+        self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or every]
 
-    def stand_on(self, context: Context) -> None:
+    def reuse(self, context: Context) -> None:
         """Take over what was made for the scenario as it is, so that it need not be made again."""
         self._variants.context = context.without_hours()
 
@@ -122,12 +133,12 @@ class Engine:
                 try:
                     found, faults = self._priced(each, at[group], task.values[chosen])
                     numbers[chosen] = found
-                    problems |= {int(chosen[place]): text for place, text in faults.items()}
+                    problems |= {int(chosen[place]): reason for place, reason in faults.items()}
                 except Exception as error:
-                    problems |= dict.fromkeys(chosen.tolist(), said(error))
+                    problems |= dict.fromkeys(chosen.tolist(), reason_of(error))
         return Found(numbers, problems)
 
-    def _priced(self, ran: Ran, at: Integers, values: Array) -> tuple[Array, dict[int, str]]:
+    def _priced(self, ran: Ran, at: Integers, values: Array) -> tuple[Array, dict[int, Reason]]:
         """Measures (variants, options, measures) of some variants, NaN of those with which something is wrong."""
         money, found = values[:, self._money], np.full((len(at), len(self._options), len(MEASURES)), np.nan)
         if self._prices:
@@ -142,36 +153,37 @@ class Engine:
             found[good] = np.concatenate([_costs(ran, at[good], owns), _served(ran, at[good], owns)], axis=-1)
         return found, wrong
 
-    def _run(self, values: Array) -> tuple[list[Ran], dict[int, str]]:
+    def _run(self, values: Array) -> tuple[list[Ran], dict[int, Reason]]:
         """Hours of a batch by life and tariff bands, and what went wrong with its cases."""
         made: dict[int, list[Case] | list[Result]] = {}
-        wrong: dict[int, str] = {}
+        wrong: dict[int, Reason] = {}
         for place, case in enumerate(values):
             try:
                 made[place] = self._variants.chosen(case) if self._core.redesign else self._variants.cases(case)
             except Exception as error:
-                wrong[place] = said(error)
+                wrong[place] = reason_of(error)
         together: dict[tuple[int, int], list[int]] = {}
         for place in made:
-            ground = self._variants.context.ground(self._variants.row(values[place]).scenario)
-            together.setdefault((ground.draw_m3.shape[1], ground.band_count), []).append(place)
+            site = self._variants.context.site(self._variants.row(values[place]).scenario)
+            together.setdefault((site.draw_m3.shape[1], site.band_count), []).append(place)
         ran = []
         for members in together.values():
             ran += self._ran(members, values, made, wrong)
         return ran, wrong
 
-    def _ran(self, members: list[int], values: Array, made: dict[int, Any], wrong: dict[int, str]) -> list[Ran]:
+    def _ran(self, members: list[int], values: Array, made: dict[int, Any], wrong: dict[int, Reason]) -> list[Ran]:
         """Run hour cases together; should that fail, one by one, so that only the faulty one is lost."""
         every = [each for member in members for each in made[member]]
         try:
             if self._core.redesign:
-                outcome, cases = laid_out(_singly(every), len(every)), [each.case for each in every]
+                chosen = Results.of(every)
+                outcome, cases = chosen.outcome, list(chosen.cases)
             else:
                 outcome, cases = run_cases(self._variants.context, every), every
         except Exception as error:
             if len(members) > 1:
                 return [ran for member in members for ran in self._ran([member], values, made, wrong)]
-            wrong[members[0]] = said(error)
+            wrong[members[0]] = reason_of(error)
             return []
         options = range(len(self._options))
         outcomes = [outcome.taken(slice(option, None, len(options))) for option in options]
@@ -185,13 +197,13 @@ class Engine:
             )
         ]
 
-    def _stacked(self, rows: Sequence[Row], money: Array) -> tuple[list[Scenario], dict[int, str]]:
+    def _stacked(self, rows: Sequence[Row], money: Array) -> tuple[list[Scenario], dict[int, Reason]]:
         """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
         keys = [self._core.keys[place] for place in self._money]
         paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
         paths = list(dict.fromkeys([*paths, *_derived_prices(rows[0].scenario)]))
         first: list[Scenario] = []
-        wrong: dict[int, str] = {}
+        wrong: dict[int, Reason] = {}
         numbers = np.empty((len(self._options), len(paths), len(money)))
         known: dict[int, int] = {}
         which = np.array([known.setdefault(id(row), len(known)) for row in rows], dtype=float)
@@ -201,7 +213,7 @@ class Engine:
                 held = self._held(self._money, values[1:])
                 owns = self._owns(self._variants.changed(held, row.raw)) if held else [s.scenario for s in row.supplies]
             except Exception as error:
-                wrong |= dict.fromkeys(group.tolist(), said(error))
+                wrong |= dict.fromkeys(group.tolist(), reason_of(error))
                 continue
             # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
             kept = [[_number(own, path) for path in paths] for own in owns]
@@ -229,8 +241,19 @@ class Engine:
         return [option_scenario(scenario, name) for name in self._options]
 
 
-def _singly(results: Sequence[Result]) -> Iterator[tuple[list[int], Outcome]]:
-    return (([place], each.outcome.taken(None)) for place, each in enumerate(results))
+def measures_of(results: Sequence[Result]) -> Array:
+    """Measures (options, measures) of the options of one case, each as it was worked out."""
+    first = np.zeros(1, dtype=np.int64)
+    ran = Ran(
+        members=first,
+        rows=[],
+        cases=[[each.case] for each in results],
+        outcomes=[each.outcome.taken(None) for each in results],
+        quantities=[each.quantities.taken(None) for each in results],
+    )
+    owns = [each.case.scenario for each in results]
+    found: Array = np.concatenate([_costs(ran, first, owns), _served(ran, first, owns)], axis=-1)[0]
+    return found
 
 
 def _number(own: Scenario, path: Path) -> float:

@@ -24,7 +24,7 @@ from planner.study.sweep.draws import draw
 
 Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
-Mode = Literal["one at a time", "grid", "random"]
+Mode = Literal["one_at_a_time", "grid", "random"]
 
 COLUMNS = 1960
 """Columns (options x life years x rows of cases) run together: few enough for memory, enough for speed."""
@@ -51,7 +51,7 @@ class Plan:
     Attributes
     ----------
     mode : str
-        'one at a time', 'grid' or 'random'.
+        'one_at_a_time', 'grid' or 'random'.
     keys : tuple of Key
         Inputs varied.
     values : ndarray, (variants, keys)
@@ -167,7 +167,7 @@ def _one_at_a_time(scenario: Scenario, steps: Sequence[SteppedInput]) -> Plan:
         where = f"sweep.one_at_a_time[{place + 1}]"
         values[1 + 2 * place, place] = _checked(key, low, where)
         values[2 + 2 * place, place] = _checked(key, high, where)
-    return Plan("one at a time", keys, values)
+    return Plan("one_at_a_time", keys, values)
 
 
 def _grid(scenario: Scenario, sweep: Sweep) -> Plan:
@@ -323,7 +323,7 @@ def _distinct(values: Array) -> tuple[Integers, Integers]:
 def _by_line(plan: Plan, cases: int, redesign: bool) -> bool:
     """Tell whether a straight line through the prices pays: many prices for each set of everything else."""
     prices = [place for place, key in enumerate(plan.keys) if key.is_price]
-    if redesign or not prices or plan.mode == "one at a time":
+    if redesign or not prices or plan.mode == "one_at_a_time":
         return False
     others = [place for place, key in enumerate(plan.keys) if not key.is_price]
     sets = max(len(_distinct(plan.values[:, others])[1]), cases)

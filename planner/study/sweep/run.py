@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol
@@ -13,16 +13,19 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.scenario.scenario import Scenario
+from planner.sources.base import SourceKind
+from planner.sources.registry import SOURCES
 from planner.study.cases import Design
 from planner.study.context import Context
-from planner.study.design import Ground
+from planner.study.design import SiteContext
 from planner.study.ranking import ranked
 from planner.study.search import choose_all
-from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
+from planner.study.sweep.engine import MEASURES, Found, Task, engine_of, measures_of
 from planner.study.sweep.plan import Layout, Plan, cut, hour_keys, plans_of
+from planner.study.sweep.reasons import Reason
 from planner.study.sweep.variants import Core
 from planner.study.sweep.weather import WeatherSpread, weather_spread
-from planner.study.sweep.workers import Alone, Chunk, Done, Workers
+from planner.study.sweep.workers import Chunk, Done, Serial, Workers
 
 Array = NDArray[np.float64]
 Progress = Callable[[str, int, int, float], None]
@@ -51,27 +54,26 @@ class Base:
     ----------
     context : Context
         What the options share.
-    pinned : tuple of Design
+    designs : tuple of Design
         The designs, held in every variant unless they are to be chosen anew.
     numbers : ndarray, (options, measures)
         Results of the scenario as it stands.
     """
 
     scenario: Scenario
-    folder: Path
     context: Context
-    pinned: tuple[Design, ...]
+    designs: tuple[Design, ...]
     numbers: Array
 
     @property
-    def ground(self) -> Ground:
+    def site(self) -> SiteContext:
         """Place, weather and demand."""
-        return self.context.ground(self.scenario)
+        return self.context.site(self.scenario)
 
     @property
     def options(self) -> tuple[str, ...]:
         """Names of the supply options."""
-        return tuple(pinned.name for pinned in self.pinned)
+        return tuple(design.name for design in self.designs)
 
     def ranking(self) -> list[int]:
         """Places of the options, best first."""
@@ -109,14 +111,14 @@ class Results:
         Supply options.
     numbers : ndarray, (variants, options, measures)
         Results; NaN where a variant could not be worked out.
-    problems : dict of int to str
+    problems : dict of int to Reason
         Why, by variant.
     """
 
     plan: Plan
     options: tuple[str, ...]
     numbers: Array
-    problems: dict[int, str]
+    problems: dict[int, Reason]
 
     def measure(self, name: str) -> Array:
         """One measure, (variants, options)."""
@@ -125,13 +127,13 @@ class Results:
     @property
     def worked(self) -> bool:
         """Whether any variant was worked out, the scenario as it stands not counted."""
-        varied = range(1 if self.plan.mode == "one at a time" else 0, self.plan.size)
+        varied = range(1 if self.plan.mode == "one_at_a_time" else 0, self.plan.size)
         return any(variant not in self.problems for variant in varied)
 
     @property
-    def first_reason(self) -> str:
-        """Why the first variant that failed could not be worked out; '' where none failed."""
-        return next(iter(self.problems.values()), "")
+    def first_reason(self) -> Reason | None:
+        """Why the first variant that failed could not be worked out; None where none failed."""
+        return next(iter(self.problems.values()), None)
 
 
 @dataclass(frozen=True)
@@ -152,6 +154,7 @@ def run_sweep(
     scenario: Scenario,
     folder: Path,
     *,
+    kinds: Sequence[SourceKind] = SOURCES,
     workers: Workers | None = None,
     store: Store | None = None,
     progress: Progress | None = None,
@@ -165,6 +168,8 @@ def run_sweep(
         With a [sweep] table, or none for the ready list of inputs.
     folder : pathlib.Path
         Folder to which paths in the scenario are relative.
+    kinds : sequence of SourceKind
+        The sources in order of priority.
     workers : Workers, optional
         Who does the work; this process by default. The results do not depend on it.
     store : Store, optional
@@ -185,26 +190,19 @@ def run_sweep(
         out is told in the results and ends nothing.
     """
     plans = plans_of(scenario)
-    base = base_of(scenario, folder)
-    crew = workers or Alone()
-    results = tuple(run_plan(base, plan, crew, store, progress, chunk_seconds) for plan in plans)
+    base = base_of(scenario, folder, kinds)
+    workers = workers or Serial()
+    results = tuple(run_plan(base, plan, workers, store, progress, chunk_seconds) for plan in plans)
     asked = scenario.sweep.weather if scenario.sweep else None
-    weather = None if asked is None else weather_spread(scenario, folder, base.pinned, asked)
+    weather = None if asked is None else weather_spread(scenario, base.context, base.designs, asked)
     return SweepResult(base, results, weather)
 
 
-def base_of(scenario: Scenario, folder: Path) -> Base:
-    """Choose the designs of the scenario as it stands and work out their results."""
-    context = Context(folder)
-    pinned = tuple(choice.design for choice in choose_all(context, context.supplies(scenario)))
-    core = core_of(scenario, folder, pinned, Plan("grid", (), np.zeros((1, 0))), by_line=False, redesign=False)
-    engine = engine_of(core)
-    engine.stand_on(context)
-    zero = np.zeros(1, dtype=np.int64)
-    found = engine.work(Task(np.zeros((1, 0)), zero, zero, np.zeros((1, 0))))
-    if found.problems:
-        raise RuntimeError(f"the scenario as it stands could not be worked out: {found.problems[0]}")
-    return Base(scenario, folder, context, pinned, found.numbers[0])
+def base_of(scenario: Scenario, folder: Path, kinds: Sequence[SourceKind] = SOURCES) -> Base:
+    """Choose the designs of the scenario as it stands, whose results come with them."""
+    context = Context(folder, kinds)
+    results = [choice.result for choice in choose_all(context, context.supplies(scenario))]
+    return Base(scenario, context, tuple(each.case.design for each in results), measures_of(results))
 
 
 def run_plan(
@@ -218,19 +216,19 @@ def run_plan(
     """Work out the variants of one plan; see `run_sweep`."""
     scenario = base.scenario
     redesign = bool(scenario.sweep and scenario.sweep.redesign)
-    option_years = len(base.pinned) * scenario.finance.analysis_period_years
+    option_years = len(base.designs) * scenario.finance.analysis_period_years
     layout = cut(plan, option_years=option_years, redesign=redesign)
-    core = core_of(scenario, base.folder, base.pinned, plan, by_line=layout.by_line, redesign=redesign)
-    if isinstance(workers, Alone):
-        engine_of(core).stand_on(base.context)
-    numbers = np.full((plan.size, len(base.pinned), len(MEASURES)), np.nan)
-    problems: dict[int, str] = {}
+    core = core_of(scenario, base.context, base.designs, plan, by_line=layout.by_line, redesign=redesign)
+    if isinstance(workers, Serial):
+        engine_of(core).reuse(base.context)
+    numbers = np.full((plan.size, len(base.designs), len(MEASURES)), np.nan)
+    problems: dict[int, Reason] = {}
     left = np.ones(len(layout.units), dtype=bool)
 
     def enter(done: Done) -> None:
         for unit, found in zip(layout.units[done.first : done.first + len(done.found)], done.found, strict=True):
             numbers[unit.variants] = found.numbers
-            problems.update({int(unit.variants[place]): text for place, text in found.problems.items()})
+            problems.update({int(unit.variants[place]): reason for place, reason in found.problems.items()})
         left[done.first : done.first + len(done.found)] = False
 
     for done in store.load(plan) if store else []:
@@ -290,7 +288,7 @@ def _task(layout: Layout, plan: Plan, number: int) -> Task:
 
 
 def core_of(
-    scenario: Scenario, folder: Path, pinned: tuple[Design, ...], plan: Plan, *, by_line: bool, redesign: bool
+    scenario: Scenario, context: Context, designs: tuple[Design, ...], plan: Plan, *, by_line: bool, redesign: bool
 ) -> Core:
     """Gather what every unit of a plan shares."""
     raw = scenario.given("json", keep=[key.path for key in plan.keys])
@@ -302,10 +300,11 @@ def core_of(
     )
     return Core(
         raw=json.dumps(raw),
-        folder=str(folder.resolve()),
+        folder=str(context.folder.resolve()),
+        kinds=context.kinds,
         keys=plan.keys,
         hour_keys=tuple(hour_keys(plan, redesign)),
-        pinned=pinned,
+        designs=designs,
         redesign=redesign,
         by_line=by_line,
         price_ends=ends if by_line else (),

@@ -9,6 +9,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from scipy.stats import rankdata
 
+from planner.text import text
+
 Array = NDArray[np.float64]
 
 PERCENTS = (5, 10, 25, 50, 75, 90, 95)
@@ -86,7 +88,7 @@ class Swing:
 
 def meaning(percent: float) -> str:
     """Spell out a percentile, since P90 means opposite things to energy assessors and to cost estimators."""
-    return f"exceeded in {100 - percent:g} of 100 cases"
+    return text("sweep.exceeded_in", cases=100 - percent)
 
 
 def percentiles(values: ArrayLike, percents: Sequence[float] = PERCENTS) -> tuple[Percentile, ...]:

@@ -167,7 +167,8 @@ def sentences(swept: SweepResult) -> list[str]:
     said = []
     for results in swept.results:
         nothing, found = _BY_MODE[results.plan.mode]
-        said += found(swept.base, results) if results.worked else [text(nothing, reason=results.first_reason)]
+        reason = results.first_reason
+        said += [text(nothing, reason=reason.words)] if reason and not results.worked else found(swept.base, results)
     if swept.weather is not None:
         said += _of_weather(swept.weather)
     if swept.results:
@@ -189,7 +190,7 @@ def _of_tornado(base: Base, results: Results) -> list[str]:
             _said(
                 base,
                 "matters_most",
-                input=results.plan.keys[worst.place].text,
+                input=results.plan.keys[worst.place].label,
                 low=low,
                 high=high,
                 option=base.options[best_two(base)[0]],
@@ -222,7 +223,7 @@ def changes_of(results: Results) -> list[tuple[int, str]]:
                 lost = base.meets_target and not serves[variant, base.place]
                 says = text(
                     _change(base, there, lost=lost),
-                    input=key.text,
+                    input=key.label,
                     value=results.plan.values[variant, place],
                     first=results.options[base.place],
                     option=results.options[there.place],
@@ -303,7 +304,7 @@ def _of_random(base: Base, results: Results) -> list[str]:
 
 
 _BY_MODE: dict[str, tuple[str, Callable[[Base, Results], list[str]]]] = {
-    "one at a time": ("sweep_answer.nothing_one_at_a_time", _of_tornado),
+    "one_at_a_time": ("sweep_answer.nothing_one_at_a_time", _of_tornado),
     "grid": ("sweep_answer.nothing_grid", _of_grid),
     "random": ("sweep_answer.nothing_random", _of_random),
 }

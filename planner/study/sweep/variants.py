@@ -18,6 +18,7 @@ from numpy.typing import NDArray
 from planner.assumptions.reader import scenario_of
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario, option_name_of
+from planner.sources.base import SourceKind
 from planner.study.cases import Case, Design, Supply, supplies_of
 from planner.study.context import Context, Store
 from planner.study.keys import Key, with_value
@@ -39,11 +40,13 @@ class Core:
         Raw scenario as JSON.
     folder : str
         Folder to which paths in the scenario are relative.
+    kinds : tuple of SourceKind
+        The sources in order of priority.
     keys : tuple of Key
         Inputs varied.
     hour_keys : tuple of int
         Places of those that touch the hours.
-    pinned : tuple of Design
+    designs : tuple of Design
         Designs of the base case, one for each option.
     redesign : bool
         Whether designs are chosen anew in each variant.
@@ -57,9 +60,10 @@ class Core:
 
     raw: str
     folder: str
+    kinds: tuple[SourceKind, ...]
     keys: tuple[Key, ...]
     hour_keys: tuple[int, ...]
-    pinned: tuple[Design, ...]
+    designs: tuple[Design, ...]
     redesign: bool
     by_line: bool
     price_ends: tuple[tuple[float, float], ...]
@@ -92,7 +96,7 @@ class Variants:
         if core.weather is not None:
             folder = self._unpacked(core.weather)
         # No hours are kept: what shares a pass must not depend on what was worked out before.
-        self.context = Context(folder).without_hours()
+        self.context = Context(folder, core.kinds).without_hours()
         self._rows: Store[Row] = Store(_MOST_ROWS)
 
     def _unpacked(self, weather: bytes) -> Path:
@@ -118,7 +122,7 @@ class Variants:
         def make() -> Row:
             raw = self.changed(held)
             scenario = scenario_of(raw)
-            return Row(raw, scenario, supplies_of(scenario))
+            return Row(raw, scenario, supplies_of(scenario, self._core.kinds))
 
         found: Row = self._rows.keep(held, make)
         return found
@@ -127,10 +131,10 @@ class Variants:
         """Cases of every option, their designs held; raises where one cannot be."""
         row = self.row(values)
         cases = [
-            Case(supply.scenario, self._design(supply, pinned, values))
-            for supply, pinned in zip(row.supplies, self._core.pinned, strict=True)
+            Case(supply.scenario, self._design(supply, fixed, values))
+            for supply, fixed in zip(row.supplies, self._core.designs, strict=True)
         ]
-        busiest_m3 = float(self.context.ground(row.scenario).draw_m3[:, 0].max())
+        busiest_m3 = float(self.context.site(row.scenario).draw_m3[:, 0].max())
         for case in cases:
             _check_sizes(case, busiest_m3)
             self.context.prepared(case)
@@ -145,12 +149,12 @@ class Variants:
         pairs = zip(self._core.hour_keys, values.tolist(), strict=True)
         return [(place, value) for place, value in pairs if not np.isnan(value)]
 
-    def _design(self, supply: Supply, pinned: Design, values: Array) -> Design:
+    def _design(self, supply: Supply, fixed: Design, values: Array) -> Design:
         """Sizes of one option: swept, else given, else those of the base case."""
         solar, tank = supply.scenario.sources.solar, supply.scenario.tank.volume_m3
         sunny = supply.sunny is not None
-        strings = pinned.strings if solar is None or solar.strings == "auto" else solar.strings
-        start, stop = pinned.levels if supply.leaves_levels_open else supply.given_levels
+        strings = fixed.strings if solar is None or solar.strings == "auto" else solar.strings
+        start, stop = fixed.levels if supply.leaves_levels_open else supply.given_levels
         dark = "" if sunny else "_without_sun"
         swept = {self._core.keys[place].text: value for place, value in self._held(values)}
 
@@ -161,7 +165,7 @@ class Variants:
             supply.name,
             supply.sources,
             int(size("sources.solar.strings", strings)) if sunny else 0,
-            size("tank.volume_m3", pinned.tank_m3 if tank == "auto" else tank),
+            size("tank.volume_m3", fixed.tank_m3 if tank == "auto" else tank),
             (size(f"topup.start_level{dark}_percent", start), size(f"topup.stop_level{dark}_percent", stop)),
         )
 
@@ -189,14 +193,3 @@ def _check_sizes(case: Case, busiest_m3: float) -> None:
         key, text = "sources.solar.strings", f"{design.strings} was given; at least 1 is needed"
     if key:
         raise InputError("", [Problem(key, text)])
-
-
-OUR_FAULT = "failed with "
-"""How a reason begins that is no fault of the input."""
-
-
-def said(error: Exception) -> str:
-    """Put what went wrong with a variant into one line."""
-    if isinstance(error, InputError):
-        return "; ".join(f"{p.key}: {p.text}" if p.key else p.text for p in error.problems)
-    return f"{OUR_FAULT}{type(error).__name__}: {error}"

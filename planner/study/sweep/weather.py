@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from pathlib import Path
 
 import numpy as np
 from numpy.typing import NDArray
@@ -16,7 +15,8 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
 from planner.study.cases import Design
-from planner.study.design import Built, built_of, ground_of, option_of, pump_table
+from planner.study.context import Context
+from planner.study.design import Built, built_of, option_of, pump_table
 from planner.study.sweep.statistics import worst_year_in_ten
 from planner.supply.array import ageing
 from planner.supply.run import run_options
@@ -60,16 +60,18 @@ class WeatherSpread:
         return self.irradiation_kwh_m2.size
 
 
-def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Design], asked: WeatherSweep) -> WeatherSpread:
+def weather_spread(
+    scenario: Scenario, context: Context, designs: Sequence[Design], asked: WeatherSweep
+) -> WeatherSpread:
     """Run the designs of the base case through many weather years, each from what the one before leaves.
 
     Parameters
     ----------
     scenario : Scenario
         The scenario.
-    folder : pathlib.Path
-        Folder of the weather file.
-    pinned : sequence of Design
+    context : Context
+        Folder of the weather file, and the sources.
+    designs : sequence of Design
         The designs, one for each option.
     asked : WeatherSweep
         How many years, and which life year's demand.
@@ -89,23 +91,23 @@ def weather_spread(scenario: Scenario, folder: Path, pinned: Sequence[Design], a
         text = f"{asked.life_year} was given; the life counted has {life} years"
         raise InputError("", [Problem("sweep.weather.life_year", text)])
     measured = scenario.weather.kind == "file"
-    ground = ground_of(_lasting(scenario, asked.years), folder)
-    years = ground.weather.years
+    site = context.site(_lasting(scenario, asked.years))
+    years = site.weather.years
     drawn_m3 = hourly_demand_m3(scenario.demand, life)[:, asked.life_year - 1]
-    ground = replace(ground, weather_of_year=np.arange(years), draw_m3=np.repeat(drawn_m3[:, None], years, axis=1))
+    site = replace(site, weather_of_year=np.arange(years), draw_m3=np.repeat(drawn_m3[:, None], years, axis=1))
     found = []
-    for design in pinned:
+    for design in designs:
         own = _lasting(option_scenario(scenario, design.name), years)
-        aged = _aged(built_of(own, design.sources, ground), asked.life_year, life)
-        option = option_of(aged, ground, [design.strings], [design.tank_m3], [design.levels[0]], [design.levels[1]])
-        outcome = run_options([option], band_count=ground.band_count)[0].at(0, 0)
+        aged = _aged(built_of(own, design.sources, site), asked.life_year, life)
+        option = option_of(aged, site, [design.strings], [design.tank_m3], [design.levels[0]], [design.levels[1]])
+        outcome = run_options([option], band_count=site.band_count)[0].at(0, 0)
         found.append((quantities_of(outcome), outcome))
     share = np.array([o.delivered_m3.sum(axis=-1) / o.demand_m3.sum(axis=-1) for _, o in found])
     return WeatherSpread(
-        options=tuple(design.name for design in pinned),
+        options=tuple(design.name for design in designs),
         life_year=asked.life_year,
         measured=measured,
-        irradiation_kwh_m2=_yearly(ground.weather),
+        irradiation_kwh_m2=_yearly(site.weather),
         delivered_share=share,
         grid_kwh=np.array([q.grid_kwh.sum(axis=(-1, -2)) for q, _ in found]),
         fuel_l=np.array([q.fuel_l for q, _ in found]),

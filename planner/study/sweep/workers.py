@@ -23,15 +23,13 @@ import numpy as np
 from planner import __version__
 from planner.scenario.errors import InputError, Problem
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
+from planner.study.sweep.reasons import Reason, reason_of
 from planner.study.sweep.variants import Core
 
 AHEAD = 2
 """Chunks in hand for each worker: one at work, one waiting."""
 MOST_LOSSES = 3
 """Times that a chunk may be lost with its worker before it is given up."""
-
-GIVEN_UP = "given up: "
-"""How the reason begins for which a chunk was not done at all."""
 
 
 @dataclass(frozen=True)
@@ -53,7 +51,7 @@ class Done:
     @property
     def given_up(self) -> bool:
         """Whether it was not done, so that it may be tried again."""
-        return any(text.startswith(GIVEN_UP) for found in self.found for text in found.problems.values())
+        return any(reason.given_up for found in self.found for reason in found.problems.values())
 
 
 class Workers(Protocol):
@@ -79,11 +77,11 @@ def work_chunk(core: Core, chunk: Chunk) -> Done:
         try:
             found.append(engine.work(task))
         except Exception as error:
-            found.append(_lost(core, task, f"failed with {type(error).__name__}: {error}"))
+            found.append(_lost(core, task, reason_of(error)))
     return Done(chunk.first, tuple(found), time.perf_counter() - begin)
 
 
-class Alone:
+class Serial:
     """Do all the work in this process."""
 
     count = 1
@@ -139,7 +137,7 @@ class Processes:
                     guilty = [chunk for chunk in lost if losses[chunk.first] >= MOST_LOSSES]
                     again = [*(chunk for chunk in lost if losses[chunk.first] < MOST_LOSSES), *again]
                     for chunk in guilty:
-                        yield _given_up(core, chunk, f"its worker was lost {MOST_LOSSES} times (out of memory?)")
+                        yield _given_up(core, chunk, Reason("worker_lost", {"times": str(MOST_LOSSES)}))
         finally:
             for future in waiting:
                 future.cancel()
@@ -230,19 +228,20 @@ def _fill(again: list[Chunk], chunks: Iterator[Chunk], waiting: dict[Any, Chunk]
         again.pop(0)
 
 
-def _given_up(core: Core, chunk: Chunk, why: str) -> Done:
-    return Done(chunk.first, tuple(_lost(core, task, f"{GIVEN_UP}{why}") for task in chunk.tasks), 0.0)
+def _given_up(core: Core, chunk: Chunk, why: Reason) -> Done:
+    return Done(chunk.first, tuple(_lost(core, task, why) for task in chunk.tasks), 0.0)
 
 
-def _why(future: Any) -> str:
-    """Say why the cluster did not do a chunk."""
-    kind = f" ({type(future.exception(timeout=10)).__name__})" if future.status == "error" else ""
-    return f"{future.status} on the cluster{kind}"
+def _why(future: Any) -> Reason:
+    """Why the cluster did not do a chunk."""
+    if future.status != "error":
+        return Reason("not_done", {"status": future.status})
+    return Reason("not_done_error", {"status": future.status, "error": type(future.exception(timeout=10)).__name__})
 
 
-def _lost(core: Core, task: Task, text: str) -> Found:
-    shape = (len(task.case), len(core.pinned), len(MEASURES))
-    return Found(np.full(shape, np.nan), dict.fromkeys(range(len(task.case)), text))
+def _lost(core: Core, task: Task, why: Reason) -> Found:
+    shape = (len(task.case), len(core.designs), len(MEASURES))
+    return Found(np.full(shape, np.nan), dict.fromkeys(range(len(task.case)), why))
 
 
 def _version() -> str:

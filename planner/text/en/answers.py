@@ -238,16 +238,16 @@ SENTENCES: dict[str, str] = {
         "{failed:,} of {count:,} variants could not be worked out and are left out; they are listed with the reason."
     ),
     "sweep_answer.matters_most": (
-        "Moved one at a time, {input} matters most: as it goes from {low:g} to {high:g}, the life-cycle cost (present "
-        "value) of {option} goes from {cost_at_low} to {cost_at_high} ({cost} as it stands)."
+        "Moved one at a time, '{input}' matters most: as it goes from {low:g} to {high:g}, the life-cycle cost "
+        "(present value) of {option} goes from {cost_at_low} to {cost_at_high} ({cost} as it stands)."
     ),
     "sweep_answer.changes": "Moved alone, these change the answer: {changes}.",
     "sweep_answer.changes_and_more": "Moved alone, these change the answer: {changes}; and {more:,} more.",
-    "sweep_answer.change_none_meets": "{input} at {value:g} (no option meets the target)",
-    "sweep_answer.change_nearest": "{input} at {value:g} ({option} comes nearest)",
-    "sweep_answer.change_meets": "{input} at {value:g} ({option} meets the target)",
-    "sweep_answer.change_first_misses": "{input} at {value:g} ({first} misses the target, {option} is best)",
-    "sweep_answer.change_best": "{input} at {value:g} ({option} is best)",
+    "sweep_answer.change_none_meets": "'{input}' at {value:g} (no option meets the target)",
+    "sweep_answer.change_nearest": "'{input}' at {value:g} ({option} comes nearest)",
+    "sweep_answer.change_meets": "'{input}' at {value:g} ({option} meets the target)",
+    "sweep_answer.change_first_misses": "'{input}' at {value:g} ({first} misses the target, {option} is best)",
+    "sweep_answer.change_best": "'{input}' at {value:g} ({option} is best)",
     "sweep_answer.stays_cheapest": (
         "None of the inputs, moved alone within its range, changes the answer: {option} stays the cheapest option that "
         "meets the target."

@@ -46,16 +46,16 @@ SENTENCES: dict[str, str] = {
     "check.series.none_fits": "no number of modules in series fits: another controller or another module",
     "check.series.another": "another controller or another module",
     "check.string_open_circuit_voltage.compared": (
-        "Open-circuit voltage of {modules} modules on the coldest morning ({coldest}), against what controller or pump "
-        "bear"
+        "Open-circuit voltage of {modules} modules on the coldest morning ({coldest}), against the limit of controller "
+        "or pump"
     ),
     "check.string_open_circuit_voltage.compared_working_known": (
-        "Open-circuit voltage of {modules} modules on the coldest morning ({coldest}), against what controller or pump "
-        "bear; the highest working voltage is {highest_v:g} V"
+        "Open-circuit voltage of {modules} modules on the coldest morning ({coldest}), against the limit of controller "
+        "or pump; the highest working voltage is {highest_v:g} V"
     ),
     "check.string_open_circuit_voltage.compared_with_working": (
         "Open-circuit voltage of {modules} modules on the coldest morning ({coldest}), against the highest working "
-        "voltage, as what the controller bears was not given"
+        "voltage, as the controller's limit was not given"
     ),
     "check.string_open_circuit_voltage.why": (
         "Before the motor starts, the cold string stands at this voltage; above the limit it destroys the electronics."
@@ -256,7 +256,7 @@ SENTENCES: dict[str, str] = {
         "derated"
     ),
     "check.generator_loading.why": (
-        "A lightly loaded diesel builds up carbon; one loaded above its prime rating for hours wears out early."
+        "A lightly loaded generator builds up carbon; one loaded above its prime rating for hours wears out early."
     ),
     "check.generator_loading.remedy_light": "{remedy}, or other loads beside the pump",
     "check.generator_loading.remedy_other_loads": (

@@ -53,7 +53,7 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Life-cycle cost (present value)",
         "Present value of every cost of the analysis period less the residual value (NIST Handbook 135).",
     ),
-    "life_cycle_construction": ("  Construction", "Its part that is built in year 0."),
+    "life_cycle_construction": ("  Capital cost", "Its part that is paid in year 0."),
     "life_cycle_replacement": ("  Replacements", "Its part that replaces what wears out."),
     "life_cycle_upkeep": ("  Maintenance", "Its part that keeps the works up."),
     "life_cycle_grid": ("  Grid bills", "Its part that pays for grid energy."),
@@ -82,7 +82,7 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Life-cycle cost to the owner",
         "Present value of all costs less grant and loan drawn, plus loan payments.",
     ),
-    "capital_expenditure": ("Capital expenditure", "Construction (life-cycle components, IRC 2011)."),
+    "capital_expenditure": ("Capital expenditure", "Capital cost (life-cycle components, IRC 2011)."),
     "operation_and_minor_maintenance": (
         "Operation and minor maintenance",
         "Maintenance, energy, fuel, services and other yearly costs (life-cycle components, IRC 2011).",
@@ -108,11 +108,11 @@ FIGURES: dict[str, tuple[str, str]] = {
     ),
     "internal_rate_of_return_percent": (
         "Internal rate of return",
-        "Rate at which the extra construction equals the later savings against the reference.",
+        "Rate at which the extra capital cost equals the later savings against the reference.",
     ),
     "payback_years": (
         "Payback, simple",
-        "Years until the extra construction is recovered, to stay so.",
+        "Years until the extra capital cost is recovered, to stay so.",
     ),
     "discounted_payback_years": (
         "Payback, discounted",

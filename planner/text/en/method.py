@@ -63,9 +63,9 @@ SENTENCES: dict[str, str] = {
     ),
     "method.money": "Money",
     "method.money_words": (
-        "Life-cycle cost as in 10 CFR 436 and NIST Handbook 135 (Fuller and Petersen 1995): year 0 construction, all "
-        "else at year ends; replacement at the end of each life; straight-line residual value. Levelised cost of water "
-        "as average incremental economic cost (ADB, Handbook for the Economic Analysis of Water Supply Projects, "
+        "Life-cycle cost as in 10 CFR 436 and NIST Handbook 135 (Fuller and Petersen 1995): capital cost in year 0, "
+        "all else at year ends; replacement at the end of each life; straight-line residual value. Levelised cost of "
+        "water as average incremental economic cost (ADB, Handbook for the Economic Analysis of Water Supply Projects, "
         "1999). Real and nominal rates after Fisher."
     ),
     "limit.hours": (
@@ -90,7 +90,7 @@ SENTENCES: dict[str, str] = {
     "word.source": "source",
     "meaning.source": "Solar, grid or generator.",
     "word.option": "supply option",
-    "meaning.option": "One combination of sources that serves the same demand, such as solar + grid.",
+    "meaning.option": "One combination of sources that meets the same demand, such as solar + grid.",
     "word.top_up": "top-up",
     "meaning.top_up": "Pumping on grid or generator because the sun and the tank do not suffice.",
     "word.levels": "start level, stop level",
@@ -116,9 +116,9 @@ SENTENCES: dict[str, str] = {
     "word_of_money.levelised_cost": "levelised cost of water",
     "meaning.levelised_cost": "Life-cycle cost / present value of the delivered m3, in money of year 0.",
     "word_of_money.rate": "internal rate of return",
-    "meaning.rate": "Rate at which the extra construction against the reference equals the later savings.",
+    "meaning.rate": "Rate at which the extra capital cost against the reference equals the later savings.",
     "word_of_money.payback": "payback",
-    "meaning.payback": "Years until the extra construction is recovered and stays recovered; discounted or not.",
+    "meaning.payback": "Years until the extra capital cost is recovered and stays recovered; discounted or not.",
     "word_of_money.residual_value": "residual value",
     "meaning.residual_value": (
         "What equipment is worth at the end: its price times the share of its life left."

@@ -158,16 +158,16 @@ SENTENCES: dict[str, str] = {
     "renewals.by_hours": "by hours",
     # ---- simulated
     "cash.under": (
-        "Money in {currency}, {prices}. Year 0 is construction; all else falls at year ends. Costs are positive, the "
-        "residual value is negative. What users pay is shown but not taken off the costs. Options stand in the order "
-        "of the run."
+        "Money in {currency}, {prices}. Capital cost falls in year 0; all else falls at year ends. Costs are positive, "
+        "the residual value is negative. What users pay is shown but not taken off the costs. Options stand in the "
+        "order of the run."
     ),
     "cash.prices_constant": "constant prices of year 0",
     "cash.prices_nominal": "nominal prices",
     "cash.discount_rate": "Discount rate (%/year)",
     "cash.real_rate": "Without inflation (%/year)",
     "cash.sum": "Sum",
-    "cash.construction": "Construction ({currency})",
+    "cash.construction": "Capital cost ({currency})",
     "cash.replacement": "Replacements ({currency})",
     "cash.upkeep": "Maintenance ({currency})",
     "cash.grid": "Grid bills ({currency})",

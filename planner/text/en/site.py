@@ -160,6 +160,14 @@ SENTENCES: dict[str, str] = {
         "has no value; '{starter}' was invented for the starter scenario and not changed since."
     ),
     "inputs.money_is": "'money' is {currency}.",
+    "inputs.status_given": "given",
+    "inputs.status_default": "default",
+    "inputs.status_not given": "not given",
+    "inputs.status_starter": "still the starter's value",
+    "starter.left_over": (
+        "{count} values still are the invented ones of the starter scenario ('{status}' on the sheet 'Inputs'): put "
+        "those of the site in their place before the figures are used."
+    ),
     "inputs.note": (
         "To change an input, go to the sheet 'Form': the values here follow it, and every sum of money follows these. "
         "Prices, lives and maintenance of things bought, percentages, the discount rate, inflation, growth of prices, "

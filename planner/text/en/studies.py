@@ -92,9 +92,9 @@ SENTENCES: dict[str, str] = {
     "worth.none": "none from {low} to {high}",
     "worth.none_beyond": "none from {low} to {high} (it would be at {beyond})",
     "worth.jump": "{value}: a jump, the costs do not meet there",
-    "worth.no_longer_serves": "{value}, but there one no longer serves as now",
+    "worth.no_longer_serves": "{value}, but there one no longer meets the target as now",
     "worth.turn": "{value}: {best}",
-    "worth.none_serves": "none that serves",
+    "worth.none_serves": "none that meets the target",
     "worth.nowhere": "nowhere in the range",
     "worth.map": "Map",
     "worth.map_under": "Best option by {down}, down, and {across}, across; the designs held fixed.",
@@ -126,15 +126,19 @@ SENTENCES: dict[str, str] = {
     "sweep.left_out": "Left out",
     "sweep.left_out_title": "Variants that could not be worked out",
     "sweep.left_out_under": "Everything else was worked out.",
+    "sweep.key": "Key",
     "sweep.variant": "Variant",
     "sweep.given": "Inputs",
     "sweep.why": "What is wrong",
+    "sweep.mode_one_at_a_time": "one at a time",
+    "sweep.mode_grid": "grid",
+    "sweep.mode_random": "random",
     "sweep.one_at_a_time": "One at a time",
     "sweep.one_at_a_time_title": "One input at a time",
     "sweep.one_at_a_time_under": (
         "Each input goes to its low and its high value while all others stay; inputs are in order of swing. The best "
         "option there is the cheapest that meets the target, or, where none does, the one that delivers most. The "
-        "indicator is the percentage change of the result for each per cent of change of the input, larger end (ADB)."
+        "indicator is the percentage change of the result for each percent of change of the input, larger end (ADB)."
     ),
     "sweep.low_value": "Low value",
     "sweep.high_value": "High value",
@@ -181,6 +185,7 @@ SENTENCES: dict[str, str] = {
     "sweep.of_100": "Of 100 cases",
     "sweep.percentile": "P{percent}: {meaning}",
     "sweep.percentiles": "{figure}: value by how many of 100 cases exceed it",
+    "sweep.exceeded_in": "exceeded in {cases:g} of 100 cases",
     "sweep.exceeded": "cases that exceed it, of 100",
     "sweep.exceeded_chart": "Life-cycle cost and how often it is exceeded",
     "sweep.exceeded_alt": "Of 100 cases, how many exceed a life-cycle cost, one line an option: {options}.",

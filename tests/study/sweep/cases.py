@@ -13,6 +13,8 @@ from planner.scenario.scenario import Scenario
 
 EXAMPLES = Path("scenarios")
 FUEL, SCHOOL = "sources.generator.fuel_price_per_l", "demand.users[1].count"
+PUPILS = "Number of people in the first year (Day pupils)"
+"""What `SCHOOL` is called."""
 
 
 @cache

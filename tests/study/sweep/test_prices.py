@@ -10,7 +10,7 @@ from planner.study.sweep.engine import MEASURES, PRICED
 from planner.study.sweep.plan import Plan, cut
 from planner.study.sweep.prices import PriceLine, price_line
 from planner.study.sweep.run import base_of, run_plan
-from planner.study.sweep.workers import Alone
+from planner.study.sweep.workers import Serial
 from tests.study.sweep.cases import EXAMPLES, school
 
 
@@ -31,8 +31,8 @@ def test_every_price_of_a_scenario_together_makes_a_straight_line() -> None:
     many = Plan("random", keys, np.vstack([values, (base + 1) * random.uniform(0.2, 3.0, (400, len(keys)))]))
     assert not cut(few, option_years=8, redesign=False).by_line
     assert cut(many, option_years=8, redesign=False).by_line
-    exact = run_plan(begun, few, Alone()).numbers
-    line = run_plan(begun, many, Alone()).numbers
+    exact = run_plan(begun, few, Serial()).numbers
+    line = run_plan(begun, many, Serial()).numbers
     assert np.isfinite(exact[:, :, : len(PRICED)]).all()
     assert line[:12] == pytest.approx(exact, rel=1e-9, nan_ok=True)
     cost = exact[:, :, MEASURES.index("present_cost")]

@@ -22,10 +22,11 @@ from planner.report.pages.sweep.report import sweep_report
 from planner.report.sweep_rows import has_parquet, write_rows
 from planner.report.workbook.book import write_book
 from planner.scenario.writer import toml_text
+from planner.study.sweep.reasons import Reason
 from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences
-from planner.study.sweep.workers import Alone, _given_up, work_chunk
-from tests.study.sweep.cases import EXAMPLES, FUEL, SCHOOL, random_table, school, school_raw, uniform
+from planner.study.sweep.workers import Serial, _given_up, work_chunk
+from tests.study.sweep.cases import EXAMPLES, FUEL, PUPILS, SCHOOL, random_table, school, school_raw, uniform
 
 ALL = {
     "one_at_a_time": [
@@ -36,6 +37,8 @@ ALL = {
     "grid": [{"key": "tank.volume_m3", "values": [10, 20, 30]}, {"key": SCHOOL, "values": [300, 400]}],
     "weather": {"years": 12},
 } | random_table(60, uniform(FUEL, 1, 2), uniform("finance.discount_rate_percent", 2, 9))
+
+LOST = Reason("not_done", {"status": "lost"})
 
 
 @pytest.fixture(scope="module")
@@ -67,7 +70,7 @@ def test_the_tornado_table_holds_the_results_in_order_of_swing(book: openpyxl.Wo
     results = swept.results[0]
     best = swept.base.ranking()[0]
     cost = results.measure("present_cost")[:, best]
-    students = next(row for row in table if str(row[0]).startswith(SCHOOL))
+    students = next(row for row in table if str(row[0]).startswith(PUPILS))
     assert students[1:4] == [200, 380, 600]
     assert students[4:6] == pytest.approx([cost[3], cost[4]])
     assert students[7:9] == pytest.approx([cost[3] - cost[0], cost[4] - cost[0]])
@@ -86,7 +89,7 @@ def test_what_failed_is_listed_with_its_reason(book: openpyxl.Workbook) -> None:
     (row,) = cells(book["Left out"])[4:]
     assert row[0:2] == ["one at a time", 6]
     assert "pump.max_head_m = 100" in row[2]
-    assert "must be larger than rated_head_m" in row[3]
+    assert "rated_head_m 120 is not below max_head_m 100" in row[3]
 
 
 def test_sentences_name_the_input_the_chances_and_the_worst_year(swept: SweepResult) -> None:
@@ -122,7 +125,7 @@ def test_rows_hold_every_variant_and_option(swept: SweepResult, tmp_path: Path) 
     place = grid.options.index("solar + grid")
     assert row["life_cycle_cost"] == pytest.approx(grid.measure("present_cost")[3, place])
     assert row["demand_met_percent"] == pytest.approx(100 * grid.measure("delivered_share")[3, place])
-    base = frame[(frame["sweep"] == "one at a time") & (frame["variant"] == 1)].iloc[0]
+    base = frame[(frame["sweep"] == "one_at_a_time") & (frame["variant"] == 1)].iloc[0]
     assert base[SCHOOL] == 380
     failed = frame[frame["problem"].notna()]
     assert len(failed) == 4
@@ -232,18 +235,21 @@ def test_variants_given_up_with_their_workers_end_with_one_and_are_done_again(
 ) -> None:
     scenario = write_scenario(tmp_path, {"redesign": True, "grid": [{"key": SCHOOL, "values": [300, 400, 500]}]})
 
-    def losing(self: Alone, core: Any, chunks: Any) -> Any:
+    def losing(self: Serial, core: Any, chunks: Any) -> Any:
         for number, chunk in enumerate(chunks):
-            yield work_chunk(core, chunk) if number else _given_up(core, chunk, "lost")
+            yield work_chunk(core, chunk) if number else _given_up(core, chunk, LOST)
 
     command = ["sweep", str(scenario), "--outputs", str(tmp_path / "out"), "--quiet"]
     with monkeypatch.context() as patched:
-        patched.setattr(Alone, "work", losing)
+        patched.setattr(Serial, "work", losing)
         ran = CliRunner().invoke(app, command)
-        patched.setattr(Alone, "work", lambda self, core, chunks: (_given_up(core, chunk, "lost") for chunk in chunks))
+        patched.setattr(Serial, "work", lambda self, core, chunks: (_given_up(core, chunk, LOST) for chunk in chunks))
         all_lost = CliRunner().invoke(app, [*command[:-2], str(tmp_path / "none"), "--quiet"])
     assert all_lost.exit_code == 1
-    assert "no variant of the sweep could be worked out; the first reason: given up: lost" in all_lost.stderr
+    assert (
+        "no variant of the sweep could be worked out; the first reason: given up: lost on the cluster"
+        in all_lost.stderr
+    )
     assert not list((tmp_path / "none").glob("school-sweep.*"))
     assert ran.exit_code == 1
     assert " variants were given up with their workers; --resume does them again" in ran.stderr

@@ -16,7 +16,8 @@ from tests.study.sweep.cases import EXAMPLES, school
 
 
 def spread_of(scenario: Scenario, **asked: int) -> WeatherSpread:
-    return weather_spread(scenario, EXAMPLES, base_of(scenario, EXAMPLES).pinned, WeatherSweep(**asked))
+    base = base_of(scenario, EXAMPLES)
+    return weather_spread(scenario, base.context, base.designs, WeatherSweep(**asked))
 
 
 def test_the_first_years_are_those_of_a_life_without_growth_and_ageing() -> None:
@@ -89,7 +90,7 @@ def test_a_weather_file_gives_its_own_years() -> None:
     scenario = read_scenario(EXAMPLES / "dry-village.toml")
     spread = spread_of(scenario, years=30)
     assert spread.measured
-    assert spread.years == base_of(scenario, EXAMPLES).ground.weather.years
+    assert spread.years == base_of(scenario, EXAMPLES).site.weather.years
 
 
 def test_a_life_year_beyond_the_life_is_refused() -> None:

@@ -95,7 +95,7 @@ def test_a_chunk_that_kills_every_worker_is_given_up_and_the_others_are_done(mon
     finally:
         crew.close()
     assert set(done) == {0, 1, 2, 3}
-    assert "its worker was lost 3 times" in done[1].problems[0]
+    assert "its worker was lost 3 times" in done[1].problems[0].words
     for first in (0, 2, 3):
         assert not done[first].problems
         assert np.isfinite(done[first].numbers[:, :, 1]).all()
@@ -104,7 +104,9 @@ def test_a_chunk_that_kills_every_worker_is_given_up_and_the_others_are_done(mon
 def _core() -> Any:
     scenario = school()
     base = base_of(scenario, EXAMPLES)
-    return core_of(scenario, EXAMPLES, base.pinned, Plan("grid", (), np.zeros((1, 0))), by_line=False, redesign=False)
+    return core_of(
+        scenario, base.context, base.designs, Plan("grid", (), np.zeros((1, 0))), by_line=False, redesign=False
+    )
 
 
 @pytest.fixture
@@ -199,7 +201,7 @@ def by_file(tmp_path: Path) -> tuple[Any, Chunk]:
     base = base_of(scenario, tmp_path)
     plan = Plan("grid", (), np.zeros((1, 0)))
     zero, nothing = np.zeros(1, dtype=np.int64), np.zeros((1, 0))
-    core = core_of(scenario, tmp_path, base.pinned, plan, by_line=False, redesign=False)
+    core = core_of(scenario, base.context, base.designs, plan, by_line=False, redesign=False)
     return core, Chunk(0, (Task(nothing, zero, zero, nothing),))
 
 

@@ -13,7 +13,7 @@ CHART_OPTIONS, CHART_ROWS = 5, 20
 def input_name(key: Key, currency: str) -> str:
     """Name an input with its unit."""
     unit = key.unit.replace("money", currency)
-    return text("figure.heading", label=key.text, unit=unit) if unit else key.text
+    return text("figure.heading", label=key.label, unit=unit) if unit else key.label
 
 
 def said(base: Base, key: str, **slots: object) -> str:

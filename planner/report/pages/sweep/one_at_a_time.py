@@ -99,7 +99,7 @@ def _chart(table: Table, base: Base, results: Results, place: int) -> Chart:
         for end in ("low", "high")
     ]
     title = _title(base, place)
-    largest = results.plan.keys[tornadoes(base, results)[place].swings[0].place].text
+    largest = results.plan.keys[tornadoes(base, results)[place].swings[0].place].label
     return Chart(
         f"{table.key}_chart",
         "stacked bars",

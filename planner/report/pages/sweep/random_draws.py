@@ -118,5 +118,5 @@ def _correlations(base: Base, results: Results) -> Table:
             f"option_{column}": Cell(float(values[place]), "two", word=text("sweep.does_not_vary"))
             for column, values in enumerate(found)
         }
-        rows.append(Row(key.text, {"input": Cell(key.text), **cells}))
+        rows.append(Row(key.text, {"input": Cell(key.label), **cells}))
     return Table("sweep.correlations", tuple(columns), tuple(rows))

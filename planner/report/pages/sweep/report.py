@@ -22,7 +22,7 @@ from planner.text import text
 
 SHOWN_INPUTS = 8
 INPUT_WIDTH = 46.0
-_PAGES = {"one at a time": one_at_a_time_page, "grid": grid_page, "random": random_page}
+_PAGES = {"one_at_a_time": one_at_a_time_page, "grid": grid_page, "random": random_page}
 _FIGURES = ("demand_met_percent", "tank_m3", "strings", "life_cycle_cost", "levelised_cost_per_m3")
 _IN_TERMINAL = ["input", "low_value", "high_value", "at_low", "at_high", "swing", "best_at_low", "best_at_high"]
 
@@ -48,7 +48,7 @@ def sweep_report(swept: SweepResult, sentences: Sequence[str]) -> Report:
 
 def sweep_summary(swept: SweepResult, sentences: Sequence[str]) -> Iterator[Block]:
     """Give what the terminal shows: the tornado of the best option's life-cycle cost, or the options as they stand."""
-    moved = [results for results in swept.results if results.plan.mode == "one at a time"]
+    moved = [results for results in swept.results if results.plan.mode == "one_at_a_time"]
     for results in moved:
         table = tornado_table(swept.base, results, 0)
         changing = {place for place, _ in changes_of(results)}
@@ -100,20 +100,21 @@ def _options_table(swept: SweepResult) -> Table:
 
 def _inputs_table(swept: SweepResult) -> Table:
     currency = swept.base.scenario.currency
-    keys = ("input", "mode", "base", "lowest", "highest", "unit", "changes")
+    keys = ("input", "mode", "base", "lowest", "highest", "unit", "changes", "key")
     columns = tuple(Column(key, text(f"sweep.{key}")) for key in keys)
     rows = []
     for results in swept.results:
         for place, key in enumerate(results.plan.keys):
             values = results.plan.values[:, place]
             cells = {
-                "input": Cell(key.text),
-                "mode": Cell(results.plan.mode),
+                "input": Cell(key.label),
+                "mode": Cell(text(f"sweep.mode_{results.plan.mode}")),
                 "base": Cell(nan if key.base is None else key.base, "general", word=text("sweep.chosen")),
                 "lowest": Cell(_short(np.nanmin(values)), "general"),
                 "highest": Cell(_short(np.nanmax(values)), "general"),
                 "unit": Cell(key.unit.replace("money", currency)),
                 "changes": Cell(text(f"sweep.changes_{key.changes}")),
+                "key": Cell(key.text),
             }
             rows.append(Row((results.plan.mode, key.text), cells))
     return Table("sweep.inputs", columns, tuple(rows), heading=text("sweep.inputs"))
@@ -135,10 +136,10 @@ def _left_out(swept: SweepResult) -> Page:
                 if not np.isnan(value)
             ]
             cells = {
-                "mode": Cell(plan.mode),
+                "mode": Cell(text(f"sweep.mode_{plan.mode}")),
                 "variant": Cell(float(variant + 1), "whole"),
                 "given": Cell(", ".join(given), "wrap"),
-                "why": Cell(why, "wrap"),
+                "why": Cell(why.words, "wrap"),
             }
             rows.append(Row((plan.mode, variant), cells))
     widths = {"given": 60.0, "why": 90.0}

@@ -12,7 +12,7 @@ _ROUNDING = 1e-9
 
 
 def cheapest(cost: Array, allowed: NDArray[np.bool_]) -> int | None:
-    """Place of the least cost among those allowed, the first of equals; None where none is allowed."""
+    """Index of the least cost among those allowed, the first of equals; None where none is allowed."""
     if not allowed.any():
         return None
     least = cost[allowed].min()
@@ -20,9 +20,9 @@ def cheapest(cost: Array, allowed: NDArray[np.bool_]) -> int | None:
 
 
 def pareto_front(cost: Array, share: Array) -> Integers:
-    """Places of the candidates that no other beats in both cost and share, by falling share and cost."""
+    """Indices of the candidates that no other beats in both cost and share, by falling share and cost."""
     rounded = np.round(share, 9)
     order = np.lexsort((np.arange(cost.size), cost, -rounded))
     before = np.minimum.accumulate(cost[order])[:-1]
-    kept = np.concatenate([[True], cost[order][1:] < before - np.abs(before) * _ROUNDING])
-    return np.asarray(order[kept], dtype=np.int64)
+    remaining = np.concatenate([[True], cost[order][1:] < before - np.abs(before) * _ROUNDING])
+    return np.asarray(order[remaining], dtype=np.int64)

@@ -1,0 +1,62 @@
+"""Some of the cases of the hour loop, side by side: a day of theirs is worked out without the others."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+Array = NDArray[np.float64]
+Integers = NDArray[np.int64]
+Columns = slice | Integers
+
+DAY = 24
+
+
+@dataclass(frozen=True)
+class Cells:
+    """Some cells of (variants, columns), in the order of their columns, in which those of a source lie side by side.
+
+    `variant` and `column` are theirs, `place` is where they lie in the flattened array; each (cells,).
+    """
+
+    variant: Integers
+    column: Integers
+    place: Integers
+
+    @staticmethod
+    def where(chosen: NDArray[np.bool_]) -> Cells:
+        """Find the cells where (variants, columns) is true."""
+        variants, columns = chosen.shape
+        column, variant = np.divmod(np.flatnonzero(chosen.T), variants)
+        return Cells(variant, column, variant * columns + column)
+
+    @property
+    def count(self) -> int:
+        """Number of cells."""
+        return self.place.size
+
+    def of(self, series: Array) -> Array:
+        """Lay series (hours, columns) out over the cells, (hours, cells)."""
+        return np.take(series, self.column, axis=1)
+
+    def add(self, sums: Array, values: Array) -> None:
+        """Add the cells' values to sums (variants, columns)."""
+        sums.reshape(-1)[self.place] += values
+
+
+def over_day(flow: Array) -> Array:
+    """Sum (hours, cells) over the hours, one after the other however many cells there are.
+
+    NumPy sums a single column in another order, and the last bit must not depend on how many cells stand together.
+    """
+    result: Array = flow.sum(axis=0) if flow.shape[1] > 1 else flow.cumsum(axis=0)[-1]
+    return result
+
+
+def side_by_side(columns: Integers) -> Columns:
+    """Return a slice in place of columns that stand side by side in rising order, which is faster."""
+    if columns.size and columns[-1] - columns[0] == columns.size - 1 and (np.diff(columns) == 1).all():
+        return slice(int(columns[0]), int(columns[-1]) + 1)
+    return columns

@@ -1,0 +1,85 @@
+"""Days on which no top-up is wanted and the tank does not run dry, worked out without stepping through their hours.
+
+Let C(h) be what a column's sun less its draw comes to from the beginning of the day to the end of hour h, and M(h) the
+highest that C has been until then. Of a tank V that begins the day at level L and loses no water but over its rim, the
+sun finds no room for I(h) = max(0, L + M(h) - V) until then, and the level is L + C(h) - I(h), the smaller of L + C(h)
+and V + C(h) - M(h) (a sum reflected at a barrier: Skorokhod 1961). C and M are the columns' alone, so the lowest level
+of the day and the last are found for every tank at once from a few numbers for each column. A day in which the lowest
+level stays above every start level, and above the floor, is quiet.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from planner.supply.daily_limit import DailyLimit
+from planner.supply.topup import TopUp
+
+Array = NDArray[np.float64]
+
+_TINY = 1e-9
+
+
+@dataclass(frozen=True)
+class Quiet:
+    """One day, were it quiet: arrays (variants, columns).
+
+    `holds` tells where it is, `end_m3` is the level at its end; `below_rim_m3` is how far the tank was from full at its
+    beginning, below nil, and `rise_m3` (24, columns) is M.
+    """
+
+    holds: NDArray[np.bool_]
+    end_m3: Array
+    below_rim_m3: Array
+    rise_m3: Array
+
+    def add_idle(self, busy: NDArray[np.bool_], kwh_per_m3: Array, idle_m3: Array, idle_kwh: Array) -> None:
+        """Add the sun that found no room where the day is quiet, water and energy at `kwh_per_m3` (24, columns)."""
+        begins = np.where(busy, -np.inf, self.below_rim_m3)
+        before, now = np.zeros_like(begins), np.empty_like(begins)
+        grows = np.diff(self.rise_m3, axis=0, prepend=-np.inf) > 0
+        grows &= self.rise_m3 + begins.max(axis=0) > 0
+        for hour in np.flatnonzero(grows.any(axis=1)):
+            np.add(begins, self.rise_m3[hour], out=now)
+            np.maximum(now, 0.0, out=now)
+            np.subtract(now, before, out=before)
+            before *= kwh_per_m3[hour]
+            idle_kwh += before
+            before, now = now, before
+        idle_m3 += before
+
+
+class QuietDays:
+    """Finds the quiet days of (variants, columns) with tanks `volume_m3`, sources `top_ups` and maybe a daily limit."""
+
+    def __init__(self, volume_m3: Array, top_ups: Sequence[TopUp], limit: DailyLimit | None) -> None:
+        self.volume, self.top_ups = volume_m3, top_ups
+        self.limit_m3 = None if limit is None else limit.limit_m3 - _TINY
+        self.lowest = np.full(volume_m3.shape, _TINY)
+        for top_up in top_ups:
+            own = self.lowest[:, top_up.columns]
+            self.lowest[:, top_up.columns] = np.maximum(own, top_up.start + _TINY)
+
+    def of(self, sun_m3: Array, draw_m3: Array, level: Array) -> Quiet:
+        """Look at one day, whose sun and draw are (24, columns), from the levels at its beginning."""
+        sums = sun_m3 - draw_m3
+        rise = np.empty_like(sums)
+        rise[0] = sums[0]
+        for hour in range(1, len(sums)):  # several times faster than accumulating over the first axis
+            sums[hour] += sums[hour - 1]
+            np.maximum(rise[hour - 1], sums[hour], out=rise[hour])
+        under = sums - rise
+        below_rim = level - self.volume
+        holds = level + sums.min(axis=0) > self.lowest
+        holds &= self.volume + under.min(axis=0) > self.lowest
+        for top_up in self.top_ups:
+            holds[:, top_up.columns] &= top_up.rests
+        if self.limit_m3 is not None:
+            pumped = sun_m3.sum(axis=0) - np.maximum(below_rim + rise[-1], 0.0)
+            holds &= pumped < self.limit_m3
+        end = np.minimum(level + sums[-1], self.volume + under[-1])
+        return Quiet(holds, end, below_rim, rise)

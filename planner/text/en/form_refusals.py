@@ -1,0 +1,36 @@
+"""English of what is wrong with a workbook that should be a form, and with its cells."""
+
+SENTENCES: dict[str, str] = {
+    # a workbook that is not read
+    "form_file.macros": "is a workbook with macros; save it without them as a plain .xlsx",
+    "form_file.contains": "contains {what}; save it without them as a plain .xlsx",
+    "form_file.part_macros": "macros",
+    "form_file.part_links": "links to other workbooks",
+    "form_file.part_connections": "data connections",
+    "form_file.part_objects": "embedded objects",
+    "form_file.many_parts": "has {parts} parts; at most {most} are read",
+    "form_file.unpacks": "unpacks to {bytes} bytes; at most {most} are read",
+    "form_file.packed_tight": "holds a part packed tighter than {most} to 1, as made to fill the memory",
+    "form_file.two_of_a_name": "holds two parts of one name",
+    "form_file.not_xlsx": "is a packed file, but not a workbook of the kind .xlsx",
+    "form_file.declares": "its part {part} declares a document type or entities, which no form needs",
+    "form_file.not_xml": "its part {part} is not XML in UTF-8",
+    "form_file.far_below": "its part {part} has values below row {row}; a form has none there",
+    # cells
+    "form_cell.place": "sheet '{sheet}', cell {cell} ({label})",
+    "form_cell.keys": "keys",
+    "form_cell.keys_moved": "the keys must stand in column {column}: put columns back that were moved",
+    "form_cell.unknown_key": "the key column says '{key}', which is no key of this form",
+    "form_cell.given_twice": "is given twice; the other place is {place}",
+    "form_cell.unknown_column": "'{column}' is no column of this table; it has {columns}",
+    "form_cell.place_in_list": "place in the list",
+    "form_cell.of_month": "{label}, {month}",
+    "form_cell.month_empty": "is empty; all twelve months are needed: must be {allowed}",
+    "form_cell.override_incomplete": "is empty; an override needs option, key and value",
+    "form_cell.within_another": "'{key}' lies within a key that another row gives as a whole",
+    "form_cell.no_row": "has no row filled; fill at least one",
+    "form_cell.empty": "is empty; must be {allowed}",
+    "form_cell.empty_in_section": "is empty; must be {allowed} (or leave all of '{section}' empty)",
+    "form_cell.other_kind": "does not belong to the kind chosen; leave it empty, or choose the other kind",
+    "form_cell.see": "{problem} (see {cells})",
+}
