@@ -118,6 +118,7 @@ def _run_one(
 ) -> Study:
     from planner.answers.cautions import cautions, number_cautions
     from planner.answers.of_study import answer, study_basis, study_verdicts
+    from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
     from planner.report.json_file import write_json
     from planner.report.run_workbook import write_brief, write_workbook
@@ -130,19 +131,20 @@ def _run_one(
     with located(file):
         study = study_scenario(read_with_seed(file, seed), file.parent, with_effects=not quick)
         verdicts = study_verdicts(study)
-    beware = cautions(study)
+        found = remedied(study, verdicts, file.parent)
+    beware, with_remedies = cautions(study), remedied_sentences(found)
     with results_in(outputs) as folder:
-        write_workbook(study, beware, folder / workbook.name, verdicts)
-        write_json(study, beware, verdicts, folder / data.name)
+        write_workbook(study, beware, folder / workbook.name, verdicts, with_remedies)
+        write_json(study, beware, verdicts, folder / data.name, found)
         if brief:
-            write_brief(study, beware, folder / page.name, verdicts)
+            write_brief(study, beware, folder / page.name, verdicts, with_remedies)
     if not quiet:
         from planner.checks.finding import finding
         from planner.report.console import out_console
         from planner.report.terminal import study_report
         from planner.report.terminal_technical import technical_report
 
-        said = answer(study, verdicts), number_cautions(study), verdicts
+        said = answer(study, verdicts), number_cautions(study), verdicts, with_remedies
         if study.scenario.priced:
             report = study_report(study, *said, verbose=verbose)
         else:

@@ -50,9 +50,15 @@ def options_table(study: Study) -> Table:
 
 
 def study_report(
-    study: Study, sentences: Sequence[str], notes: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
+    study: Study,
+    sentences: Sequence[str],
+    notes: Sequence[str],
+    verdicts: Sequence[Verdict],
+    remedied: Sequence[str] = (),
+    *,
+    verbose: bool,
 ) -> Group:
-    """Put table, sentences, failed checks and limits together; `verbose` adds duty point and weather."""
+    """Put table, sentences, failed checks with their remedies and limits together; `verbose` adds duty and weather."""
     parts: list[RenderableType] = [terminal_table(options_table(study))]
     if verbose:
         parts += [Text(duty_words(study.duty)), Text(text("terminal.weather", source=study.weather.source))]
@@ -63,6 +69,7 @@ def study_report(
     parts += [Text(sentence) for sentence in sentences]
     parts += [Text(""), Text(text("terminal.checks", summary=summary(verdicts)))]
     parts += [indented(failed_words(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
+    parts += [Text(sentence) for sentence in remedied]
     if study.effects:
         table = rests_on_table(study)
         parts += [Text(""), terminal_table(table.only(IN_TERMINAL)), Text(more_words(study))]

@@ -58,6 +58,7 @@ def technical_report(
     sentences: Sequence[str],
     notes: Sequence[str],
     verdicts: Sequence[Verdict],
+    remedied: Sequence[str] = (),
     *,
     verbose: bool,
 ) -> Group:
@@ -75,10 +76,12 @@ def technical_report(
         Limits of the figures.
     verdicts : sequence of Verdict
         What the site checks found.
+    remedied : sequence of str
+        What the answer becomes with the remedies.
     verbose : bool
         Whether the limits are shown, and not only counted.
     """
-    return Group(*_parts(study, found, sentences, notes, verdicts, verbose=verbose))
+    return Group(*_parts(study, found, sentences, notes, verdicts, remedied, verbose=verbose))
 
 
 def _parts(
@@ -87,6 +90,7 @@ def _parts(
     sentences: Sequence[str],
     notes: Sequence[str],
     verdicts: Sequence[Verdict],
+    remedied: Sequence[str] = (),
     *,
     verbose: bool,
 ) -> Iterator[RenderableType]:
@@ -101,6 +105,7 @@ def _parts(
     yield from (indented(failed_words(verdict)) for verdict in faults[:SHOWN_FAULTS])
     if len(faults) > SHOWN_FAULTS:
         yield indented(text("terminal.more_faults", count=len(faults) - SHOWN_FAULTS))
+    yield from (Text(sentence) for sentence in remedied)
     yield Text("")
     if study.effects:
         table = rests_on_table(study)

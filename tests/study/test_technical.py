@@ -20,7 +20,7 @@ from planner.study.search import choose_all
 from planner.study.sizing import size_scenario
 from planner.study.sweep.plan import plans_of
 from planner.study.sweep.run import base_of, run_plan
-from planner.study.sweep.workers import Alone
+from planner.study.sweep.workers import Serial
 from planner.study.words import sentences
 from planner.study.worth import worth_of
 from tests.study.visits import visit
@@ -173,7 +173,7 @@ def test_a_run_of_pipe_that_was_worked_out_can_be_swept() -> None:
     key = "pipeline.segments[2].length_m"
     scenario = visit(sweep={"one_at_a_time": [{"key": key, "low": 400.0, "high": 2000.0}]})
     assert key_of(scenario, key, "").base == 430.0
-    results = run_plan(base_of(scenario, HERE), plans_of(scenario)[0], Alone())
+    results = run_plan(base_of(scenario, HERE), plans_of(scenario)[0], Serial())
     assert not results.problems
     near, far = results.measure("delivered_share")[1:, 0]
     assert near > far
