@@ -12,7 +12,8 @@ import pytest
 
 from planner.assumptions.reader import option_scenario
 from planner.report.form.cells import allowed
-from planner.report.form.layout import KEY_COLUMN, sections
+from planner.report.form.layout import sections
+from planner.report.form.parts import KEY_COLUMN
 from planner.report.form.reading import check_form, located_in_form, read_form
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.writer import starter_text

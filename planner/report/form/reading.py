@@ -18,7 +18,9 @@ from planner.assumptions.reader import check_scenario
 from planner.report.form.cells import Content
 from planner.report.form.gathering import Cell, Form, Gatherer
 from planner.report.form.guard import MOST_ROWS, check_archive
-from planner.report.form.layout import KEY_COLUMN, MARKER, sections
+from planner.report.form.layout import sections
+from planner.report.form.parts import KEY_COLUMN, MARKER
+from planner.report.form.visit import asked_for
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
@@ -69,12 +71,13 @@ def check_form(path: Path) -> Scenario:
         try:
             check_scenario(trial, str(path))
         except InputError as error:
-            found = [_located(problem, form.cells) for problem in error.problems]
+            found = [pair for problem in error.problems for pair in _placed(problem, form)]
             problems += [pair for pair in found if pair[0] is None or pair[0] not in unreadable]
             if trial is base:
                 break
     if problems:
-        raise _input_error(path, problems)
+        order = {cell: place for place, cell in enumerate(form.cells.values())}
+        raise _input_error(path, sorted(problems, key=lambda pair: order.get(pair[0], 0) if pair[0] else 0))
     return check_scenario(form.data, str(path))
 
 
@@ -125,6 +128,14 @@ def _input_error(path: Path, problems: Sequence[tuple[Cell | None, str]]) -> Inp
 
 
 _KEY_IN_TEXT = re.compile(r"[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)*")
+
+
+def _placed(problem: Problem, form: Form) -> list[tuple[Cell | None, str]]:
+    """Find the cell of a problem; of what is worked out from empty cells of the visit, those cells."""
+    missing = problem.text.startswith("is missing") or problem.text.endswith("(0 found)")
+    asked = [form.cells[key] for key in asked_for(problem.key, form.data) if key in form.cells] if missing else []
+    empty = [(cell, text("form_cell.empty", allowed=cell.allowed)) for cell in asked]
+    return empty or [_located(problem, form.cells)]
 
 
 def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
