@@ -299,17 +299,17 @@ def _reference(row: int, column: int) -> str:
 def _within(data: dict[str, Any], path: KeyPath) -> dict[str, Any]:
     """Return the table at a path, made where it is missing."""
     for part in path:
-        data = data.setdefault(part, {})
+        data = data.setdefault(str(part), {})
         if not isinstance(data, dict):
             raise TypeError("a value stands where a table is needed")
     return data
 
 
 def _put(data: dict[str, Any], path: KeyPath, value: Any) -> None:
-    data = _within(data, path[:-1])
-    if path[-1] in data:
+    data, name = _within(data, path[:-1]), str(path[-1])
+    if name in data:
         raise TypeError("a table stands where a value is needed")
-    data[path[-1]] = value
+    data[name] = value
 
 
 def _override_value(value: Any, slot: Slot | None) -> Any:

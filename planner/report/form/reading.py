@@ -134,7 +134,7 @@ def _placed(problem: Problem, form: Form) -> list[tuple[Cell | None, str]]:
     """Find the cell of a problem; of what is worked out from empty cells of the visit, those cells."""
     missing = problem.text.startswith("is missing") or problem.text.endswith("(0 found)")
     asked = [form.cells[key] for key in asked_for(problem.key, form.data) if key in form.cells] if missing else []
-    empty = [(cell, text("form_cell.empty", allowed=cell.allowed)) for cell in asked]
+    empty: list[tuple[Cell | None, str]] = [(cell, text("form_cell.empty", allowed=cell.allowed)) for cell in asked]
     return empty or [_located(problem, form.cells)]
 
 

@@ -112,8 +112,8 @@ SENTENCES: dict[str, str] = {
     "form.page": "Page {page} of {pages}",
     # how it is filled in
     "form.how_to.visit": (
-        "This sheet is enough. What it does not ask is worked out or assumed, and the answer says so; the sheets behind "
-        "it may stay empty, and take what is known beyond it."
+        "This sheet is enough. What it does not ask is worked out or assumed, and the answer says so; the sheets "
+        "behind it may stay empty, and take what is known beyond it."
     ),
     "form.how_to.frames": (
         "Fill in the framed cells. Thick frame and darker ground: must be given. Thin frame: may stay empty; the notes "
