@@ -5,6 +5,7 @@ Places, people and pumps are invented.
 
 from __future__ import annotations
 
+import json
 import tomllib
 from collections import Counter
 from pathlib import Path
@@ -13,8 +14,11 @@ from typing import Any
 import openpyxl
 import pytest
 import xlsxwriter
+from typer.testing import CliRunner
 
 from planner.assumptions.reader import check_scenario, read_scenario
+from planner.cli import app
+from planner.report.form.cells import Content, value_of
 from planner.report.form.layout import sections, sheet_names
 from planner.report.form.parts import KEY_COLUMN
 from planner.report.form.reading import check_form, read_form
@@ -37,6 +41,15 @@ def data() -> dict[str, Any]:
 def cells(given: dict[str, Any]) -> dict[str, Any]:
     """What a person types for a short scenario, by key."""
     return {dotted(path): value for path, value in leaves(given) if path[-1] != "kind"}
+
+
+def answer(*arguments: object) -> tuple[str, Any]:
+    """What a command prints, and the JSON that it writes where its last argument is a folder."""
+    result = CliRunner().invoke(app, [str(argument) for argument in arguments])
+    assert result.exit_code == 0, result.output
+    folder = arguments[-1]
+    written = sorted(folder.glob("*.json")) if isinstance(folder, Path) and folder.is_dir() else []
+    return result.stdout, json.loads(written[0].read_text(encoding="utf-8")) if written else None
 
 
 def on_visit() -> list[Any]:
@@ -76,6 +89,17 @@ def test_the_visit_alone_is_a_short_scenario(tmp_path: Path) -> None:
     scenario = check_form(path)
     assert scenario == read_scenario(VISIT)
     assert scenario.assumptions == read_scenario(VISIT).assumptions
+
+
+def test_the_visit_alone_is_checked_and_run_as_its_file_is(tmp_path: Path) -> None:
+    path = edited(form(tmp_path), cells(data()))
+    assert answer("check", path)[0] == answer("check", VISIT)[0]
+    _, of_file = answer("run", VISIT, "--outputs", tmp_path / "file")
+    _, of_form = answer("run", path, "--outputs", tmp_path / "form")
+    _, again = answer("run", tmp_path / "form" / "site.xlsx", "--outputs", tmp_path / "again")
+    assert of_file["options"]
+    assert of_form == of_file
+    assert again == of_file
 
 
 def test_a_short_scenario_is_written_on_the_visit_alone(tmp_path: Path) -> None:
@@ -139,13 +163,9 @@ def test_other_users_join_those_of_the_visit(tmp_path: Path) -> None:
         ("sources.grid.hours", "5,5-20; 21-22.125", [[5.5, 20], [21, 22.125]]),
     ],
 )
-def test_cells_are_read_as_the_plate_or_the_country_writes(key: str, typed: Any, read: Any, tmp_path: Path) -> None:
-    path = edited(form(tmp_path), cells(data()) | {key: typed})
-    here: Any = read_form(path)
-    for part in key.split("."):
-        here = here[part]
-    assert here == read
-    check_form(path)
+def test_cells_are_read_as_the_plate_or_the_country_writes(key: str, typed: Any, read: Any) -> None:
+    content = Content(typed, "s" if isinstance(typed, str) else "n")
+    assert value_of(content, next(slot for slot in on_visit() if slot.key == key).takes) == read
 
 
 def test_a_plate_read_from_a_cell_means_what_it_does_in_a_file(tmp_path: Path) -> None:
