@@ -226,3 +226,25 @@ def test_the_visit_is_one_upright_page_and_checks_what_is_typed(tmp_path: Path) 
     assert visit[rows["pump.rated_power_w"]].number_format == "General"
     for slot in on_visit():
         assert len(rules[rows[slot.key]].prompt) <= 255, slot.key
+
+
+def test_only_the_cause_is_named_where_much_is_worked_out_from_it(tmp_path: Path) -> None:
+    path = edited(form(tmp_path), cells(data()) | {"site.latitude_deg": "16 S", "pipeline.length_m": "430 m"})
+    assert [line.partition(" (")[0] for line in refused(path)] == ["sheet 'Visit', cell B9", "sheet 'Visit', cell B19"]
+    path = edited(form(tmp_path), cells(data()) | {"site.longitude_deg": None})
+    assert [line.partition(" (")[0] for line in refused(path)] == ["sheet 'Visit', cell B10"]
+
+
+def test_a_form_takes_prices_from_a_file_beside_it(tmp_path: Path) -> None:
+    path = edited(form(tmp_path), cells(data()) | {"include": "prices.toml"})
+    (line,) = refused(path)
+    assert line.startswith("sheet 'Project', cell B5 (Files, relative to this one, ")
+    assert line.endswith("'prices.toml' was given; there is no such file")
+    prices = tmp_path / "prices.toml"
+    prices.write_text("currency = 'USD'\n[prices]\npv_per_kwp = 900\n", encoding="utf-8")
+    scenario = check_form(path)
+    assert scenario.prices is not None
+    assert (scenario.currency, scenario.prices.pv_per_kwp) == ("USD", 900)
+    prices.write_text("currency = 'USD'\n[prices]\npv_per_kwp = -900\n", encoding="utf-8")
+    (line,) = refused(path)
+    assert line.startswith(f"{prices}:3: prices.pv_per_kwp: -900 was given")

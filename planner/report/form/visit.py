@@ -66,8 +66,8 @@ _OTHERWISE: dict[str, tuple[str, ...]] = {
 """What may be given instead of what the visit asks for."""
 
 
-def asked_for(key: str, data: dict[str, Any]) -> tuple[str, ...]:
-    """Cells of the visit that are empty and wanted in place of a key; none where the key itself is wanted.
+def asked_for(key: str, data: dict[str, Any]) -> dict[str, Any]:
+    """Return what the visit asks for in place of a key that is missing, with what is given there.
 
     Parameters
     ----------
@@ -75,11 +75,15 @@ def asked_for(key: str, data: dict[str, Any]) -> tuple[str, ...]:
         A key that is missing.
     data : dict
         What the form gives.
+
+    Returns
+    -------
+    dict
+        Value by key, None where the cell is empty; nothing where the key itself is wanted.
     """
-    asked = _ASKED_FOR.get(key, ())
-    if any(at(data, parts_of(other)) is not None for other in (*asked, *_OTHERWISE.get(key, ()))):
-        return ()
-    return asked
+    if any(at(data, parts_of(other)) is not None for other in _OTHERWISE.get(key, ())):
+        return {}
+    return {asked: at(data, parts_of(asked)) for asked in _ASKED_FOR.get(key, ())}
 
 
 def with_visit(behind: Sequence[Section], sheet: str) -> list[Section]:
