@@ -181,6 +181,12 @@ def _text_value(value: str, takes: Takes, must: str) -> Any:
     stripped = value.strip()
     if stripped in takes.choices:
         return YES_OR_NO[stripped] if takes.flag else stripped
+    if (
+        takes.printed
+        and all(_PLAIN.fullmatch(part.strip()) for part in stripped.split(SEPARATOR))
+        and SEPARATOR in value
+    ):
+        return _list_value(stripped, takes, must)
     if takes.text:
         return value[1:-1] if _bare_quotes(value) else value
     if takes.other and stripped[:1] in ("[", "{"):

@@ -119,7 +119,7 @@ def add_form_sheets(
         )
         for name in names
     }
-    writers[names[0]].instructions(_HOW_TO)
+    writers[names[0]].instructions(_HOW_TO[1:] if sheet else _HOW_TO)
     writers[names[0 if sheet else 1]].instructions(_HOW_TO_BEHIND)
     for section in sections():
         writers[sheet or section.sheet].section(section)

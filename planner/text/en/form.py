@@ -85,7 +85,7 @@ SENTENCES: dict[str, str] = {
     "form.printed.demand.users[1].count": "first year of use",
     "form.printed.demand.users[1].litres_per_person_day": "litres a head and day; left empty: 25",
     "form.printed.sources.solar.described": "yes, or empty",
-    "form.printed.sources.grid.hours": "supply hours; several parts with ;, all day: yes on sheet 'Grid'",
+    "form.printed.sources.grid.hours": "supply hours, parts separated by ; (all day: 'yes' on sheet 'Grid')",
     "form.printed.sources.generator.rating_kw": "prime power, kW; fuel and the rest: sheet 'Generator'",
     "form.printed.currency": "left empty: a technical answer without money; with it: sheet 'Prices'",
     # headings
