@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Any
 
 import pytest
 
+from planner.checks import basis as basis_module
 from planner.checks.site import TOPIC_MODULES
 from planner.checks.verdict import Verdict
 from tests.checks.sites import basis, checked, site
@@ -161,6 +163,22 @@ EDGES = [
 def _number(value: float | str | None) -> float:
     assert isinstance(value, float | int)
     return float(value)
+
+
+@pytest.fixture(scope="module", autouse=True)
+def duty_found_once() -> Iterator[None]:
+    """Find the duty anew only where the borehole, the pipeline or the pump differ."""
+    find, known = basis_module.duty_point, {}
+
+    def found(*works: Any, **asked: Any) -> Any:
+        key = repr((works, asked))
+        if key not in known:
+            known[key] = find(*works, **asked)
+        return known[key]
+
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(basis_module, "duty_point", found)
+        yield
 
 
 def _turn(edge: Edge, bad: Verdict) -> tuple[float, Verdict]:
