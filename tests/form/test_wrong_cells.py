@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import datetime
+import tempfile
 import tomllib
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -20,6 +22,13 @@ from planner.scenario.writer import starter_text
 from tests.form.workbooks import EXAMPLES, cell_of_key, edited, fill_row, form
 
 STARTER = tomllib.loads(starter_text())
+
+
+@cache
+def starter_book() -> Any:
+    """The starter's form, to look up in it where a key stands."""
+    with tempfile.TemporaryDirectory() as folder:
+        return openpyxl.load_workbook(form(Path(folder), STARTER))
 
 
 def refused(path: Path) -> list[str]:
@@ -83,7 +92,7 @@ def test_a_wrong_cell_is_named(key: str, given: Any, said: str, tmp_path: Path) 
     lines = refused(path)
     assert len(lines) == 1
     assert said in lines[0], lines
-    sheet, row = cell_of_key(openpyxl.load_workbook(path), key)
+    sheet, row = cell_of_key(starter_book(), key)
     if not said.startswith("give either"):
         assert lines[0].startswith(f"sheet '{sheet.title}', cell B{row} ("), lines
 
