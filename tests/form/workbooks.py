@@ -9,7 +9,7 @@ from typing import Any
 
 import openpyxl
 
-from planner.report.form.layout import KEY_COLUMN
+from planner.report.form.parts import KEY_COLUMN
 from planner.report.form.sheets import write_form
 
 EXAMPLES = sorted(Path("scenarios").glob("*.toml"))
