@@ -105,10 +105,24 @@ def _fuse(basis: Basis, solar: Solar) -> Remedy:
     return words, changes | {"sources.solar.string_fuse_a": None}
 
 
+def power_ratio(basis: Basis) -> float:
+    """Rated power of the array over what the pump takes; 0 without an array."""
+    solar = basis.scenario.sources.solar
+    return 0.0 if solar is None else basis.string_counts[1] * _string_w(solar) / _need_w(basis)
+
+
+def _string_w(solar: Solar) -> float:
+    return solar.modules_in_series * solar.module.power_w
+
+
+def _need_w(basis: Basis) -> float:
+    """Power that the controller takes where the motor has its rated input [W]."""
+    return basis.motor_input_w / (basis.scenario.controller.efficiency_percent / 100)
+
+
 def _ratio(basis: Basis, solar: Solar) -> Verdict:
     low, high = POWER_RATIO
-    need_w = basis.motor_input_w / (basis.scenario.controller.efficiency_percent / 100)
-    string_w = solar.modules_in_series * solar.module.power_w
+    need_w, string_w = _need_w(basis), _string_w(solar)
     strings = basis.strings
     if strings is None:
         # the number that comes nearest to the middle stands for a design that is still open

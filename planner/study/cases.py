@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Any
 
@@ -17,6 +17,7 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.walk import fields_of
 from planner.sources.base import SourceKind, TopUpSourceKind
 from planner.sources.registry import SOURCES, option_name, options_of
+from planner.text import text
 
 Digest = tuple[Any, ...]
 
@@ -29,6 +30,8 @@ SIZES = (
     "topup.stop_level_without_sun_percent",
 )
 """Keys of a scenario that a design holds in their place, so that the tank's price follows its volume."""
+SERIES = "sources.solar.modules_in_series"
+"""Key of the modules in series, which a design holds where the scenario leaves them open."""
 DEFAULT_LEVELS = (20.0, 40.0)
 """Start and stop level where they are left to the tool, until they are chosen [% of the tank]."""
 
@@ -49,6 +52,8 @@ class Design:
         Tank volume [m³].
     levels : tuple of float
         Float-switch levels, start and stop [% of the tank]; without effect where the sun is the only source.
+    series : int or None
+        Modules in series that were chosen; None where the scenario's own number holds.
     """
 
     name: str
@@ -56,6 +61,7 @@ class Design:
     strings: int
     tank_m3: float
     levels: tuple[float, float]
+    series: int | None = None
 
     @property
     def has_switch(self) -> bool:
@@ -78,6 +84,11 @@ class Case:
     scenario: Scenario
     design: Design
 
+    @staticmethod
+    def of(scenario: Scenario, design: Design) -> Case:
+        """Put a design that was chosen elsewhere into a scenario, its modules in series with it."""
+        return Case(with_series(scenario, design.series), design)
+
     @property
     def modules(self) -> int:
         """Modules of the array; 0 without sun."""
@@ -91,11 +102,15 @@ class Case:
 
 @dataclass(frozen=True)
 class Supply:
-    """One supply option: its name, its sources in their fixed order, and the scenario as it holds for it."""
+    """One supply option: its name, its sources in their fixed order, and the scenario as it holds for it.
+
+    `series` is the number of modules in series that a search has put into the scenario; None where it has put none.
+    """
 
     name: str
     sources: tuple[SourceKind, ...]
     scenario: Scenario
+    series: int | None = None
 
     @property
     def sunny(self) -> SourceKind | None:
@@ -124,6 +139,15 @@ class Supply:
         return tuple(size.volume_m3 for size in self.scenario.tank.sizes) if given == "auto" else (given,)
 
     @property
+    def leaves_series_open(self) -> bool:
+        """Whether the number of modules in series is to be chosen."""
+        return self.sunny is not None and self.series is None and self.scenario.leaves_open(SERIES)
+
+    def with_series(self, series: int) -> Supply:
+        """Give the option another number of modules in series."""
+        return replace(self, scenario=with_series(self.scenario, series), series=series)
+
+    @property
     def leaves_levels_open(self) -> bool:
         """Whether the float-switch levels are to be chosen."""
         return self.is_mixed and self.scenario.topup.start_level_percent == "auto"
@@ -140,7 +164,14 @@ class Supply:
 
     def case(self, strings: int, tank_m3: float, levels: tuple[float, float]) -> Case:
         """Give it sizes."""
-        return Case(self.scenario, Design(self.name, self.sources, strings, tank_m3, levels))
+        return Case(self.scenario, Design(self.name, self.sources, strings, tank_m3, levels, self.series))
+
+
+def with_series(scenario: Scenario, series: int | None) -> Scenario:
+    """Put a number of modules in series that was chosen into a scenario that leaves it open; None changes nothing."""
+    if series is None or not scenario.leaves_open(SERIES):
+        return scenario
+    return scenario.choosing(SERIES, series, text("assumed.series_chosen"))
 
 
 def supplies_of(scenario: Scenario, kinds: Sequence[SourceKind] = SOURCES) -> list[Supply]:
@@ -173,8 +204,8 @@ def _check_bands(own: Scenario, base: Scenario, kinds: Sequence[SourceKind]) -> 
             and np.array_equal(here.of_hour, there.of_hour)
         )
         if not alike:
-            text = "an override may change the prices of the tariff's bands, but not their number, hours or months"
-            raise InputError("", [Problem("overrides", text)])
+            words = "an override may change the prices of the tariff's bands, but not their number, hours or months"
+            raise InputError("", [Problem("overrides", words)])
 
 
 def digest(

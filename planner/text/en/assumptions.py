@@ -39,6 +39,7 @@ SENTENCES: dict[str, str] = {
         "what comes nearest to {ratio} times the pump's input; the controller's voltages are not all known, so look "
         "whether {fewest} to {most} is what they bear"
     ),
+    "assumed.series_chosen": "chosen with the number of strings, among those that pass the checks",
     "assumed.planes": (
         "towards the equator, tilted by the latitude but at least 10 deg, from which rain washes the glass: common "
         "practice, no source"
