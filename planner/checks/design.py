@@ -13,7 +13,7 @@ from functools import cache
 from planner.checks import array, cables, nameplate, tank
 from planner.checks import strings as strings_in_parallel
 from planner.checks.basis import Basis
-from planner.checks.verdict import Verdict, failed
+from planner.checks.verdict import Verdict
 from planner.scenario.operands import with_arrays
 from planner.scenario.paths import parts_of
 
@@ -28,13 +28,14 @@ class Judgement:
 
     Attributes
     ----------
-    failed : tuple of str
-        Keys of the checks that fail.
+    failed, cautions : tuple of str
+        Keys of the checks that fail, and of those that pass with caution.
     power_ratio : float
         Power of the array over the pump's input; 0 without an array.
     """
 
     failed: tuple[str, ...]
+    cautions: tuple[str, ...]
     power_ratio: float = 0.0
 
 
@@ -52,26 +53,24 @@ def design_judge(basis: Basis) -> Judge:
     """
 
     @cache
-    def by_series(series: int | None) -> tuple[Basis, tuple[str, ...]]:
+    def by_series(series: int | None) -> tuple[Basis, list[Verdict]]:
         own = with_series(basis, series)
-        return own, _failed([*array.verdicts(own), *nameplate.verdicts(own)])
+        return own, [*array.verdicts(own), *nameplate.verdicts(own)]
 
     @cache
-    def by_strings(series: int | None, strings: int) -> Judgement:
+    def by_strings(series: int | None, strings: int) -> tuple[float, list[Verdict]]:
         own = replace(by_series(series)[0], strings=strings)
-        return Judgement(
-            _failed([*strings_in_parallel.verdicts(own), *cables.verdicts(own)]), strings_in_parallel.power_ratio(own)
-        )
+        return strings_in_parallel.power_ratio(own), [*strings_in_parallel.verdicts(own), *cables.verdicts(own)]
 
     @cache
-    def by_tank(tank_m3: float) -> tuple[str, ...]:
-        return _failed(tank.verdicts(replace(basis, tank_m3=tank_m3)))
+    def by_tank(tank_m3: float) -> list[Verdict]:
+        return tank.verdicts(replace(basis, tank_m3=tank_m3))
 
     def judge(series: int | None, strings: int, tank_m3: float) -> Judgement:
         if not strings:
-            return Judgement(by_tank(tank_m3))
-        of_strings = by_strings(series, strings)
-        return Judgement((*by_series(series)[1], *of_strings.failed, *by_tank(tank_m3)), of_strings.power_ratio)
+            return _judgement(by_tank(tank_m3))
+        ratio, of_strings = by_strings(series, strings)
+        return _judgement([*by_series(series)[1], *of_strings, *by_tank(tank_m3)], ratio)
 
     return judge
 
@@ -94,5 +93,8 @@ def series_to_try(basis: Basis) -> tuple[int, ...]:
     return tuple(range(max(fewest, 1), min(most, MOST_SERIES) + 1))
 
 
-def _failed(verdicts: Sequence[Verdict]) -> tuple[str, ...]:
-    return tuple(verdict.key for verdict in failed(verdicts))
+def _judgement(verdicts: Sequence[Verdict], power_ratio: float = 0.0) -> Judgement:
+    failed, cautions = (
+        tuple(verdict.key for verdict in verdicts if verdict.outcome == outcome) for outcome in ("fail", "caution")
+    )
+    return Judgement(failed, cautions, power_ratio)

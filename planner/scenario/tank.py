@@ -72,8 +72,8 @@ class Tank(Model):
 
     volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = assumed(
         "auto",
-        "Volume, or 'auto' for the size that meets the target at least life-cycle cost, or the smallest where there are "
-        "no prices",
+        "Volume, or 'auto' for the size that meets the target at least life-cycle cost (where there are no prices, "
+        "on technical grounds)",
         "m3",
         source="a choice left to the planner",
     )

@@ -18,7 +18,7 @@ from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
-from planner.study.cases import digest
+from planner.study.cases import digest, with_series
 from planner.study.context import Context, Store
 from planner.study.ranking import ranked
 from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all
@@ -75,6 +75,7 @@ class OptionResult:
     worst_year_share: float
     tank_m3: float
     strings: int
+    series: int | None
     modules: int
     levels: tuple[float, float] | None
     outcome: Outcome
@@ -203,8 +204,9 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
     )
     ranking = rank(options)
     site = context.site(scenario)
+    chosen = next((option for name in ranking for option in options if option.name == name and option.has_array), None)
     return Study(
-        scenario=scenario,
+        scenario=scenario if chosen is None else with_series(scenario, chosen.series),
         place=site.place,
         altitude_given=site.altitude_given,
         weather=site.weather,
@@ -245,6 +247,7 @@ def _result(context: Context, choice: Choice, reference: LifeCycle | None, duty:
         worst_year_share=float(result.outcome.worst_year_share),
         tank_m3=design.tank_m3,
         strings=design.strings,
+        series=design.series,
         modules=result.case.modules,
         levels=choice.levels,
         outcome=result.outcome,

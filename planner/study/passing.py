@@ -6,24 +6,30 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from planner.checks.basis import Basis, basis_of
-from planner.checks.design import design_judge, series_to_try
+from planner.checks.design import Judgement, design_judge, series_to_try
 from planner.study.cases import Case, Supply
 from planner.study.context import Context
 
 Levels = tuple[float, float]
 
 MOST_POWER_RATIO = 4.0
-"""Power of an array over the pump's input beyond which nothing is tried where modules in series are open as well as
-strings: twice what is usual. Common practice, no source."""
+"""Power of an array over the pump's input beyond which none is tried: twice what is usual. Common practice, no
+source."""
 
 
 @dataclass(frozen=True)
 class Sizes:
-    """An option with one number of modules in series, and strings and tank [m3] for it."""
+    """An option with one number of modules in series, strings and tank [m3], and what the checks make of them."""
 
     supply: Supply
     strings: int
     tank_m3: float
+    judgement: Judgement = Judgement((), ())
+
+    @property
+    def cautions(self) -> int:
+        """Checks passed with caution; where there are prices, cost decides and they do not count."""
+        return 0 if self.supply.scenario.priced else len(self.judgement.cautions)
 
     def case(self, levels: Levels) -> Case:
         """Give them float-switch levels."""
@@ -42,23 +48,33 @@ def passing(context: Context, supply: Supply, strings: Sequence[int], tanks_m3: 
     strings, tanks_m3 : sequence
         Numbers of strings and tanks to try, in rising order.
     """
-    supplies = series_of(context, supply)
-    tried = [Sizes(each, count, tank) for each in supplies for count in strings for tank in tanks_m3]
-    if len(tried) == 1:
-        return tried
-    judge = design_judge(site_basis(context, supply))
-    judged = [(sizes, judge(sizes.supply.series, sizes.strings, sizes.tank_m3)) for sizes in tried]
-    if len(supplies) > 1:
-        judged = [each for each in judged if each[1].power_ratio <= MOST_POWER_RATIO] or judged
-    fewest = min(len(judgement.failed) for _, judgement in judged)
-    return [sizes for sizes, judgement in judged if len(judgement.failed) == fewest]
+    if len(strings) * len(tanks_m3) == 1 and not supply.leaves_series_open:
+        return [Sizes(supply, strings[0], tanks_m3[0])]
+    tried = [sizes for one in judged(context, supply, strings, tanks_m3) for sizes in one]
+    return [sizes for sizes, keep in zip(tried, admitted(tried), strict=True) if keep]
 
 
-def series_of(context: Context, supply: Supply) -> list[Supply]:
-    """The option with each number of modules in series that its voltages allow."""
-    if not supply.leaves_series_open:
-        return [supply]
-    return [supply.with_series(count) for count in series_to_try(site_basis(context, supply))]
+def judged(context: Context, supply: Supply, strings: Sequence[int], tanks_m3: Sequence[float]) -> list[list[Sizes]]:
+    """Judge sizes: for each number of modules in series a list by strings and tank."""
+    basis = site_basis(context, supply)
+    judge = design_judge(basis)
+    supplies = [supply.with_series(count) for count in series_to_try(basis)] if supply.leaves_series_open else [supply]
+    return [
+        [Sizes(each, count, tank, judge(each.series, count, tank)) for count in strings for tank in tanks_m3]
+        for each in supplies
+    ]
+
+
+def admitted(tried: Sequence[Sizes]) -> list[bool]:
+    """Tell which sizes are to be simulated: those that fail the fewest checks, of an array that is not far too large.
+
+    An array beyond `MOST_POWER_RATIO` is admitted only where all are.
+    """
+    judgements = [each.judgement for each in tried]
+    small = [each.power_ratio <= MOST_POWER_RATIO for each in judgements]
+    kept = small if any(small) else [True] * len(small)
+    fewest = min(len(each.failed) for each, keep in zip(judgements, kept, strict=True) if keep)
+    return [keep and len(each.failed) == fewest for each, keep in zip(judgements, kept, strict=True)]
 
 
 def site_basis(context: Context, supply: Supply) -> Basis:

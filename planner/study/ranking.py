@@ -21,7 +21,7 @@ from planner.scenario.scenario import Scenario
 TANK_KWP_PER_M3 = 0.25
 GRID_KWP_PER_KWH_A_YEAR = 0.002
 FUEL_KWP_PER_L_A_YEAR = 0.02
-"""What a m3 of tank, a kWh a year from the grid and a litre a year of fuel weigh against a kWp of array (with its stand)
+"""What a m3 of tank, a kWh a year from the grid and a litre a year of fuel weigh against a kWp of array with its stand
 where there are no prices: near what they usually cost in proportion to it over some twenty years. Assumed, common
 practice, no source."""
 

@@ -1,9 +1,9 @@
 """Choose what the user left to the tool: modules in series, strings, tank and float-switch levels.
 
 The rule, over all that is open at once: of the designs that fail the fewest checks the one of least objective that
-meets the service target. Each candidate is simulated over every life year. A design that must miss the target is the
-one that misses it by least. The objective (`ranking.objective`) is the present cost, and a weight of what is built and
-bought where there are no prices.
+meets the service target; where there are no prices, of those that pass with the fewest cautions. Each candidate is
+simulated over every life year. A design that must miss the target is the one that misses it by least. The objective
+(`ranking.objective`) is the present cost, and a weight of what is built and bought where there are no prices.
 """
 
 from __future__ import annotations
@@ -121,16 +121,17 @@ def _chosen(context: Context, supplies: Sequence[Supply]) -> list[tuple[Sizes, L
     for some in tried:
         at = 0
         if found is not None and len(some) > 1:
-            at = _best(found, slice(begin, begin + len(some)))
+            cautions = np.array([sizes.cautions for sizes, _ in some])
+            at = _best(found, slice(begin, begin + len(some)), cautions)
             begin += len(some)
         chosen.append(some[at])
     return chosen
 
 
-def _best(found: Results, tried: slice) -> int:
+def _best(found: Results, tried: slice, cautions: NDArray[np.int64]) -> int:
     """Pick among candidates by the rule of this module, the first of equals."""
     share = found.delivered_share[tried]
-    best = cheapest(found.objective[tried], found.meets_service[tried])
+    best = cheapest(found.objective[tried], found.meets_service[tried], cautions)
     return int(np.argmax(share >= share.max() - _ROUNDING)) if best is None else best
 
 
