@@ -42,6 +42,8 @@ class Basis:
         What was given.
     strings, tank_m3 : int or None, float or None
         The chosen design, where there is one; numbers of the scenario where it gives them; else None.
+    likely_strings, likely_tank_m3 : int, float
+        What the checks count with where that is open, see `design.with_likely_design`.
     system : SystemHead
         What borehole and pipeline ask.
     month : int
@@ -74,6 +76,8 @@ class Basis:
     drawing_duty: Duty | None
     cannot: CannotLift | CannotStart | CannotDraw | None
     daily_m3: Array
+    likely_strings: int = 1
+    likely_tank_m3: float = 0.0
 
     @cached_property
     def month_name(self) -> str:
@@ -193,12 +197,16 @@ class Basis:
         return float(max(means))
 
     @cached_property
-    def string_counts(self) -> tuple[int, int]:
-        """Fewest and most strings that the design may have."""
-        solar = self.scenario.sources.solar
-        if self.strings is not None or solar is None:
-            return (self.strings or 0, self.strings or 0)
-        return (1, solar.strings_max)
+    def strings_counted(self) -> int:
+        """Strings that the checks count with; 0 without an array."""
+        if self.scenario.sources.solar is None:
+            return 0
+        return self.likely_strings if self.strings is None else self.strings
+
+    @cached_property
+    def tank_counted_m3(self) -> float:
+        """Tank that the checks count with [m3]."""
+        return self.likely_tank_m3 if self.tank_m3 is None else self.tank_m3
 
     @cached_property
     def first_year_array(self) -> ArrayPower:

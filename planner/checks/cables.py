@@ -91,7 +91,7 @@ def _not_given(key: str, look_for: str) -> Verdict:
 
 
 def _dc(basis: Basis) -> Load:
-    solar, strings = basis.scenario.sources.solar, basis.string_counts[1]
+    solar, strings = basis.scenario.sources.solar, basis.strings_counted
     assert solar is not None
     return Load(
         text("check.cable.array" if basis.strings is not None else "check.cable.array_open", strings=strings),

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import cache
+from itertools import product
 
 from planner.checks import array, cables, nameplate, tank
 from planner.checks import strings as strings_in_parallel
@@ -17,7 +18,10 @@ from planner.checks.verdict import Verdict
 from planner.scenario.operands import with_arrays
 from planner.scenario.paths import parts_of
 
-_SERIES = parts_of("sources.solar.modules_in_series")
+SERIES = "sources.solar.modules_in_series"
+DESIGN_TOPICS = (array.TOPIC, cables.TOPIC, tank.TOPIC)
+"""Topics in which another choice of array or tank may pass where one fails."""
+_MIDDLE = sum(strings_in_parallel.POWER_RATIO) / 2
 MOST_SERIES = 100
 """As many as a scenario may give."""
 
@@ -75,11 +79,41 @@ def design_judge(basis: Basis) -> Judge:
     return judge
 
 
+def with_likely_design(basis: Basis) -> Basis:
+    """Fill in what the design leaves open by rule, so that the checks do not judge what no search would choose.
+
+    Of modules in series and strings those that fail the fewest checks, then nearest to the middle of the usual power
+    ratio; modules in series are moved only where the number found before fails. Of the tanks the smallest that fails,
+    and passes with caution, the fewest checks.
+    """
+    scenario = basis.scenario
+    solar, judge = scenario.sources.solar, design_judge(basis)
+    if basis.tank_m3 is None:
+
+        def faults(tank_m3: float) -> tuple[int, int, float]:
+            judged = judge(None, 0, tank_m3)
+            return len(judged.failed), len(judged.cautions), tank_m3
+
+        basis = replace(basis, likely_tank_m3=min((size.volume_m3 for size in scenario.tank.sizes), key=faults))
+    if solar is None:
+        return basis
+    counts = range(1, solar.strings_max + 1) if basis.strings is None else (basis.strings,)
+
+    def off(design: tuple[int | None, int]) -> tuple[int, float]:
+        judged = judge(*design, basis.tank_counted_m3)
+        return len(judged.failed), abs(judged.power_ratio - _MIDDLE)
+
+    series, strings = min(((None, count) for count in counts), key=off)
+    if scenario.leaves_open(SERIES) and off((series, strings))[0]:
+        series, strings = min(product(series_to_try(basis), counts), key=off)
+    return replace(with_series(basis, series), likely_strings=strings)
+
+
 def with_series(basis: Basis, series: int | None) -> Basis:
     """The site with another number of modules in series; None leaves it as it is."""
     if series is None:
         return basis
-    return replace(basis, scenario=with_arrays(basis.scenario, {_SERIES: series}))
+    return replace(basis, scenario=with_arrays(basis.scenario, {parts_of(SERIES): series}))
 
 
 def series_to_try(basis: Basis) -> tuple[int, ...]:

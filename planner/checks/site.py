@@ -18,7 +18,8 @@ from planner.checks import (
     water,
 )
 from planner.checks import strings as strings_in_parallel
-from planner.checks.basis import basis_of
+from planner.checks.basis import Basis, basis_of
+from planner.checks.design import with_likely_design
 from planner.checks.remedies import tried_out, with_changes
 from planner.checks.verdict import Verdict
 from planner.resource.sun import Place
@@ -41,6 +42,17 @@ TOPIC_MODULES = (
 )
 
 
+def site_basis(
+    scenario: Scenario,
+    place: Place,
+    weather: WeatherYears,
+    strings: int | None = None,
+    tank_m3: float | None = None,
+) -> Basis:
+    """What the checks of `site_verdicts` share, what is open of the design filled in by rule."""
+    return with_likely_design(basis_of(scenario, place, weather, strings, tank_m3))
+
+
 def site_verdicts(
     scenario: Scenario,
     place: Place,
@@ -58,8 +70,8 @@ def site_verdicts(
     place, weather : Place, WeatherYears
         From `planner.study.site`.
     strings, tank_m3 : int or None, float or None
-        The chosen design, where the scenario says 'auto'; without it the largest array and the smallest tank count,
-        and the verdict says what is left open.
+        The chosen design, where the scenario says 'auto'; without it what would be chosen by rule counts, and the
+        verdict says what is left open.
 
     Returns
     -------
@@ -76,7 +88,7 @@ def site_verdicts(
     """
 
     def judged(changes: dict[str, Any]) -> tuple[Verdict, ...]:
-        basis = basis_of(
+        basis = site_basis(
             with_changes(scenario, changes) if changes else scenario,
             place,
             weather,

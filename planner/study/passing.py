@@ -24,7 +24,7 @@ class Sizes:
     supply: Supply
     strings: int
     tank_m3: float
-    judgement: Judgement = Judgement((), ())
+    judgement: Judgement
 
     @property
     def cautions(self) -> int:
@@ -49,7 +49,7 @@ def passing(context: Context, supply: Supply, strings: Sequence[int], tanks_m3: 
         Numbers of strings and tanks to try, in rising order.
     """
     if len(strings) * len(tanks_m3) == 1 and not supply.leaves_series_open:
-        return [Sizes(supply, strings[0], tanks_m3[0])]
+        return [Sizes(supply, strings[0], tanks_m3[0], Judgement((), ()))]
     tried = [sizes for one in judged(context, supply, strings, tanks_m3) for sizes in one]
     return [sizes for sizes, keep in zip(tried, admitted(tried), strict=True) if keep]
 

@@ -223,7 +223,10 @@ def size_scenario(
 
     options = []
     for grid, choice in zip(grids, by_run, strict=True):
+        before = done
         options.append(_option(grid, _tried(context, grid, tell, columns_at_once), choice))
+        # What the ordinary run has tried already needs no pass and is told of by none.
+        tell(before + grid.count - done)
     ranking = tuple(design.option for design in best_first([option.nearest for option in options]))
     return Sizing(scenario, tuple(options), ranking, context.kinds)
 

@@ -327,7 +327,7 @@ def money_of(case: Worked, outcomes: list[Outcome]) -> list[Any]:
         done = outcome.at(0, 0)
         worst, short = done.worst_year_share, done.longest_short_days.max(axis=-1)
         meets = bool(serves(own.scenario.service, done.delivered_share, worst, short))
-        found.append((Result(own, done, quantities_of(done), meets).life, meets))
+        found.append((Result(own, done, quantities_of(done), meets, 0.0).life, meets))
     return found
 
 

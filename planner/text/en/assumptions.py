@@ -40,6 +40,10 @@ SENTENCES: dict[str, str] = {
         "whether {fewest} to {most} is what they bear"
     ),
     "assumed.series_chosen": "chosen with the number of strings, among those that pass the checks",
+    "assumed.string_fuse": (
+        "the smallest usual gPV fuse (IEC 60269-6) of 1.5 to 2.4 times the module's short-circuit current (IEC 62548, "
+        "from memory), in both poles of each string; fewer than three strings need none"
+    ),
     "assumed.planes": (
         "towards the equator, tilted by the latitude but at least 10 deg, from which rain washes the glass: common "
         "practice, no source"
