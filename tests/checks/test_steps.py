@@ -128,7 +128,7 @@ def test_an_open_design_counts_with_what_would_suit_and_says_so() -> None:
 
 def test_what_may_never_be_chosen_fails_no_check() -> None:
     # Twelve strings would overload controller and modules, one does not; the smallest tank would not hold an hour.
-    auto = {
+    auto: dict[str, Any] = {
         "sources.solar.strings": "auto",
         "sources.solar.strings_max": 12,
         "tank.volume_m3": "auto",
