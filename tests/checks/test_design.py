@@ -79,9 +79,7 @@ def test_an_option_without_an_array_is_judged_by_its_tank_alone() -> None:
 
 def test_one_design_takes_less_than_two_thousandths_of_a_second() -> None:
     judge = design_judge(basis(site(HELD | OPEN)))
-    designs = [
-        (series, strings, tank) for series in (4, 5, 6) for strings in range(1, 13) for tank in (5.0, 20.0, 50.0)
-    ]
+    designs = list(product((4, 5, 6), range(1, 13), (5.0, 20.0, 50.0)))
     judge(*designs[0])
     begin = process_time()
     for design in designs:

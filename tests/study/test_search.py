@@ -87,14 +87,13 @@ def test_where_nothing_passes_the_least_failing_is_taken_and_the_answer_says_wha
     assert "stands in the way" not in failures(visited(), study_verdicts(visited()))
 
 
-def test_a_failing_check_counts_before_the_target() -> None:
-    # At a draw that one string does not serve, two would; but the controller bears one alone.
-    thirsty: dict[str, Any] = {"demand": {"users": [{"kind": "people", "count": 700}]}}
-    free = study_scenario(visit(**thirsty), FOLDER).ranked[0]
-    held = study_scenario(visit(**thirsty, controller={"dc_current_max_a": 20}), FOLDER)
-    assert held.ranked[0].strings == 1
-    assert failed_of_first(held, study_verdicts(held)) == ()
-    assert free.delivered_share >= held.ranked[0].delivered_share
+def test_a_failing_check_counts_before_what_is_delivered() -> None:
+    # Two strings of 1.25 times 13.7 A bring 34.25 A.
+    thirsty: dict[str, Any] = {"demand": {"users": [{"kind": "people", "count": 1100}]}}
+    for limit_a, strings in ((34.25, 2), (34.2, 1)):
+        study = study_scenario(visit(**thirsty, controller={"dc_current_max_a": limit_a}), FOLDER)
+        assert study.ranked[0].strings == strings
+        assert failed_of_first(study, study_verdicts(study)) == ()
 
 
 def gap(scenario: Scenario) -> dict[str, tuple[float, float]]:
