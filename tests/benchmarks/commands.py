@@ -15,6 +15,7 @@ from planner.report.run_workbook import write_workbook
 from planner.study.compare import study_scenario
 from tests.benchmarks.measure import HILL, Row, cpu_s, hill_file, million_steps, spent_by
 
+VISIT = Path("scenarios", "visit.toml")
 IMPORTS = ("numpy", "pandas", "pvlib", "openpyxl")
 CHECK_IMPORTS = ("numpy", "pandas", "pvlib", "pydantic", "typer", "rich")
 SIZES: dict[str, Any] = {
