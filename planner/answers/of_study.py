@@ -35,17 +35,17 @@ def study_verdicts(study: Study) -> tuple[Verdict, ...]:
     tuple of Verdict
         In the order of the topics.
     """
-    strings, tank_m3 = _design(study)
+    strings, tank_m3 = study_design(study)
     return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=tank_m3)
 
 
 def study_basis(study: Study) -> Basis:
     """What the checks of `study_verdicts` share."""
-    return site_basis(study.scenario, study.place, study.weather, *_design(study))
+    return site_basis(study.scenario, study.place, study.weather, *study_design(study))
 
 
-def _design(study: Study) -> tuple[int | None, float]:
-    """Strings of the best option that has an array, and tank of the best option [m3]."""
+def study_design(study: Study) -> tuple[int | None, float]:
+    """Give the strings of the best option that has an array, and tank of the best option [m3]."""
     strings = next((option.strings for option in study.ranked if option.strings), None)
     return strings, study.ranked[0].tank_m3
 

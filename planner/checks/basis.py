@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import cached_property
 from math import ceil
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -291,3 +292,22 @@ def basis_of(
 def changed(basis: Basis, scenario: Scenario) -> Basis:
     """Work out the basis of the same site with something changed."""
     return basis_of(scenario, basis.place, basis.weather, basis.strings, basis.tank_m3)
+
+
+def with_design(basis: Basis, **design: Any) -> Basis:
+    """Return the same site with another design; what was worked out of the site itself is kept.
+
+    Parameters
+    ----------
+    basis : Basis
+        The site.
+    **design
+        Fields of `Basis` that hold the design: `scenario` (where it differs in modules in series alone), `strings`,
+        `tank_m3`, `likely_strings`, `likely_tank_m3`.
+    """
+    other = replace(basis, **design)
+    own = {"strings_counted", "tank_counted_m3", *(["first_year_array"] if "scenario" in design else [])}
+    vars(other).update(
+        {name: value for name, value in vars(basis).items() if name not in vars(other) and name not in own}
+    )
+    return other

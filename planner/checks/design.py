@@ -7,13 +7,13 @@ strings and tank.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cache
 from itertools import product
 
 from planner.checks import array, cables, nameplate, tank
 from planner.checks import strings as strings_in_parallel
-from planner.checks.basis import Basis
+from planner.checks.basis import Basis, with_design
 from planner.checks.verdict import Verdict
 from planner.scenario.operands import with_arrays
 from planner.scenario.paths import parts_of
@@ -55,6 +55,8 @@ def design_judge(basis: Basis) -> Judge:
     basis : Basis
         The site, as it holds for a supply option.
     """
+    # Whether the pump suits is asked by many checks: worked out here, every design has it.
+    _ = basis.shut_off_head_m, basis.flow_m3h, basis.motor_input_w
 
     @cache
     def by_series(series: int | None) -> tuple[Basis, list[Verdict]]:
@@ -63,12 +65,12 @@ def design_judge(basis: Basis) -> Judge:
 
     @cache
     def by_strings(series: int | None, strings: int) -> tuple[float, list[Verdict]]:
-        own = replace(by_series(series)[0], strings=strings)
+        own = with_design(by_series(series)[0], strings=strings)
         return strings_in_parallel.power_ratio(own), [*strings_in_parallel.verdicts(own), *cables.verdicts(own)]
 
     @cache
     def by_tank(tank_m3: float) -> list[Verdict]:
-        return tank.verdicts(replace(basis, tank_m3=tank_m3))
+        return tank.verdicts(with_design(basis, tank_m3=tank_m3))
 
     def judge(series: int | None, strings: int, tank_m3: float) -> Judgement:
         if not strings:
@@ -94,7 +96,7 @@ def with_likely_design(basis: Basis) -> Basis:
             judged = judge(None, 0, tank_m3)
             return len(judged.failed), len(judged.cautions), tank_m3
 
-        basis = replace(basis, likely_tank_m3=min((size.volume_m3 for size in scenario.tank.sizes), key=faults))
+        basis = with_design(basis, likely_tank_m3=min((size.volume_m3 for size in scenario.tank.sizes), key=faults))
     if solar is None:
         return basis
     counts = range(1, solar.strings_max + 1) if basis.strings is None else (basis.strings,)
@@ -106,14 +108,14 @@ def with_likely_design(basis: Basis) -> Basis:
     series, strings = min(((None, count) for count in counts), key=off)
     if scenario.leaves_open(SERIES) and off((series, strings))[0]:
         series, strings = min(product(series_to_try(basis), counts), key=off)
-    return replace(with_series(basis, series), likely_strings=strings)
+    return with_design(with_series(basis, series), likely_strings=strings)
 
 
 def with_series(basis: Basis, series: int | None) -> Basis:
     """The site with another number of modules in series; None leaves it as it is."""
     if series is None:
         return basis
-    return replace(basis, scenario=with_arrays(basis.scenario, {parts_of(SERIES): series}))
+    return with_design(basis, scenario=with_arrays(basis.scenario, {parts_of(SERIES): series}))
 
 
 def series_to_try(basis: Basis) -> tuple[int, ...]:

@@ -19,11 +19,13 @@ from planner.checks import (
 )
 from planner.checks import strings as strings_in_parallel
 from planner.checks.basis import Basis, basis_of
-from planner.checks.design import with_likely_design
+from planner.checks.design import SERIES, with_likely_design
 from planner.checks.remedies import tried_out, with_changes
 from planner.checks.verdict import Verdict
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
+from planner.scenario.operands import with_arrays
+from planner.scenario.paths import parts_of
 from planner.scenario.scenario import Scenario
 
 TOPIC_MODULES = (
@@ -89,7 +91,7 @@ def site_verdicts(
 
     def judged(changes: dict[str, Any]) -> tuple[Verdict, ...]:
         basis = site_basis(
-            with_changes(scenario, changes) if changes else scenario,
+            _changed(scenario, changes, designed=strings is not None) if changes else scenario,
             place,
             weather,
             None if "sources.solar.strings" in changes else strings,
@@ -98,3 +100,11 @@ def site_verdicts(
         return tuple(verdict for topic in TOPIC_MODULES for verdict in topic.verdicts(basis))
 
     return tried_out(judged({}), judged)
+
+
+def _changed(scenario: Scenario, changes: dict[str, Any], *, designed: bool) -> Scenario:
+    """Carry out changes; modules in series that were chosen with the strings of a design stay with them."""
+    changed, solar = with_changes(scenario, changes), scenario.sources.solar
+    if not designed or solar is None or not (scenario.leaves_open(SERIES) and changed.leaves_open(SERIES)):
+        return changed
+    return with_arrays(changed, {parts_of(SERIES): solar.modules_in_series})

@@ -113,6 +113,7 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
 def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet: bool, verbose: bool) -> Study:
     from planner.answers.cautions import cautions, number_cautions
     from planner.answers.of_study import answer, study_verdicts
+    from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
     from planner.report.json_file import write_json
     from planner.report.run_workbook import write_brief, write_workbook
@@ -125,17 +126,19 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet:
     with located(file):
         study = study_scenario(read_with_seed(file, seed), file.parent)
         verdicts = study_verdicts(study)
-    beware = cautions(study)
+        found = remedied(study, verdicts, file.parent)
+    beware, with_remedies = cautions(study), remedied_sentences(found)
     with results_in(outputs) as folder:
-        write_workbook(study, beware, folder / workbook.name, verdicts)
-        write_json(study, beware, verdicts, folder / data.name)
+        write_workbook(study, beware, folder / workbook.name, verdicts, with_remedies)
+        write_json(study, beware, verdicts, folder / data.name, found)
         if brief:
-            write_brief(study, beware, folder / page.name, verdicts)
+            write_brief(study, beware, folder / page.name, verdicts, with_remedies)
     if not quiet:
         from planner.report.console import out_console
         from planner.report.terminal import study_report
 
-        report = study_report(study, answer(study, verdicts), number_cautions(study), verdicts, verbose=verbose)
+        said, notes = answer(study, verdicts), number_cautions(study)
+        report = study_report(study, said, notes, verdicts, with_remedies, verbose=verbose)
         out_console().print(report)
         if brief:
             typer.echo(text("command.wrote_three", first=workbook, second=data, third=page))

@@ -11,9 +11,11 @@ from typing import Any
 
 from planner import __version__
 from planner.answers.of_study import answer, headline, holds
+from planner.answers.remedied import Remedied, remedied_sentences
 from planner.checks.verdict import Verdict
 from planner.figures import catalogue
 from planner.report.files import write_text
+from planner.scenario.paths import dotted
 from planner.study.compare import OptionResult, Study
 
 SCHEMA = 3
@@ -24,7 +26,9 @@ _MONTHLY = {"demand_m3": "demand_m3", "delivered_m3": "delivered_m3", **_YEARLY,
 """Names in the JSON of what the results hold by year, and by month."""
 
 
-def write_json(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path) -> None:
+def write_json(
+    study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path, found: Remedied | None = None
+) -> None:
     """Write a study as JSON, whole or not at all.
 
     Parameters
@@ -37,12 +41,17 @@ def write_json(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict
         What the site checks found.
     path : pathlib.Path
         File to write.
+    found : Remedied or None
+        What it comes to with the remedies of failed checks.
     """
-    text = json.dumps(study_as_data(study, cautions, verdicts), indent=2, ensure_ascii=False, allow_nan=False)
+    data = study_as_data(study, cautions, verdicts, found)
+    text = json.dumps(data, indent=2, ensure_ascii=False, allow_nan=False)
     write_text(path, text + "\n")
 
 
-def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict]) -> dict[str, Any]:
+def study_as_data(
+    study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], found: Remedied | None = None
+) -> dict[str, Any]:
     """Return a study as plain data: dictionaries, lists, numbers, texts and None."""
     duty = study.duty
     return {
@@ -70,6 +79,7 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
         "sentences": answer(study, verdicts),
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
+        "remedied": None if found is None else _remedied(found),
         "options": [_option(option, study.further_costs) for option in study.options],
     }
 
@@ -80,6 +90,26 @@ def _check(verdict: Verdict) -> dict[str, Any]:
         if not isinstance(data[name], str):
             data[name] = _number(data[name])
     return data
+
+
+def _remedied(found: Remedied) -> dict[str, Any]:
+    """What the comparison comes to with the remedies of failed checks."""
+    option, priced = found.option, found.after.scenario.priced
+    return {
+        "sentences": remedied_sentences(found),
+        "remedies": [
+            {"key": verdict.key, "remedy": verdict.remedy, "changes": verdict.changes}
+            for verdict in found.carried.remedied
+        ],
+        "changes": {dotted(path): value for path, value in found.carried.changes.items()},
+        "not_priced": found.not_priced,
+        "option": option.name,
+        "meets_target": option.meets_service,
+        "demand_met_percent": _number(100 * option.delivered_share),
+        "life_cycle_cost": _number(option.life.present_cost) if priced else None,
+        "further_life_cycle_cost": _number(found.further_cost) if priced else None,
+        "failing": [verdict.key for verdict in found.failing],
+    }
 
 
 def _option(option: OptionResult, further_costs: Sequence[str]) -> dict[str, Any]:

@@ -48,9 +48,15 @@ def options_table(study: Study) -> Table:
 
 
 def study_report(
-    study: Study, sentences: Sequence[str], notes: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
+    study: Study,
+    sentences: Sequence[str],
+    notes: Sequence[str],
+    verdicts: Sequence[Verdict],
+    remedied: Sequence[str] = (),
+    *,
+    verbose: bool,
 ) -> Group:
-    """Put table, sentences, failed checks and limits together; `verbose` adds duty point and weather."""
+    """Put table, sentences, failed checks with their remedies and limits together; `verbose` adds duty and weather."""
     parts: list[RenderableType] = [terminal_table(options_table(study))]
     duty = study.duty
     if verbose:
@@ -73,6 +79,7 @@ def study_report(
     parts += [Text(sentence) for sentence in sentences]
     parts += [Text(""), Text(text("terminal.checks", summary=summary(verdicts)))]
     parts += [_indented(_failed(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
+    parts += [Text(sentence) for sentence in remedied]
     parts += [Text(""), Text(text("terminal.limits"))]
     parts += [_indented(f"! {note}") for note in notes]
     return Group(*parts)

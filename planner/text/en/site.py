@@ -161,6 +161,7 @@ SENTENCES: dict[str, str] = {
     ),
     "inputs.status_given": "given",
     "inputs.status_default": "default",
+    "inputs.status_assumed": "assumed",
     "inputs.status_not given": "not given",
     "inputs.status_starter": "still the starter's value",
     "starter.left_over": (
