@@ -13,8 +13,6 @@ import pytest
 from planner.answers.of_study import failed_of_first, failures, study_verdicts
 from planner.assumptions.reader import check_scenario, read_scenario
 from planner.checks.design import series_to_try
-from planner.checks.remedies import with_changes
-from planner.checks.site import site_verdicts
 from planner.scenario.scenario import Scenario
 from planner.study.candidates import AS_GIVEN
 from planner.study.cases import with_series
@@ -134,16 +132,3 @@ def test_the_recommended_design_of_every_example_passes_its_checks(name: str) ->
     study = study_scenario(read_scenario(FOLDER / f"{name}.toml"), FOLDER)
     assert study.best is not None
     assert failed_of_first(study, study_verdicts(study)) == ()
-
-
-def test_remedies_are_tried_with_the_modules_in_series_that_were_chosen() -> None:
-    study = visited()
-    ten = with_series(study.scenario, 10)
-    other = study.place, study.weather
-    found = {each.key: each for each in site_verdicts(ten, *other, strings=1, tank_m3=5.0)}
-    # The tank's remedy is carried out on the design with ten, whose power ratio stays the caution that it was.
-    assert found["days_held"].changes == {"tank.volume_m3": 10.0}
-    assert found["power_ratio"].outcome == "caution"
-    after = with_series(with_changes(ten, found["days_held"].changes), 10)
-    held = {each.key: each.outcome for each in site_verdicts(after, *other, strings=1)}
-    assert (held["days_held"], held["power_ratio"]) == ("pass", "caution")
