@@ -79,9 +79,12 @@ def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 def headline(study: Study, verdicts: Sequence[Verdict]) -> str:
     """Name the option ranked first, and say whether it is recommended as it is; without a full stop."""
     first = study.ranked[0]
+    target = f"{study.scenario.service.demand_met_percent:g}"
     if study.best is None:
-        target = study.scenario.service.demand_met_percent
-        return text("site_answer.nearest", target=f"{target:g}", option=first.name)
+        return text("site_answer.nearest", target=target, option=first.name)
+    if not study.scenario.priced:
+        lead = "meets" if holds(study, verdicts) else "meets_once_remedied"
+        return text(f"site_answer.{lead}", target=target, option=first.name)
     lead = "recommended" if holds(study, verdicts) else "remedy_first"
     key = f"site_answer.{lead}_incomplete" if first.unpriced else f"site_answer.{lead}"
     return text(key, option=first.name)

@@ -17,6 +17,7 @@ from planner.figures import catalogue
 from planner.report.files import write_text
 from planner.scenario.paths import dotted
 from planner.study.compare import OptionResult, Study
+from planner.study.rests_on import Effect
 
 SCHEMA = 3
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
@@ -58,7 +59,7 @@ def study_as_data(
         "planner_version": __version__,
         "schema": SCHEMA,
         "scenario": study.scenario.name,
-        "currency": study.scenario.currency,
+        "currency": study.scenario.currency if study.scenario.priced else None,
         "analysis_period_years": study.scenario.finance.analysis_period_years,
         "people": study.scenario.people,
         "weather": {"source": study.weather.source, "notes": list(study.weather.notes)},
@@ -75,12 +76,25 @@ def study_as_data(
         "headline": headline(study, verdicts),
         "recommended": holds(study, verdicts),
         "ranking": list(study.ranking),
-        "reference": study.reference,
+        "reference": study.reference if study.scenario.priced else None,
         "sentences": answer(study, verdicts),
+        "rests_on": [_effect(effect, priced=study.scenario.priced) for effect in study.effects],
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
         "remedied": None if found is None else _remedied(found),
         "options": [_option(option, study.further_costs) for option in study.options],
+    }
+
+
+def _effect(effect: Effect, *, priced: bool) -> dict[str, Any]:
+    return {
+        "key": effect.key,
+        "unit": effect.unit,
+        "value": effect.value,
+        "source": effect.how,
+        "tried": list(effect.tried),
+        "demand_met_percent": [_number(share) for share in effect.demand_met_percent],
+        "life_cycle_cost": [_number(cost) for cost in effect.life_cycle_cost] if priced else None,
     }
 
 
@@ -113,12 +127,16 @@ def _remedied(found: Remedied) -> dict[str, Any]:
 
 
 def _option(option: OptionResult, further_costs: Sequence[str]) -> dict[str, Any]:
-    curve = option.tank_curve
+    """Figures of one option; those of money are null where there are no prices."""
+    curve, priced = option.tank_curve, option.scenario.priced
     return {
         "name": option.name,
         "sources": list(option.sources),
-        "unpriced": [thing.label() for thing in option.unpriced],
-        **{figure.key: _number(figure.read(option)) for figure in catalogue(further_costs)},
+        "unpriced": [thing.label() for thing in option.unpriced] if priced else None,
+        **{
+            figure.key: _number(figure.read(option)) if priced or not figure.is_money else None
+            for figure in catalogue(further_costs)
+        },
         "meets_target": option.meets_service,
         "tank_curve": [
             {"tank_m3": _number(volume), "demand_met_percent": _number(100 * share)}
@@ -141,7 +159,7 @@ def _yearly(option: OptionResult) -> list[dict[str, Any]]:
             "delivered_m3": _number(quantities.delivered_m3[year]),
             **{key: _number(getattr(quantities, name)[year]) for name, key in _YEARLY.items()},
             "grid_kwh": _number(grid_kwh[year]),
-            "cost": _number(cost[year + 1]),
+            "cost": _number(cost[year + 1]) if option.scenario.priced else None,
             "shortfall_by_daily_limit_m3": _number(None if by_limit is None else by_limit[year]),
         }
         for year in range(quantities.demand_m3.shape[-1])

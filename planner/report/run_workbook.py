@@ -92,7 +92,7 @@ def run_report(
         head_page(study),
         checks_page(study, verdicts, remedied),
         tank_page(study),
-        *money_pages(study, inputs),
+        *(money_pages(study, inputs) if study.scenario.priced else (inputs_page(study, inputs),)),
         method_page(study, cautions),
     )
     return Report(study.scenario.name, pages)

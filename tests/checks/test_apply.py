@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import shutil
 import tomllib
 from pathlib import Path
@@ -94,6 +95,25 @@ def test_a_faulty_example_is_written_with_its_remedies(name: str, tmp_path: Path
 
     assert planner("check", out, "--apply", again)[0] == 0
     assert again.read_bytes() == out.read_bytes()
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", ["hill-school", "market-garden"])
+def test_a_run_says_of_the_remedies_what_a_run_of_the_file_with_them_says(name: str, tmp_path: Path) -> None:
+    file, out = faulty(name, tmp_path / "site"), tmp_path / "out.toml"
+    assert planner("check", file, "--apply", out)[0] == 0
+    told = []
+    for path in (file, out):
+        assert planner("run", path, "--outputs", tmp_path)[0] == 0
+        told.append(json.loads((tmp_path / f"{path.stem}.json").read_text(encoding="utf-8")))
+    without, with_remedies = told
+    assert without["remedied"]["option"] == with_remedies["ranking"][0]
+    assert without["remedied"]["failing"] == []
+    best = next(option for option in with_remedies["options"] if option["name"] == with_remedies["ranking"][0])
+    for key in ("life_cycle_cost", "demand_met_percent"):
+        assert without["remedied"][key] == pytest.approx(best[key])
+    assert with_remedies["remedied"] is None
+    assert with_remedies["recommended"]
 
 
 def test_what_is_said_of_a_remedy_names_what_it_does_not_cover(tmp_path: Path) -> None:
