@@ -18,7 +18,7 @@ from planner.checks.verdict import Verdict
 from planner.scenario.operands import with_arrays
 from planner.scenario.paths import parts_of
 
-SERIES = "sources.solar.modules_in_series"
+SERIES, SECTION = "sources.solar.modules_in_series", "cables.dc.section_mm2"
 DESIGN_TOPICS = (array.TOPIC, cables.TOPIC, tank.TOPIC)
 """Topics in which another choice of array or tank may pass where one fails."""
 _MIDDLE = sum(strings_in_parallel.POWER_RATIO) / 2
@@ -36,11 +36,14 @@ class Judgement:
         Keys of the checks that fail, and of those that pass with caution.
     power_ratio : float
         Power of the array over the pump's input; 0 without an array.
+    section_mm2 : float or None
+        Section of the array's cable with which it was judged, where the scenario leaves that open.
     """
 
     failed: tuple[str, ...]
     cautions: tuple[str, ...]
     power_ratio: float = 0.0
+    section_mm2: float | None = None
 
 
 Judge = Callable[[int | None, int, float], Judgement]
@@ -64,9 +67,13 @@ def design_judge(basis: Basis) -> Judge:
         return own, [*array.verdicts(own), *nameplate.verdicts(own)]
 
     @cache
-    def by_strings(series: int | None, strings: int) -> tuple[float, list[Verdict]]:
+    def by_strings(series: int | None, strings: int) -> tuple[float, float | None, list[Verdict]]:
         own = with_design(by_series(series)[0], strings=strings)
-        return strings_in_parallel.power_ratio(own), [*strings_in_parallel.verdicts(own), *cables.verdicts(own)]
+        section = cables.array_section_mm2(own) if basis.scenario.leaves_open(SECTION) else None
+        if section is not None:
+            own = with_design(own, scenario=with_arrays(own.scenario, {parts_of(SECTION): section}))
+        verdicts = [*strings_in_parallel.verdicts(own), *cables.verdicts(own)]
+        return strings_in_parallel.power_ratio(own), section, verdicts
 
     @cache
     def by_tank(tank_m3: float) -> list[Verdict]:
@@ -75,8 +82,8 @@ def design_judge(basis: Basis) -> Judge:
     def judge(series: int | None, strings: int, tank_m3: float) -> Judgement:
         if not strings:
             return _judgement(by_tank(tank_m3))
-        ratio, of_strings = by_strings(series, strings)
-        return _judgement([*by_series(series)[1], *of_strings, *by_tank(tank_m3)], ratio)
+        ratio, section, of_strings = by_strings(series, strings)
+        return _judgement([*by_series(series)[1], *of_strings, *by_tank(tank_m3)], ratio, section)
 
     return judge
 
@@ -108,7 +115,11 @@ def with_likely_design(basis: Basis) -> Basis:
     series, strings = min(((None, count) for count in counts), key=off)
     if scenario.leaves_open(SERIES) and off((series, strings))[0]:
         series, strings = min(product(series_to_try(basis), counts), key=off)
-    return with_design(with_series(basis, series), likely_strings=strings)
+    basis = with_design(with_series(basis, series), likely_strings=strings)
+    section = cables.array_section_mm2(basis) if scenario.leaves_open(SECTION) else None
+    if section is None:
+        return basis
+    return with_design(basis, scenario=with_arrays(basis.scenario, {parts_of(SECTION): section}))
 
 
 def with_series(basis: Basis, series: int | None) -> Basis:
@@ -129,8 +140,8 @@ def series_to_try(basis: Basis) -> tuple[int, ...]:
     return tuple(range(max(fewest, 1), min(most, MOST_SERIES) + 1))
 
 
-def _judgement(verdicts: Sequence[Verdict], power_ratio: float = 0.0) -> Judgement:
+def _judgement(verdicts: Sequence[Verdict], ratio: float = 0.0, section_mm2: float | None = None) -> Judgement:
     failed, cautions = (
         tuple(verdict.key for verdict in verdicts if verdict.outcome == outcome) for outcome in ("fail", "caution")
     )
-    return Judgement(failed, cautions, power_ratio)
+    return Judgement(failed, cautions, ratio, section_mm2)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import Any
 
@@ -30,8 +30,8 @@ SIZES = (
     "topup.stop_level_without_sun_percent",
 )
 """Keys of a scenario that a design holds in their place, so that the tank's price follows its volume."""
-SERIES = "sources.solar.modules_in_series"
-"""Key of the modules in series, which a design holds where the scenario leaves them open."""
+SERIES, SECTION = "sources.solar.modules_in_series", "cables.dc.section_mm2"
+"""Keys of the modules in series and the array's cable, which a design holds where the scenario leaves them open."""
 DEFAULT_LEVELS = (20.0, 40.0)
 """Start and stop level where they are left to the tool, until they are chosen [% of the tank]."""
 
@@ -52,8 +52,8 @@ class Design:
         Tank volume [m³].
     levels : tuple of float
         Float-switch levels, start and stop [% of the tank]; without effect where the sun is the only source.
-    series : int or None
-        Modules in series that were chosen; None where the scenario's own number holds.
+    series, section_mm2 : int or None, float or None
+        Modules in series, and section of the array's cable, that were chosen; None where the scenario's own holds.
     """
 
     name: str
@@ -62,6 +62,7 @@ class Design:
     tank_m3: float
     levels: tuple[float, float]
     series: int | None = None
+    section_mm2: float | None = None
 
     @property
     def has_switch(self) -> bool:
@@ -86,8 +87,8 @@ class Case:
 
     @staticmethod
     def of(scenario: Scenario, design: Design) -> Case:
-        """Put a design that was chosen elsewhere into a scenario, its modules in series with it."""
-        return Case(with_series(scenario, design.series), design)
+        """Put a design that was chosen elsewhere into a scenario, its modules in series and cable with it."""
+        return Case(as_chosen(scenario, design.series, design.section_mm2), design)
 
     @property
     def modules(self) -> int:
@@ -105,12 +106,15 @@ class Supply:
     """One supply option: its name, its sources in their fixed order, and the scenario as it holds for it.
 
     `series` is the number of modules in series that a search has put into the scenario; None where it has put none.
+    `cabled` holds, by number of strings, the section of the array's cable that was found for them, and the scenario
+    with it.
     """
 
     name: str
     sources: tuple[SourceKind, ...]
     scenario: Scenario
     series: int | None = None
+    cabled: Mapping[int, tuple[float, Scenario]] = field(default_factory=dict)
 
     @property
     def sunny(self) -> SourceKind | None:
@@ -145,7 +149,12 @@ class Supply:
 
     def with_series(self, series: int) -> Supply:
         """Give the option another number of modules in series."""
-        return replace(self, scenario=with_series(self.scenario, series), series=series)
+        return replace(self, scenario=as_chosen(self.scenario, series), series=series)
+
+    def with_sections(self, section_mm2: Mapping[int, float]) -> Supply:
+        """Give the option a section of the array's cable for each number of strings."""
+        known = {section: as_chosen(self.scenario, None, section) for section in set(section_mm2.values())}
+        return replace(self, cabled={count: (section, known[section]) for count, section in section_mm2.items()})
 
     @property
     def leaves_levels_open(self) -> bool:
@@ -164,14 +173,17 @@ class Supply:
 
     def case(self, strings: int, tank_m3: float, levels: tuple[float, float]) -> Case:
         """Give it sizes."""
-        return Case(self.scenario, Design(self.name, self.sources, strings, tank_m3, levels, self.series))
+        section, scenario = self.cabled.get(strings, (None, self.scenario))
+        return Case(scenario, Design(self.name, self.sources, strings, tank_m3, levels, self.series, section))
 
 
-def with_series(scenario: Scenario, series: int | None) -> Scenario:
-    """Put a number of modules in series that was chosen into a scenario that leaves it open; None changes nothing."""
-    if series is None or not scenario.leaves_open(SERIES):
-        return scenario
-    return scenario.choosing(SERIES, series, text("assumed.series_chosen"))
+def as_chosen(scenario: Scenario, series: int | None, section_mm2: float | None = None) -> Scenario:
+    """Put modules in series and section that were chosen into a scenario that leaves them open; None leaves them."""
+    if series is not None and scenario.leaves_open(SERIES):
+        scenario = scenario.choosing(SERIES, series, text("assumed.series_chosen"))
+    if section_mm2 is not None and scenario.leaves_open(SECTION):
+        scenario = scenario.choosing(SECTION, section_mm2, text("assumed.section_chosen"))
+    return scenario
 
 
 def supplies_of(scenario: Scenario, kinds: Sequence[SourceKind] = SOURCES) -> list[Supply]:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from planner.checks.basis import Basis, basis_of
 from planner.checks.design import Judgement, design_judge, series_to_try
-from planner.study.cases import Case, Supply
+from planner.study.cases import SECTION, Case, Supply
 from planner.study.context import Context
 
 Levels = tuple[float, float]
@@ -48,7 +48,8 @@ def passing(context: Context, supply: Supply, strings: Sequence[int], tanks_m3: 
     strings, tanks_m3 : sequence
         Numbers of strings and tanks to try, in rising order.
     """
-    if len(strings) * len(tanks_m3) == 1 and not supply.leaves_series_open:
+    is_open = len(strings) * len(tanks_m3) > 1 or supply.leaves_series_open or supply.scenario.leaves_open(SECTION)
+    if not is_open:
         return [Sizes(supply, strings[0], tanks_m3[0], Judgement((), ()))]
     tried = [sizes for one in judged(context, supply, strings, tanks_m3) for sizes in one]
     return [sizes for sizes, keep in zip(tried, admitted(tried), strict=True) if keep]
@@ -59,10 +60,13 @@ def judged(context: Context, supply: Supply, strings: Sequence[int], tanks_m3: S
     basis = site_basis(context, supply)
     judge = design_judge(basis)
     supplies = [supply.with_series(count) for count in series_to_try(basis)] if supply.leaves_series_open else [supply]
-    return [
-        [Sizes(each, count, tank, judge(each.series, count, tank)) for count in strings for tank in tanks_m3]
-        for each in supplies
-    ]
+    found = []
+    for each in supplies:
+        by = {(count, tank): judge(each.series, count, tank) for count in strings for tank in tanks_m3}
+        sections = {count: judgement.section_mm2 for (count, _), judgement in by.items()}
+        cabled = each.with_sections({count: section for count, section in sections.items() if section is not None})
+        found.append([Sizes(cabled, count, tank, judgement) for (count, tank), judgement in by.items()])
+    return found
 
 
 def admitted(tried: Sequence[Sizes]) -> list[bool]:

@@ -53,6 +53,8 @@ CIRCUIT_FACTOR = {"dc": 2.0, "1-phase": 2.0, "3-phase": sqrt(3)}
 LOADED_CONDUCTORS = {"dc": 2, "1-phase": 2, "3-phase": 3}
 PV_CURRENT_FACTOR = 1.25
 """Current to design a PV cable for, over the short-circuit current, IEC 62548."""
+DC_DROP, AC_DROP, DROP_DROP = 0.03, 0.05, 0.05
+"""Share of the voltage that a run may lose: IEC 60364-5-52 annex G for those on AC; on DC, common practice."""
 FUSE_LEAST, FUSE_MOST = 1.5, 2.4
 """Rating of a string's fuse over the short-circuit current of a module, IEC 62548 (from memory)."""
 FUSE_RATINGS_A = (1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 25, 30, 32, 40, 50, 63)
@@ -296,6 +298,9 @@ def drop_loss_w(run: DropCable, rated_w: float, power_w: ArrayLike, torque: Arra
 
 
 __all__ = [
+    "AC_DROP",
+    "DC_DROP",
+    "DROP_DROP",
     "FUSE_LEAST",
     "FUSE_MOST",
     "PV_CURRENT_FACTOR",

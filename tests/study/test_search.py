@@ -13,9 +13,11 @@ import pytest
 from planner.answers.of_study import failed_of_first, failures, study_verdicts
 from planner.assumptions.reader import check_scenario, read_scenario
 from planner.checks.design import series_to_try
+from planner.checks.site import site_verdicts
+from planner.scenario.cables import STANDARD_SECTIONS_MM2
 from planner.scenario.scenario import Scenario
 from planner.study.candidates import AS_GIVEN
-from planner.study.cases import with_series
+from planner.study.cases import as_chosen
 from planner.study.compare import Study, study_scenario
 from planner.study.context import Context
 from planner.study.passing import passing, site_basis
@@ -68,7 +70,7 @@ def test_a_number_in_series_that_is_given_stays() -> None:
     supply = context.supplies(scenario)[0]
     assert {each.supply.scenario.sources.solar.modules_in_series for each in  # type: ignore[union-attr]
             passing(context, supply, [1, 2], [20.0])} == {8}  # fmt: skip
-    assert with_series(scenario, 10) is scenario
+    assert as_chosen(scenario, 10) is scenario
 
 
 def test_auto_means_left_out() -> None:
@@ -132,3 +134,40 @@ def test_the_recommended_design_of_every_example_passes_its_checks(name: str) ->
     study = study_scenario(read_scenario(FOLDER / f"{name}.toml"), FOLDER)
     assert study.best is not None
     assert failed_of_first(study, study_verdicts(study)) == ()
+
+
+CABLED: dict[str, Any] = {"cables": {"dc": {"length_m": 40, "voltage_class_v": 1500, "outdoor": "yes"}}}
+
+
+def test_the_cable_of_the_array_is_the_smallest_that_passes_for_the_design_chosen() -> None:
+    def study(section: float | str) -> Study:
+        cables = {"dc": CABLED["cables"]["dc"] | {"section_mm2": section}}
+        return study_scenario(visit(cables=cables), FOLDER)
+
+    chosen = study("auto")
+    assert chosen.scenario.cables is not None
+    assert chosen.scenario.cables.dc is not None
+    section = chosen.scenario.cables.dc.section_mm2
+    assert failed_of_first(chosen, study_verdicts(chosen)) == ()
+    # With this section given the same design does the same; the next smaller one fails its checks.
+    given = study(section)
+    first, again = chosen.ranked[0], given.ranked[0]
+    assert (first.strings, first.modules, first.tank_m3) == (again.strings, again.modules, again.tank_m3)
+    assert first.delivered_share == pytest.approx(again.delivered_share, rel=1e-12)
+    thinner = [size for size in STANDARD_SECTIONS_MM2 if size < section]
+    assert thinner
+    verdicts = site_verdicts(
+        visit(cables={"dc": CABLED["cables"]["dc"] | {"section_mm2": thinner[-1]}},
+              sources={"solar": {"modules_in_series": first.series}}),
+        chosen.place, chosen.weather, strings=first.strings, tank_m3=first.tank_m3,
+    )  # fmt: skip
+    assert {"dc_cable_drop", "dc_cable_ampacity"} & {each.key for each in verdicts if each.outcome == "fail"}
+
+
+def test_sections_of_drop_and_ac_cables_are_found_and_pass_their_checks() -> None:
+    drop = {"length_m": 65, "supply": "3-phase", "voltage_v": 230}
+    scenario = visit(cables={"drop": drop, "ac": {"length_m": 30}}, sources={"solar": {}, "grid": {"voltage_v": 230}})
+    study = visited()
+    found = {each.key: each.outcome for each in site_verdicts(scenario, study.place, study.weather)}
+    for key in ("drop_cable_drop", "drop_cable_ampacity", "ac_cable_drop", "ac_cable_ampacity"):
+        assert found[key] == "pass", key

@@ -168,6 +168,7 @@ class Variants:
             size("tank.volume_m3", fixed.tank_m3 if tank == "auto" else tank),
             (size(f"topup.start_level{dark}_percent", start), size(f"topup.stop_level{dark}_percent", stop)),
             fixed.series,
+            fixed.section_mm2,
         )
 
     def _overridden(self, option: str, text: str) -> bool:
