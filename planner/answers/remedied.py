@@ -15,6 +15,7 @@ from planner.scenario.errors import InputError
 from planner.scenario.paths import Path as Keys
 from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
+from planner.study.cases import as_chosen
 from planner.study.compare import OptionResult, Study, study_scenario
 from planner.study.words import money
 from planner.text import known, text
@@ -155,11 +156,12 @@ def _cost_words(found: Remedied) -> str:
 def _judge(study: Study) -> Callable[[Scenario], tuple[Verdict, ...]]:
     """Check other scenarios with the design that was chosen, where they leave it open."""
     strings, tank_m3 = study_design(study)
+    chosen = next(((option.series, option.section_mm2) for option in study.ranked if option.strings), (None, None))
 
     def judged(scenario: Scenario) -> tuple[Verdict, ...]:
         solar = scenario.sources.solar
         return site_verdicts(
-            scenario,
+            as_chosen(scenario, *chosen),
             study.place,
             study.weather,
             strings=strings if solar is None or solar.strings == "auto" else None,

@@ -13,7 +13,8 @@ from planner.scenario.assumption import Assumption, without
 from planner.scenario.cables import Cables
 from planner.scenario.fields import Model, assumed, found, needed, optional
 from planner.scenario.finance import Costs, Finance, Service
-from planner.scenario.paths import Path
+from planner.scenario.operands import with_arrays
+from planner.scenario.paths import Path, parts_of
 from planner.scenario.place import Demand, Site, Weather
 from planner.scenario.prices import Prices
 from planner.scenario.size import Size
@@ -179,6 +180,15 @@ class Scenario(Model):
         noted = self.model_copy()
         noted._assumptions = tuple(assumptions)
         return noted
+
+    def leaves_open(self, key: str) -> bool:
+        """Whether a key was left out and worked out by a rule, so that a search may choose it anew."""
+        return any(assumption.key == key for assumption in self._assumptions)
+
+    def choosing(self, key: str, value: float, how: str) -> Self:
+        """Put what a search chose in the place of what a rule gave for a key that was left out."""
+        noted = [Assumption(each.path, how) if each.key == key else each for each in self._assumptions]
+        return with_arrays(self, {parts_of(key): value}).resting_on(noted)
 
     def given(self, mode: Literal["python", "json"] = "python", *, keep: Iterable[Path] = ()) -> dict[str, Any]:
         """Return the raw data that the user gave, without what was worked out.
