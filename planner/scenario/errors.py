@@ -96,7 +96,10 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
     """
     merged: dict[Path, list[str]] = {}
     given: dict[Path, Any] = {}
-    for detail in error.errors(include_url=False):
+    details = error.errors(include_url=False)
+    if any(detail["type"] not in ("missing", "too_short") for detail in details):
+        details = [detail for detail in details if not _follows(detail, raw, root)]
+    for detail in details:
         path = _in_file(detail["loc"], raw, missing=detail["type"] == "missing")
         text = _text(detail, path, root)
         if path == ("site", "latitude_deg"):
@@ -106,6 +109,14 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
         if detail["type"] not in ("missing", "extra_forbidden") and not isinstance(detail["input"], dict | BaseModel):
             given[path] = detail["input"]
     return [(path, _joined(texts, given.get(path, _NOTHING))) for path, texts in merged.items()]
+
+
+def _follows(detail: Any, raw: dict[str, Any], root: type[BaseModel]) -> bool:
+    """Whether a key is missing that is worked out from others, of which one is more likely what is wrong."""
+    if detail["type"] != "missing":
+        return False
+    known = field_at(root, _in_file(detail["loc"], raw, missing=True))
+    return known is not None and bool(known.how)
 
 
 _NOTHING = object()
@@ -184,7 +195,8 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
     if kind == "string_too_short":
         return "must not be empty"
     if kind == "string_pattern_mismatch":
-        return f"must match the pattern {context['pattern']}"
+        known = field_at(root, path)
+        return f"is not written as it must be ({known.description})" if known else "is not written as it must be"
     return _WHOLE_FLOAT.sub(r"\1", str(detail["msg"]))
 
 
