@@ -23,6 +23,7 @@ from planner.report.pages.renewals import renewals_page
 from planner.report.pages.returns import returns_page
 from planner.report.pages.simulated import simulated_page
 from planner.report.pages.tank import tank_page
+from planner.report.pages.users import users_page
 from planner.report.workbook.book import write_book
 from planner.report.workbook.sheet import clean
 from planner.study.compare import Study
@@ -96,6 +97,7 @@ def money_pages(study: Study, inputs: Inputs) -> tuple[Page, ...]:
     return (
         bill_page(study, bill),
         cash_page(study, Sources(inputs, bill)),
+        *([users_page(study, inputs)] if study.scenario.priced else []),
         simulated_page(study, inputs),
         renewals_page(study, bill),
         returns_page(study),

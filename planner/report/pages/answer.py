@@ -43,8 +43,8 @@ DASHED = frozenset(("modules", "array_kwp", "grid_kwh_per_year", "fuel_l_per_yea
 """Figures of which nothing is shown by a dash."""
 WHO_PAYS = ("grant", "loan", "own_funds", "capital_cost")
 COMPONENTS = (
-    "capital_expenditure", "operation_and_minor_maintenance", "capital_maintenance", "residual_taken_off",
-    "life_cycle_cost",
+    "capital_expenditure", "operation_and_minor_maintenance", "capital_maintenance",
+    "expenditure_on_direct_support", "residual_taken_off", "life_cycle_cost",
 )  # fmt: skip
 ASSUMPTIONS = (
     "demand.growth_percent_per_year",

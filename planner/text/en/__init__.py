@@ -21,6 +21,7 @@ from planner.text.en import (
     site,
     studies,
     terminal,
+    users,
     weather,
 )
 from planner.text.en.figures import FIGURES
@@ -30,6 +31,6 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, form, form_refusals, inputs, materials, method, plate, run, site, studies, terminal, weather,
+    checks_works, form, form_refusals, inputs, materials, method, plate, run, site, studies, terminal, users, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES
