@@ -183,7 +183,9 @@ def _users(key: str, unit: str, shown: Format, absent: str = "figure.none", need
 
     def known(result: Any) -> bool:
         payers = result.life.payers
-        return not needs or (payers.households and (needs == "households" or np.any(getattr(payers, needs) > 0)))
+        if not needs:
+            return True
+        return bool(payers.households and (needs == "households" or np.any(getattr(payers, needs) > 0)))
 
     def read(result: Any) -> Any:
         return result.life.users[key] if known(result) else np.nan

@@ -6,8 +6,8 @@ over the yearly volume. Components of cost as in IRC WASHCost (2011).
 
 The savings for replacements are one fund for all of them: the least level deposit at each year's end, before the
 replacements of that year, with which it is never overdrawn. It is the largest, over the years, of the level payment
-that has saved what fell due until then, so that no search is needed (sinking fund, see any text on engineering economy).
-Deposits rise with prices, and interest is what the account earns beyond that.
+that has saved what fell due until then, so that no search is needed. Deposits rise with prices; interest is what the
+account earns beyond that.
 """
 
 from __future__ import annotations

@@ -12,9 +12,7 @@ class Households(Model):
 
     size: float = needed("People per household", "people", ge=1, le=50)
     income_per_month: float | None = optional("Income of a household, the middle one", "money/month", gt=0)
-    lowest_income_per_month: float | None = optional(
-        "Income of a household of the poorest fifth", "money/month", gt=0
-    )
+    lowest_income_per_month: float | None = optional("Income of a household of the poorest fifth", "money/month", gt=0)
     collection_percent: float = assumed(
         100.0,
         "Share of the water delivered that is paid for",

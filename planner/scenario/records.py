@@ -49,9 +49,7 @@ class WaterQuality(Model):
 
     date: str | None = optional("Day of the sample", min_length=1)
     laboratory: str | None = optional("Who analysed it", min_length=1)
-    e_coli_per_100ml: float | None = optional(
-        "E. coli or thermotolerant coliforms", "per 100 mL", ge=0, le=1e9
-    )
+    e_coli_per_100ml: float | None = optional("E. coli or thermotolerant coliforms", "per 100 mL", ge=0, le=1e9)
     arsenic_mg_l: float | None = optional("Arsenic", "mg/L", ge=0, le=1e4)
     fluoride_mg_l: float | None = optional("Fluoride", "mg/L", ge=0, le=1e4)
     nitrate_mg_l: float | None = optional("Nitrate, as NO3", "mg/L", ge=0, le=1e5)

@@ -49,9 +49,7 @@ def balance(lumps: dict[int, float], years: int, saving: float, interest: float)
     return found
 
 
-@pytest.mark.parametrize(
-    ("collection", "tariffs"), [(1.0, (0.765, 0.945, 2.203)), (0.9, (0.850, 1.050, 2.448))]
-)
+@pytest.mark.parametrize(("collection", "tariffs"), [(1.0, (0.765, 0.945, 2.203)), (0.9, (0.850, 1.050, 2.448))])
 def test_tariffs_of_equal_years_are_the_yearly_cost_over_the_yearly_volume(
     collection: float, tariffs: tuple[float, ...]
 ) -> None:

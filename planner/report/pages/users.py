@@ -13,7 +13,6 @@ from planner.money.formula import Formula, Operand
 from planner.money.functions import where
 from planner.money.terms import Payers, terms_of
 from planner.money.users import FUND, INCOMES, burden_columns, users_definitions
-from planner.money.yearly import Column as YearColumn
 from planner.report.document import At, Block, Cell, Column, Heading, Page, Row, Section, Span, Table, Text
 from planner.report.pages.cash import REAL_DISCOUNT_RATE, YEAR, cash_cells, cash_ranges
 from planner.report.pages.inputs import Inputs
@@ -49,7 +48,7 @@ def users_page(study: Study, inputs: Inputs) -> Page:
     under = text("users.under", currency=currency, prices=text(f"cash.prices_{finance.prices}"))
     blocks = (
         _figures(study, inputs),
-        *(Text(text(f"users.{note}"), "note") for note in ("tariffs", "income", "fund")),
+        *(Text(text(f"users.{note}"), "note") for note in _notes(study)),
         *_ranges(study, inputs),
         *_programme(study, inputs),
         _by_year(study, inputs),
@@ -57,12 +56,23 @@ def users_page(study: Study, inputs: Inputs) -> Page:
     return Page("users", text("page.users"), text("page.users"), under, blocks)
 
 
+def _notes(study: Study) -> Iterator[str]:
+    """Keys of what there is to say of the figures."""
+    homes = study.scenario.households
+    yield "tariffs"
+    if homes is None or study.scenario.litres_per_person_day is None:
+        yield "no_households" if homes is None else "nobody_at_home"
+    else:
+        yield "income"
+    yield "fund"
+
+
 def users_cell(key: str, option: str) -> Formula:
     """Cell of a figure of the group 'users' of an option."""
     return Formula.leaf(At(USERS, key, option))
 
 
-def _payers(study: Study, option: OptionResult, inputs: Inputs) -> Payers:
+def _payers(option: OptionResult, inputs: Inputs) -> Payers:
     return terms_of(inputs.scenario_of(option), option.sources).payers
 
 
@@ -75,7 +85,7 @@ def _figures(study: Study, inputs: Inputs) -> Table:
     rows: list[Row | Section] = []
     for shown in figures_of("users"):
         known = [option for option in study.ranked if shown.known(option)]
-        if shown.key in _PARTS:
+        if shown.key in _PARTS and known:
             rows.append(Section(text(f"users.part.{_PARTS[shown.key]}")))
         if known:
             rows.append(_row(study, shown, {option.name: _cell(study, option, shown, inputs) for option in known}))
@@ -112,7 +122,7 @@ def _operands(study: Study, option: OptionResult, inputs: Inputs) -> Any:
     last = study.scenario.finance.analysis_period_years
     own = {key: Formula.leaf(Span(BY_YEAR, (name, 0), key, (name, last))) for key in _SHOWN}
     return SimpleNamespace(
-        **{**cash_ranges(study, name), **money, **own, **vars(_payers(study, option, inputs))},
+        **{**cash_ranges(study, name), **money, **own, **vars(_payers(option, inputs))},
         **{key: users_cell(key, name) for key in users_definitions()},
         life_years=LIFE_YEARS,
         people=PEOPLE,
@@ -219,7 +229,7 @@ def _years(study: Study, option: OptionResult, inputs: Inputs) -> Iterator[Row]:
     values = {**option.life.columns, **option.life.users}
     defined = {column.key: column for column in (*burden_columns(further), *FUND)}
     given = {
-        "fund_interest": _payers(study, option, inputs).fund_interest,
+        "fund_interest": _payers(option, inputs).fund_interest,
         "renewal_saving": users_cell("renewal_saving", name),
     }
 
@@ -231,7 +241,6 @@ def _years(study: Study, option: OptionResult, inputs: Inputs) -> Iterator[Row]:
         y = SimpleNamespace(**cells(year), **given, before=SimpleNamespace(**cells(max(year - 1, 0))))
         shown = {YEAR: Cell(year, "year")}
         for key in _SHOWN:
-            column = defined.get(key, YearColumn(key, every=lambda _, key=key: cash_cells(name, year, further)[key]))
-            operand = column.in_year(year, last, y)
+            operand = defined[key].in_year(year, last, y) if key in defined else getattr(y, key)
             shown[key] = Cell.worked_out(float(values[key][..., year]), "money", operand)
         yield Row((name, year), shown)

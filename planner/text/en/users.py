@@ -20,6 +20,10 @@ SENTENCES: dict[str, str] = {
         "UNDP Human Development Report 2006; both at second hand). No threshold is agreed (AQUA 72(8), 2023, a review "
         "of 79 studies). What is still spent on other sources in dry weeks comes on top."
     ),
+    "users.no_households": (
+        "No bill per household: [households] is not given (size, income_per_month and lowest_income_per_month)."
+    ),
+    "users.nobody_at_home": "No bill per household: no user of the water is people at home.",
     "users.fund": (
         "The saving is the least level deposit at each year's end with which the fund is not overdrawn by any year's "
         "replacements; the mean of the replacements over the years can be too little. Deposits rise with prices."
@@ -37,12 +41,12 @@ SENTENCES: dict[str, str] = {
     "users.ranges_source": (
         "Small and medium piped schemes from mechanised boreholes, larger ones above 5,000 people: IRC WASHCost, cost "
         "benchmarks, 2012, in US dollars of 2011, at second hand, brought to the prices that finance."
-        "usd_prices_since_2011 says. Water for animals, fields and others is in the costs here, but in no person's share."
+        "usd_prices_since_2011 says. What animals, fields and others draw is in the costs here, but in nobody's share."
     ),
     "users.ranges_source_2011": (
         "Small and medium piped schemes from mechanised boreholes, larger ones above 5,000 people: IRC WASHCost, cost "
         "benchmarks, 2012, in US dollars of 2011 as published, at second hand: today's would be higher (give finance."
-        "usd_prices_since_2011). Water for animals, fields and others is in the costs here, but in no person's share."
+        "usd_prices_since_2011). What animals, fields and others draw is in the costs here, but in nobody's share."
     ),
     "users.ranges_not_compared": (
         "Not compared: the published ranges are in US dollars, the prices in {currency}. With finance."
