@@ -13,6 +13,8 @@ from planner.checks import (
     head,
     nameplate,
     pipeline,
+    pumping_test,
+    quality,
     sun,
     tank,
     water,
@@ -30,6 +32,7 @@ TOPIC_MODULES = (
     nameplate,
     head,
     borehole,
+    pumping_test,
     pipeline,
     array,
     strings_in_parallel,
@@ -38,6 +41,7 @@ TOPIC_MODULES = (
     cables,
     tank,
     water,
+    quality,
 )
 
 

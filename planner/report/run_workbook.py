@@ -19,6 +19,7 @@ from planner.report.pages.head import head_page
 from planner.report.pages.inputs import Inputs, inputs_of, inputs_page
 from planner.report.pages.method import cautions_table, method_page
 from planner.report.pages.options import options_page
+from planner.report.pages.records import records_page
 from planner.report.pages.renewals import renewals_page
 from planner.report.pages.returns import returns_page
 from planner.report.pages.simulated import simulated_page
@@ -84,6 +85,7 @@ def run_report(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict
         energy_page(study),
         head_page(study),
         checks_page(study, verdicts),
+        records_page(study.scenario),
         tank_page(study),
         *money_pages(study, inputs),
         method_page(study, cautions),

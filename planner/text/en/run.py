@@ -23,6 +23,9 @@ SENTENCES: dict[str, str] = {
     # ---- answer
     "answer.question": "Question: {question}",
     "answer.people": "Serves {people} people in the first year.",
+    "answer.record": (
+        "Prepared by: {prepared_by}. Site visited: {visit_date}. Prices of: {price_date}. Revision: {revision}."
+    ),
     "answer.setting": "Money in {currency}, {prices}. Every option was simulated hour by hour through {years} years.",
     "answer.other_first": (
         "! At the prices changed here another option costs least; run the study again to have it checked: "
