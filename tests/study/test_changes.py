@@ -316,7 +316,7 @@ def money_of(case: Worked, outcomes: list[Outcome]) -> list[Any]:
         worst, short = done.worst_year_share, done.longest_short_days.max(axis=-1)
         meets = bool(serves(own.scenario.service, done.delivered_share, worst, short))
         life = Result(own, done, quantities_of(done), meets).life
-        found.append((life.columns, life.figures, life.users, meets))
+        found.append((life, life.users, meets))
     return found
 
 

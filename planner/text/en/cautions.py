@@ -143,8 +143,8 @@ SENTENCES: dict[str, str] = {
     "caution.free": "Counted as there and paid for, a price of 0 being entered: {names}.",
     "caution.under_budgeted": (
         "{option} is budgeted at {cost} US dollars of 2011 per person and year to run, support and keep renewed, below "
-        "the {low} to {high} found for such schemes (IRC WASHCost, cost benchmarks, 2012, at second hand): look for what "
-        "is missing, such as wages, repairs, water tests or support, before it is promised to users."
+        "the {low} to {high} found for such schemes (IRC WASHCost, cost benchmarks, 2012, at second hand): look for "
+        "what is missing, such as wages, repairs, water tests or support, before it is promised to users."
     ),
     "caution.loan": (
         "The loan's interest of {rate} % is nominal, prices are constant and no inflation was entered, so the interest "
