@@ -222,7 +222,7 @@ def test_a_blank_form_names_every_cell_that_must_be_filled(tmp_path: Path) -> No
         assert any(f"({slot.label}): is empty; must be {allowed(slot.takes)}" in line for line in lines), slot.key
     assert len([line for line in lines if "what is given does not say it" not in line]) == len(wanted) + 1
     assert any("(Who draws the water): has no row filled; fill at least one" in line for line in lines)
-    assert any("pipeline.segments: is missing, and what is given does not say it" in line for line in lines)
+    assert any("(Runs of pipe from the pump to the tank): is missing, and what is given" in line for line in lines)
 
 
 def test_filling_a_blank_form_by_hand(tmp_path: Path) -> None:

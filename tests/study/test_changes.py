@@ -168,7 +168,36 @@ def with_every_table() -> dict[str, Any]:
     return raw
 
 
-SCENARIOS = {"hill school": hill_school, "dust by month": dust_by_month, "every table": with_every_table}
+def by_short_keys() -> dict[str, Any]:
+    """The hill school by a pumping test of one step, the main's length and a price list."""
+    raw = hill_school()
+    del raw["borehole"]["specific_capacity_m3h_per_m"]
+    raw["borehole"] |= {"test_flow_m3h": 1.5, "drawdown_m": 5.0}
+    raw["pipeline"] = {"rise_to_tank_inlet_m": raw["pipeline"]["rise_to_tank_inlet_m"], "length_m": 300.0}
+    raw["prices"] = {
+        "pv_per_kwp": 900.0, "tank_per_m3": 150.0, "pipe_per_m": 5.0, "pump": 1500.0, "controller": 400.0,
+        "borehole": 9000.0, "grid_connection": 700.0, "grid_per_kwh": 0.2, "generator": 2500.0, "fuel_per_l": 1.4,
+        "pipes": [{"pipe": "PE100 SDR11 32", "per_m": 3.0}, {"pipe": "PE100 SDR9 32", "per_m": 4.0}],
+    }  # fmt: skip
+    for table, key in (("pump", "price"), ("controller", "price"), ("borehole", "price"), ("tank", "price")):
+        raw[table].pop(key, None)
+    raw["tank"].pop("sizes", None)
+    sources = raw["sources"]
+    sources["solar"]["module"].pop("price", None)
+    sources["solar"].pop("structure_price_per_module", None)
+    sources["grid"].pop("price", None)
+    sources["grid"].pop("tariff", None)
+    for key in ("price", "fuel_price_per_l"):
+        sources["generator"].pop(key, None)
+    return raw
+
+
+SCENARIOS = {
+    "hill school": hill_school,
+    "dust by month": dust_by_month,
+    "every table": with_every_table,
+    "short keys": by_short_keys,
+}
 
 
 @dataclass(frozen=True)
@@ -247,7 +276,7 @@ def effects(name: str) -> list[Effect]:
     for key in numeric_keys(base.scenario).values():
         if key.base is None or plain(key) in tried or (key.base == 0 and "draw_profile" in key.path):
             continue
-        there = changed(raw, key)
+        there = changed(base.scenario, key)
         if there is not None:
             tried[plain(key)] = key, there
     # The hour loop is a function of what it is given: where that is the same to the last bit, so is the outcome.
@@ -272,11 +301,11 @@ def _same_hours(one: Worked, other: Worked) -> bool:
     return same(one.options, other.options)
 
 
-def changed(raw: dict[str, Any], key: Key) -> Worked | None:
+def changed(scenario: Scenario, key: Key) -> Worked | None:
     """Work out a scenario with another value of a key; None where the models or the site allow none of those tried."""
     for value in values_near(key):
         try:
-            return worked(with_value(raw, key, value))
+            return worked(with_value(scenario.given(keep=[key.path]), key, value))
         except InputError:
             continue
     return None
