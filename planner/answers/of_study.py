@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from planner.answers.users import users_sentence
 from planner.checks.basis import Basis, basis_of
 from planner.checks.site import site_verdicts
 from planner.checks.verdict import Verdict, failed
@@ -71,7 +72,7 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
-    said = [failures(study, verdicts), *sentences(study), starter_sentence(study.scenario)]
+    said = [failures(study, verdicts), *sentences(study), users_sentence(study), starter_sentence(study.scenario)]
     return [sentence for sentence in said if sentence]
 
 

@@ -8,7 +8,8 @@ from typing import Any
 import pytest
 
 from planner.answers.cautions import number_cautions
-from planner.answers.of_study import study_verdicts
+from planner.answers.of_study import below_headline, study_verdicts
+from planner.answers.users import users_sentence
 from planner.figures import figure
 from planner.report.document import Page, Table, Text
 from planner.report.pages.inputs import inputs_of
@@ -116,3 +117,14 @@ def test_a_technical_answer_shows_none_of_it() -> None:
         report = run_report(study, number_cautions(study), study_verdicts(study))
         assert ("users" in {page.key for page in report.pages}) == shown
         assert any("IRC WASHCost" in said for said in number_cautions(study)) == shown
+
+
+def test_the_answer_says_what_users_pay_unless_something_has_no_price() -> None:
+    study = studied(**SHORT)
+    first = study.ranked[0]
+    said = users_sentence(study)
+    assert said.startswith(f"{first.name}: users cover operation and replacements at USD ")
+    assert f"USD {float(first.life.users['tariff_operation_and_renewals']):.2f} a m3" in said
+    assert said in below_headline(study, study_verdicts(study))
+    assert "nothing is replaced" in users_sentence(studied(**SHORT | {"controller__life_years": 15}))
+    assert users_sentence(studied(**SHORT, pump__price=None)) == ""

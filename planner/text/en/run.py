@@ -131,7 +131,9 @@ SENTENCES: dict[str, str] = {
     # ---- bill of quantities, replacements
     "bill.under": (
         "A cost under an option's name means that the option uses the line. A line replaced by 'years or running "
-        "hours' is replaced when its years or its running hours are used up, whichever comes first."
+        "hours' is replaced when its years or its running hours are used up, whichever comes first. Installation is "
+        "counted on the equipment bought; contingency, design and supervision, and value added tax, in this order, "
+        "each on all lines above it. None of the four is added to replacements."
     ),
     "bill.line": "Line",
     "bill.supply": "Source",
