@@ -19,7 +19,7 @@ from planner.text import figure_definition, figure_label, text
 
 Array = NDArray[np.float64]
 Group = Literal["design", "service", "energy", "money", "components", "users", "carbon", "comparison"]
-Format = Literal["whole", "one", "two", "three", "money", "price", "year"]
+Format = Literal["whole", "one", "two", "three", "money", "price"]
 
 COST_CATEGORIES = (
     "construction",
@@ -258,9 +258,9 @@ FIGURES: tuple[Figure, ...] = (
     *_tariffs(),
     _users("burden_mean", "money/year", "money"),
     _users("burden_largest", "money", "money"),
-    _users("burden_largest_year", "", "year"),
+    _users("burden_largest_year", "", "whole"),
     _users("renewal_saving", "money/year", "money"),
-    _users("renewal_fund_empty_year", "", "year"),
+    _users("renewal_fund_empty_year", "", "whole"),
     _users("renewal_fund_left", "money", "money"),
     _users("capital_cost_per_person", "money/person", "price", "figure.no_people"),
     _users("recurrent_cost_per_person", "money/person/year", "price", "figure.no_people"),

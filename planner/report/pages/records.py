@@ -64,7 +64,7 @@ def _quality(scenario: Scenario) -> Iterator[Block]:
     elif found.date or found.laboratory:
         nothing = text("answer.nothing")
         yield Text(text("records.analysed", date=found.date or nothing, laboratory=found.laboratory or nothing))
-    keys = {"parameter": 26, "result": 12, "unit": 12, "limit": 14, "kind": 18, "verdict": 16, "source": 60}
+    keys = {"parameter": 26, "result": 12, "unit": 12, "limit": 14, "kind": 18, "verdict": 16, "source": 30}
     columns = tuple(
         Column(key, text("column.unit" if key == "unit" else f"records.{key}"), width) for key, width in keys.items()
     )
@@ -84,9 +84,9 @@ def _row(scenario: Scenario, guideline: Guideline, *, drunk: bool) -> Row:
             "result": Cell(text("answer.nothing"), "word") if value is None else Cell(value, "general"),
             "unit": Cell(guideline.unit),
             "limit": Cell(guideline.range, "word") if guideline.range else Cell(guideline.limit, "general"),
-            "kind": Cell(text(f"records.kind_{guideline.kind}")),
-            "verdict": Cell(f"{SYMBOL[outcome]} {said}" if drunk else text("answer.nothing"), "word"),
-            "source": Cell(guideline.source, "wrap"),
+            "kind": Cell(text(f"records.kind_{guideline.kind}"), "centre"),
+            "verdict": Cell(f"{SYMBOL[outcome]} {said}" if drunk else text("answer.nothing"), "centre"),
+            "source": Cell(text("records.from_memory" if guideline.from_memory else "records.second_hand")),
         },
         "strong" if drunk and outcome == "fail" else "plain",
     )

@@ -24,10 +24,13 @@ SENTENCES: dict[str, str] = {
     "records.kind_acceptance": "taste, stains, works",
     "records.verdict": "Verdict",
     "records.source": "Source",
+    "records.second_hand": "WHO 2022, at second hand",
+    "records.from_memory": "WHO 2022, from memory: confirm",
     "records.not_tested": "not tested",
     "records.national": (
-        "Guideline values are no law: the country's own standard comes first, and a result holds for its sample alone. "
-        "Nothing here says that the water is safe."
+        "WHO 2022: Guidelines for drinking-water quality, 4th edition incorporating the first and second addenda. They "
+        "are no law: the country's own standard comes first, and a result holds for its sample alone. Nothing here says "
+        "that the water is safe."
     ),
     "quality.range": "{low} to {high}",
     "quality.compared": "Raw water against the guideline value for drinking-water: {name}",
