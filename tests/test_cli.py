@@ -57,9 +57,9 @@ def test_new_then_run_writes_workbook_json_and_table(tmp_path: Path) -> None:
     assert planner("new", file)[0] == 0
     code, out, err = planner("run", file, "--outputs", tmp_path / "out")
     assert code == 0, err
-    assert "Supply option" in out
-    assert "costs least" in out
-    assert "Cautions" in out
+    assert "technical answer, without prices" in out
+    assert "meets the target" in out
+    assert "local codes and licensed practice come first" in out
     data = json.loads((tmp_path / "out" / "my-site.json").read_text(encoding="utf-8"))
     workbook = openpyxl.load_workbook(tmp_path / "out" / "my-site.xlsx", data_only=True)
     assert workbook.sheetnames[0] == "Answer"
@@ -255,7 +255,7 @@ def test_weather_that_cannot_be_fetched_says_so(quick: Path, tmp_path: Path) -> 
 
 
 def test_our_own_fault_ends_with_one(quick: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    def broken(*_: object) -> None:
+    def broken(*_: object, **__: object) -> None:
         raise RuntimeError("boom")
 
     monkeypatch.setattr("planner.study.compare.study_scenario", broken)

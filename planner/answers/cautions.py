@@ -45,9 +45,8 @@ def number_cautions(study: Study) -> list[str]:
     if not study.altitude_given:
         said.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
     said += _clock(scenario)
-    said += _unpriced(study)
-    said += _loan(scenario)
-    said += _under_budgeted(study)
+    if scenario.priced:
+        said += [*_unpriced(study), *_loan(scenario), *_under_budgeted(study)]
     said += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
@@ -123,7 +122,7 @@ def _under_budgeted(study: Study) -> list[str]:
     """Warn of running costs below what such schemes were found to cost, where the currency lets them be compared."""
     scenario, first = study.scenario, study.ranked[0]
     per_dollar = units_per_dollar(scenario)
-    if not scenario.priced or not scenario.people or per_dollar is None:
+    if not scenario.people or per_dollar is None:
         return []
     recurrent = benchmarks_for(scenario.people)[1]
     dollars = float(figure(recurrent.figure).read(first)) / per_dollar / (scenario.finance.usd_prices_since_2011 or 1.0)

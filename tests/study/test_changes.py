@@ -344,7 +344,7 @@ def money_of(case: Worked, outcomes: list[Outcome]) -> list[Any]:
         done = outcome.at(0, 0)
         worst, short = done.worst_year_share, done.longest_short_days.max(axis=-1)
         meets = bool(serves(own.scenario.service, done.delivered_share, worst, short))
-        life = Result(own, done, quantities_of(done), meets).life
+        life = Result(own, done, quantities_of(done), meets, 0.0).life
         found.append((life, life.users, meets))
     return found
 

@@ -29,8 +29,8 @@ SENTENCES: dict[str, str] = {
     "records.not_tested": "not tested",
     "records.national": (
         "WHO 2022: Guidelines for drinking-water quality, 4th edition incorporating the first and second addenda. They "
-        "are no law: the country's own standard comes first, and a result holds for its sample alone. Nothing here says "
-        "that the water is safe."
+        "are no law: the country's own standard comes first, and a result holds for its sample alone. Nothing here "
+        "says that the water is safe."
     ),
     "quality.range": "{low} to {high}",
     "quality.compared": "Raw water against the guideline value for drinking-water: {name}",

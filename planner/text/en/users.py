@@ -9,13 +9,13 @@ SENTENCES: dict[str, str] = {
     "users.sentence": (
         "{option}: users cover operation and replacements at {renewals} a m3 (operation alone {operation}; with "
         "support and what the grant leaves of the capital cost {full}). {saving} a year set aside pays for every "
-        "replacement when it falls due; without savings the dearest year is year {year}, at {largest} against a mean of "
-        "{mean}."
+        "replacement when it falls due; without savings the dearest year is year {year}, at {largest} against a mean "
+        "of {mean}."
     ),
     "users.sentence_no_lumps": (
-        "{option}: users cover operation at {operation} a m3, and support and what the grant leaves of the capital cost "
-        "too at {full}; nothing is replaced within the analysis period, so that nothing is set aside here for what "
-        "comes after it."
+        "{option}: users cover operation at {operation} a m3, and support and what the grant leaves of the capital "
+        "cost too at {full}; nothing is replaced within the analysis period, so that nothing is set aside here for "
+        "what comes after it."
     ),
     "users.part.tariff": "Tariff per m3 that is paid for",
     "users.part.household": "Household: bill, and what it takes of an income",

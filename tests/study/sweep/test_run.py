@@ -166,7 +166,7 @@ def test_a_failing_variant_is_told_and_ends_nothing() -> None:
     }
     results = run_sweep(school(sweep=table), EXAMPLES).results[0]
     assert set(results.problems) == {1, 2, 3, 5, 7}
-    assert "must be larger than rated_head_m" in results.problems[2].words
+    assert "rated_head_m 120 is not below max_head_m 100" in results.problems[2].words
     assert "of the busiest hour" in results.problems[1].words
     assert np.isfinite(results.measure("present_cost")[[0, 6]]).all()
     assert np.isnan(results.numbers[2]).all()
