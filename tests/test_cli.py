@@ -37,9 +37,10 @@ HILL = Path("scenarios/hill-school.toml")
 
 @pytest.fixture
 def quick(tmp_path: Path) -> Path:
-    """The hill school with a life of two years, to be quick, and another law of the days, of which a note is made."""
+    """The hill school with a life of two years and three options, to be quick."""
     raw = tomllib.loads(HILL.read_text(encoding="utf-8"))
     raw["finance"]["analysis_period_years"] = 2
+    raw["service"]["options"] = ["solar", "grid", "solar + grid + generator"]
     file = tmp_path / "quick.toml"
     file.write_text(toml_text(raw), encoding="utf-8")
     return file
@@ -99,6 +100,9 @@ def test_new_does_not_replace_a_file(tmp_path: Path) -> None:
 
 
 def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None:
+    raw = tomllib.loads(quick.read_text(encoding="utf-8"))
+    del raw["service"]["options"]
+    quick.write_text(toml_text(raw), encoding="utf-8")
     assert planner("run", quick, "--outputs", tmp_path, "--quiet")[0] == 0
     data = json.loads((tmp_path / "quick.json").read_text(encoding="utf-8"))
     assert data["planner_version"] == __version__

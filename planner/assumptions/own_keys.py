@@ -26,8 +26,8 @@ def own_keys(scenario: Scenario, changes: Mapping[str, Any]) -> dict[Path, Any]:
     Returns
     -------
     dict
-        The same by path. Where the runs of pipe are worked out from one length, a pipe stands at the short form's key;
-        length and pressure class of a run follow from the depth of the pump and from its pipe.
+        The same by path. Where the runs of pipe are worked out from one length, pipes and the main's length stand at
+        the short form's keys; the riser's length follows from the depth of the pump, a pressure class from the pipe.
     """
     paths = {parts_of(key): value for key, value in changes.items()}
     if all(assumption.path != _SEGMENTS for assumption in scenario.assumptions):
@@ -38,4 +38,6 @@ def own_keys(scenario: Scenario, changes: Mapping[str, Any]) -> dict[Path, Any]:
             found[path] = value
         elif path[3:] == ("pipe",) and isinstance(path[2], int):
             found["pipeline", _SHORT_PIPES[path[2]]] = value
+        elif path[2:] == (1, "length_m"):
+            found["pipeline", "length_m"] = value
     return found

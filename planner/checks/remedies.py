@@ -44,7 +44,8 @@ def with_changes(scenario: Scenario, changes: Mapping[str, Any]) -> Scenario:
     InputError
         If what comes out is no scenario.
     """
-    return scenario_of(with_values(scenario.given(), own_keys(scenario, changes)))
+    own = own_keys(scenario, changes)
+    return scenario_of(with_values(scenario.given(keep=own), own))
 
 
 def tried_out(verdicts: Sequence[Verdict], judge: Judge) -> tuple[Verdict, ...]:
