@@ -123,7 +123,8 @@ def remedied_sentences(found: Remedied | None) -> list[str]:
         return []
     failing = ", ".join(verdict.what for verdict in found.failing)
     if not found.carried.remedied:
-        return [text("remedied.none_computed", checks=failing)]
+        key = "remedied.none_computed" if found.before.scenario.priced else "remedied.none_computed_technical"
+        return [text(key, checks=failing)]
     count = len(found.failing)
     checks = "no_check_fails" if not count else "one_fails" if count == 1 else "some_fail"
     slots = {

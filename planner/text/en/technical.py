@@ -27,6 +27,7 @@ SENTENCES: dict[str, str] = {
         "tank counts as {tank:g} kWp of array (assumed, common "
         "practice, no source)."
     ),
+    "remedied.none_computed_technical": "The remedies of what fails cannot be computed: {checks}.",
     "sizing_answer.weight": "{kwp:.2g} kWp of array",
     "sizing_answer.best_technical": (
         "{option} meets the target of {target:g} % of the water with {design}: {delivered:.1f} % delivered. Of "
