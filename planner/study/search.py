@@ -112,7 +112,8 @@ def _choose_round(context: Context, supplies: Sequence[Supply], levels: Sequence
     """Choose sizes at some levels, then levels at those sizes."""
     sizes = _choose_sizes(context, supplies, levels)
     asked = [_Asked.of(*each) for each in zip(supplies, sizes, levels, strict=True)]
-    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=True)
+    may_be_chosen = [may for each in asked for may in each.may_be_chosen]
+    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=may_be_chosen)
     begin, choices = 0, []
     for each in asked:
         choices.append(each.choice(found, begin))
@@ -177,6 +178,12 @@ class _Asked:
         tanks = _curve_tanks(supply.scenario, tank)
         cases = [supply.case(strings, tank, pair) for pair in settings]
         return _Asked(supply, settings, tanks, [*cases, *(supply.case(strings, each, levels) for each in tanks)])
+
+    @property
+    def may_be_chosen(self) -> list[bool]:
+        """Which of its cases may turn out to be the chosen one."""
+        settings = len(self.settings) if self.supply.leaves_levels_open else 1
+        return [place < settings for place in range(len(self.cases))]
 
     def choice(self, found: Results, begin: int) -> Choice:
         """Read the answer off the results, in which its cases begin at some place."""

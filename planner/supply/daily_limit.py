@@ -7,13 +7,16 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import Cells, Columns
+from planner.supply.cells import Cells, Columns, over_day
 
 Array = NDArray[np.float64]
 
 
 class OpenDay(Protocol):
-    """One day of some cells: sun and draw (24, cells), the level at its beginning and the tank (cells,) [m³]."""
+    """One day of some cells: sun and draw (24, cells), the level at its beginning and the tank (cells,) [m³].
+
+    `top_up_level` and `top_up_m3` (cells,) are the highest level to which top-up fills and the most that it could add.
+    """
 
     sun: Array
     draw: Array
@@ -21,6 +24,8 @@ class OpenDay(Protocol):
     first: Array
     volume: Array
     ahead: Array
+    top_up_level: Array
+    top_up_m3: Array
 
 
 class DailyLimit:
@@ -44,8 +49,11 @@ class DailyLimit:
     def open_day(self, cells: Cells, day: OpenDay) -> None:
         """Begin a day of some cells."""
         self.volume, self.left = day.volume, self.limit_m3[cells.column]
-        # where room and the whole day's draw are no more than the limit, it holds nothing back
-        self.left[day.volume - day.first + day.draw.sum(axis=0) <= self.left] = np.inf
+        # Top-up adds no more than to its highest level, nor the sun than to the rim: where even that is within the
+        # limit, it holds nothing back.
+        sun, draw = over_day(day.sun), over_day(day.draw)
+        top_up = np.minimum(np.maximum(day.top_up_level - day.first + draw, 0.0), day.top_up_m3)
+        self.left[np.minimum(day.volume - day.first + draw, sun + top_up) <= self.left] = np.inf
         self.binds = bool(np.isfinite(self.left).any())
         if not self.binds:
             return

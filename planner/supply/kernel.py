@@ -131,6 +131,7 @@ def run_hours(
     sources: Sequence[tuple[TopUpSeries, FloatSwitch]] = (),
     daily_limit_m3: float | Array | None = None,
     users_share: Array | None = None,
+    needed: NDArray[np.bool_] | None = None,
     month_count: int = 12,
     trace: bool = False,
 ) -> tuple[Totals, Trace | None]:
@@ -158,6 +159,8 @@ def run_hours(
         Most that may be pumped in a day [m³]; infinite where there is no limit.
     users_share : ndarray, (hours, columns), optional
         Share of the draw that reaches users, the rest being leakage; the shortfall is then also summed for users alone.
+    needed : ndarray of bool, (variants, columns), optional
+        The cases to work out, all by default; what is returned of the others means nothing.
     month_count : int
         Number of months in the totals.
     trace : bool
@@ -177,6 +180,7 @@ def run_hours(
     volume = np.array(np.broadcast_to(volume_m3, shape), order="C")
     level = np.array(np.broadcast_to(start.level_m3 if isinstance(start, State) else start, shape), order="C")
     first = level.copy()
+    needed = np.ones(shape, dtype=bool) if needed is None else needed
     sums = {name: np.zeros((month_count, *shape)) for name in ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")}
     users_sum = None if users_share is None else np.zeros((month_count, *shape))
     top_ups: list[TopUp] = []
@@ -195,11 +199,11 @@ def run_hours(
         day, month = slice(begin, begin + DAY), months[begin]
         sun, draw = sun_m3[day], draw_m3[day]
         quiet = quiet_days.of(sun, draw, level)
-        busy = np.ones(shape, dtype=bool) if trace else ~quiet.holds
-        cells = Cells.where(busy)
+        settled = needed & quiet.holds & (not trace)
+        cells = Cells.where(needed & ~settled)
         level_then = level.reshape(-1)[cells.place]
         np.copyto(level, quiet.end_m3)
-        quiet.add_idle(busy, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
+        quiet.add_idle(settled, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
         missing = np.zeros(0)
         if cells.count:
             step = _Day(cells.of(sun), cells.of(draw), level_then, volume.reshape(-1)[cells.place])
@@ -236,12 +240,14 @@ class _Day:
     """One day of some cells, stepped through hour by hour: flows (24, cells) [m³].
 
     `level` is that at the end of each hour, `short` the shortfall, `idle` the sun's water that found no room; `net` is
-    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor.
+    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor. `top_up_level` (cells,)
+    is the highest level to which top-up fills the tank, `top_up_m3` (cells,) the most that it could add in the day.
     """
 
     def __init__(self, sun: Array, draw: Array, level: Array, volume: Array) -> None:
         self.sun, self.draw, self.volume = sun, draw, volume
         self.net = sun - draw
+        self.top_up_level, self.top_up_m3 = np.zeros_like(level), np.zeros_like(level)
         self.first, self.ahead = level, np.empty_like(level)
         self.level, self.short, self.idle = (np.empty_like(sun) for _ in range(3))
 

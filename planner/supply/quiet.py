@@ -37,9 +37,9 @@ class Quiet:
     below_rim_m3: Array
     rise_m3: Array
 
-    def add_idle(self, busy: NDArray[np.bool_], kwh_per_m3: Array, idle_m3: Array, idle_kwh: Array) -> None:
-        """Add the sun that found no room where the day is quiet, water and energy at `kwh_per_m3` (24, columns)."""
-        begins = np.where(busy, -np.inf, self.below_rim_m3)
+    def add_idle(self, settled: NDArray[np.bool_], kwh_per_m3: Array, idle_m3: Array, idle_kwh: Array) -> None:
+        """Add the sun that found no room where the day is settled so, water and energy at `kwh_per_m3` (24, columns)."""
+        begins = np.where(settled, self.below_rim_m3, -np.inf)
         before, now = np.zeros_like(begins), np.empty_like(begins)
         grows = np.diff(self.rise_m3, axis=0, prepend=-np.inf) > 0
         grows &= self.rise_m3 + begins.max(axis=0) > 0

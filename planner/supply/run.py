@@ -42,21 +42,22 @@ def run_options(
     *,
     band_count: int = 1,
     trace: bool = False,
-    limit_cost: bool = False,
+    free_variants: Sequence[int] | None = None,
 ) -> list[Outcome]:
     """Simulate every option, number of strings, tank and life year in one pass through the hours.
 
     Parameters
     ----------
     options : sequence of Option
-        The options; all with the same number of variants and life years.
+        The options; all with the same number of life years.
     band_count : int
         Number of tariff bands in the nothing that an option has from a source it lacks, so that tables of several
         options agree.
     trace : bool
         Keep the hour-by-hour record of each option.
-    limit_cost : bool
-        Also find the shortfall that the daily limit causes: each option is run beside itself without the limit.
+    free_variants : sequence of int, optional
+        How many variants of each option, from its first, are also run without its daily limit, to find the shortfall
+        that the limit causes; it is NaN of the others.
 
     Returns
     -------
@@ -68,15 +69,8 @@ def run_options(
     ValueError
         When options put the same sources in different orders, or a source has different tariff bands in them.
     """
-    if limit_cost:
-        limited = [place for place, option in enumerate(options) if option.daily_limit_m3 is not None]
-        freed = [replace(options[place], daily_limit_m3=None) for place in limited]
-        held = run_options([*options, *freed], band_count=band_count, trace=trace)
-        free = {place: held[len(options) + at] for at, place in enumerate(limited)}
-        return [
-            replace(each, limit_shortfall_m3=(free.get(place, each).delivered_m3 - each.delivered_m3).sum(axis=-1))
-            for place, each in enumerate(held[: len(options)])
-        ]
+    if free_variants is not None:
+        return _beside_free(options, free_variants, band_count, trace)
     names = _in_order(options)
     order = _side_by_side(options, names)
     ordered = [options[place] for place in order]
@@ -92,12 +86,33 @@ def run_options(
     for place, option, block in zip(order, ordered, blocks, strict=True):
         months = Months(*(sums[name][:, block] for name in _SUMS))
         did = {
-            source.name: source.part(totals.top_ups[at], block)
+            source.name: source.part(totals.top_ups[at], block, option.tank_m3.size)
             for at, source in enumerate(served)
             if block.start in source.inside
         }
         outcomes[place] = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
     return [outcome for outcome in outcomes if outcome is not None]
+
+
+def _beside_free(
+    options: Sequence[Option], free_variants: Sequence[int], band_count: int, trace: bool
+) -> list[Outcome]:
+    """Run options, and beside them some of their variants without the daily limit."""
+    freed = {
+        place: options[place].first(count).without_limit()
+        for place, count in enumerate(free_variants)
+        if count and options[place].daily_limit_m3 is not None
+    }
+    found = run_options([*options, *freed.values()], band_count=band_count, trace=trace)
+    free = dict(zip(freed, found[len(options) :], strict=True))
+    result = []
+    for place, (option, held) in enumerate(zip(options, found, strict=False)):
+        short = np.full(held.level_end_m3.shape, 0.0 if option.daily_limit_m3 is None else np.nan)
+        if place in free:
+            gain = free[place].delivered_m3 - held.delivered_m3[: free_variants[place]]
+            short[: free_variants[place]] = gain.sum(axis=-1)
+        result.append(replace(held, limit_shortfall_m3=short))
+    return result
 
 
 _SUMS = ("demand_m3", "drawn_m3", "pumped_m3", "used_kwh", "offered_kwh")
@@ -133,8 +148,10 @@ class _Life:
 
     def run(self, daily_limit_m3: Array | None, trace: bool = False) -> tuple[Totals, dict[str, Array], Trace | None]:
         """Run every life year from the state in which the year before ends; sums are (12, columns)."""
-        tank_m3 = _per_column([option.tank_m3 for option in self.options], self.blocks)
-        state = self._new_year(tank_m3, daily_limit_m3)
+        variants = [option.tank_m3.size for option in self.options]
+        tank_m3 = _per_column([option.tank_m3 for option in self.options], self.blocks, max(variants))
+        needed = np.arange(max(variants))[:, None] < np.repeat(variants, [block.stop - block.start for block in self.blocks])
+        state = self._new_year(tank_m3, needed, daily_limit_m3)
         sums: dict[str, list[Array]] = {name: [] for name in _SUMS}
         parts: list[Totals] = []
         records: list[Trace] = []
@@ -150,6 +167,7 @@ class _Life:
                 sources=part.sources,
                 daily_limit_m3=daily_limit_m3,
                 users_share=part.users_share if by_hour else None,
+                needed=needed,
                 trace=trace,
             )
             if not by_hour:
@@ -162,7 +180,7 @@ class _Life:
         by_month = {name: np.array(values) for name, values in sums.items()}
         return Totals.joined(parts), by_month, Trace.joined(records) if records else None
 
-    def _new_year(self, tank_m3: Array, daily_limit_m3: Array | None) -> State:
+    def _new_year(self, tank_m3: Array, needed: NDArray[np.bool_], daily_limit_m3: Array | None) -> State:
         """Find the state each life year begins in: that in which the last days of the year before end.
 
         The years run side by side, so the last days of each are run first, from an empty tank. It has forgotten where
@@ -174,7 +192,14 @@ class _Life:
         empty = np.zeros_like(tank_m3)
         one_month = np.zeros(hours.stop - hours.start, dtype=np.int64)
         totals, _ = run_hours(
-            *last.flows, tank_m3, empty, one_month, month_count=1, sources=last.sources, daily_limit_m3=daily_limit_m3
+            *last.flows,
+            tank_m3,
+            empty,
+            one_month,
+            month_count=1,
+            sources=last.sources,
+            daily_limit_m3=daily_limit_m3,
+            needed=needed,
         )
         column = np.arange(tank_m3.shape[1])
         return totals.end.taken(np.where(column % self.years == 0, column, column - 1))
@@ -242,7 +267,8 @@ class _Source:
         levels = [_levels(option, place) for option, place, _ in served]
         found = [option.top_ups[place] for option, place, _ in served]
         runs = [source.minimum_run_h for source in found]
-        start, stop = (_per_column([pair[at] for pair in levels], own) for at in (0, 1))
+        most = max(option.tank_m3.size for option in options)
+        start, stop = (_per_column([pair[at] for pair in levels], own, most) for at in (0, 1))
         return _Source(
             name,
             np.concatenate([np.arange(block.start, block.stop) for block in own]),
@@ -292,10 +318,10 @@ class _Source:
         if series.available is not None:
             series.available[:, inside] = np.tile(top_up.available, (1, len(option.strings)))
 
-    def part(self, totals: TopUpTotals, block: slice) -> TopUpTotals:
+    def part(self, totals: TopUpTotals, block: slice, variants: int) -> TopUpTotals:
         """Return what the source did for one option, by its columns."""
         inside = self.inside[block.start]
-        sums = {name: value[..., inside] for name, value in vars(totals).items() if name != "columns"}
+        sums = {name: value[..., :variants, inside] for name, value in vars(totals).items() if name != "columns"}
         return TopUpTotals(inside, **sums)
 
 
@@ -365,11 +391,11 @@ def _users_shares(options: Sequence[Option], years: int, hours: slice) -> list[A
     ]
 
 
-def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:
-    """Lay values per variant of each option out over its columns: (variants, columns)."""
+def _per_column(values: Sequence[Array], blocks: Sequence[slice], variants: int) -> Array:
+    """Lay values per variant of each option out over its columns, the last for those it lacks: (variants, columns)."""
     return np.concatenate(
         [
-            np.repeat(value[:, None], block.stop - block.start, axis=1)
+            np.repeat(np.pad(value, (0, variants - value.size), mode="edge")[:, None], block.stop - block.start, axis=1)
             for value, block in zip(values, blocks, strict=True)
         ],
         axis=1,

@@ -168,12 +168,18 @@ class TopUp:
         self.volume = step.volume[self.here]
         own = self.cells.place
         self.day_start = self.start.reshape(-1)[own]
-        self.day_width = self.width.reshape(-1)[own]
         self.day_on, self.day_running = self.on.reshape(-1)[own], self.running.reshape(-1)[own].astype(float)
         self.day_left_h = self.run_left_h.reshape(-1)[own]
         self.extra = self.cells.of(self.series.extra_m3[day])
         self.hours_per_m3 = self.cells.of(self.series.hours_per_m3[day])
         # share of the hour left when the start level is crossed on the way down = (start - ahead) / fall
+        self.day_stop = self.day_start + self.width.reshape(-1)[own]
+        fills = self.day_stop
+        if self.has_minimum_run:
+            self.shortest_h = self.minimum_run_h[self.cells.column]
+            fills = np.where(self.shortest_h > 0, self.volume, fills)
+        step.top_up_level[self.here] = np.maximum(step.top_up_level[self.here], fills)
+        step.top_up_m3[self.here] += over_day(self.extra)
         self.per_fall = -step.net[:, self.here]
         np.maximum(self.per_fall, _TINY, out=self.per_fall)
         np.divide(1.0, self.per_fall, out=self.per_fall)
@@ -189,7 +195,6 @@ class TopUp:
             self.permitted = (self.available > 0).astype(float)
             self.per_hour = np.zeros_like(self.extra)
             np.divide(1.0, self.hours_per_m3, out=self.per_hour, where=self.hours_per_m3 > 0)
-            self.shortest_h = self.minimum_run_h[self.cells.column]
             self.forced_h, self.forced = np.empty_like(self.extra), np.empty_like(self.gap)
 
     def step(self, hour: int, limit: DailyLimit | None) -> None:
@@ -197,7 +202,7 @@ class TopUp:
         share, gap, added, extra = self.share, self.gap, self.added[hour], self.extra[hour]
         self.ahead = self.ahead_of_all[self.here]
         np.subtract(self.day_start, self.ahead, out=share)
-        np.add(share, self.day_width, out=gap)
+        np.subtract(self.day_stop, self.ahead, out=gap)
         share *= self.per_fall[hour]
         np.minimum(share, self.ones, out=share)
         np.maximum(share, self.day_on, out=share)

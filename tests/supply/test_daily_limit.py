@@ -92,7 +92,7 @@ def test_what_the_limit_costs_is_the_shortfall_without_it_taken_off() -> None:
     draw = np.full((HOURS, 2), 1.0)
     limited = option("grid", draw, 40.0, grid=source_of(1.0, 2), daily_limit_m3=20.0, users_share=np.full((1, 1), 0.8))
     free = option("solar", draw, 40.0, sun=sun_of(600.0, 2))
-    asked = run_options([limited, free], limit_cost=True)
+    asked = run_options([limited, free], free_variants=[1, 1])
     np.testing.assert_allclose(asked[0].limit_shortfall_m3, 4 * 365 * 0.8, rtol=1e-3)
     assert np.abs(asked[1].limit_shortfall_m3).max() == 0
     assert asked[1].delivered_share[0, 0] < 1
