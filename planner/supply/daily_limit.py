@@ -67,24 +67,22 @@ class DailyLimit:
             self.room_to_come[hour - 1] += self.room_to_come[hour]
 
     def hold_sun(self, sun_m3: Array, ahead: Array) -> None:
-        """Take off the sun's water beyond today's allowance."""
-        np.subtract(sun_m3, self.left, out=self.barred)
-        np.maximum(self.barred, self.zeros, out=self.barred)
-        ahead -= self.barred
+        """Take off the sun's water beyond today's allowance, which is `barred`, nil or below."""
         self.left -= sun_m3
-        self.left += self.barred
+        np.minimum(self.left, self.zeros, out=self.barred)
+        ahead += self.barred
+        self.left -= self.barred
 
-    def hold_top_up(self, hour: int, here: Columns, ahead: Array, added: Array) -> None:
-        """Cut the water a top-up adds in some of the cells to what is left after the sun still to come."""
+    def allowance(self, hour: int, here: Columns, ahead: Array) -> Array:
+        """Most that a top-up may add in some of the cells, below nil for nothing: what is left after the sun to come."""
         left, allowed, more = self.left[here], self.allowed[here], self.more[here]
         np.subtract(self.room_to_come[hour, here], ahead, out=allowed)
         np.greater(allowed, left, out=more)
         np.multiply(self.sun_to_come[hour, here], more, out=allowed)
         np.subtract(left, allowed, out=allowed)
-        np.maximum(allowed, self.zeros[here], out=allowed)
-        np.minimum(added, allowed, out=added)
+        return allowed
 
     def release(self, idle_m3: Array) -> None:
         """Give back what the sun was booked for but found no room, and count barred water as idle sun."""
         self.left += idle_m3
-        idle_m3 += self.barred
+        idle_m3 -= self.barred

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Hashable, Sequence
+from collections.abc import Hashable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cached_property
 from graphlib import TopologicalSorter
@@ -10,10 +10,10 @@ from graphlib import TopologicalSorter
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import DAY, side_by_side
+from planner.supply.cells import DAY, Columns, Integers, side_by_side
 from planner.supply.kernel import State, Totals, Trace, run_hours
 from planner.supply.option import Months, Option, Outcome, outcome_of
-from planner.supply.series import Extra, SunSeries, TopUpSource, extra_series, sun_series
+from planner.supply.series import SunSeries, TopUpSource, extra_series, sun_series
 from planner.supply.topup import FloatSwitch, TopUpSeries, TopUpTotals
 
 __all__ = ["HOUR", "MONTH", "Option", "Outcome", "run_options"]
@@ -142,9 +142,14 @@ class _Life:
     years: int
 
     @cached_property
+    def shared(self) -> _Shared:
+        """What the options share of sun and draw."""
+        return _Shared.of([(option.sun_key, id(option.draw_m3)) for option in self.options], self.blocks)
+
+    @cached_property
     def room(self) -> Array:
         """Room for a month of flows, made once: fresh memory for each month costs more than what is put into it."""
-        return np.empty((3, MONTH_DAYS.max() * DAY, self.blocks[-1].stop))
+        return np.empty((3, MONTH_DAYS.max() * DAY, self.shared.count))
 
     def run(self, daily_limit_m3: Array | None, trace: bool = False) -> tuple[Totals, dict[str, Array], Trace | None]:
         """Run every life year from the state in which the year before ends; sums are (12, columns)."""
@@ -164,6 +169,7 @@ class _Life:
                 state,
                 np.zeros(hours.stop - hours.start, dtype=np.int64),
                 month_count=1,
+                of_column=self.shared.of_column,
                 sources=part.sources,
                 daily_limit_m3=daily_limit_m3,
                 users_share=part.users_share if by_hour else None,
@@ -197,6 +203,7 @@ class _Life:
             empty,
             one_month,
             month_count=1,
+            of_column=self.shared.of_column,
             sources=last.sources,
             daily_limit_m3=daily_limit_m3,
             needed=needed,
@@ -207,51 +214,79 @@ class _Life:
     def _part(self, hours: slice) -> _Part:
         """Make the series of some hours; options that share an array, a pump and a source share their working-out."""
         count = hours.stop - hours.start
-        shape = (count, self.blocks[-1].stop)
         pumped, kwh_per_m3, draw = (flow[:count] for flow in self.room)
-        sources = [source.blank(count, hours) for source in self.served]
-        sums = {name: np.zeros(shape[1]) for name in _SUMS}
+        sums = {name: np.zeros(self.shared.count) for name in _SUMS}
         suns: dict[Hashable, SunSeries] = {}
-        extras: dict[Hashable, Extra] = {}
-        for option, block in zip(self.options, self.blocks, strict=True):
+        for place, block in self.shared.blocks.items():
+            option = self.options[place]
             key = option.sun_key
             if key not in suns:
                 suns[key] = sun_series(option.sun_within(hours), option.pump, MONTH[hours], self.years)
             sun = suns[key]
             pumped[:, block], kwh_per_m3[:, block] = sun.pumped_m3, sun.kwh_per_m3
             draw[:, block] = np.tile(option.draw_m3[hours], (1, len(option.strings)))
-            for name, flow in (
-                ("pumped_m3", sun.pumped_m3), ("used_kwh", sun.used_kwh), ("offered_kwh", sun.offered_kwh)
-            ):  # fmt: skip
-                sums[name][block] = flow.sum(axis=0)
-            for source, (series, _) in zip(self.served, sources, strict=True):
-                source.fill(series, option, block, sun, hours, extras)
-        users_share = np.concatenate(_users_shares(self.options, self.years, hours), axis=1)
+            for name in ("pumped_m3", "used_kwh", "offered_kwh"):
+                sums[name][block] = getattr(sun, name).sum(axis=0)
         sums["drawn_m3"] = draw.sum(axis=0)
+        sums = {name: value[self.shared.of_column] for name, value in sums.items()}
+        users_share = np.concatenate(_users_shares(self.options, self.years, hours), axis=1)
         by_hour = users_share.shape[0] > 1
-        sums["demand_m3"] = (draw * users_share).sum(axis=0) if by_hour else sums["drawn_m3"] * users_share[0]
+        sums["demand_m3"] = (
+            (draw[:, self.shared.of_column] * users_share).sum(axis=0) if by_hour else sums["drawn_m3"] * users_share[0]
+        )
+        sources = [(source.series(suns, hours), source.switch) for source in self.served]
         return _Part((pumped, draw, kwh_per_m3), users_share, sources, sums)
+
+
+@dataclass(frozen=True)
+class _Shared:
+    """Hourly series that options share, each held once.
+
+    `blocks` are the places of the options that bring one, with its columns among the `count` that are held;
+    `of_column` is where each of all columns finds its own.
+    """
+
+    blocks: dict[int, slice]
+    of_column: Integers
+    count: int
+
+    @staticmethod
+    def of(keys: Sequence[Hashable], blocks: Sequence[slice]) -> _Shared:
+        """Find what options, of some columns, share: that of which their keys are equal."""
+        begins: dict[Hashable, int] = {}
+        held: dict[int, slice] = {}
+        found, end = [], 0
+        for place, (key, block) in enumerate(zip(keys, blocks, strict=True)):
+            width = block.stop - block.start
+            if key not in begins:
+                begins[key], held[place] = end, slice(end, end + width)
+                end += width
+            found.append(begins[key] + np.arange(width))
+        return _Shared(held, np.concatenate(found), end)
 
 
 @dataclass(frozen=True)
 class _Source:
     """One top-up source over all options that use it.
 
-    `columns` are theirs, `inside` gives the place among these of each of the options, by its own first column;
-    `has_minimum_run` tells whether any of them has a shortest run, `bands` is the tariff band of each hour.
+    `used` are the options with the source as each has it, `shared` what they share of it, `columns` their columns;
+    `inside` gives the place among these of each of the options, by its own first column. `has_minimum_run` tells
+    whether any of them has a shortest run, `bands` is the tariff band of each hour.
     """
 
+    used: Sequence[tuple[Option, TopUpSource]]
+    shared: _Shared
     name: str
-    columns: NDArray[np.int64]
+    columns: Columns
     switch: FloatSwitch
     has_minimum_run: bool
-    bands: NDArray[np.int64] | None
+    bands: Integers | None
     inside: dict[int, slice] = field(default_factory=dict)
 
     @cached_property
     def room(self) -> Array:
         """Room for a month of series, made once."""
-        return np.empty((5 if self.has_minimum_run else 4, MONTH_DAYS.max() * DAY, self.columns.size))
+        return np.empty((5 if self.has_minimum_run else 4, MONTH_DAYS.max() * DAY, self.shared.count))
 
     @staticmethod
     def of(name: str, options: Sequence[Option], blocks: Sequence[slice]) -> _Source:
@@ -264,59 +299,46 @@ class _Source:
         own = [block for _, _, block in served]
         widths = np.array([block.stop - block.start for block in own])
         ends = np.cumsum(widths)
+        insides = [slice(int(end - width), int(end)) for width, end in zip(widths, ends, strict=True)]
         levels = [_levels(option, place) for option, place, _ in served]
         found = [option.top_ups[place] for option, place, _ in served]
         runs = [source.minimum_run_h for source in found]
         most = max(option.tank_m3.size for option in options)
         start, stop = (_per_column([pair[at] for pair in levels], own, most) for at in (0, 1))
+        used = [(option, source) for (option, _, _), source in zip(served, found, strict=True)]
         return _Source(
+            used,
+            _Shared.of([(id(source), option.sun_key) for option, source in used], insides),
             name,
-            np.concatenate([np.arange(block.start, block.stop) for block in own]),
+            side_by_side(np.concatenate([np.arange(block.start, block.stop) for block in own])),
             FloatSwitch(start, stop, np.repeat(runs, widths)),
             any(runs),
             _bands(found),
-            {
-                block.start: slice(int(end - width), int(end))
-                for block, width, end in zip(own, widths, ends, strict=True)
-            },
+            {block.start: inside for block, inside in zip(own, insides, strict=True)},
         )
 
-    def blank(self, count: int, hours: slice) -> tuple[TopUpSeries, FloatSwitch]:
-        """Give room for some hours."""
-        extra, per_m3, kwh, sun_kwh, *available = (flow[:count] for flow in self.room)
-        return TopUpSeries(
-            side_by_side(self.columns),
+    def series(self, suns: Mapping[Hashable, SunSeries], hours: slice) -> TopUpSeries:
+        """Make its series of some hours, in which the sun does what `suns` say by the options' keys."""
+        extra, per_m3, kwh, sun_kwh, *available = (flow[: hours.stop - hours.start] for flow in self.room)
+        series = TopUpSeries(
+            self.columns,
             extra,
             per_m3,
             kwh,
             sun_kwh,
             available=available[0] if available else None,
             bands=None if self.bands is None else self.bands[hours],
-        ), self.switch
-
-    def fill(
-        self,
-        series: TopUpSeries,
-        option: Option,
-        block: slice,
-        sun: SunSeries,
-        hours: slice,
-        known: dict[Hashable, Extra],
-    ) -> None:
-        """Put one option's part into the series, should the option use the source."""
-        place = _place(option, self.name)
-        if place is None:
-            return
-        whole = option.top_ups[place]
-        inside, top_up = self.inside[block.start], whole.within(hours)
-        key = (id(whole), option.sun_key)
-        if key not in known:
-            efficiency = option.sun.efficiency if option.sun else 1.0
-            known[key] = extra_series(top_up, sun, efficiency, option.pump, MONTH[hours])
-        for name, values in vars(known[key]).items():
-            getattr(series, name)[:, inside] = values
-        if series.available is not None:
-            series.available[:, inside] = np.tile(top_up.available, (1, len(option.strings)))
+            of_column=self.shared.of_column,
+        )
+        for place, block in self.shared.blocks.items():
+            option, source = self.used[place]
+            top_up, efficiency = source.within(hours), option.sun.efficiency if option.sun else 1.0
+            could = extra_series(top_up, suns[option.sun_key], efficiency, option.pump, MONTH[hours])
+            for name, values in vars(could).items():
+                getattr(series, name)[:, block] = values
+            if series.available is not None:
+                series.available[:, block] = np.tile(top_up.available, (1, len(option.strings)))
+        return series
 
     def part(self, totals: TopUpTotals, block: slice, variants: int) -> TopUpTotals:
         """Return what the source did for one option, by its columns."""
