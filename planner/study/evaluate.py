@@ -19,7 +19,7 @@ from planner.study.results import Results, laid_out, money_of, with_sources
 from planner.supply.run import Outcome, run_options
 from planner.supply.series import TopUpSource
 
-COLUMNS_AT_ONCE = 2000
+COLUMNS_AT_ONCE = 4000
 """Hourly series (strings x life years) in one pass, of which a month at a time is held."""
 CELLS_AT_ONCE = 60_000
 """Columns times variants of a pass, whose results by month take some 2 kB each."""

@@ -57,6 +57,11 @@ def over_day(flow: Array) -> Array:
     return result
 
 
+def hours_with_some(flow: Array) -> list[bool]:
+    """Tell of each hour whether any of (hours, cells) is above nil."""
+    return [bool(highest > 0) for highest in flow.max(axis=1)]
+
+
 def side_by_side(columns: Integers) -> Columns:
     """Return a slice in place of columns that stand side by side in rising order, which is faster."""
     if columns.size and columns[-1] - columns[0] == columns.size - 1 and (np.diff(columns) == 1).all():

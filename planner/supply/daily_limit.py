@@ -74,7 +74,7 @@ class DailyLimit:
         self.left -= self.barred
 
     def allowance(self, hour: int, here: Columns, ahead: Array) -> Array:
-        """Most that a top-up may add in some of the cells, below nil for nothing: what is left after the sun to come."""
+        """Most that a top-up may add in some cells, what is left after the sun to come; nothing where below nil."""
         left, allowed, more = self.left[here], self.allowed[here], self.more[here]
         np.subtract(self.room_to_come[hour, here], ahead, out=allowed)
         np.greater(allowed, left, out=more)

@@ -22,7 +22,7 @@ from dataclasses import dataclass, fields
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import DAY, Cells, Integers, over_day
+from planner.supply.cells import DAY, Cells, Integers, hours_with_some, over_day
 from planner.supply.daily_limit import DailyLimit
 from planner.supply.quiet import QuietDays
 from planner.supply.topup import FloatSwitch, TopUp, TopUpSeries, TopUpTotals
@@ -247,8 +247,8 @@ class _Day:
     """One day of some cells, stepped through hour by hour: flows (24, cells) [m³].
 
     `level` is that at the end of each hour, `short` the shortfall, `idle` the sun's water that found no room; `net` is
-    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor. `top_up_level` (cells,)
-    is the highest level to which top-up fills the tank, `top_up_m3` (cells,) the most that it could add in the day.
+    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor. `top_up_level` is
+    the highest level to which top-up fills, `top_up_m3` the most that it could add in the day, each (cells,).
     """
 
     def __init__(self, sun: Array, draw: Array, level: Array, volume: Array) -> None:
@@ -265,7 +265,7 @@ class _Day:
         held = np.empty_like(ahead)
         working = [top_up for top_up in top_ups if top_up.serves]
         zeros = np.zeros_like(ahead)  # whole arrays are faster here than numbers
-        for hour, shines in enumerate(self.sun.any(axis=1).tolist()):
+        for hour, shines in enumerate(hours_with_some(self.sun)):
             np.add(level, self.net[hour], out=ahead)
             if limit is not None and shines:
                 limit.hold_sun(self.sun[hour], ahead)

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import DAY, Cells, Columns, Integers, over_day, side_by_side
+from planner.supply.cells import DAY, Cells, Columns, Integers, hours_with_some, over_day, side_by_side
 from planner.supply.daily_limit import DailyLimit, OpenDay
 
 Array = NDArray[np.float64]
@@ -202,7 +202,7 @@ class TopUp:
             self.per_hour = np.zeros_like(self.extra)
             np.divide(1.0, self.hours_per_m3, out=self.per_hour, where=self.hours_per_m3 > 0)
             self.forced_h, self.forced = np.zeros_like(self.extra), np.empty_like(self.gap)
-        self.can_add = can_add.any(axis=1).tolist()
+        self.can_add = hours_with_some(can_add)
 
     def step(self, hour: int, limit: DailyLimit | None) -> None:
         """Work out the water added in this hour and the state of the switch after it."""
