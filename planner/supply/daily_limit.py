@@ -49,22 +49,32 @@ class DailyLimit:
     def open_day(self, cells: Cells, day: OpenDay) -> None:
         """Begin a day of some cells."""
         self.volume, self.left = day.volume, self.limit_m3[cells.column]
-        # Top-up adds no more than to its highest level, nor the sun than to the rim: where even that is within the
-        # limit, it holds nothing back.
-        sun, draw = over_day(day.sun), over_day(day.draw)
-        top_up = np.minimum(np.maximum(day.top_up_level - day.first + draw, 0.0), day.top_up_m3)
-        self.left[np.minimum(day.volume - day.first + draw, sun + top_up) <= self.left] = np.inf
-        self.binds = bool(np.isfinite(self.left).any())
+        self.left[self.spared(day)] = np.inf
+        held = np.flatnonzero(np.isfinite(self.left))
+        self.binds = held.size > 0
         if not self.binds:
             return
         self.barred, self.allowed, self.zeros = (np.zeros_like(self.left) for _ in range(3))
         self.more = np.zeros(self.left.shape, dtype=bool)
-        self.sun_to_come, self.room_to_come = np.empty_like(day.sun), np.empty_like(day.sun)
-        self.sun_to_come[-1], self.room_to_come[-1] = 0.0, day.volume
-        for hour in range(len(day.sun) - 1, 0, -1):
-            np.add(self.sun_to_come[hour], day.sun[hour], out=self.sun_to_come[hour - 1])
-            np.multiply(day.draw[hour], self.sun_to_come[hour - 1] > 0, out=self.room_to_come[hour - 1])
-            self.room_to_come[hour - 1] += self.room_to_come[hour]
+        sun, draw = day.sun[:, held], day.draw[:, held]
+        sun_to_come, room_to_come = np.empty_like(sun), np.empty_like(sun)
+        sun_to_come[-1], room_to_come[-1] = 0.0, day.volume[held]
+        for hour in range(len(sun) - 1, 0, -1):
+            np.add(sun_to_come[hour], sun[hour], out=sun_to_come[hour - 1])
+            np.multiply(draw[hour], sun_to_come[hour - 1] > 0, out=room_to_come[hour - 1])
+            room_to_come[hour - 1] += room_to_come[hour]
+        self.sun_to_come, self.room_to_come = np.zeros_like(day.sun), np.zeros_like(day.sun)
+        self.sun_to_come[:, held], self.room_to_come[:, held] = sun_to_come, room_to_come
+
+    def spared(self, day: OpenDay) -> NDArray[np.bool_]:
+        """Cells that the limit cannot hold back in a day.
+
+        Top-up adds no more than to its highest level, nor the sun than to the rim: where even that is within the limit.
+        """
+        sun, draw = over_day(day.sun), over_day(day.draw)
+        top_up = np.minimum(np.maximum(day.top_up_level - day.first + draw, 0.0), day.top_up_m3)
+        most: Array = np.minimum(day.volume - day.first + draw, sun + top_up)
+        return most <= self.left
 
     def hold_sun(self, sun_m3: Array, ahead: Array) -> None:
         """Take off the sun's water beyond today's allowance, which is `barred`, nil or below."""
