@@ -20,6 +20,9 @@ Array = NDArray[np.float64]
 Group = Literal["design", "service", "energy", "money", "components", "carbon", "comparison"]
 Format = Literal["whole", "one", "two", "three", "money", "price"]
 
+MONEY: tuple[Group, ...] = ("money", "components", "comparison")
+"""Groups of figures of money: where there are no prices, there are none of them."""
+
 COST_CATEGORIES = (
     "construction",
     "replacement",
@@ -79,6 +82,11 @@ class Figure:
     category: str = ""
 
     @property
+    def is_money(self) -> bool:
+        """Whether it follows from prices."""
+        return self.group in MONEY
+
+    @property
     def label(self) -> str:
         """What people call it."""
         return text("figure.further_cost", category=self.category) if self.category else figure_label(self.key)
@@ -120,6 +128,10 @@ def _pumped_percent(source: str) -> Callable[[Any], Any]:
         return _ratio(100 * sums.get(source, np.zeros_like(total)), total)
 
     return read
+
+
+def _worst_month_percent(result: Any) -> Any:
+    return 100 * np.nanmin(result.outcome.month_share, axis=-1)
 
 
 def _shortfall_m3(result: Any) -> Any:
@@ -189,6 +201,8 @@ FIGURES: tuple[Figure, ...] = (
     Figure("meets_target", "", "whole", "service", lambda result: result.meets_service),
     Figure("demand_met_percent", "% of demand", "two", "service", lambda r: 100 * r.delivered_share),
     Figure("demand_met_worst_year_percent", "% of demand", "two", "service", lambda r: 100 * r.worst_year_share),
+    Figure("demand_met_worst_month_percent", "% of demand", "two", "service", _worst_month_percent),
+    Figure("short_days_per_year", "days/year", "one", "service", lambda r: r.outcome.short_days.mean(axis=-1)),
     Figure("longest_short_days", "days", "whole", "service", lambda r: r.outcome.longest_short_days.max(axis=-1)),
     Figure("demand_first_year_m3", "m3", "whole", "service", lambda r: r.quantities.demand_m3[..., 0]),
     Figure("delivered_first_year_m3", "m3", "whole", "service", lambda r: r.quantities.delivered_m3[..., 0]),
@@ -241,6 +255,11 @@ _BY_KEY = {figure.key: figure for figure in FIGURES}
 def figure(key: str) -> Figure:
     """One figure by its key."""
     return _BY_KEY[key]
+
+
+def shown(keys: Sequence[str], *, priced: bool) -> tuple[str, ...]:
+    """Those of some figures that are shown: where there are no prices, none of money."""
+    return tuple(key for key in keys if priced or not _BY_KEY[key].is_money)
 
 
 def cost_figure(category: str) -> Figure:

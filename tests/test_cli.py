@@ -37,9 +37,10 @@ HILL = Path("scenarios/hill-school.toml")
 
 @pytest.fixture
 def quick(tmp_path: Path) -> Path:
-    """The hill school with a life of two years, to be quick, and another law of the days, of which a note is made."""
+    """The hill school with a life of two years and three options, to be quick."""
     raw = tomllib.loads(HILL.read_text(encoding="utf-8"))
     raw["finance"]["analysis_period_years"] = 2
+    raw["service"]["options"] = ["solar", "grid", "solar + grid + generator"]
     file = tmp_path / "quick.toml"
     file.write_text(toml_text(raw), encoding="utf-8")
     return file
@@ -57,9 +58,9 @@ def test_new_then_run_writes_workbook_json_and_table(tmp_path: Path) -> None:
     assert planner("new", file)[0] == 0
     code, out, err = planner("run", file, "--outputs", tmp_path / "out")
     assert code == 0, err
-    assert "Supply option" in out
-    assert "costs least" in out
-    assert "Cautions" in out
+    assert "technical answer, without prices" in out
+    assert "meets the target" in out
+    assert "local codes and licensed practice come first" in out
     data = json.loads((tmp_path / "out" / "my-site.json").read_text(encoding="utf-8"))
     workbook = openpyxl.load_workbook(tmp_path / "out" / "my-site.xlsx", data_only=True)
     assert workbook.sheetnames[0] == "Answer"
@@ -99,6 +100,9 @@ def test_new_does_not_replace_a_file(tmp_path: Path) -> None:
 
 
 def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None:
+    raw = tomllib.loads(quick.read_text(encoding="utf-8"))
+    del raw["service"]["options"]
+    quick.write_text(toml_text(raw), encoding="utf-8")
     assert planner("run", quick, "--outputs", tmp_path, "--quiet")[0] == 0
     data = json.loads((tmp_path / "quick.json").read_text(encoding="utf-8"))
     assert data["planner_version"] == __version__
@@ -255,7 +259,7 @@ def test_weather_that_cannot_be_fetched_says_so(quick: Path, tmp_path: Path) -> 
 
 
 def test_our_own_fault_ends_with_one(quick: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    def broken(*_: object) -> None:
+    def broken(*_: object, **__: object) -> None:
         raise RuntimeError("boom")
 
     monkeypatch.setattr("planner.study.compare.study_scenario", broken)

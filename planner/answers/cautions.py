@@ -43,8 +43,8 @@ def number_cautions(study: Study) -> list[str]:
     if not study.altitude_given:
         said.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
     said += _clock(scenario)
-    said += _unpriced(study)
-    said += _loan(scenario)
+    if scenario.priced:
+        said += [*_unpriced(study), *_loan(scenario)]
     said += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h

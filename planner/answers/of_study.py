@@ -34,17 +34,17 @@ def study_verdicts(study: Study) -> tuple[Verdict, ...]:
     tuple of Verdict
         In the order of the topics.
     """
-    strings, tank_m3 = _design(study)
+    strings, tank_m3 = study_design(study)
     return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=tank_m3)
 
 
 def study_basis(study: Study) -> Basis:
     """What the checks of `study_verdicts` share."""
-    return basis_of(study.scenario, study.place, study.weather, *_design(study))
+    return basis_of(study.scenario, study.place, study.weather, *study_design(study))
 
 
-def _design(study: Study) -> tuple[int | None, float]:
-    """Strings of the best option that has an array, and tank of the best option [m3]."""
+def study_design(study: Study) -> tuple[int | None, float]:
+    """Give the strings of the best option that has an array, and tank of the best option [m3]."""
     strings = next((option.strings for option in study.ranked if option.strings), None)
     return strings, study.ranked[0].tank_m3
 
@@ -78,9 +78,12 @@ def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 def headline(study: Study, verdicts: Sequence[Verdict]) -> str:
     """Name the option ranked first, and say whether it is recommended as it is; without a full stop."""
     first = study.ranked[0]
+    target = f"{study.scenario.service.demand_met_percent:g}"
     if study.best is None:
-        target = study.scenario.service.demand_met_percent
-        return text("site_answer.nearest", target=f"{target:g}", option=first.name)
+        return text("site_answer.nearest", target=target, option=first.name)
+    if not study.scenario.priced:
+        lead = "meets" if holds(study, verdicts) else "meets_once_remedied"
+        return text(f"site_answer.{lead}", target=target, option=first.name)
     lead = "recommended" if holds(study, verdicts) else "remedy_first"
     key = f"site_answer.{lead}_incomplete" if first.unpriced else f"site_answer.{lead}"
     return text(key, option=first.name)

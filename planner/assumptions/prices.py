@@ -31,7 +31,9 @@ def complete(draft: Draft) -> None:
     _solar(draft)
     _tank(draft)
     _pipes(draft)
-    if isinstance(draft.get("sources.grid"), dict) and draft.get("sources.grid.tariff") is None:
+    tariff = draft.get("sources.grid.tariff")
+    priced = isinstance(tariff, dict) and ("price_per_kwh" in tariff or "blocks" in tariff)
+    if isinstance(draft.get("sources.grid"), dict) and not priced:
         _fill(draft, "grid_per_kwh", "sources.grid.tariff.price_per_kwh")
     if draft.get("sources.grid.price") is not None and _price(draft, "grid_connection") is not None:
         draft.fill("sources.grid.line_price_per_m", 0.0, _said("grid_connection"))

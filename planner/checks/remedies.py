@@ -1,21 +1,25 @@
-"""Remedies as changes of the scenario, tried out before they are proposed."""
+"""Remedies as changes of the scenario: tried out before they are proposed, and carried out together."""
 
 from __future__ import annotations
 
 import functools
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from typing import Any
 
+from planner.assumptions.own_keys import own_keys
 from planner.assumptions.reader import scenario_of
-from planner.checks.verdict import Verdict
+from planner.checks.verdict import Verdict, failed
 from planner.scenario.errors import InputError
-from planner.scenario.paths import parts_of, set_path
+from planner.scenario.paths import Path, with_values
 from planner.scenario.scenario import Scenario
 from planner.text import text
 
 MOST_STEPS = 4
 """Further remedies that one remedy may draw after it."""
+
+MOST_REMEDIES = 30
+"""Remedies that are carried out together; each leaves fewer checks that fail."""
 
 Judge = Callable[[dict[str, Any]], Sequence[Verdict]]
 
@@ -30,16 +34,18 @@ def with_changes(scenario: Scenario, changes: Mapping[str, Any]) -> Scenario:
     changes : mapping
         Dotted keys, list entries from 1 as in 'pipeline.segments[2].pipe', and their new values; None takes one away.
 
+    Returns
+    -------
+    Scenario
+        What its user gave with the changes, completed anew.
+
     Raises
     ------
     InputError
         If what comes out is no scenario.
     """
-    paths = {parts_of(key): value for key, value in changes.items()}
-    raw: Any = scenario.given(keep=paths)
-    for path, value in paths.items():
-        raw = set_path(raw, path, value)
-    return scenario_of(raw)
+    own = own_keys(scenario, changes)
+    return scenario_of(with_values(scenario.given(keep=own), own))
 
 
 def tried_out(verdicts: Sequence[Verdict], judge: Judge) -> tuple[Verdict, ...]:
@@ -84,3 +90,55 @@ def _tried(verdict: Verdict, failing: set[str], judge: Judge) -> Verdict:
 
 def _with(first: str, further: str) -> str:
     return text("remedy.with", first=first, further=further)
+
+
+@dataclass(frozen=True)
+class CarriedOut:
+    """A scenario with the remedies of its failed checks.
+
+    Attributes
+    ----------
+    before, scenario : Scenario
+        Without the remedies, and with them.
+    remedied : tuple of Verdict
+        The failed verdicts whose remedies were carried out, in that order.
+    changes : dict
+        What they come to, by path of the key as its user would write it; None takes a key away.
+    verdicts : tuple of Verdict
+        What the checks say of it now. A check that still fails has a remedy that cannot be computed.
+    """
+
+    before: Scenario
+    scenario: Scenario
+    remedied: tuple[Verdict, ...]
+    changes: dict[Path, Any]
+    verdicts: tuple[Verdict, ...]
+
+
+def carried_out(
+    scenario: Scenario, verdicts: Sequence[Verdict], judge: Callable[[Scenario], Sequence[Verdict]]
+) -> CarriedOut:
+    """Carry out the remedies of failed checks one after another, judging anew after each.
+
+    As no remedy lets a check fail that passed, a later one that sets the same key keeps what the earlier one mended.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        As it is.
+    verdicts : sequence of Verdict
+        What the checks say of it, their remedies tried out.
+    judge : callable
+        Checks another scenario in the same way.
+    """
+    before, remedied = scenario, list[Verdict]()
+    changes: dict[Path, Any] = {}
+    for _ in range(MOST_REMEDIES):
+        first = next((verdict for verdict in failed(verdicts) if verdict.changes), None)
+        if first is None:
+            break
+        changes |= own_keys(scenario, first.changes)
+        scenario = with_changes(scenario, first.changes)
+        remedied.append(first)
+        verdicts = judge(scenario)
+    return CarriedOut(before, scenario, tuple(remedied), changes, tuple(verdicts))

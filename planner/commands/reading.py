@@ -22,6 +22,18 @@ def read_with_seed(file: Path, seed: int | None) -> Any:
     return scenario if seed is None else scenario.model_copy(update={"seed": seed})
 
 
+def as_toml(file: Path) -> str:
+    """Text of a scenario file; a filled-in form as TOML."""
+    if is_form(file):
+        from planner.report.form.reading import read_form
+        from planner.scenario.writer import toml_text
+
+        return toml_text(read_form(file))
+    from planner.scenario.reader import text_of
+
+    return text_of(file)
+
+
 def is_form(file: Path) -> bool:
     """Tell a workbook from a TOML file by its name."""
     return file.suffix.lower() in (".xlsx", ".xlsm", ".xls", ".ods")

@@ -20,6 +20,7 @@ Compare = Annotated[
     Path | None,
     typer.Option("--compare", help="Workbook that puts all scenarios side by side.", show_default=False),
 ]
+Quick = Annotated[bool, typer.Option("--quick", help="Leave out what the numbers that were not given would change.")]
 Brief = Annotated[
     bool, typer.Option("--brief", help="Write a page for a browser as well: the answer, failed checks and cautions.")
 ]
@@ -33,6 +34,7 @@ def run(
     verbose: Verbose = False,
     compare: Compare = None,
     brief: Brief = False,
+    quick: Quick = False,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
     from planner.answers.cautions import safety_cautions
@@ -56,9 +58,10 @@ def run(
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
-                study = _run_one(file, outputs, seed, brief=brief, quiet=quiet, verbose=verbose)
-                built |= dict.fromkeys(study.sources)
-                drinks |= people_drink(study.scenario)
+                study = _run_one(file, outputs, seed, brief=brief, quick=quick, quiet=quiet, verbose=verbose)
+                if study.scenario.priced:  # a technical answer says itself where its cautions stand
+                    built |= dict.fromkeys(study.sources)
+                    drinks |= people_drink(study.scenario)
                 if compare is not None:
                     studies.append(study)
             except InputError as error:
@@ -110,9 +113,12 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
         typer.echo(text("command.wrote", file=compare))
 
 
-def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet: bool, verbose: bool) -> Study:
+def _run_one(
+    file: Path, outputs: Path, seed: int | None, *, brief: bool, quick: bool, quiet: bool, verbose: bool
+) -> Study:
     from planner.answers.cautions import cautions, number_cautions
-    from planner.answers.of_study import answer, study_verdicts
+    from planner.answers.of_study import answer, study_basis, study_verdicts
+    from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
     from planner.report.json_file import write_json
     from planner.report.run_workbook import write_brief, write_workbook
@@ -123,19 +129,26 @@ def _run_one(file: Path, outputs: Path, seed: int | None, *, brief: bool, quiet:
     if workbook.resolve() == file.resolve():
         raise InputError(str(file), [Problem("", "the results would replace this form; give another --outputs folder")])
     with located(file):
-        study = study_scenario(read_with_seed(file, seed), file.parent)
+        study = study_scenario(read_with_seed(file, seed), file.parent, with_effects=not quick)
         verdicts = study_verdicts(study)
-    beware = cautions(study)
+        found = remedied(study, verdicts, file.parent)
+    beware, with_remedies = cautions(study), remedied_sentences(found)
     with results_in(outputs) as folder:
-        write_workbook(study, beware, folder / workbook.name, verdicts)
-        write_json(study, beware, verdicts, folder / data.name)
+        write_workbook(study, beware, folder / workbook.name, verdicts, with_remedies)
+        write_json(study, beware, verdicts, folder / data.name, found)
         if brief:
-            write_brief(study, beware, folder / page.name, verdicts)
+            write_brief(study, beware, folder / page.name, verdicts, with_remedies)
     if not quiet:
+        from planner.checks.finding import finding
         from planner.report.console import out_console
         from planner.report.terminal import study_report
+        from planner.report.terminal_technical import technical_report
 
-        report = study_report(study, answer(study, verdicts), number_cautions(study), verdicts, verbose=verbose)
+        said = answer(study, verdicts), number_cautions(study), verdicts, with_remedies
+        if study.scenario.priced:
+            report = study_report(study, *said, verbose=verbose)
+        else:
+            report = technical_report(study, finding(study_basis(study), verdicts), *said, verbose=verbose)
         out_console().print(report)
         if brief:
             typer.echo(text("command.wrote_three", first=workbook, second=data, third=page))

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
+from pathlib import Path
 
 from planner.checks.plate import PlateLine
-from planner.checks.verdict import ORDER, SYMBOL, Verdict, worst_first
+from planner.checks.remedies import CarriedOut
+from planner.checks.verdict import ORDER, SYMBOL, Verdict, failed, worst_first
 from planner.report.document import Block, Cell, Column, Heading, Row, Table, Text
 from planner.text import text
 
@@ -71,6 +73,36 @@ def check_summary(
         yield Text(text("check.open_one" if open_count == 1 else "check.open_many", count=open_count))
     listed = text("caution.where_listed")
     yield Text(listed if verbose else f"{text('check.more')} {listed}")
+
+
+def carried_out_blocks(carried: CarriedOut, after: Sequence[Verdict], out: Path, *, kept: bool) -> Iterator[Block]:
+    """Tell which remedies were carried out, what they do not cover, what is left to do, and where it is written.
+
+    Parameters
+    ----------
+    carried : CarriedOut
+        The remedies.
+    after : sequence of Verdict
+        What the checks say of the file written.
+    out : pathlib.Path
+        The file.
+    kept : bool
+        Whether it has the comments and the order of the one that it was made from.
+    """
+    yield Heading(text("apply.heading"))
+    left = failed(after)
+    if not carried.remedied:
+        yield Text(text("apply.none_computed" if left else "apply.none"))
+    for key, verdicts in (("apply.one", carried.remedied), ("apply.left", left)):
+        for verdict in verdicts:
+            topic = text(f"topic_inside.{verdict.topic}")
+            yield Text(text(key, topic=topic, what=verdict.what, remedy=verdict.remedy), "note")
+    if carried.remedied:
+        yield Text(text("apply.nothing_installed"))
+    if not kept:
+        yield Text(text("apply.comments_lost"))
+    wrote = "apply.wrote_clean" if not left else "apply.wrote_one_fails" if len(left) == 1 else "apply.wrote_fail"
+    yield Text(text(wrote, file=out, count=len(left)), "verdict")
 
 
 def _lines(verdict: Verdict) -> Iterator[str]:

@@ -11,10 +11,13 @@ from typing import Any
 
 from planner import __version__
 from planner.answers.of_study import answer, headline, holds
+from planner.answers.remedied import Remedied, remedied_sentences
 from planner.checks.verdict import Verdict
 from planner.figures import catalogue
 from planner.report.files import write_text
+from planner.scenario.paths import dotted
 from planner.study.compare import OptionResult, Study
+from planner.study.rests_on import Effect
 
 SCHEMA = 3
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
@@ -24,7 +27,9 @@ _MONTHLY = {"demand_m3": "demand_m3", "delivered_m3": "delivered_m3", **_YEARLY,
 """Names in the JSON of what the results hold by year, and by month."""
 
 
-def write_json(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path) -> None:
+def write_json(
+    study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], path: Path, found: Remedied | None = None
+) -> None:
     """Write a study as JSON, whole or not at all.
 
     Parameters
@@ -37,19 +42,24 @@ def write_json(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict
         What the site checks found.
     path : pathlib.Path
         File to write.
+    found : Remedied or None
+        What it comes to with the remedies of failed checks.
     """
-    text = json.dumps(study_as_data(study, cautions, verdicts), indent=2, ensure_ascii=False, allow_nan=False)
+    data = study_as_data(study, cautions, verdicts, found)
+    text = json.dumps(data, indent=2, ensure_ascii=False, allow_nan=False)
     write_text(path, text + "\n")
 
 
-def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict]) -> dict[str, Any]:
+def study_as_data(
+    study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], found: Remedied | None = None
+) -> dict[str, Any]:
     """Return a study as plain data: dictionaries, lists, numbers, texts and None."""
     duty = study.duty
     return {
         "planner_version": __version__,
         "schema": SCHEMA,
         "scenario": study.scenario.name,
-        "currency": study.scenario.currency,
+        "currency": study.scenario.currency if study.scenario.priced else None,
         "analysis_period_years": study.scenario.finance.analysis_period_years,
         "people": study.scenario.people,
         "weather": {"source": study.weather.source, "notes": list(study.weather.notes)},
@@ -66,11 +76,25 @@ def study_as_data(study: Study, cautions: Sequence[str], verdicts: Sequence[Verd
         "headline": headline(study, verdicts),
         "recommended": holds(study, verdicts),
         "ranking": list(study.ranking),
-        "reference": study.reference,
+        "reference": study.reference if study.scenario.priced else None,
         "sentences": answer(study, verdicts),
+        "rests_on": [_effect(effect, priced=study.scenario.priced) for effect in study.effects],
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
+        "remedied": None if found is None else _remedied(found),
         "options": [_option(option, study.further_costs) for option in study.options],
+    }
+
+
+def _effect(effect: Effect, *, priced: bool) -> dict[str, Any]:
+    return {
+        "key": effect.key,
+        "unit": effect.unit,
+        "value": effect.value,
+        "source": effect.how,
+        "tried": list(effect.tried),
+        "demand_met_percent": [_number(share) for share in effect.demand_met_percent],
+        "life_cycle_cost": [_number(cost) for cost in effect.life_cycle_cost] if priced else None,
     }
 
 
@@ -82,13 +106,37 @@ def _check(verdict: Verdict) -> dict[str, Any]:
     return data
 
 
+def _remedied(found: Remedied) -> dict[str, Any]:
+    """What the comparison comes to with the remedies of failed checks."""
+    option, priced = found.option, found.after.scenario.priced
+    return {
+        "sentences": remedied_sentences(found),
+        "remedies": [
+            {"key": verdict.key, "remedy": verdict.remedy, "changes": verdict.changes}
+            for verdict in found.carried.remedied
+        ],
+        "changes": {dotted(path): value for path, value in found.carried.changes.items()},
+        "not_priced": found.not_priced,
+        "option": option.name,
+        "meets_target": option.meets_service,
+        "demand_met_percent": _number(100 * option.delivered_share),
+        "life_cycle_cost": _number(option.life.present_cost) if priced else None,
+        "further_life_cycle_cost": _number(found.further_cost) if priced else None,
+        "failing": [verdict.key for verdict in found.failing],
+    }
+
+
 def _option(option: OptionResult, further_costs: Sequence[str]) -> dict[str, Any]:
-    curve = option.tank_curve
+    """Figures of one option; those of money are null where there are no prices."""
+    curve, priced = option.tank_curve, option.scenario.priced
     return {
         "name": option.name,
         "sources": list(option.sources),
-        "unpriced": [thing.label() for thing in option.unpriced],
-        **{figure.key: _number(figure.read(option)) for figure in catalogue(further_costs)},
+        "unpriced": [thing.label() for thing in option.unpriced] if priced else None,
+        **{
+            figure.key: _number(figure.read(option)) if priced or not figure.is_money else None
+            for figure in catalogue(further_costs)
+        },
         "meets_target": option.meets_service,
         "tank_curve": [
             {"tank_m3": _number(volume), "demand_met_percent": _number(100 * share)}
@@ -111,7 +159,7 @@ def _yearly(option: OptionResult) -> list[dict[str, Any]]:
             "delivered_m3": _number(quantities.delivered_m3[year]),
             **{key: _number(getattr(quantities, name)[year]) for name, key in _YEARLY.items()},
             "grid_kwh": _number(grid_kwh[year]),
-            "cost": _number(cost[year + 1]),
+            "cost": _number(cost[year + 1]) if option.scenario.priced else None,
             "shortfall_by_daily_limit_m3": _number(None if by_limit is None else by_limit[year]),
         }
         for year in range(quantities.demand_m3.shape[-1])

@@ -29,7 +29,9 @@ from planner.study.compare import Study
 from planner.text import text
 
 
-def write_workbook(study: Study, cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict]) -> None:
+def write_workbook(
+    study: Study, cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict], remedied: Sequence[str] = ()
+) -> None:
     """Write a study as a workbook, whole or not at all; the same study gives the same bytes.
 
     Parameters
@@ -42,6 +44,8 @@ def write_workbook(study: Study, cautions: Sequence[str], path: Path, verdicts: 
         File to write.
     verdicts : sequence of Verdict
         What the site checks found.
+    remedied : sequence of str
+        What there is to say of the answer with the remedies.
 
     Raises
     ------
@@ -57,10 +61,12 @@ def write_workbook(study: Study, cautions: Sequence[str], path: Path, verdicts: 
         found = add_form_sheets(book, data, sheet=text("page.form"))
         return {key: cell for key, cell in found.items() if ":" not in cell}
 
-    write_book(run_report(study, cautions, verdicts), path, form)
+    write_book(run_report(study, cautions, verdicts, remedied), path, form)
 
 
-def write_brief(study: Study, cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict]) -> None:
+def write_brief(
+    study: Study, cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict], remedied: Sequence[str] = ()
+) -> None:
     """Write the answer, the site checks that fail and the cautions as one HTML page; see `write_workbook`."""
     faults = failed(verdicts)
     failing = checks_table(faults) if faults else Text(text("brief.none_failed"))
@@ -68,12 +74,14 @@ def write_brief(study: Study, cautions: Sequence[str], path: Path, verdicts: Seq
         "notes",
         text("brief.cautions"),
         text("brief.failed"),
-        blocks=(failing, Heading(text("brief.cautions")), cautions_table(cautions)),
+        blocks=(failing, *map(Text, remedied), Heading(text("brief.cautions")), cautions_table(cautions)),
     )
     write_html(Report(study.scenario.name, (_answer(study, inputs_of(study), verdicts, alive=False), notes)), path)
 
 
-def run_report(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict]) -> Report:
+def run_report(
+    study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], remedied: Sequence[str] = ()
+) -> Report:
     """Build the whole report of a study."""
     inputs = inputs_of(study)
     pages = (
@@ -82,9 +90,9 @@ def run_report(study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict
         water_page(study),
         energy_page(study),
         head_page(study),
-        checks_page(study, verdicts),
+        checks_page(study, verdicts, remedied),
         tank_page(study),
-        *money_pages(study, inputs),
+        *(money_pages(study, inputs) if study.scenario.priced else (inputs_page(study, inputs),)),
         method_page(study, cautions),
     )
     return Report(study.scenario.name, pages)

@@ -45,19 +45,27 @@ def sizing_as_data(sizing: Sizing, sentences: Sequence[str]) -> dict[str, Any]:
         "planner_version": __version__,
         "schema": SCHEMA,
         "scenario": sizing.scenario.name,
-        "currency": sizing.scenario.currency,
+        "currency": sizing.scenario.currency if sizing.scenario.priced else None,
         "analysis_period_years": sizing.scenario.finance.analysis_period_years,
         "candidates": sizing.candidate_count,
         "best": sizing.ranking[0] if sizing.ranked[0].best else None,
         "ranking": list(sizing.ranking),
         "sentences": list(sentences),
         "cautions": [text("caution.where_listed")],
-        "options": [_sized_option(option) for option in sizing.options],
+        "options": [_sized_option(option, priced=sizing.scenario.priced) for option in sizing.options],
     }
 
 
-def _sized_option(option: OptionSizing) -> dict[str, Any]:
+def _sized_option(option: OptionSizing, *, priced: bool) -> dict[str, Any]:
+    """One option; costs are null where there are no prices, and weights, in kWp of array, where there are."""
     higher, more = option.next_percent
+
+    def cost(value: float | None, *, wanted: bool = priced) -> float | None:
+        return value if wanted else None
+
+    def weight(value: float | None) -> float | None:
+        return cost(value, wanted=not priced)
+
     return {
         "name": option.name,
         "candidates": option.grid.count,
@@ -65,27 +73,37 @@ def _sized_option(option: OptionSizing) -> dict[str, Any]:
         "meets_target": option.best is not None,
         "misses_by_percent": option.misses_by_percent,
         "misses_by_days": option.misses_by_days,
-        "design": _design(option.nearest),
-        "runners_up": [_design(design) for design in option.runners_up[:MOST_RUNNERS]],
-        "trade_off": [_design(design) for design in option.front],
+        "design": _design(option.nearest, priced=priced),
+        "runners_up": [_design(design, priced=priced) for design in option.runners_up[:MOST_RUNNERS]],
+        "trade_off": [_design(design, priced=priced) for design in option.front],
         "least_cost_at": [
-            {"demand_met_percent": share, "life_cycle_cost": None if design is None else design.present_cost}
+            {
+                "demand_met_percent": share,
+                "life_cycle_cost": None if design is None else cost(design.present_cost),
+                "weight_kwp": None if design is None else weight(design.objective),
+            }
             for share, design in option.least_cost_at
         ],
-        "next_percent": {"demand_met_percent": higher, "extra_life_cycle_cost": more},
+        "next_percent": {
+            "demand_met_percent": higher, "extra_life_cycle_cost": cost(more), "extra_weight_kwp": weight(more),
+        },
         "steady_start_percent": list(option.steady_start_percent) if option.steady_start_percent else None,
-        "by_run": {"life_cycle_cost": option.by_run_cost, "meets_target": option.by_run_meets},
-    }
+        "by_run": {
+            "life_cycle_cost": cost(option.by_run_cost), "weight_kwp": weight(option.by_run_cost),
+            "meets_target": option.by_run_meets,
+        },
+    }  # fmt: skip
 
 
-def _design(design: SizedDesign) -> dict[str, Any]:
+def _design(design: SizedDesign, *, priced: bool) -> dict[str, Any]:
     return {
         "pump": design.pump,
         "pipes": list(design.pipes),
         "hours": hours_words(design),
         "meets_target": design.meets_service,
         "switch_m3": design.switch_m3,
-        **design_figures(design),
+        "weight_kwp": None if priced else design.objective,
+        **design_figures(design, priced=priced),
     }
 
 

@@ -9,6 +9,7 @@ from pathlib import Path
 import numpy as np
 import pandas as pd
 
+from planner.figures import shown
 from planner.report.files import write_whole
 from planner.report.pages.figure_cells import figure_of
 from planner.study.sweep.engine import MEASURES
@@ -48,16 +49,19 @@ def _fill(swept: SweepResult, path: Path) -> None:
 def frames(swept: SweepResult) -> Iterator[pd.DataFrame]:
     """Yield the rows piece by piece: sweep, variant, each input, option, each figure, and what went wrong.
 
+    Where there are no prices, figures of money have no column.
+
     An input that a variant leaves alone has the scenario's value, or nothing where the tool chose it.
     """
+    priced = swept.base.scenario.priced
     names = list(dict.fromkeys(key.text for results in swept.results for key in results.plan.keys))
     for results in swept.results:
         step = max(_ROWS // len(results.options), 1)
         for begin in range(0, results.plan.size, step):
-            yield _frame(results, names, begin, min(begin + step, results.plan.size))
+            yield _frame(results, names, begin, min(begin + step, results.plan.size), priced=priced)
 
 
-def _frame(results: Results, names: list[str], begin: int, end: int) -> pd.DataFrame:
+def _frame(results: Results, names: list[str], begin: int, end: int, *, priced: bool) -> pd.DataFrame:
     options, count = len(results.options), end - begin
     plan = results.plan
     columns: dict[str, object] = {
@@ -73,7 +77,8 @@ def _frame(results: Results, names: list[str], begin: int, end: int) -> pd.DataF
     columns["option"] = np.tile(np.array(results.options, dtype=object), count)
     for place, measure in enumerate(MEASURES):
         figure, factor = figure_of(measure)
-        columns[figure] = factor * results.numbers[begin:end, :, place].ravel()
+        if figure in shown([figure], priced=priced):
+            columns[figure] = factor * results.numbers[begin:end, :, place].ravel()
     reasons = (results.problems.get(variant) for variant in range(begin, end))
     wrong = [reason.words if reason else "" for reason in reasons]
     columns["problem"] = np.repeat(np.array(wrong, dtype=object), options)

@@ -13,9 +13,11 @@ from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, summary
 from planner.report.document import Cell, Column, Row, Table
 from planner.report.pages.answer import DASHED
+from planner.report.pages.rests_on import IN_TERMINAL, more_words, rests_on_table
 from planner.report.terminal_writer import terminal_table
 from planner.study.compare import Study
 from planner.text import text
+from planner.water.duty import Duty
 
 FIGURES = (
     "demand_met_percent", "tank_m3", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year", "capital_cost",
@@ -48,37 +50,51 @@ def options_table(study: Study) -> Table:
 
 
 def study_report(
-    study: Study, sentences: Sequence[str], notes: Sequence[str], verdicts: Sequence[Verdict], *, verbose: bool
+    study: Study,
+    sentences: Sequence[str],
+    notes: Sequence[str],
+    verdicts: Sequence[Verdict],
+    remedied: Sequence[str] = (),
+    *,
+    verbose: bool,
 ) -> Group:
-    """Put table, sentences, failed checks and limits together; `verbose` adds duty point and weather."""
+    """Put table, sentences, failed checks with their remedies and limits together; `verbose` adds duty and weather."""
     parts: list[RenderableType] = [terminal_table(options_table(study))]
-    duty = study.duty
     if verbose:
-        told = text(
-            "terminal.duty",
-            flow=f"{duty.flow_m3h:.2f}",
-            head=f"{duty.total_head_m:.1f}",
-            static=f"{duty.static_head_m:.1f}",
-            drawdown=f"{duty.drawdown_m:.1f}",
-            friction=f"{duty.friction_m:.1f}",
-            residual=f"{duty.residual_head_m:.1f}",
-            input_w=f"{duty.input_power_w:.0f}",
-            limit=duty.limited_by,
-        )
-        parts += [Text(told), Text(text("terminal.weather", source=study.weather.source))]
+        parts += [Text(duty_words(study.duty)), Text(text("terminal.weather", source=study.weather.source))]
     missing = dict.fromkeys(thing.label() for option in study.ranked for thing in option.unpriced)
     if missing:
         parts.append(Text(text("terminal.incomplete", mark=INCOMPLETE, names=", ".join(missing))))
     parts.append(Text(""))
     parts += [Text(sentence) for sentence in sentences]
     parts += [Text(""), Text(text("terminal.checks", summary=summary(verdicts)))]
-    parts += [_indented(_failed(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
+    parts += [indented(failed_words(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
+    parts += [Text(sentence) for sentence in remedied]
+    if study.effects:
+        table = rests_on_table(study)
+        parts += [Text(""), terminal_table(table.only(IN_TERMINAL)), Text(more_words(study))]
     parts += [Text(""), Text(text("terminal.limits"))]
-    parts += [_indented(f"! {note}") for note in notes]
+    parts += [indented(f"! {note}") for note in notes]
     return Group(*parts)
 
 
-def _failed(verdict: Verdict) -> str:
+def duty_words(duty: Duty) -> str:
+    """Say what the pump must do, and with what power."""
+    return text(
+        "terminal.duty",
+        flow=f"{duty.flow_m3h:.2f}",
+        head=f"{duty.total_head_m:.1f}",
+        static=f"{duty.static_head_m:.1f}",
+        drawdown=f"{duty.drawdown_m:.1f}",
+        friction=f"{duty.friction_m:.1f}",
+        residual=f"{duty.residual_head_m:.1f}",
+        input_w=f"{duty.input_power_w:.0f}",
+        limit=duty.limited_by,
+    )
+
+
+def failed_words(verdict: Verdict) -> str:
+    """Say what a failed check compared, and its remedy."""
     return text(
         "terminal.failed",
         sign=SYMBOL["fail"],
@@ -90,11 +106,12 @@ def _failed(verdict: Verdict) -> str:
     )
 
 
-def _indented(words: str) -> Padding:
+def indented(words: str) -> Padding:
+    """Set words in from the left."""
     return Padding(Text(words), (0, 0, 0, 2))
 
 
 def cautions_report(cautions: Sequence[str]) -> Group:
     """List the cautions of the work itself, and once that local codes come first."""
-    shown = [_indented(f"! {caution}") for caution in cautions]
-    return Group(Text(""), Text(text("brief.cautions")), *shown, _indented(text("caution.local")))
+    shown = [indented(f"! {caution}") for caution in cautions]
+    return Group(Text(""), Text(text("brief.cautions")), *shown, indented(text("caution.local")))

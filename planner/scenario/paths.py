@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 Path = tuple[str | int, ...]
@@ -40,6 +40,15 @@ def parts_of(text: str) -> Path:
     return tuple(parts)
 
 
+def data_at(data: Any, path: Path) -> Any:
+    """Value at a path of nested data, None where there is none."""
+    for part in path:
+        if not (part in data if isinstance(data, dict) else _is_entry(data, part)):
+            return None
+        data = data[part]
+    return data
+
+
 def set_path(node: Any, path: Path, value: Any) -> Any:
     """Return nested data with the value at a path replaced; only the tables and lists on the way are copied."""
     if not path:
@@ -52,3 +61,25 @@ def set_path(node: Any, path: Path, value: Any) -> Any:
     table = dict(node or {})
     table[first] = set_path(table.get(first), rest, value)
     return table
+
+
+def with_values(raw: dict[str, Any], changes: Mapping[Path, Any]) -> dict[str, Any]:
+    """Return raw data with some values set, and those taken away whose new value is None."""
+    data: Any = raw
+    for path, value in changes.items():
+        data = set_path(data, path, value) if value is not None else _without(data, path)
+    found: dict[str, Any] = data
+    return found
+
+
+def _without(node: Any, path: Path) -> Any:
+    if data_at(node, path) is None:
+        return node
+    first, rest = path[0], path[1:]
+    if rest:
+        return set_path(node, (first,), _without(node[first], rest))
+    return {key: value for key, value in node.items() if key != first}
+
+
+def _is_entry(data: Any, part: str | int) -> bool:
+    return isinstance(data, list) and isinstance(part, int) and part < len(data)

@@ -9,7 +9,9 @@ from dataclasses import dataclass
 Printed = str | float | list[float]
 """As printed, the figure alone, or the lowest and the highest."""
 
-_NUMBER = r"\d{1,3}(?:[,'’ \u00a0]\d{3})+(?!\d)|\d+(?:[.,]\d+)?"
+_THOUSANDS = r"[1-9]\d{0,2}(?:[,.'’ \u00a0]\d{3})+(?!\d)"
+"""No line of a plate has three decimals."""
+_NUMBER = rf"{_THOUSANDS}|\d+(?:[.,]\d+)?"
 _UNIT = r"(?:\s*(?:v|volts?|vac|vdc|ac|dc|pv|hz|rpm|r/min|1/min|min-1|u/min|~|=|⎓))*"
 _BETWEEN = r"\s*(?:[-/;~÷‐‑‒–—−]|to|\.\.+|…)\s*"
 _PRINTED = re.compile(
@@ -62,9 +64,9 @@ def figures_of(given: Printed) -> Figures:
 
 
 def _number(text: str) -> float:
-    if re.fullmatch(r"\d+[.,]\d+", text) and not re.fullmatch(r"\d{1,3},\d{3}", text):
-        return float(text.replace(",", "."))
-    return float(re.sub(r"[^\d.]", "", text))
+    if re.fullmatch(_THOUSANDS, text):
+        return float(re.sub(r"\D", "", text))
+    return float(text.replace(",", "."))
 
 
 SINGLE_VOLTAGE_PERCENT = 10.0

@@ -43,7 +43,7 @@ def read_with_lines(path: Path) -> tuple[dict[str, Any], Lines]:
     InputError
         When a file cannot be read, or includes itself by way of others.
     """
-    text = _text_of(path)
+    text = text_of(path)
     raw = parsed_toml(text, str(path))  # first, as it refuses what would take the line numbers long
     lines = {key: Line(number) for key, number in line_numbers(text).items()}
     return with_included(raw, path, lines)
@@ -76,7 +76,7 @@ def with_included(
         try:
             if other.resolve() in [each.resolve() for each in chain]:
                 raise InputError("", [Problem("", "it includes itself")])
-            text = _text_of(other)
+            text = text_of(other)
         except InputError as error:
             words = f"{file!r} was given; {error.problems[0].text}"
             where = str(path) if above else ""
@@ -120,7 +120,8 @@ def merged(base: dict[str, Any], changes: dict[str, Any]) -> dict[str, Any]:
     return found
 
 
-def _text_of(path: Path) -> str:
+def text_of(path: Path) -> str:
+    """Read a file as text; an InputError says what keeps it from that."""
     try:
         return read_ordinary(path, _LARGEST_FILE).decode("utf-8-sig").replace("\r\n", "\n")
     except FileNotFoundError as error:

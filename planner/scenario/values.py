@@ -85,6 +85,11 @@ class Takes:
         return free or any(isinstance(choice, int) for choice in self.choices)
 
     @property
+    def printed(self) -> bool:
+        """Whether the value may be figures as a nameplate prints them: a number, two of them, or text."""
+        return self.text and self.items == "number"
+
+    @property
     def whole_only(self) -> bool:
         """Whether every number taken is whole."""
         return self.whole or (self.number is None and not self.other)

@@ -152,6 +152,13 @@ class Field:
         return own or (self.model.changes if issubclass(self.model, Model) else Model.changes)
 
     @property
+    def is_of_money(self) -> bool:
+        """Whether it matters only where there are prices."""
+        if self.path[0] == "service":
+            return self.name == "reference"
+        return self.path[0] in ("currency", "prices") or self.unit.startswith("money") or self.changes == "money"
+
+    @property
     def status(self) -> str:
         """Where the value comes from: 'given', 'assumed', 'default' or 'not given'."""
         if self.reason:

@@ -31,6 +31,15 @@ class StepTestPoint(Model):
 class Borehole(Equipment):
     """The borehole; levels and depths are measured downward from the ground at the borehole."""
 
+    life_years: float = assumed(
+        30.0,
+        "Service life",
+        "years",
+        source="assumed; boreholes are held to last 20 to 50 years, from memory",
+        changes="money",
+        gt=0,
+        le=100,
+    )
     static_level_m: float = needed("Static water level: depth of the water at rest", "m", ge=0, le=1500)
     static_level_by_month_m: Month12 | None = optional(
         "Static water level by month: depth of the water at rest", "m", absent="the same level all year"
@@ -120,6 +129,15 @@ class Borehole(Equipment):
 class Segment(Equipment):
     """One run of pipe; segments follow one another from the pump to the tank. The price is per metre."""
 
+    life_years: float = assumed(
+        40.0,
+        "Service life",
+        "years",
+        source="assumed; buried plastic pipe is made for 50 years and more, from memory",
+        changes="money",
+        gt=0,
+        le=100,
+    )
     name: str = needed("Which run of pipe", changes="nothing", min_length=1)
     length_m: float = needed("Length", "m", gt=0, le=1e5)
     inner_diameter_mm: float | None = optional("Inside diameter", "mm", absent="from the pipe table", gt=5, le=2000)

@@ -51,14 +51,14 @@ def _table(data: dict[str, Any], model: type[BaseModel] | None, path: Path, expl
         if name in data and (isinstance(data[name], dict) or is_table_list(data[name])):
             tables.append(name)
         elif name in data:
-            line = f"{_key(name)} = {toml_value(data[name])}"
+            line = f"{toml_key(name)} = {toml_value(data[name])}"
             yield f"{line}  # {_meaning(field)}" if explain and field is not None and field.description else line
         elif explain and field is not None and not field.tables:
             yield from _absent(field)
     for name in tables:
         value, field = data[name], fields.get(name)
         for entry in value if isinstance(value, list) else [value]:
-            header = ".".join(_key(str(part)) for part in (*path, name))
+            header = ".".join(toml_key(str(part)) for part in (*path, name))
             yield ""
             if explain and field is not None and field.description:
                 yield f"# {field.description}"
@@ -76,7 +76,7 @@ def _table(data: dict[str, Any], model: type[BaseModel] | None, path: Path, expl
 
 def _absent_table(field: Field, model: type[BaseModel], path: Path) -> Iterator[str]:
     """Show, as comments, a table that is left out, or a kind of it that is not used, with every key in it."""
-    header = ".".join(_key(str(part)) for part in path)
+    header = ".".join(toml_key(str(part)) for part in path)
     yield ""
     yield f"# {field.description or first_line(model)}"
     yield f"# [[{header}]]" if field.is_list else f"# [{header}]"
@@ -86,7 +86,7 @@ def _absent_table(field: Field, model: type[BaseModel], path: Path) -> Iterator[
             yield f"# kind = {toml_value(kind_of(model))}"
         elif not key.tables:
             shown = list(_absent(key))
-            yield from shown or [f"# {_key(key.name)} = ...  # {_meaning(key)}"]
+            yield from shown or [f"# {toml_key(key.name)} = ...  # {_meaning(key)}"]
     for key in inner.values():
         for further in key.tables:
             yield from _absent_table(key, further, (*path, key.name))
@@ -99,18 +99,19 @@ def _meaning(field: Field) -> str:
 def _absent(field: Field) -> Iterator[str]:
     """Say, as a comment, what holds where a key is left out; nothing of a key that may not be."""
     if field.how:
-        yield f"# {_key(field.name)} = ...  # {_meaning(field)}; left out: {field.how}"
+        yield f"# {toml_key(field.name)} = ...  # {_meaning(field)}; left out: {field.how}"
     elif field.has_default:
-        yield f"# {_key(field.name)} = {toml_value(field.default)}  # {_meaning(field)}; {field.default_source}"
+        yield f"# {toml_key(field.name)} = {toml_value(field.default)}  # {_meaning(field)}; {field.default_source}"
     elif field.info.default is None:
-        yield f"# {_key(field.name)} = ...  # {_meaning(field)}; left out: {field.absent or 'not given'}"
+        yield f"# {toml_key(field.name)} = ...  # {_meaning(field)}; left out: {field.absent or 'not given'}"
     elif field.info.default_factory is list:
-        yield f"# {_key(field.name)} = []  # {field.description}"
+        yield f"# {toml_key(field.name)} = []  # {field.description}"
     elif field.info.default_factory is dict:
-        yield f"# {_key(field.name)} = {{}}  # {field.description}"
+        yield f"# {toml_key(field.name)} = {{}}  # {field.description}"
 
 
-def _key(name: str) -> str:
+def toml_key(name: str) -> str:
+    """Write one key, or part of a dotted one, as TOML."""
     return name if _BARE_KEY.match(name) else json.dumps(name, ensure_ascii=False)
 
 
@@ -123,7 +124,7 @@ def toml_value(value: Any) -> str:
     if isinstance(value, list | tuple):
         return "[" + ", ".join(toml_value(entry) for entry in value) + "]"
     if isinstance(value, dict):
-        return "{" + ", ".join(f"{_key(key)} = {toml_value(entry)}" for key, entry in value.items()) + "}"
+        return "{" + ", ".join(f"{toml_key(key)} = {toml_value(entry)}" for key, entry in value.items()) + "}"
     if isinstance(value, int | float):
         return repr(value)
     raise TypeError(f"TOML has no value for {type(value).__name__}")

@@ -21,6 +21,7 @@ from planner.sources.registry import SOURCES, option_name, options_of, usual_alt
 from planner.study.cases import digest
 from planner.study.context import Context, Store
 from planner.study.ranking import ranked
+from planner.study.rests_on import Effect, effects_of
 from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all
 from planner.supply.array import ArrayPower
 from planner.supply.run import Outcome
@@ -124,7 +125,8 @@ class Study:
     """The whole comparison of one scenario; `options` in the scenario's order, `ranking` best first.
 
     `best` is None where no option meets the service target; `ranking` then begins with the one that delivers most.
-    `kinds` are the sources known to it, in order of priority.
+    `kinds` are the sources known to it, in order of priority. `effects` tell what numbers that were not given change of
+    the option ranked first, what matters most first; empty where they were not tried.
     """
 
     scenario: Scenario
@@ -137,6 +139,7 @@ class Study:
     best: str | None
     reference: str
     kinds: tuple[SourceKind, ...]
+    effects: tuple[Effect, ...] = ()
 
     def option(self, name: str) -> OptionResult:
         """Return one option by its name."""
@@ -163,7 +166,9 @@ class Study:
         return tuple(self.option(name) for name in self.ranking)
 
 
-def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ...] = SOURCES) -> Study:
+def study_scenario(
+    scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ...] = SOURCES, *, with_effects: bool = False
+) -> Study:
     """Simulate, cost, compare and rank every supply option of a scenario.
 
     Parameters
@@ -174,6 +179,8 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
         Folder to which paths in the scenario are relative.
     kinds : tuple of SourceKind
         The sources in order of priority.
+    with_effects : bool
+        Also try what the numbers that were not given change.
 
     Returns
     -------
@@ -203,6 +210,7 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
     )
     ranking = rank(options)
     site = context.site(scenario)
+    first = next(choice.design for choice in choices if choice.supply.name == ranking[0])
     return Study(
         scenario=scenario,
         place=site.place,
@@ -214,6 +222,7 @@ def study_scenario(scenario: Scenario, folder: Path, kinds: tuple[SourceKind, ..
         best=ranking[0] if next(o for o in options if o.name == ranking[0]).meets_service else None,
         reference=reference,
         kinds=kinds,
+        effects=effects_of(context, scenario, first) if with_effects else (),
     )
 
 

@@ -28,6 +28,16 @@ COUNTED = (
 )
 """Keys that touch the hours and are counted in the bill of quantities or its money as well."""
 
+READY_CHANGE_PERCENT = 20.0
+"""Change by which an input is tried where no other is given; assumed, common practice, no source."""
+READY_ENDS = {
+    "pump.wear_percent_per_year": (0.0, 3.0),
+    "borehole.level_decline_m_per_year": (0.0, 0.5),
+    "borehole.specific_capacity_decline_percent_per_year": (0.0, 4.0),
+}
+"""Ends of inputs for which a change by per cent says little: no ageing, and sand in the water, a stressed aquifer,
+iron-rich alluvium; assumed."""
+
 _NOT_SWEPT = ("sweep", "size")
 
 
@@ -51,6 +61,8 @@ class Key:
         First stage that a change of it touches.
     label : str
         What people call it.
+    is_of_money : bool
+        Whether it matters only where there are prices.
     """
 
     text: str
@@ -60,6 +72,7 @@ class Key:
     unit: str
     changes: Changes
     label: str
+    is_of_money: bool = False
 
     @property
     def touches_hours(self) -> bool:
@@ -96,7 +109,9 @@ def _keys_of(scenario: Scenario, field: Field) -> Iterator[Key]:
         found.append((field.path, None))
     for path, value in found:
         label = label_of(scenario, field, path)
-        yield Key(dotted(path), path, value, field.takes.whole_only, field.unit, field.changes, label)
+        yield Key(
+            dotted(path), path, value, field.takes.whole_only, field.unit, field.changes, label, field.is_of_money
+        )
 
 
 def label_of(scenario: Scenario, field: Field, path: Path) -> str:

@@ -1,4 +1,9 @@
-"""The one rule by which options are ranked, for arrays and for cells."""
+"""What is best: the sum that the choice of sizes keeps small, and the one rule by which options are ranked.
+
+Sizes of an option, in every study, are those of least `objective` that meet the target: life-cycle cost where there
+are prices, else a weight of what is built and bought. Options are ranked by cost alone (`rank_of`), for arrays and for
+cells: without prices every cost is 0, so that those which meet the target stand in their given order.
+"""
 
 from __future__ import annotations
 
@@ -7,10 +12,49 @@ from dataclasses import dataclass
 from typing import Protocol, TypeVar
 
 import numpy as np
-from numpy.typing import ArrayLike
+from numpy.typing import ArrayLike, NDArray
 
 from planner.money.formula import Operand
 from planner.money.functions import both, count, either, equals, total, where
+from planner.scenario.scenario import Scenario
+
+TANK_KWP_PER_M3 = 0.25
+GRID_KWP_PER_KWH_A_YEAR = 0.002
+FUEL_KWP_PER_L_A_YEAR = 0.02
+"""What a m3 of tank, a kWh a year from the grid and a litre a year of fuel weigh against a kWp of array with its stand
+where there are no prices: near what they usually cost in proportion to it over some twenty years. Assumed, common
+practice, no source."""
+
+
+def objective(
+    scenario: Scenario,
+    life_cycle_cost: ArrayLike,
+    array_kwp: ArrayLike,
+    tank_m3: ArrayLike,
+    grid_kwh_per_year: ArrayLike,
+    fuel_l_per_year: ArrayLike,
+) -> NDArray[np.float64]:
+    """What the choice of sizes keeps as small as may be among designs that meet the target.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        Tells whether there are prices.
+    life_cycle_cost : array_like, (...)
+        Present cost [money].
+    array_kwp, tank_m3, grid_kwh_per_year, fuel_l_per_year : array_like, (...)
+        What is built, and bought in a mean year.
+
+    Returns
+    -------
+    ndarray, (...)
+        The life-cycle cost where there are prices [money], else the weight of all the rest [kWp].
+    """
+    if scenario.priced:
+        return np.asarray(life_cycle_cost, dtype=float)
+    tank, grid, fuel = (np.asarray(each, dtype=float) for each in (tank_m3, grid_kwh_per_year, fuel_l_per_year))
+    bought = GRID_KWP_PER_KWH_A_YEAR * grid + FUEL_KWP_PER_L_A_YEAR * fuel
+    return np.asarray(array_kwp, dtype=float) + TANK_KWP_PER_M3 * tank + bought
 
 
 class Ranked(Protocol):

@@ -17,6 +17,7 @@ from planner.scenario.finance import Service
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.study.cases import Case
+from planner.study.ranking import objective
 from planner.supply.run import Outcome
 
 Array = NDArray[np.float64]
@@ -27,12 +28,13 @@ _ROUNDING = 1e-9
 
 @dataclass(frozen=True)
 class Result:
-    """One case: what it did, what it is built of and what it costs."""
+    """One case: what it did, what it is built of and what it costs; `objective` as of `Results`."""
 
     case: Case
     outcome: Outcome
     quantities: Quantities
     meets_service: bool
+    objective: float
 
     @cached_property
     def lines(self) -> tuple[Line, ...]:
@@ -110,11 +112,25 @@ class Results:
         """Life-cycle cost, (cases,)."""
         return self.money["present_cost"]
 
+    @cached_property
+    def objective(self) -> Array:
+        """What the choice of sizes keeps as small as may be, see `ranking.objective`, (cases,)."""
+        outcome = self.outcome
+        return objective(
+            self.cases[0].scenario,
+            self.present_cost,
+            [case.array_kw for case in self.cases],
+            [case.design.tank_m3 for case in self.cases],
+            outcome.grid_kwh.sum(axis=(-1, -2)).mean(axis=-1),
+            outcome.fuel_l.sum(axis=-1).mean(axis=-1),
+        )
+
     def at(self, index: int) -> Result:
         """One case."""
         case = self.cases[index]
         outcome = replace(with_sources(self.outcome.taken(index), case), name=case.design.name)
-        return Result(case, outcome, with_sources(self.quantities.taken(index), case), bool(self.meets_service[index]))
+        quantities = with_sources(self.quantities.taken(index), case)
+        return Result(case, outcome, quantities, bool(self.meets_service[index]), float(self.objective[index]))
 
 
 def with_sources(did: Did, case: Case) -> Did:

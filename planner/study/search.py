@@ -1,9 +1,10 @@
 """Choose what the user left to the tool: tank, number of strings and float-switch levels.
 
 The rules. Where the tank alone is open: the smallest that meets the service target. Where the number of strings is
-open: the design of least present cost that meets it, over the tanks too where they are open. Then, for that design, the
-levels that meet the target at least present cost. Each candidate is simulated over every life year. A design that must
-miss the target is the one that misses it by least.
+open: the design of least objective that meets it, over the tanks too where they are open. Then, for that design, the
+levels that meet the target at least objective. Each candidate is simulated over every life year. A design that must
+miss the target is the one that misses it by least. The objective (`ranking.objective`) is the present cost, and a
+weight of what is built and bought where there are no prices.
 """
 
 from __future__ import annotations
@@ -42,7 +43,7 @@ class TankCurve:
 
 @dataclass(frozen=True)
 class LevelTrial:
-    """What one setting of the float switch gives over the life."""
+    """What one setting of the float switch gives over the life; `objective` as of `Results`."""
 
     start_percent: float
     stop_percent: float
@@ -52,6 +53,7 @@ class LevelTrial:
     fuel_l_per_year: float
     present_cost: float
     equivalent_yearly_cost: float
+    objective: float
 
 
 @dataclass(frozen=True)
@@ -153,7 +155,7 @@ def _best(found: Results, tried: slice) -> int:
         return int(np.argmax(share >= share.max() - _ROUNDING))
     if len({case.design.strings for case in found.cases[tried]}) == 1:
         return int(enough.argmax())
-    return int(np.where(enough, found.present_cost[tried], np.inf).argmin())
+    return int(np.where(enough, found.objective[tried], np.inf).argmin())
 
 
 def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:
@@ -211,15 +213,16 @@ def _trial(result: Result) -> LevelTrial:
         fuel_l_per_year=float(outcome.fuel_l.sum() / years),
         present_cost=float(result.life.present_cost),
         equivalent_yearly_cost=float(result.life.equivalent_yearly_cost),
+        objective=result.objective,
     )
 
 
 def _ranked(trials: Sequence[LevelTrial]) -> list[int]:
     """Places of settings by their rank, lower start levels first among equals."""
-    names = ("meets_service", "delivered_share", "present_cost", "start_percent")
+    names = ("meets_service", "delivered_share", "objective", "start_percent")
     return ranked(*([getattr(trial, name) for trial in trials] for name in names))
 
 
 def best_trial(trials: Sequence[LevelTrial]) -> LevelTrial:
-    """Return the setting that meets the target at least cost, or else delivers most."""
+    """Return the setting that meets the target at least objective, or else delivers most."""
     return trials[_ranked(trials)[0]]

@@ -1,5 +1,7 @@
-"""Size every supply option: the candidate of least present cost that meets the service target, by trying them all.
+"""Size every supply option: the candidate of least objective that meets the service target, by trying them all.
 
+The objective (`ranking.objective`) is the present cost, and a weight of what is built and bought where there are no
+prices; 'cost' below stands for it.
 Every candidate is simulated hour by hour over every life year and costed; nothing is skipped by rules of thumb. Where
 two candidates cost the same to rounding, the one with fewer strings, then the smaller tank, then the lower levels is
 taken, and what the scenario gives before other pumps, pipes or hours.
@@ -64,6 +66,7 @@ class Candidates:
     levelised_cost_per_m3: Array
     grid_kwh_per_year: Array
     fuel_l_per_year: Array
+    objective: Array
 
 
 @dataclass(frozen=True)
@@ -90,6 +93,7 @@ class SizedDesign:
     levelised_cost_per_m3: float
     grid_kwh_per_year: float
     fuel_l_per_year: float
+    objective: float
 
     @property
     def switch_m3(self) -> tuple[float, float] | None:
@@ -110,7 +114,7 @@ class OptionSizing:
     candidates : Candidates
         Every candidate.
     best : SizedDesign or None
-        Least present cost among those that meet the service target; None where none does.
+        Least objective among those that meet the service target; None where none does.
     nearest : SizedDesign
         The best, or else the one that misses the target by least (the cheapest of these).
     misses_by_percent : float
@@ -120,19 +124,19 @@ class OptionSizing:
     runners_up : tuple of SizedDesign
         Others that meet the target at no more than 2 percent above the best, cheapest first.
     front : tuple of SizedDesign
-        The trade-off: designs that no other beats in both present cost and delivered share, by falling share. Only
+        The trade-off: designs that no other beats in both objective and delivered share, by falling share. Only
         the delivered share is asked of them.
     least_cost_at : tuple of (float, SizedDesign or None)
         Cheapest design that delivers at least so many per cent, or None where none does.
     next_percent : tuple of (float, float or None)
-        A target one percentage point higher (100 at most), and what that adds to the present cost [money]; None where
+        A target one percentage point higher (100 at most), and what that adds to the objective; None where
         no candidate reaches it or none meets the target as it is.
     steady_start_percent : tuple of float or None
         Lowest and highest start level that serve within 2 percent of the best's cost, all else as in it.
     by_run : Choice
         What the ordinary run chooses for the option.
     by_run_cost : float
-        Present cost of that [money].
+        Objective of that.
     by_run_meets : bool
         Whether it meets the target.
     """
@@ -253,6 +257,7 @@ def _figures(found: Results) -> dict[str, Any]:
         "meets_rest": found.serve(demand_met_percent=0.0),
         "grid_kwh_per_year": found.outcome.grid_kwh.sum(axis=(-1, -2, -3)) / years,
         "fuel_l_per_year": found.outcome.fuel_l.sum(axis=(-1, -2)) / years,
+        "objective": found.objective,
         **{name: found.money[name] for name in money},
     }
 
@@ -260,7 +265,7 @@ def _figures(found: Results) -> dict[str, Any]:
 def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> OptionSizing:
     service = grid.setups[0].supply.scenario.service
     target = service.demand_met_percent
-    cost, share = candidates.present_cost, candidates.delivered_share
+    cost, share = candidates.objective, candidates.delivered_share
     best = cheapest(cost, candidates.meets_service)
     misses = 100 * _shortfall(candidates, service.demand_met_percent, service.demand_met_worst_year_percent)
     allowed = np.inf if service.longest_short_days is None else service.longest_short_days
@@ -284,7 +289,7 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
         next_percent=_next_percent(candidates, best, target),
         steady_start_percent=None if best is None or not grid.has_switch else _steady(grid, candidates, best),
         by_run=choice,
-        by_run_cost=float(choice.result.life.present_cost),
+        by_run_cost=choice.result.objective,
         by_run_meets=choice.result.meets_service,
     )
 
@@ -299,7 +304,7 @@ def _shortfall(candidates: Candidates, share_percent: float, worst_percent: floa
 
 def _within(candidates: Candidates, best: int, also: NDArray[np.bool_]) -> Integers:
     """Places of those that serve at no more than 2 percent above the best, cheapest first, the best left out."""
-    cost = candidates.present_cost
+    cost = candidates.objective
     near = np.flatnonzero(candidates.meets_service & also & (cost <= cost[best] + CLOSE * abs(cost[best])))
     near = near[near != best]
     return np.asarray(near[np.argsort(cost[near], kind="stable")], dtype=np.int64)
@@ -310,8 +315,8 @@ def _next_percent(candidates: Candidates, best: int | None, target_percent: floa
     if best is None:
         return higher, None
     enough = candidates.meets_rest & (candidates.delivered_share >= higher / 100 - _ROUNDING)
-    at = cheapest(candidates.present_cost, enough)
-    return higher, None if at is None else float(candidates.present_cost[at] - candidates.present_cost[best])
+    at = cheapest(candidates.objective, enough)
+    return higher, None if at is None else float(candidates.objective[at] - candidates.objective[best])
 
 
 def _steady(grid: CandidateGrid, candidates: Candidates, best: int) -> tuple[float, float]:
@@ -359,6 +364,7 @@ class _Shown:
                     "levelised_cost_per_m3",
                     "grid_kwh_per_year",
                     "fuel_l_per_year",
+                    "objective",
                 )
             },
         )

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from planner.money.quantities import unpriced
+from planner.scenario.scenario import Scenario
 from planner.study.candidates import AS_GIVEN, Levels
+from planner.study.ranking import FUEL_KWP_PER_L_A_YEAR, GRID_KWP_PER_KWH_A_YEAR, TANK_KWP_PER_M3
 from planner.study.sizing import OptionSizing, SizedDesign, Sizing
 from planner.study.words import money
 from planner.text import text
@@ -14,7 +18,7 @@ def sizing_sentences(sizing: Sizing) -> list[str]:
     first = sizing.ranked[0]
     said = [_verdict(sizing, first)]
     if first.best is not None:
-        said.append(_rivals(first))
+        said.append(_rivals(sizing.scenario, first))
     said.append(_next_percent(sizing, first))
     switch = next((option for option in sizing.ranked if option.nearest.levels is not None), None)
     if switch is not None:
@@ -72,7 +76,18 @@ def switch_sentence(option: OptionSizing) -> str:
     steady = option.steady_start_percent
     if steady is None or steady[0] == steady[1]:
         return said
-    return f"{said} {text('sizing_answer.steady_start', low=steady[0], high=steady[1])}"
+    words = _said(option.by_run.supply.scenario, "steady_start", low=steady[0], high=steady[1])
+    return f"{said} {words}"
+
+
+def _said(scenario: Scenario, key: str, **slots: Any) -> str:
+    """Words about costs, or about weights where there are no prices."""
+    return text(f"sizing_answer.{key}" if scenario.priced else f"sizing_answer.{key}_technical", **slots)
+
+
+def _amount(scenario: Scenario, value: float) -> str:
+    """Write a difference of costs, or of weights where there are no prices."""
+    return money(value, scenario.currency) if scenario.priced else text("sizing_answer.weight", kwp=value)
 
 
 def _tank_and_switch(tank_m3: float, levels: Levels | None) -> list[str]:
@@ -83,7 +98,7 @@ def _tank_and_switch(tank_m3: float, levels: Levels | None) -> list[str]:
 def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     currency, design = sizing.scenario.currency, first.nearest
     setup = first.grid.setups[0].supply
-    missing = unpriced(setup.scenario, setup.sources)
+    missing = unpriced(setup.scenario, setup.sources) if sizing.scenario.priced else ()
     slots = {
         "tried": sizing.candidate_count,
         "years": sizing.scenario.finance.analysis_period_years,
@@ -94,25 +109,29 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
         "capital_cost": money(design.capital_cost, currency),
         "life_cycle_cost": money(design.present_cost, currency),
         "unpriced": ", ".join(thing.label() for thing in missing),
+        "tank": TANK_KWP_PER_M3,
+        "grid": GRID_KWP_PER_KWH_A_YEAR,
+        "fuel": FUEL_KWP_PER_L_A_YEAR,
     }
     incomplete = "_incomplete" if missing else ""
     if first.best is None:
-        return text(f"sizing_answer.none_meets{incomplete}", misses=misses_words(first), **slots)
-    return text(f"sizing_answer.best{incomplete}", **slots)
+        return _said(sizing.scenario, f"none_meets{incomplete}", misses=misses_words(first), **slots)
+    return _said(sizing.scenario, f"best{incomplete}", **slots)
 
 
-def _rivals(first: OptionSizing) -> str:
+def _rivals(scenario: Scenario, first: OptionSizing) -> str:
     count = len(first.runners_up)
     if not count:
-        return text("sizing_answer.no_rival", option=first.name)
+        return _said(scenario, "no_rival", option=first.name)
     assert first.best is not None
     rival = first.runners_up[0]
-    return text(
-        "sizing_answer.one_rival" if count == 1 else "sizing_answer.rivals",
+    return _said(
+        scenario,
+        "one_rival" if count == 1 else "rivals",
         count=count,
         option=first.name,
         design=design_words(rival),
-        percent=100 * (rival.present_cost / first.best.present_cost - 1),
+        percent=100 * (rival.objective / first.best.objective - 1),
     )
 
 
@@ -125,9 +144,9 @@ def _next_percent(sizing: Sizing, first: OptionSizing) -> str:
     slots = {"target": target, "higher": higher, "option": first.name}
     if more is None:
         return text("sizing_answer.higher_beyond", **slots)
-    if more <= 1e-9 * abs(first.best.present_cost):
-        return text("sizing_answer.higher_free", delivered=100 * first.best.delivered_share, **slots)
-    return text("sizing_answer.higher_adds", cost=money(more, sizing.scenario.currency), **slots)
+    if more <= 1e-9 * abs(first.best.objective):
+        return _said(sizing.scenario, "higher_free", delivered=100 * first.best.delivered_share, **slots)
+    return _said(sizing.scenario, "higher_adds", cost=_amount(sizing.scenario, more), **slots)
 
 
 def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
@@ -143,11 +162,12 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
     if strings:
         key = "sizing_answer.strings" if strings > 1 else "sizing_answer.one_string"
         parts.insert(0, text(key, strings=strings))
-    gap = first.by_run_cost - best.present_cost
-    said = text(
-        "sizing_answer.run_dearer" if gap >= 0 else "sizing_answer.run_cheaper",
+    gap = first.by_run_cost - best.objective
+    said = _said(
+        sizing.scenario,
+        "run_dearer" if gap >= 0 else "run_cheaper",
         option=first.name,
         design=", ".join(parts),
-        gap=money(abs(gap), sizing.scenario.currency),
+        gap=_amount(sizing.scenario, abs(gap)),
     )
     return said if first.by_run_meets else f"{said} {text('sizing_answer.run_misses')}"

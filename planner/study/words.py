@@ -5,8 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
+import numpy as np
+
 from planner.study.compare import OptionResult, Study
-from planner.text import source_name, text
+from planner.study.ranking import TANK_KWP_PER_M3
+from planner.study.search import LevelTrial
+from planner.text import listed, source_name, text
 
 CLOSE_PERCENT = 2.0
 """Difference in life-cycle cost below which cost alone does not decide."""
@@ -24,7 +28,10 @@ def sentences(study: Study) -> list[str]:
     -------
     list of str
     """
-    said = [_verdict(study), _runner_up(study), _worth_of_top_up(study), _levels(study)]
+    if study.scenario.priced:
+        said = [_verdict(study), _runner_up(study), _worth_of_top_up(study), _levels(study)]
+    else:
+        said = [_service(study), _others(study), _levels(study), _sizes(study)]
     return [sentence for sentence in said if sentence]
 
 
@@ -127,6 +134,56 @@ def _worth_of_sun(study: Study) -> str | None:
     )
 
 
+def _service(study: Study) -> str:
+    """Say how well the option that stands first serves, where there are no prices."""
+    first = study.ranked[0]
+    percent, month = worst_month(first)
+    return text(
+        "answer.technical_meets" if study.best else "answer.technical_nearest",
+        option=first.name,
+        target=study.scenario.service.demand_met_percent,
+        delivered=100 * first.delivered_share,
+        years=study.scenario.finance.analysis_period_years,
+        worst=percent,
+        month=text(f"month_name.{month}"),
+        short=float(first.outcome.short_days.mean()),
+        longest=float(first.outcome.longest_short_days.max()),
+    )
+
+
+def worst_month(option: OptionResult) -> tuple[float, int]:
+    """Least share of demand met of any calendar month [%], and its number, 1 to 12."""
+    share = option.outcome.month_share
+    return 100 * float(np.nanmin(share)), 1 + int(np.nanargmin(share))
+
+
+def _others(study: Study) -> str | None:
+    """Say which other options meet the target, where there are no prices to rank them by."""
+    others = [option.name for option in study.ranked[1:] if option.meets_service]
+    if others:
+        return text("answer.technical_others", options="; ".join(others))
+    missed = [option for option in study.ranked if not option.meets_service]
+    return _only_one(missed[0], study) if study.best is not None and missed else None
+
+
+def _sizes(study: Study) -> str | None:
+    """Say how sizes were chosen without prices, where any were left open."""
+    solar, tank, top_up = (getattr(study.scenario, name) for name in ("sources", "tank", "topup"))
+    is_open = "auto" in (tank.volume_m3, top_up.start_level_percent, solar.solar and solar.solar.strings)
+    return text("answer.technical_sizes", tank=TANK_KWP_PER_M3) if is_open else None
+
+
+def saving_words(option: OptionResult, used: LevelTrial, better: LevelTrial) -> str:
+    """Say what another setting of the float switch saves in a year: money, or energy where there are no prices."""
+    if option.scenario.priced:
+        return money(used.equivalent_yearly_cost - better.equivalent_yearly_cost, option.scenario.currency)
+    saved = (
+        ("answer.kwh_of_grid", used.grid_kwh_per_year - better.grid_kwh_per_year),
+        ("answer.l_of_fuel", used.fuel_l_per_year - better.fuel_l_per_year),
+    )
+    return listed([text(key, amount=amount) for key, amount in saved if abs(amount) >= 1])
+
+
 def _levels(study: Study) -> str | None:
     """Say what a better float-switch setting would save, for the best option that has one."""
     for option in study.ranked:
@@ -135,14 +192,14 @@ def _levels(study: Study) -> str | None:
             continue
         used = option.trials[0]
         slots = {"option": option.name, "start": used.start_percent, "stop": used.stop_percent}
-        saving = used.equivalent_yearly_cost - best.equivalent_yearly_cost
-        if not best.meets_service or math.isclose(saving, 0, abs_tol=0.005 * used.equivalent_yearly_cost) or saving < 0:
-            return text("answer.levels_good", **slots)
+        saving = used.objective - best.objective
+        if not best.meets_service or math.isclose(saving, 0, abs_tol=0.005 * used.objective) or saving < 0:
+            return text("answer.levels_good" if option.scenario.priced else "answer.levels_good_technical", **slots)
         return text(
             "answer.levels_better",
             better_start=best.start_percent,
             better_stop=best.stop_percent,
-            saving=money(saving, study.scenario.currency),
+            saving=saving_words(option, used, best),
             **slots,
         )
     return None

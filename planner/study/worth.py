@@ -9,6 +9,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from planner.money.quantities import unpriced
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
@@ -130,6 +131,13 @@ def _check(scenario: Scenario, source: str, kinds: Sequence[SourceKind]) -> None
             "", [Problem(f"sources.{source}", f"is not described, so there is no option with the {source}")]
         )
     options = options_of(scenario, kinds)
+    if not scenario.priced:
+        things = dict.fromkeys(thing for sources in options for thing in unpriced(scenario, sources))
+        words = (
+            f"is left out, so there are no prices to say whether the {source} is worth having (planner run says what "
+            f"it changes of the water); give it, and the prices of: {', '.join(thing.label() for thing in things)}"
+        )
+        raise InputError("", [Problem("currency", words)])
     having = [sources for sources in options if kind in sources]
     if not having or len(having) == len(options):
         missing = "with" if not having else "without"

@@ -61,8 +61,8 @@ class Totals:
     `shortfall_m3` is demand not met, `idle_m3` and `idle_kwh` the sun's pumping that found no room, `sun_shift_kwh` the
     change of solar energy used through top-up. `top_ups` hold what each top-up source did in the columns it serves,
     in their order. `start_m3` (variants, columns) is the tank's first level, `end` the state after the last hour,
-    `longest_short_days` (variants, columns) the longest run of short days. `users_shortfall_m3` is the part of the
-    shortfall that users miss, None where their share of the draw was not given.
+    `short_days` (variants, columns) the number of short days, `longest_short_days` the longest run of them.
+    `users_shortfall_m3` is the part of the shortfall that users miss, None where their share of the draw was not given.
     """
 
     shortfall_m3: Array
@@ -73,6 +73,7 @@ class Totals:
     top_ups: tuple[TopUpTotals, ...]
     start_m3: Array
     end: State
+    short_days: Array
     longest_short_days: Array
 
     @staticmethod
@@ -86,6 +87,7 @@ class Totals:
             top_ups=tuple(TopUpTotals.joined(of_source) for of_source in zip(*(p.top_ups for p in parts), strict=True)),
             start_m3=parts[0].start_m3,
             end=parts[-1].end,
+            short_days=np.sum([part.short_days for part in parts], axis=0),
             longest_short_days=np.max([part.longest_short_days for part in parts], axis=0),
         )
 
@@ -238,6 +240,7 @@ def run_hours(
         top_ups=tuple(top_up.sums for top_up in top_ups),
         start_m3=first,
         end=State(level, short_days.run, *_switches(top_ups, shape)),
+        short_days=short_days.number,
         longest_short_days=short_days.longest,
     )
     return totals, record
@@ -301,17 +304,18 @@ def _switches(top_ups: Sequence[TopUp], shape: tuple[int, ...]) -> tuple[Array, 
 
 
 class _ShortDays:
-    """Runs of short days in each case."""
+    """Short days of each case, and the runs that they make."""
 
     def __init__(self, draw_m3: Array, run: Array) -> None:
         by_day = draw_m3.reshape(-1, DAY, draw_m3.shape[1]).sum(axis=1)
         self.bearable_m3 = SHORT_DAY * by_day + _TINY
-        self.run, self.longest = run.copy(), np.zeros(run.shape)
+        self.run, self.longest, self.number = run.copy(), np.zeros(run.shape), np.zeros(run.shape)
 
     def count(self, day: int, cells: Cells, missing_m3: Array) -> None:
         """Lengthen or end the runs with one day on which some cells miss water."""
-        run = self.run.reshape(-1)[cells.place] + 1
-        run *= missing_m3 > self.bearable_m3[day][cells.series]
+        short = missing_m3 > self.bearable_m3[day][cells.series]
+        self.number.reshape(-1)[cells.place] += short
+        run = (self.run.reshape(-1)[cells.place] + 1) * short
         self.run.fill(0.0)
         self.run.reshape(-1)[cells.place] = run
         longest = self.longest.reshape(-1)

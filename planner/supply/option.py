@@ -104,10 +104,10 @@ class Outcome:
 
     `demand_m3` and `delivered_m3` are what users want and get, `leakage_m3` what is lost on the way to them, `solar_m3`
     water pumped by the sun, `solar_kwh` DC energy used, `idle_kwh` DC energy not used, `top_ups` what each top-up
-    source of the option did, by name, in the order in which they serve. `level_start_m3`, `level_end_m3`,
-    `longest_short_days` (the longest run of short days) and `limit_shortfall_m3` (how much less users get for the daily
-    limit; None where it was not asked for) are (variants, strings, years). `band_count` is the number of tariff bands
-    in the nothing that comes from a source which the option lacks.
+    source of the option did, by name, in the order in which they serve. `level_start_m3`, `level_end_m3`, `short_days`
+    (their number), `longest_short_days` (the longest run of them) and `limit_shortfall_m3` (how much less users get for
+    the daily limit; None where it was not asked for) are (variants, strings, years). `band_count` is the number of
+    tariff bands in the nothing that comes from a source which the option lacks.
     """
 
     name: str
@@ -120,6 +120,7 @@ class Outcome:
     top_ups: Mapping[str, TopUpOutcome]
     level_start_m3: Array
     level_end_m3: Array
+    short_days: Array
     longest_short_days: Array
     limit_shortfall_m3: Array | None = None
     trace: Trace | None = None
@@ -215,6 +216,13 @@ class Outcome:
     def delivered_share(self) -> Array:
         """Share of the life's demand delivered, over the last two axes (years, months)."""
         share: Array = self.delivered_m3.sum(axis=(-1, -2)) / self.demand_m3.sum(axis=(-1, -2))
+        return share
+
+    @property
+    def month_share(self) -> Array:
+        """Share of demand delivered in each calendar month, all years together; NaN where none is asked for."""
+        delivered, demand = self.delivered_m3.sum(axis=-2), self.demand_m3.sum(axis=-2)
+        share: Array = np.divide(delivered, demand, out=np.full(demand.shape, np.nan), where=demand > 0)
         return share
 
     @property
@@ -316,6 +324,7 @@ def outcome_of(
         top_ups={source.name: did(source) for source in option.top_ups},
         level_start_m3=own(totals.start_m3).reshape(shape),
         level_end_m3=own(totals.end_m3).reshape(shape),
+        short_days=own(totals.short_days).reshape(shape),
         longest_short_days=own(totals.longest_short_days).reshape(shape),
         trace=None if record is None else Trace(*(own(flow) for flow in vars(record).values())),
     )

@@ -52,12 +52,18 @@ def test_every_assumption_is_listed_with_its_reason() -> None:
         "site.place", "site.time_zone", "weather", "demand.users[1].name", "borehole.specific_capacity_m3h_per_m",
         "borehole.safe_yield_m3h", "pump.name", "pump.kind", "controller.dc_voltage_min_v",
         "controller.dc_voltage_max_v", "pipeline.segments", "pipeline.segments[1].pipe", "pipeline.segments[2].pipe",
-        "sources.solar", "sources.solar.module", "sources.solar.modules_in_series", "sources.solar.planes", "tank",
-        "tank.sizes",
+        "sources.solar.module", "sources.solar.modules_in_series", "sources.solar.planes", "tank", "tank.sizes",
     ]  # fmt: skip
     assert all(found.values())
     assert "2.5 m3/h" in found["borehole.safe_yield_m3h"]
     assert not scenario.priced
+
+
+def test_without_sources_the_sun_is_assumed() -> None:
+    raw = {name: table for name, table in RAW.items() if name != "sources"}
+    scenario = scenario_of(raw)
+    assert scenario.sources.names == ("solar",)
+    assert "sources.solar" in {assumption.key for assumption in scenario.assumptions}
 
 
 def test_the_walk_tells_assumed_from_given_and_default() -> None:
@@ -100,7 +106,6 @@ def test_nothing_that_is_given_is_touched() -> None:
 
 def test_without_what_was_worked_out_the_data_are_those_given() -> None:
     left = scenario_of(RAW).given()
-    left["sources"].pop("solar", None)
     assert {name: table for name, table in left.items() if table != {}} == RAW
 
 

@@ -105,13 +105,26 @@ def one_of_two(draw: Draw, data: dict[str, Any], first: tuple[str, Any], second:
 def borehole(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
     steps = [{"flow_m3h": 2, "drawdown_m": 1.5}, {"flow_m3h": 4.25, "drawdown_m": 4}]
     data = one_of_two(draw, data, ("specific_capacity_m3h_per_m", 1.25), ("step_test", steps))
+    data = {key: inner for key, inner in data.items() if key not in ("test_flow_m3h", "drawdown_m")}
+    if "step_test" not in data and draw(st.booleans()):
+        del data["specific_capacity_m3h_per_m"]
+        data |= {"test_flow_m3h": 3, "drawdown_m": 2.75}
     if "step_test" in data and len(data["step_test"]) < 2:
         data["step_test"] = steps
     data["static_level_m"] = digits15(data["static_level_m"] % 300)
     by_month = [digits15(level % 300) for level in data.get("static_level_by_month_m", [])]
     if by_month:
         data["static_level_by_month_m"] = by_month
-    return data | {"pump_depth_m": digits15(max(data["static_level_m"], *by_month, 0) + 7.3)}
+    data["pump_depth_m"] = digits15(max(data["static_level_m"], *by_month, 0) + 7.3)
+    return data | ({"depth_m": digits15(data["pump_depth_m"] + 12)} if "depth_m" in data else {})
+
+
+def pipeline(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
+    data = {key: inner for key, inner in data.items() if key not in ("length_m", "pipe", "riser_pipe")}
+    if draw(st.booleans()):
+        del data["segments"]
+        data["length_m"] = 430.5
+    return data
 
 
 def bore(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
@@ -127,6 +140,24 @@ def pump(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
             {"flow_m3h": flow * step, "head_m": head * (3 - step), "power_w": 900 + step} for step in range(3)
         ]
     return data
+
+
+def plate(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
+    printed = {
+        "dc_voltage_v": ["110-400 V", "DC 110 - 400", [110.5, 400]],
+        "ac_voltage_v": ["1~ 230 V", 230, [160, 270]],
+        "frequency_hz": ["50/60", 50, [50, 60.5]],
+        "speed_rpm": ["0-3,600", 2900, [0, 3600]],
+    }
+    parts = {"dc_voltage": (110, 400.5), "ac_voltage": (207, 253), "speed": (0, 2900)}
+    data |= {key: draw(st.sampled_from(lines)) for key, lines in printed.items() if key in data}
+    for name, ends in parts.items():
+        keys = [key for key in data if key.startswith((f"{name}_min", f"{name}_max"))]
+        if any(key in data for key in printed if key.startswith(name)):
+            data = {key: inner for key, inner in data.items() if key not in keys}
+        else:
+            data |= {key: ends["max" in key] for key in keys}
+    return {key: inner for key, inner in data.items() if key != "phases" or "ac_voltage_v" not in data}
 
 
 def module(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
@@ -156,7 +187,7 @@ def tariff(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
 
 
 def tank(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
-    if "sizes" in data or data["volume_m3"] == "auto":
+    if "sizes" in data or data.get("volume_m3", "auto") == "auto":
         sizes = data.get("sizes", [{"volume_m3": 1, "price": 800}])
         data["sizes"] = [size | {"volume_m3": 10 * (place + 1)} for place, size in enumerate(sizes)]
     elif "price" not in data:
@@ -230,6 +261,8 @@ def discrete(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
 
 
 def scenario(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
+    data.setdefault("currency", "USD")
+    data.pop("include", None)  # it names files, which there are none of
     described = list(data["sources"])
     service = data.get("service", {})
     if "options" in service:
@@ -258,9 +291,11 @@ def scenario(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
 
 RULES: dict[str, Callable[[Draw, dict[str, Any]], dict[str, Any]]] = {
     "Borehole": borehole,
+    "Pipeline": pipeline,
     "Segment": bore,
     "PipeCandidate": bore,
     "Pump": pump,
+    "Plate": plate,
     "Module": module,
     "Solar": solar,
     "Outages": outages,

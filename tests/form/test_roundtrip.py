@@ -237,6 +237,6 @@ def test_the_form_is_written_in_the_language_in_use(monkeypatch: pytest.MonkeyPa
     first, second = (openpyxl.load_workbook(tmp_path / f"{code}.xlsx") for code in ("en", "xx"))
     assert ("Tank" in first.sheetnames, "Reservoir" in second.sheetnames) == (True, True)
     assert "Schwimmer" in {row[0] for row in second["Reservoir"].values}
-    assert "Pflicht" in {cell for row in second["Borehole"].values for cell in row}
-    assert "Pflicht" not in {cell for row in first["Borehole"].values for cell in row}
+    assert "Pflicht" in {cell for sheet in second.worksheets for row in sheet.values for cell in row}
+    assert "Pflicht" not in {cell for sheet in first.worksheets for row in sheet.values for cell in row}
     assert read_form(tmp_path / "xx.xlsx") == read_form(tmp_path / "en.xlsx") == data

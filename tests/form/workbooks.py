@@ -9,7 +9,7 @@ from typing import Any
 
 import openpyxl
 
-from planner.report.form.layout import KEY_COLUMN
+from planner.report.form.parts import KEY_COLUMN
 from planner.report.form.sheets import write_form
 
 EXAMPLES = sorted(Path("scenarios").glob("*.toml"))
@@ -49,9 +49,16 @@ def fill_row(path: Path, table: str, place: int, values: dict[str, Any]) -> Path
     return path
 
 
+_FORMS: dict[str, bytes] = {}
+
+
 def form(folder: Path, data: dict[str, Any] | None = None) -> Path:
-    path = folder / "site.xlsx"
-    write_form(path, data)
+    """A form of some data, or a blank one; each is written once and then copied."""
+    path, key = folder / "site.xlsx", repr(data)
+    if key not in _FORMS:
+        write_form(path, data)
+        _FORMS[key] = path.read_bytes()
+    path.write_bytes(_FORMS[key])
     return path
 
 

@@ -13,7 +13,6 @@ from pathlib import Path
 import fluids
 import numpy as np
 import pytest
-import wntr
 
 from planner.scenario.waterworks import Borehole, Pump, StepTestPoint
 from planner.water.borehole import Drawdown, drawdown_of
@@ -271,6 +270,8 @@ def _epanet_losses_m(
     fittings_k: float,
 ) -> list[float]:
     """Losses of one rising main at several flows, by the EPANET 2.2 engine; `rough` in metres or as C."""
+    import wntr  # here, as it is slow to load
+
     network = wntr.network.WaterNetworkModel()
     with warnings.catch_warnings():
         warnings.simplefilter("ignore")  # wntr reminds that the unit of roughness stays

@@ -7,7 +7,6 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-import wntr
 
 from planner.scenario.waterworks import Borehole, Pipeline, ProfilePoint, Segment
 from planner.water.head import system_head
@@ -49,6 +48,8 @@ def test_pressures_along_a_profile_against_epanet(tmp_path: Path) -> None:
     total = float(system.required_m(FLOW_M3H, 60 + 60))
     line = route.line_m(total - 60 - float(system.drawdown.at(FLOW_M3H)), segment_loss_m(system, FLOW_M3H))
     ours = line - route.level_m
+
+    import wntr  # here, as it is slow to load
 
     network = wntr.network.WaterNetworkModel()
     with warnings.catch_warnings():

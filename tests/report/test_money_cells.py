@@ -185,7 +185,7 @@ def assert_same(found: Any, wanted: Any, where: str) -> None:
         assert float(found) == pytest.approx(wanted, rel=1e-7, abs=1e-5), where
 
 
-@settings(max_examples=12, **WHOLE)
+@settings(max_examples=settings.default.max_examples // 8, **WHOLE)
 @given(case=scenarios())
 def test_formulas_worked_out_from_their_text_are_the_values_of_numpy(
     case: Case, tmp_path_factory: pytest.TempPathFactory
@@ -251,7 +251,7 @@ def evaluated(tree: Any, leaves: dict[str, Any]) -> Any:
 
 
 @given(tree=TREES, numbers=st.tuples(*[st.floats(-9, 9)] * 3))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=3 * settings.default.max_examples)
 def test_any_expression_reads_back_as_its_value(tree: Any, numbers: tuple[float, float, float]) -> None:
     cells = dict(zip("xyz", numbers, strict=True))
     wanted = float(evaluated(tree, cells))

@@ -145,7 +145,8 @@ def test_the_tables_load_at_once() -> None:
 def test_the_wheel_takes_the_tables_along() -> None:
     """Hatch takes every file of the package that git does not ignore."""
     wheel = tomllib.loads(Path("pyproject.toml").read_text())["tool"]["hatch"]["build"]["targets"]["wheel"]
-    assert wheel == {"packages": ["planner"]}
+    assert wheel["packages"] == ["planner"]
+    assert not wheel.keys() & {"exclude", "only-include"}
     files = [TABLES, TABLES.with_name("ATTRIBUTION.txt")]
     assert all(file.stat().st_size > 1000 for file in files)
     ignored = [line for line in Path(".gitignore").read_text().splitlines() if line and not line.startswith("#")]

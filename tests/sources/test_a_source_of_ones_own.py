@@ -368,7 +368,7 @@ def test_whether_it_is_worth_having_is_told() -> None:
         )
     }
     assert given.map is not None
-    assert (given.map.down.name, given.map.across.name) == ("demand", "discount rate")
+    assert (given.map.down.name, given.map.across.name) == ("demand", "discount_rate")
     assert given.saving > 0
     dear = worth_of(site(), "neighbour", Path(), kinds=kinds_with(Neighbour(9.0, 9.0)))
     assert dear.saving < 0
@@ -381,9 +381,9 @@ def test_sizing_holds_by_a_timer_only_what_has_hours_of_its_own() -> None:
     context = Context(Path(), kinds_with(Neighbour()))
     supplies = {supply.name: supply for supply in context.supplies(site())}
     alone = candidate_grid(context, supplies["neighbour"])
-    assert [setup.hours for setup in alone.setups] == ["as given"]
+    assert [setup.hours for setup in alone.setups] == [""]
     beside = candidate_grid(context, supplies["neighbour + generator"])
-    assert [setup.hours for setup in beside.setups] == ["as given", "by night only", "by day only"]
+    assert [setup.hours for setup in beside.setups] == ["", "by night only", "by day only"]
     assert beside.strings == (0,)
     assert candidate_grid(context, supplies["solar + neighbour"]).strings[0] == 1
 

@@ -9,9 +9,9 @@ from typing import Any
 
 import pytest
 
+from planner.assumptions.reader import check_scenario
 from planner.resource.climatology import climatology_at
 from planner.scenario.errors import InputError
-from planner.scenario.reader import check_scenario
 from planner.scenario.writer import starter_text, toml_text
 from planner.study.site import place_of, weather_of
 from tests.test_cli import planner

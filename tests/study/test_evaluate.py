@@ -53,7 +53,8 @@ def test_results_do_not_depend_on_the_width_of_the_passes(columns: int, monkeypa
         widths.append(len(options))
         return true(options, **more)
 
-    cases = cases_of(changed(**SHORT), changed(**SHORT, demand__growth_percent_per_year=3))
+    some = SHORT | {"service__options": ["solar", "grid + generator", "solar + grid + generator"]}
+    cases = cases_of(changed(**some), changed(**some, demand__growth_percent_per_year=3))
     wide = evaluate(Context(EXAMPLES), cases)
     monkeypatch.setattr(evaluator, "run_options", counted)
     narrow = evaluate(Context(EXAMPLES), cases, columns_at_once=columns, cells_at_once=40)
@@ -142,7 +143,7 @@ def test_beside_options_of_other_sources_each_keeps_its_own() -> None:
         {"name": "night", "hours": [[22, 6]], "price_per_kwh": 0.1},
         {"name": "day", "hours": [[6, 22]], "price_per_kwh": 0.3},
     ]
-    cases = cases_of(changed(**SHORT, sources__grid__tariff__bands=bands))
+    cases = cases_of(changed(**SHORT, sources__grid__tariff__bands=bands), tanks=(15.0,))[::2]
     together = evaluate(Context(EXAMPLES), cases)
     assert {len(case.design.sources) for case in cases} == {1, 2, 3}
     for place, case in enumerate(cases):

@@ -71,7 +71,7 @@ def test_of_those_that_miss_the_one_that_delivers_more_is_nearer_and_of_equals_t
 
 
 def trial(start: float, cost: float, share: float = 99.0) -> LevelTrial:
-    return LevelTrial(start, start + 20, share / 100, share >= 97, 0.0, 0.0, cost, cost / 10)
+    return LevelTrial(start, start + 20, share / 100, share >= 97, 0.0, 0.0, cost, cost / 10, cost)
 
 
 def test_of_settings_that_cost_the_same_the_lower_start_is_taken() -> None:

@@ -42,8 +42,28 @@ PATHS = {
 
 
 @cache
+def grid_worth_counted() -> tuple[Worth, dict[str, int]]:
+    """Whether the grid is worth having, and how often lives were priced and hours run to find it."""
+    calls = {"priced": 0, "passes": 0}
+    life, run = results.life_of, evaluate.run_options
+
+    def priced(*given: Any) -> Any:
+        calls["priced"] += 1
+        return life(*given)
+
+    def passed(*given: Any, **further: Any) -> Any:
+        calls["passes"] += 1
+        return run(*given, **further)
+
+    with pytest.MonkeyPatch.context() as patch:
+        for module in (results, fixed_designs):
+            patch.setattr(module, "life_of", priced)
+        patch.setattr(evaluate, "run_options", passed)
+        return worth_of(changed(**BASE, service__options=TWO), "grid", EXAMPLES), calls
+
+
 def grid_worth() -> Worth:
-    return worth_of(changed(**BASE, service__options=TWO), "grid", EXAMPLES)
+    return grid_worth_counted()[0]
 
 
 def overrides(designs: list[Design]) -> dict[str, Any]:
@@ -266,22 +286,7 @@ def test_a_limit_is_found_in_a_few_passes_of_several_values() -> None:
 
 
 def test_prices_of_a_scan_are_worked_out_at_once_and_hours_run_in_the_same_passes() -> None:
-    calls = {"priced": 0, "passes": 0}
-    life, run = results.life_of, evaluate.run_options
-
-    def priced(*given: Any) -> Any:
-        calls["priced"] += 1
-        return life(*given)
-
-    def passed(*given: Any, **further: Any) -> Any:
-        calls["passes"] += 1
-        return run(*given, **further)
-
-    with pytest.MonkeyPatch.context() as patch:
-        for module in (results, fixed_designs):
-            patch.setattr(module, "life_of", priced)
-        patch.setattr(evaluate, "run_options", passed)
-        found = worth_of(changed(**BASE, service__options=TWO), "grid", EXAMPLES)
+    found, calls = grid_worth_counted()
     assert sum(len(each.turns) for each in found.switching) >= 4
     assert calls["passes"] <= 12
     assert calls["priced"] <= 400

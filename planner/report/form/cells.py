@@ -12,6 +12,7 @@ from datetime import date, time, timedelta
 from functools import reduce
 from typing import Any
 
+from planner.scenario.mistakes import number_advice
 from planner.scenario.values import YES_OR_NO, Bounds, Takes
 from planner.scenario.writer import toml_value
 from planner.text import text
@@ -58,6 +59,8 @@ def allowed(takes: Takes) -> str:
 def _ways(takes: Takes, number: str) -> str:
     """Say everything that a cell takes, a number in the words given."""
     ways = [_listed(takes.choices)] if takes.choices else []
+    if takes.printed:
+        return _within(text("form.takes.printed"), takes)
     if takes.items == "range":
         pairs = _within(text("form.takes.pairs_of_numbers"), takes)
         key = "form.takes.parts_of_day" if takes.hours else "form.takes.pairs"
@@ -95,6 +98,8 @@ def _within(what: str, takes: Takes) -> str:
 
 def allowed_in_short(takes: Takes) -> str:
     """Say what a cell takes, for a narrow column."""
+    if takes.printed:
+        return text("form.takes_short.printed")
     if takes.other or takes.items:
         several = _several_in_short(takes)
         return text("form.takes_short.list_or", other=several) if takes.choices else several
@@ -129,7 +134,8 @@ def figure(value: float) -> str:
 def value_of(content: Content, takes: Takes) -> Any:
     """Turn a filled cell into the scenario value, or say what is wrong with it.
 
-    Nothing is guessed: a number typed as text, a percentage, a date, a truth value or a formula is refused by name.
+    Nothing is guessed: a percentage, a date, a truth value, a formula, or a number typed as text that can be read in
+    two ways is refused by name.
 
     Raises
     ------
@@ -175,6 +181,12 @@ def _text_value(value: str, takes: Takes, must: str) -> Any:
     stripped = value.strip()
     if stripped in takes.choices:
         return YES_OR_NO[stripped] if takes.flag else stripped
+    if (
+        takes.printed
+        and all(_PLAIN.fullmatch(part.strip()) for part in stripped.split(SEPARATOR))
+        and SEPARATOR in value
+    ):
+        return _list_value(stripped, takes, must)
     if takes.text:
         return value[1:-1] if _bare_quotes(value) else value
     if takes.other and stripped[:1] in ("[", "{"):
@@ -182,9 +194,10 @@ def _text_value(value: str, takes: Takes, must: str) -> Any:
     if takes.items and not (takes.choices and re.match(r"[A-Za-z]", stripped)):
         return _list_value(stripped, takes, must)
     given = f"the text {_shown(value)} was given"
-    if takes.number is not None and re.fullmatch(r"[+-]?[\d\s.,']+%?", stripped):
-        hint = " (a decimal comma is read only where the spreadsheet program itself uses one)" if "," in value else ""
-        raise CellProblem(f"{given}, not a number{hint}; {must}")
+    if takes.number is not None and not takes.items and _PLAIN.fullmatch(stripped):
+        return _number_value(_figure(stripped, given, must, points=False), "", takes, must)
+    if takes.number is not None and (advice := number_advice(stripped)):
+        raise CellProblem(f"{given}; {must}: {advice.partition(';')[0]}")
     words = [str(word) for word in takes.choices]
     if stripped in words:
         raise CellProblem(f"{given}, not a number; {must}")
@@ -211,7 +224,9 @@ def toml_of(written: str) -> Any:
     return read["value"]
 
 
-_NUMBER = r"[+-]?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?"
+_NUMBER = r"[+-]?\d+(?:[.,]\d+)?(?:[eE][+-]?\d+)?"
+_PLAIN = re.compile(_NUMBER)
+_THOUSANDS = re.compile(r"[+-]?[1-9]\d{0,2}[.,]\d{3}")
 _RANGE = re.compile(rf"({_NUMBER})\s*-\s*({_NUMBER})")
 
 
@@ -225,12 +240,11 @@ def _list_value(written: str, takes: Takes, must: str) -> list[Any]:
             match = _RANGE.fullmatch(part)
             if match is None:
                 raise CellProblem(f"'{part}' in a list is not a pair; {must}")
-            values.append([_plain_number(match[1]), _plain_number(match[2])])
+            values.append([_figure(end, f"'{part}' in a list was given", must) for end in match.groups()])
         elif takes.items == "number":
             if not re.fullmatch(_NUMBER, part):
-                hint = "; write decimals with a point here" if "," in part else ""
-                raise CellProblem(f"'{part}' in a list is not a number{hint}; {must}")
-            number = _plain_number(part)
+                raise CellProblem(f"'{part}' in a list is not a number; {must}")
+            number = _figure(part, f"'{part}' in a list was given", must)
             if takes.whole and not isinstance(number, int):
                 raise CellProblem(f"'{part}' in a list is not a whole number; {must}")
             values.append(number)
@@ -244,7 +258,18 @@ def _list_value(written: str, takes: Takes, must: str) -> list[Any]:
     return values
 
 
-def _plain_number(digits: str) -> int | float:
+def _figure(written: str, given: str, must: str, *, points: bool = True) -> int | float:
+    """Read a number with a decimal point or comma; refuse one whose mark may stand for thousands.
+
+    In a list (`points`) a point is decimal: what the form itself writes there has points.
+    """
+    if _THOUSANDS.fullmatch(written) and not (points and "." in written):
+        whole, part = re.split("[.,]", written)
+        raise CellProblem(
+            f"{given}, which can be read as {whole}{part} and as {float(f'{whole}.{part}'):g}; type it without a mark "
+            f"for thousands; {must}"
+        )
+    digits = written.replace(",", ".")
     return int(digits) if re.fullmatch(r"[+-]?\d+", digits) else float(digits)
 
 

@@ -1,4 +1,4 @@
-"""Examples shown beside the cells of a blank form: the starter scenario, and invented values for what it leaves out."""
+"""Examples shown beside the cells of a blank form: the starters, and invented values for what they leave out."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from functools import cache
 from importlib import resources
 from typing import Any
 
-from planner.scenario.starter import starter_data
+from planner.scenario.starter import short_text, starter_data
 
 
 @cache
@@ -15,7 +15,7 @@ def examples() -> dict[str, Any]:
     """Return example values in the shape of a scenario."""
     starter = starter_data()
     further = tomllib.loads(resources.files("planner.report.form").joinpath("examples.toml").read_text("utf-8"))
-    merged = _merged(further, starter)
+    merged = _merged(_merged(further, tomllib.loads(short_text())), starter)
     merged["demand"]["users"] = [*starter["demand"]["users"], *further["demand"]["users"]]
     return merged
 

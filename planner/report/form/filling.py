@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from typing import Any
 
 from planner.report.form.cells import CellProblem, allowed_in_short, cell_of
-from planner.report.form.layout import DESCRIBED, ORDER, Slot, Table
+from planner.report.form.parts import DESCRIBED, ORDER, KeyPath, Slot, Table
+from planner.report.form.visit import FIRST_USER, FIRST_USERS_KIND, USERS, at, first_user_there
 from planner.report.style import INK, MIST, MONTHS, RULE, SLATE, STRAW
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import dotted
@@ -76,7 +77,7 @@ class Looks:
     def input(self, slot_needed: bool, takes: Takes, value: Any) -> Any:
         """The format of an input cell; a text that a program could take for a formula is marked as text."""
         quoted = isinstance(value, str) and value[:1] in tuple("=+-@")
-        return self._inputs[slot_needed, not takes.numeric, quoted]
+        return self._inputs[slot_needed, takes.printed or not takes.numeric, quoted]
 
 
 def typing_rule(takes: Takes, cell: str) -> dict[str, Any]:
@@ -116,14 +117,18 @@ def labelled(slot: Slot) -> str:
     return text("form.labelled", label=slot.label, unit=slot.unit) if slot.unit else slot.label
 
 
-def value_at(data: dict[str, Any], path: tuple[str, ...]) -> Any:
+def value_at(data: dict[str, Any], path: KeyPath) -> Any:
     """Return the value at a path of the data; None where there is none, or an empty list."""
-    here: Any = data
-    for part in path[:-1] if path[-1] == DESCRIBED else path:
-        here = here.get(part) if isinstance(here, dict) else None
     if path[-1] == DESCRIBED:
+        here = at(data, path[:-1])
         return "yes" if here is not None and not _holds_anything(here) else None
-    return here if here != [] else None
+    value = at(data, path)
+    return value if value != [] else None
+
+
+def value_in_row(data: dict[str, Any], path: KeyPath) -> Any:
+    """Return what the row of a key holds; of the first user None where the row of a table holds it."""
+    return value_at(data, path) if path[: len(FIRST_USER)] != FIRST_USER or first_user_there(data) else None
 
 
 def _holds_anything(value: Any) -> bool:
@@ -136,7 +141,9 @@ def entries_of(data: dict[str, Any], table: Table) -> list[tuple[Any, dict[str, 
     """Return (place in the list, entry) of the entries that stand in a table; of an override, (key, row)."""
     if table.of_overrides:
         return list(_override_rows(value_at(data, table.path) or {}))
-    found = enumerate(value_at(data, table.path) or [])
+    found = list(enumerate(value_at(data, table.path) or []))
+    if table.path == USERS and table.kind == FIRST_USERS_KIND and first_user_there(data):
+        found.pop(0)
     return [(place, entry) for place, entry in found if not table.kind or entry.get("kind") == table.kind]
 
 

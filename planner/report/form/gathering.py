@@ -9,7 +9,8 @@ from typing import Any
 from pydantic import BaseModel
 
 from planner.report.form.cells import CellProblem, Content, allowed, toml_of, value_of
-from planner.report.form.layout import (
+from planner.report.form.layout import sections, slots, tables
+from planner.report.form.parts import (
     ANYTHING,
     DESCRIBED,
     EXAMPLE_MARK,
@@ -19,12 +20,11 @@ from planner.report.form.layout import (
     ORDER_KEY,
     SECTION_MARK,
     VALUE_COLUMN,
+    KeyPath,
     Slot,
     Table,
-    sections,
-    slots,
-    tables,
 )
+from planner.report.form.visit import FIRST_USER, FIRST_USERS_KIND, USERS
 from planner.report.style import MONTHS
 from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
@@ -96,9 +96,10 @@ class Gatherer:
         self._slots = {slot.key: slot for section in sections() for slot in (*section.rows, *section.months)}
         self._tables = {table.key: table for table in tables()}
         self._sections = {dotted(section.path): section for section in sections()}
-        self._entries: dict[tuple[str, ...], list[_Row]] = {}
+        self._entries: dict[KeyPath, list[_Row]] = {}
+        self._first_user: _Row | None = None
         self._overrides: list[_Row] = []
-        self._described: list[tuple[str, ...]] = []
+        self._described: list[KeyPath] = []
 
     def sheet(self, title: str, rows: Iterable[Sequence[Content]]) -> bool:
         """Take one sheet, its rows from the first on; False where it is no sheet of a form."""
@@ -167,6 +168,9 @@ class Gatherer:
         self._form.cells |= {**cells, key: cell}
         if value is not None and slot.path[-1] == DESCRIBED:
             self._described.append(slot.path[:-1])
+        elif value is not None and slot.path[: len(FIRST_USER)] == FIRST_USER:
+            self._first_user = self._first_user or _Row(cell, 0, {"kind": FIRST_USERS_KIND})
+            self._first_user.values[str(slot.path[-1])] = value
         elif value is not None:
             _put(self._form.data, slot.path, value)
 
@@ -239,6 +243,8 @@ class Gatherer:
 
     def finish(self) -> Form:
         """Put entries in order and overrides in place, and add what every site must have, so that gaps are named."""
+        if self._first_user is not None:
+            self._entries.setdefault(USERS, []).append(self._first_user)
         for path, rows in self._entries.items():
             rows.sort(key=lambda row: (row.order is None, row.order or 0))
             for index, row in enumerate(rows):
@@ -290,20 +296,20 @@ def _reference(row: int, column: int) -> str:
     return f"{letter(column)}{row}"
 
 
-def _within(data: dict[str, Any], path: Sequence[str]) -> dict[str, Any]:
+def _within(data: dict[str, Any], path: KeyPath) -> dict[str, Any]:
     """Return the table at a path, made where it is missing."""
     for part in path:
-        data = data.setdefault(part, {})
+        data = data.setdefault(str(part), {})
         if not isinstance(data, dict):
             raise TypeError("a value stands where a table is needed")
     return data
 
 
-def _put(data: dict[str, Any], path: Sequence[str], value: Any) -> None:
-    data = _within(data, path[:-1])
-    if path[-1] in data:
+def _put(data: dict[str, Any], path: KeyPath, value: Any) -> None:
+    data, name = _within(data, path[:-1]), str(path[-1])
+    if name in data:
         raise TypeError("a table stands where a value is needed")
-    data[path[-1]] = value
+    data[name] = value
 
 
 def _override_value(value: Any, slot: Slot | None) -> Any:

@@ -3,31 +3,23 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from functools import cache
 
 from pydantic import BaseModel
 
+from planner.report.form import visit
 from planner.report.form.cells import cell_of, figure
+from planner.report.form.parts import ANYTHING, DESCRIBED, OVERRIDES, KeyPath, Section, Slot, Table
 from planner.scenario.equipment import Equipment
 from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
-from planner.scenario.values import Bounds, Takes
+from planner.scenario.values import Takes
 from planner.scenario.walk import Field, fields_of, first_line, kind_of, words_of
 from planner.text import known, language_in_use, text
 
-KeyPath = tuple[str, ...]
-
-MARKER = "planner form 1"
-"""Stands in the key column of the first row of every sheet of a form; a new layout gets a new number."""
-DESCRIBED = "described"
-"""Last part of the key of the cell that says 'yes' where a part is described although all its cells are empty."""
-KEY_COLUMN = 19
-"""Column of the keys, counted from 0; every row and table lies to its left, with one column between."""
-VALUE_COLUMN = 1
-SECTION_MARK, EXAMPLE_MARK, ORDER_KEY = "-", "example", "place_in_list"
-
 SHEETS: dict[str, tuple[KeyPath, ...]] = {
+    visit.SHEET: (),
+    "prices": (("prices",),),
     "project": ((),),
     "place": (("site",), ("weather",)),
     "demand": (("demand",),),
@@ -43,97 +35,10 @@ SHEETS: dict[str, tuple[KeyPath, ...]] = {
     "options": (("service",), ("overrides",)),
     "studies": (("size",), ("sweep",)),
 }
-"""Sheets in the order in which a site is visited, each with the tables of the scenario that stand on it.
+"""The visit, and the sheets behind it, each with the tables of the scenario that stand on it.
 
 A table that is named nowhere stands on the last sheet.
 """
-OVERRIDES: KeyPath = ("overrides",)
-
-
-@dataclass(frozen=True)
-class Slot:
-    """One value of the scenario: a row of the form, or a column of a table.
-
-    Attributes
-    ----------
-    path : tuple of str
-        Keys from the root of the scenario; for a column, its key within the entry only.
-    label, unit, notes : str
-        What it is, its unit, and what holds when it is left empty.
-    takes : Takes
-        What the cell takes.
-    needed : bool
-        Whether it must be given wherever its section or entry is used.
-    """
-
-    path: KeyPath
-    label: str
-    unit: str
-    notes: str
-    takes: Takes
-    needed: bool
-
-    @property
-    def key(self) -> str:
-        """The dotted key as it stands in the key column or in a table's header."""
-        return dotted(self.path)
-
-
-@dataclass(frozen=True)
-class Table:
-    """A list of tables of the scenario, one entry a row; where entries are of several kinds, one table a kind."""
-
-    path: KeyPath
-    title: str
-    slots: tuple[Slot, ...]
-    kind: str = ""
-    needed: bool = False
-
-    @property
-    def key(self) -> str:
-        """What stands in the key column beside the header."""
-        return f"{dotted(self.path)}[{self.kind}]"
-
-    @property
-    def of_overrides(self) -> bool:
-        """Whether its rows hold for one supply option each."""
-        return self.path == OVERRIDES
-
-    @property
-    def headers(self) -> tuple[tuple[str, Slot | None, int | None], ...]:
-        """(header key, slot, month from 0) of each column; the place in the list has no slot."""
-        columns: list[tuple[str, Slot | None, int | None]] = []
-        for slot in self.slots:
-            if slot.takes.months:
-                columns += [(f"{slot.key}[{month + 1}]", slot, month) for month in range(12)]
-            else:
-                columns.append((slot.key, slot, None))
-        if self.kind:
-            columns.insert(1, (ORDER_KEY, None, None))
-        return tuple(columns)
-
-
-@dataclass(frozen=True)
-class Section:
-    """One table of the scenario on the form.
-
-    `optional` sections count as described as soon as one of their cells, or of the sections within them, is filled.
-    """
-
-    path: KeyPath
-    title: str
-    notes: str
-    optional: bool
-    rows: tuple[Slot, ...]
-    months: tuple[Slot, ...]
-    tables: tuple[Table, ...]
-    sheet: str
-
-
-ANYTHING = Takes(text=True, number=Bounds())
-"""What an override's cells take before the type of its key is known."""
-ORDER = Takes(number=Bounds(ge=1), whole=True)
-"""What the place-in-list cells take."""
 
 
 def _overrides() -> Table:
@@ -151,7 +56,8 @@ def sections() -> tuple[Section, ...]:
 @cache
 def _sections_in(_: str) -> tuple[Section, ...]:
     found = list(_sections((), [Scenario], optional=False))
-    return tuple(sorted(found, key=lambda section: _place(section.path)))
+    found.sort(key=lambda section: _place(section.path))
+    return tuple(visit.with_visit(found, text(f"form.sheet.{visit.SHEET}")))
 
 
 def slots() -> dict[KeyPath, Slot]:
@@ -214,7 +120,7 @@ def _tables(path: KeyPath, listed: Field) -> Iterator[Table]:
         kind = kind_of(model) if len(listed.tables) > 1 else ""
         fields = [field for field in _in_order(model) if not (kind and field.name == "kind")]
         fields.sort(key=lambda field: field.takes.months)
-        title = listed.description or words_of(path[-1])
+        title = listed.description or words_of(str(path[-1]))
         title = text("form.table_of_kind", title=title, kind=first_line(model).rstrip(".")) if kind else title
         slots = tuple(_slot((field.name,), field, "", [model]) for field in fields)
         yield Table(path, title, slots, kind, listed.is_needed)
@@ -235,7 +141,7 @@ def _slot(path: KeyPath, field: Field, kind: str, models: Sequence[type[BaseMode
     notes = given if field.is_needed else text("form.left_empty", meaning=_when_empty(field))
     if kind:
         notes = text("form.only_for_kind", kind=kind, notes=notes)
-    of_kind = text("form.kind", what=words_of(path[-2]).lower()) if len(path) > 1 else text("form.kind_of_entry")
+    of_kind = text("form.kind", what=words_of(str(path[-2])).lower()) if len(path) > 1 else text("form.kind_of_entry")
     label = field.description or of_kind
     return Slot(path, label, field.unit, notes, takes, field.is_needed and not kind)
 
@@ -272,4 +178,4 @@ def _sheet(path: KeyPath) -> str:
 
 def _title(path: KeyPath, described: str) -> str:
     key = f"form.section.{dotted(path)}"
-    return text(key) if known(key) else described or words_of(path[-1])
+    return text(key) if known(key) else described or words_of(str(path[-1]))

@@ -16,11 +16,14 @@ from typing import Any
 
 from planner.assumptions.reader import check_scenario
 from planner.report.form.cells import Content
-from planner.report.form.gathering import Cell, Form, Gatherer
+from planner.report.form.gathering import Cell, Form, Gatherer, Unreadable
 from planner.report.form.guard import MOST_ROWS, check_archive
-from planner.report.form.layout import KEY_COLUMN, MARKER, sections
+from planner.report.form.layout import sections
+from planner.report.form.parts import KEY_COLUMN, MARKER
+from planner.report.form.visit import asked_for
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.paths import dotted
+from planner.scenario.reader import NO_LINES, with_included
 from planner.scenario.scenario import Scenario
 from planner.text import text
 
@@ -63,19 +66,25 @@ def check_form(path: Path) -> Scenario:
     form = _read(path)
     problems = list(form.problems)
     unreadable = {cell for cell, _ in problems}
-    base = {key: value for key, value in form.data.items() if key != "overrides"}
-    trials = [base, *({**base, "overrides": {name: keys}} for name, keys in form.data.get("overrides", {}).items())]
+    try:
+        data, lines = with_included(form.data, path)
+    except InputError as error:
+        data, lines = form.data, NO_LINES
+        problems += [pair for problem in error.problems for pair in _placed(problem, form)]
+    base = {key: value for key, value in data.items() if key != "overrides"}
+    trials = [base, *({**base, "overrides": {name: keys}} for name, keys in data.get("overrides", {}).items())]
     for trial in trials:
         try:
-            check_scenario(trial, str(path))
+            check_scenario(trial, str(path), lines)
         except InputError as error:
-            found = [_located(problem, form.cells) for problem in error.problems]
+            found = [pair for problem in error.problems for pair in _placed(problem, form)]
             problems += [pair for pair in found if pair[0] is None or pair[0] not in unreadable]
             if trial is base:
                 break
     if problems:
-        raise _input_error(path, problems)
-    return check_scenario(form.data, str(path))
+        order = {cell: place for place, cell in enumerate(form.cells.values())}
+        raise _input_error(path, sorted(problems, key=lambda pair: order.get(pair[0], 0) if pair[0] else 0))
+    return check_scenario(data, str(path), lines)
 
 
 @contextmanager
@@ -125,6 +134,19 @@ def _input_error(path: Path, problems: Sequence[tuple[Cell | None, str]]) -> Inp
 
 
 _KEY_IN_TEXT = re.compile(r"[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)*")
+
+
+def _placed(problem: Problem, form: Form) -> list[tuple[Cell | None, str]]:
+    """Find the cell of a problem; of what is worked out from the visit, the cells that are empty or wrong there."""
+    if problem.file:  # it stands in a file that the form includes
+        return [(None, f"{problem.file}:{problem.line}: {problem.key}: {problem.text}")]
+    missing = problem.text.startswith("is missing") or problem.text.endswith("(0 found)")
+    asked = asked_for(problem.key, form.data) if missing else {}
+    if any(isinstance(value, Unreadable) for value in asked.values()):
+        return []
+    cells = [form.cells[key] for key, value in asked.items() if value is None and key in form.cells]
+    empty: list[tuple[Cell | None, str]] = [(cell, text("form_cell.empty", allowed=cell.allowed)) for cell in cells]
+    return empty or [_located(problem, form.cells)]
 
 
 def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str]:

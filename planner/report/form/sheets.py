@@ -23,9 +23,11 @@ from planner.report.form.filling import (
     shown,
     typing_rule,
     value_at,
+    value_in_row,
 )
 from planner.report.form.gathering import letter
-from planner.report.form.layout import (
+from planner.report.form.layout import sections, sheet_names
+from planner.report.form.parts import (
     EXAMPLE_MARK,
     KEY_COLUMN,
     MARKER,
@@ -36,8 +38,6 @@ from planner.report.form.layout import (
     Section,
     Slot,
     Table,
-    sections,
-    sheet_names,
 )
 from planner.report.style import MONTHS, line_count
 from planner.scenario.errors import InputError, Problem
@@ -50,11 +50,16 @@ _LAST_COLUMN = 12
 """Last column of the printed page where no table is wider."""
 _HELP_COLUMN = 5
 _SPARE_ROWS = 4
+_LOWEST_ROW, _LOWEST_ROW_BY_HAND = 16.0, 21.0
+"""Height of a row, and of one that is also filled in by hand [points]."""
 _LONGEST_MESSAGE = 255
 """Excel's limit for the words beside a cell."""
 
-_HOW_TO = ("frames", "sources", "numbers", "rows", "safety")
-_COLUMNS = ("what", "value", "unit", "allowed", "example", "notes")
+_VISIT_WIDTHS = (30.0, 16.0, 11.0, 14.5, 12.0, *[4.5] * 13)
+"""Of the visit, whose page stands upright."""
+_HOW_TO = ("visit", "frames", "numbers", "safety")
+_HOW_TO_BEHIND = ("sources", "rows")
+_COLUMNS = ("what", "value", "unit", "allowed", "example")
 
 
 def write_form(path: Path, data: dict[str, Any] | None = None) -> None:
@@ -108,9 +113,14 @@ def add_form_sheets(
     """
     names = [sheet] if sheet else sheet_names()
     looks = Looks(workbook)
-    writers = {name: _SheetWriter(workbook.add_worksheet(name), name, looks, data, with_examples) for name in names}
-    first = writers[names[0]]
-    first.instructions()
+    writers = {
+        name: _SheetWriter(
+            workbook.add_worksheet(name), name, looks, data, with_examples, on_one_page=not sheet and name == names[0]
+        )
+        for name in names
+    }
+    writers[names[0]].instructions(_HOW_TO[1:] if sheet else _HOW_TO)
+    writers[names[0 if sheet else 1]].instructions(_HOW_TO_BEHIND)
     for section in sections():
         writers[sheet or section.sheet].section(section)
     references: dict[str, str] = {}
@@ -126,36 +136,48 @@ def add_form_sheets(
 class _SheetWriter:
     """Writes sections one below another on one sheet."""
 
-    def __init__(self, sheet: Any, name: str, looks: Looks, data: dict[str, Any], with_examples: bool) -> None:
+    def __init__(
+        self,
+        sheet: Any,
+        name: str,
+        looks: Looks,
+        data: dict[str, Any],
+        with_examples: bool,
+        *,
+        on_one_page: bool = False,
+    ) -> None:
+        self._on_one_page = on_one_page
+        self._widths = _VISIT_WIDTHS if on_one_page else _WIDTHS
         self._sheet, self._name, self._looks, self._data = sheet, name, looks, data
         self._with_examples = with_examples
         self._last_column = _LAST_COLUMN
         self.references: dict[str, str] = {}
-        for column, width in enumerate(_WIDTHS):
+        for column, width in enumerate(self._widths):
             sheet.set_column(column, column, width)
         sheet.set_column(KEY_COLUMN, KEY_COLUMN, 50)
         sheet.write_string(0, 0, name, looks.title)
         sheet.write_string(0, KEY_COLUMN, MARKER, looks.key)
         for column, title in enumerate(_COLUMNS):
             sheet.write_string(1, column, text(f"form.column.{title}"), looks.head)
-        for column in range(_HELP_COLUMN + 1, _LAST_COLUMN + 1):
-            sheet.write_blank(1, column, None, looks.head)
+        last = text("form.column.printed" if on_one_page else "form.column.notes")
+        sheet.merge_range(1, _HELP_COLUMN, 1, _LAST_COLUMN, last, looks.head)
         sheet.set_row(0, 26)
         sheet.set_row(1, 18)
         sheet.freeze_panes(2, 1)
         self._row = 2
 
-    def instructions(self) -> None:
+    def instructions(self, parts: Sequence[str]) -> None:
         """Say at the top how the form is filled in."""
-        for part in _HOW_TO:
+        for part in parts:
             line = text(f"form.how_to.{part}")
             self._sheet.merge_range(self._row, 0, self._row, _LAST_COLUMN, line, self._looks.how)
             self._mark(SECTION_MARK)
+            self._tall(self._row, (line, sum(self._widths[: _LAST_COLUMN + 1])))
             self._row += 1
 
     def section(self, section: Section) -> None:
         """Write one section: its values, its months, its tables."""
-        if self._row > 2:
+        if self._row > 2 and not self._on_one_page:
             self._row += 1
         for column in range(_LAST_COLUMN + 1):
             self._sheet.write_string(self._row, column, "" if column else section.title, self._looks.band)
@@ -179,10 +201,13 @@ class _SheetWriter:
         """Set up the printed page."""
         sheet = self._sheet
         sheet.hide_gridlines(2)
-        sheet.set_landscape()
         sheet.set_paper(9)
         sheet.set_margins(left=0.4, right=0.4, top=0.5, bottom=0.6)
-        sheet.fit_to_pages(1, 0)
+        if self._on_one_page:
+            sheet.fit_to_pages(1, 1)
+        else:
+            sheet.set_landscape()
+            sheet.fit_to_pages(1, 0)
         sheet.repeat_rows(0, 1)
         sheet.print_area(0, 0, self._row, self._last_column)
         sheet.set_footer(f"&L&8&A&R&8{text('form.page', page='&P', pages='&N')}")
@@ -192,7 +217,7 @@ class _SheetWriter:
 
     def _value_row(self, slot: Slot) -> None:
         sheet, row, looks = self._sheet, self._row, self._looks
-        value = shown(value_at(self._data, slot.path), slot.key, slot.takes)
+        value = shown(value_in_row(self._data, slot.path), slot.key, slot.takes)
         shape = looks.input(slot.needed, slot.takes, value)
         example = shown(value_at(examples(), slot.path), slot.key, slot.takes)
         sheet.write_string(row, 0, slot.label, looks.label)
@@ -206,17 +231,17 @@ class _SheetWriter:
             sheet.write_string(row, 3, allowed_in_short(slot.takes), looks.small)
         if example is not None:
             self._write(row, 4, example, looks.example)
-        sheet.merge_range(row, _HELP_COLUMN, row, _LAST_COLUMN, slot.notes, looks.small)
+        sheet.merge_range(row, _HELP_COLUMN, row, _LAST_COLUMN, slot.printed or slot.notes, looks.small)
         self._mark(slot.key)
         self._refer(slot.key, row, VALUE_COLUMN)
-        room = 44 if wide else _WIDTHS[1]
+        room = 44.0 if wide else self._widths[1]
         self._tall(
             row,
-            (slot.label, _WIDTHS[0]),
+            (slot.label, self._widths[0]),
             (value, room),
-            ("" if wide else allowed_in_short(slot.takes), _WIDTHS[3]),
-            (example, _WIDTHS[4]),
-            (slot.notes, 76.0),
+            ("" if wide else allowed_in_short(slot.takes), self._widths[3]),
+            (example, self._widths[4]),
+            (slot.printed or slot.notes, sum(self._widths[_HELP_COLUMN : _LAST_COLUMN + 1])),
         )
         self._row += 1
 
@@ -239,7 +264,7 @@ class _SheetWriter:
             self._validate(self._row, self._row, VALUE_COLUMN, slot, Takes(number=slot.takes.number), 12)
             self._mark(slot.key)
             self._refer(slot.key, self._row, VALUE_COLUMN, VALUE_COLUMN + 11)
-            self._tall(self._row, (slot.label, _WIDTHS[0]), ("", 1), extra=f"{slot.unit} {slot.notes}")
+            self._tall(self._row, (slot.label, self._widths[0]), ("", 1), extra=f"{slot.unit} {slot.notes}")
             self._row += 1
 
     def _twelve(self, values: Any, slot: Slot, column: int) -> None:
@@ -268,11 +293,11 @@ class _SheetWriter:
         for column, head in heads:
             sheet.write_string(self._row, column, head, looks.column)
         self._mark(SECTION_MARK)
-        self._tall(self._row, *((head, _WIDTHS[column]) for column, head in heads), size=12.0, scale=0.85)
+        self._tall(self._row, *((head, self._widths[column]) for column, head in heads), size=12.0, scale=0.85)
         self._row += 1
         for column, (key, _, _) in columns:
             sheet.write_string(self._row, column, key, looks.column_key)
-        self._tall(self._row, *((key, _WIDTHS[column]) for column, (key, _, _) in columns), size=9.5, scale=0.7)
+        self._tall(self._row, *((key, self._widths[column]) for column, (key, _, _) in columns), size=9.5, scale=0.7)
         self._mark(table.key)
         self._row += 1
         if self._with_examples:
@@ -298,7 +323,7 @@ class _SheetWriter:
             value = shown(value, f"{where}.{key}", takes)
             shape = self._looks.input(bool(slot and slot.needed), takes, value)
             self._write(self._row, column, value, shape)
-            texts.append((value, _WIDTHS[column]))
+            texts.append((value, self._widths[column]))
             if table.of_overrides and key == "value" and place:
                 self._refer(str(place), self._row, column)
             elif isinstance(place, int) and slot is not None and month in (None, 0):
@@ -310,7 +335,7 @@ class _SheetWriter:
         texts: list[tuple[Any, float]] = []
         for value, column in cells:
             self._write(self._row, column, value, self._looks.example if column == 0 else self._looks.example_cell)
-            texts.append((value, _WIDTHS[column]))
+            texts.append((value, self._widths[column]))
         self._mark(EXAMPLE_MARK)
         self._tall(self._row, *texts, size=12.5)
         self._row += 1
@@ -334,8 +359,9 @@ class _SheetWriter:
         """Make a row as tall as its longest text needs."""
         lines = max((line_count(str(text), width, scale) for text, width in texts if text is not None), default=1)
         if extra:
-            lines += line_count(extra, _WIDTHS[0], scale)
-        self._sheet.set_row(row, max(16.0, lines * size + 3))
+            lines += line_count(extra, self._widths[0], scale)
+        lowest = _LOWEST_ROW_BY_HAND if self._on_one_page else _LOWEST_ROW
+        self._sheet.set_row(row, max(lowest, lines * size + 3))
 
     def _validate(self, first: int, last: int, column: int, slot: Slot | None, takes: Takes, width: int = 1) -> None:
         label = labelled(slot) if slot else text("form.place_may_stay_empty")

@@ -26,6 +26,7 @@ from planner.report.document import (
 from planner.report.pages.cash import YEAR, cash_span
 from planner.report.pages.inputs import Inputs, plain_kind
 from planner.report.pages.options import RANK, SERVICE, option_span, service_words
+from planner.report.pages.rests_on import more_words, rests_on_table
 from planner.scenario.starter import statuses
 from planner.scenario.walk import walk
 from planner.study.compare import OptionResult, Study
@@ -39,6 +40,11 @@ FIGURES = (
     "annualised_cost_per_person",
 )  # fmt: skip
 """Figures of the table of options."""
+TECHNICAL_FIGURES = (
+    "demand_met_percent", "demand_met_worst_month_percent", "short_days_per_year", "longest_short_days", "tank_m3",
+    "modules", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year",
+)  # fmt: skip
+"""The same where there are no prices."""
 DASHED = frozenset(("modules", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year"))
 """Figures of which nothing is shown by a dash."""
 WHO_PAYS = ("grant", "loan", "own_funds", "capital_cost")
@@ -81,19 +87,26 @@ def answer_page(
         Whether it stands in a workbook: with the charts of its cells, and with what there is to say of changed ones.
     """
     scenario = study.scenario
+    blocks: list[Block] = list(_words(study, sentences, verdicts))
+    if alive and scenario.priced:
+        blocks.append(Text(text("answer.unchanged"), formula=_agreement(study, inputs)))
+    blocks.append(_options(study))
+    blocks += _money(study, inputs, alive=alive) if scenario.priced else [_basis(study, inputs)]
+    if study.effects:
+        blocks += [rests_on_table(study), Text(more_words(study))]
+    if alive:
+        blocks.append(Text(text("answer.cautions")))
+    return Page("answer", text("page.answer"), scenario.name, scenario.site.place, tuple(blocks), one_page=True)
+
+
+def _money(study: Study, inputs: Inputs, *, alive: bool) -> Iterator[Block]:
+    """What the answer depends on beside the charts, who pays and what the life-cycle cost is made of."""
     basis, who_pays, components = _basis(study, inputs), _who_pays(study), _components(study)
     left = sum(2 + len(table.rows) for table in (basis, who_pays, components))
-    blocks: tuple[Block, ...] = (
-        *_words(study, sentences, verdicts),
-        *([Text(text("answer.unchanged"), formula=_agreement(study, inputs))] if alive else []),
-        _options(study),
-        basis,
-        *(_charts(study, max(CHART_ROWS, (left + 1) // 2)) if alive else []),
-        who_pays,
-        components,
-        *([Text(text("answer.cautions"))] if alive else []),
-    )
-    return Page("answer", text("page.answer"), scenario.name, scenario.site.place, blocks, one_page=True)
+    yield basis
+    if alive:
+        yield from _charts(study, max(CHART_ROWS, (left + 1) // 2))
+    yield from (who_pays, components)
 
 
 def _words(study: Study, sentences: Sequence[str], verdicts: Sequence[Verdict]) -> Iterator[Text]:
@@ -101,7 +114,7 @@ def _words(study: Study, sentences: Sequence[str], verdicts: Sequence[Verdict]) 
     if scenario.question:
         yield Text(text("answer.question", question=scenario.question))
     setting = text(
-        "answer.setting",
+        "answer.setting" if scenario.priced else "answer.setting_technical",
         currency=scenario.currency,
         prices=text(f"cash.prices_{scenario.finance.prices}"),
         years=scenario.finance.analysis_period_years,
@@ -111,6 +124,10 @@ def _words(study: Study, sentences: Sequence[str], verdicts: Sequence[Verdict]) 
     yield Text(setting)
     sign = SYMBOL["pass" if holds(study, verdicts) else "fail"]
     verdict = f"{sign} {headline(study, verdicts)}"
+    if not scenario.priced:
+        yield Text(verdict, "verdict")
+        yield from (Text(sentence) for sentence in sentences)
+        return
     names = Formula.leaf(option_span(study, HEADER))
     first = _found(study, names, 1)
     other = Formula("CONCATENATE", text("answer.other_first"), first)
@@ -143,10 +160,12 @@ def _figure_of(study: Study, key: str, place: int) -> Formula:
 
 def _options(study: Study) -> Table:
     """Lay the options out side by side, best first."""
+    priced = study.scenario.priced
+    figures = FIGURES if priced else TECHNICAL_FIGURES
     columns = (
-        Column("option", text("answer.option"), 38),
+        Column("option", text("answer.option" if priced else "answer.option_technical"), 38),
         Column(SERVICE, text("answer.service"), 17),
-        *(Column(key, _heading(study, figure(key))) for key in FIGURES),
+        *(Column(key, _heading(study, figure(key))) for key in figures),
     )
     rows = []
     for place, option in enumerate(study.ranked, start=1):
@@ -155,13 +174,14 @@ def _options(study: Study) -> Table:
             "option": Cell.worked_out(option.name, "text", _found(study, names, place)),
             SERVICE: Cell.worked_out(service_words(option), "text", _figure_of(study, SERVICE, place)),
         }
-        cells |= {key: _cell(study, option, figure(key), place) for key in FIGURES}
+        cells |= {key: _cell(study, option, figure(key), place) for key in figures}
         rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
     return Table(MAIN, columns, tuple(rows))
 
 
 def _heading(study: Study, of: Figure) -> str:
-    incomplete = text("answer.incomplete") if any(option.unpriced for option in study.options) else ""
+    unpriced = study.scenario.priced and any(option.unpriced for option in study.options)
+    incomplete = text("answer.incomplete") if unpriced else ""
     return text(f"short.{of.key}", unit=of.unit_in(study.scenario.currency), incomplete=incomplete)
 
 
@@ -176,6 +196,7 @@ def _cell(study: Study, option: OptionResult, of: Figure, place: int) -> Cell:
 
 def _basis(study: Study, inputs: Inputs) -> Table:
     """What the answer depends on."""
+    scenario = study.scenario
     duty, quantities = study.ranked[0].duty, study.ranked[0].quantities
     worked_out: tuple[tuple[str, float, Kind], ...] = (
         ("demand", float(quantities.demand_m3[0]) / 365, "one"),
@@ -187,11 +208,11 @@ def _basis(study: Study, inputs: Inputs) -> Table:
         _basis_row(key, text(f"answer.{key}"), Cell(value, kind), text("answer.worked_out"))
         for key, value, kind in worked_out
     ]
-    known, status = {field.key: field for field in walk(study.scenario)}, statuses(study.scenario)
+    known, status = {field.key: field for field in walk(scenario)}, statuses(scenario)
     for key in ASSUMPTIONS:
         entry = known.get(key)
-        if entry is not None and isinstance(entry.value, int | float):
-            label = text(f"answer.{key}", currency=study.scenario.currency)
+        if entry is not None and isinstance(entry.value, int | float) and (scenario.priced or not entry.is_of_money):
+            label = text(f"answer.{key}", currency=scenario.currency)
             cell = Cell.worked_out(entry.value, plain_kind(entry.value), inputs.cell(key))
             rows.append(_basis_row(key, label, cell, text(f"inputs.status_{status[key]}")))
     return Table(BASIS, _left_columns("basis", text("answer.value"), text("answer.status")), tuple(rows))

@@ -24,7 +24,7 @@ WIDTHS = {
 _LINES = ("ground", "duty_line", "shut_off_line", "allowed_line")
 
 
-def checks_page(study: Study, verdicts: Sequence[Verdict]) -> Page:
+def checks_page(study: Study, verdicts: Sequence[Verdict], remedied: Sequence[str] = ()) -> Page:
     """Build the page 'Checks'.
 
     Parameters
@@ -33,10 +33,12 @@ def checks_page(study: Study, verdicts: Sequence[Verdict]) -> Page:
         The finished comparison.
     verdicts : sequence of Verdict
         What the site checks found.
+    remedied : sequence of str
+        What there is to say of the answer with the remedies.
     """
     profile, basis = route_profile(study.scenario), study_basis(study)
     blocks = (
-        *(Text(sentence) for sentence in finding(basis, verdicts)),
+        *(Text(sentence) for sentence in (*finding(basis, verdicts), *remedied)),
         checks_table(verdicts),
         *([] if profile is None else _route(profile)),
         plate_table(plate_lines(basis, verdicts)),

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Sequence
 from math import nan
 
 from planner.answers.of_study import failed_of_first, study_verdicts
-from planner.figures import figure
+from planner.figures import figure, shown
 from planner.report.document import (
     HEADER,
     Axis,
@@ -52,6 +52,8 @@ _BASES: dict[str, Callable[[Study], object]] = {
     "target": lambda study: study.scenario.service.demand_met_percent,
 }
 """What must be alike for costs to be compared."""
+_TECHNICAL_BASES = ("analysis_period", "target")
+"""The same where there are no prices."""
 
 
 def comparison_report(studies: Sequence[Study], file: str) -> Report:
@@ -71,6 +73,9 @@ def comparison_report(studies: Sequence[Study], file: str) -> Report:
     """
     if len(studies) < 2:
         raise InputError(file, [Problem("", text("compare.too_few"))])
+    unpriced = [study.scenario.name for study in studies if not study.scenario.priced]
+    if unpriced and len(unpriced) < len(studies):
+        raise InputError(file, [Problem("currency", text("compare.some_unpriced", listed=", ".join(unpriced)))])
     if len({study.scenario.currency for study in studies}) > 1:
         listed = (
             text("compare.in_currency", scenario=study.scenario.name, currency=study.scenario.currency)
@@ -91,12 +96,14 @@ def _names(studies: Sequence[Study]) -> list[str]:
 
 
 def _side_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
-    currency = studies[0].scenario.currency
+    currency, priced = studies[0].scenario.currency, studies[0].scenario.priced
+    technical = "" if priced else "_technical"
     blocks: list[Block] = []
-    differing = [key for key, of in _BASES.items() if len({of(study) for study in studies}) > 1]
+    bases = [key for key in _BASES if priced or key in _TECHNICAL_BASES]
+    differing = [key for key in bases if len({_BASES[key](study) for study in studies}) > 1]
     if differing:
         what = ", ".join(text(f"compare.differ_{key}") for key in differing)
-        blocks.append(Words(text("compare.differ", what=what), "verdict"))
+        blocks.append(Words(text(f"compare.differ{technical}", what=what), "verdict"))
     places = [f"{place}" for place in range(len(studies))]
     columns = (
         Column("figure", text("compare.figure"), LABEL_WIDTH),
@@ -106,23 +113,23 @@ def _side_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
     lines = [dict(_lines(study)) for study in studies]
     rows = []
     for key in lines[0]:
-        label, unit = _label(key, currency)
+        label, unit = _label(f"{key}{technical}" if key == "first" else key, currency)
         cells = {place: line[key] for place, line in zip(places, lines, strict=True)}
         rows.append(Row(key, {"figure": Cell(label), "unit": Cell(unit), **cells}))
     table = Table("compare.side", columns, tuple(rows), freeze=2)
-    cost = "levelised_cost_per_m3"
+    cost = "levelised_cost_per_m3" if priced else "array_kwp"
     x, y = (Span(table.key, row, places[0], last_column=places[-1]) for row in (HEADER, cost))
     chart = Chart(
         "compare.cost",
         "columns",
         figure(cost).label,
-        text("compare.cost_alt", scenarios=", ".join(names)),
+        text("compare.chart_alt", figure=figure(cost).label, scenarios=", ".join(names)),
         (Series(figure(cost).label, x, y, "dark"),),
         Axis(text("compare.cost_axis"), "text"),
         Axis(figure_heading(cost, currency), "two", low=0),
         rows=CHART_ROWS,
     )
-    under = text("compare.side_under", currency=currency)
+    under = text(f"compare.side_under{technical}", currency=currency)
     return Page(table.key, text("compare.side"), text("compare.side_title"), under, (*blocks, table, chart),
                 one_page=True)  # fmt: skip
 
@@ -138,6 +145,7 @@ def _label(key: str, currency: str) -> tuple[str, str]:
 def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
     """Give the cells of one scenario from top to bottom, by key."""
     scenario, option = study.scenario, study.ranked[0]
+    priced = scenario.priced
 
     def words(value: str) -> Cell:
         return Cell(value or NOTHING, "wrap")
@@ -152,16 +160,18 @@ def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
     yield "first", words(option.name)
     yield "service", words(service_words(option))
     yield "failing", number(len(failed_of_first(study, study_verdicts(study))), "whole")
-    yield "unpriced", words(", ".join(thing.label() for thing in option.unpriced))
+    if priced:
+        yield "unpriced", words(", ".join(thing.label() for thing in option.unpriced))
     yield from figures(*_SERVICE)
     yield "people", number(scenario.people, "whole")
     yield "demand", number(option.quantities.demand_m3[0] / DAYS_PER_YEAR, "one")
     yield "delivered", number(option.quantities.delivered_m3.mean(), "whole")
     yield from figures(*_DESIGN)
     yield "analysis_period", number(scenario.finance.analysis_period_years, "whole")
-    yield "discount_rate", number(scenario.finance.discount_rate_percent, "two")
-    yield "prices", words(scenario.finance.prices)
-    yield from figures(*_MONEY)
+    if priced:
+        yield "discount_rate", number(scenario.finance.discount_rate_percent, "two")
+        yield "prices", words(scenario.finance.prices)
+        yield from figures(*_MONEY)
 
 
 def _figure_cell(option: OptionResult, key: str) -> Cell:
@@ -169,22 +179,23 @@ def _figure_cell(option: OptionResult, key: str) -> Cell:
 
 
 def _options_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
-    currency = studies[0].scenario.currency
+    currency, priced = studies[0].scenario.currency, studies[0].scenario.priced
+    keys = shown(_OF_OPTIONS, priced=priced)
     columns = (
         Column("scenario", text("compare.scenario"), OPTION_WIDTH),
         Column("option", text("studies.option")),
         Column("service", text("compare.service")),
-        *(figure_column(key, currency) for key in _OF_OPTIONS),
+        *(figure_column(key, currency) for key in keys),
     )
     rows = []
     for place, (name, study) in enumerate(zip(names, studies, strict=True)):
         for option in study.ranked:
-            shown = text("compare.incomplete", option=option.name) if option.unpriced else option.name
+            incomplete = priced and option.unpriced
             cells = {
                 "scenario": Cell(name, "wrap"),
-                "option": Cell(shown),
+                "option": Cell(text("compare.incomplete", option=option.name) if incomplete else option.name),
                 "service": Cell(service_words(option)),
-                **{key: _figure_cell(option, key) for key in _OF_OPTIONS},
+                **{key: _figure_cell(option, key) for key in keys},
             }
             rows.append(Row((place, option.name), cells, "best" if option.name == study.best else "plain"))
     table = Table("compare.all", columns, tuple(rows), freeze=1)

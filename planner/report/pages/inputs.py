@@ -77,15 +77,19 @@ class Inputs:
 
 
 def inputs_of(study: Study) -> Inputs:
-    """Gather the rows of the page: the scenario's keys, then what overrides leave to a default of their own."""
+    """Gather the rows of the page: the scenario's keys, then what overrides leave to a default of their own.
+
+    Where there are no prices, keys that matter to money alone are left out.
+    """
     status = statuses(study.scenario)
-    rows = [InputRow(entry.key, entry, status[entry.key], _has_cell(entry)) for entry in walk(study.scenario)]
+    shown = (entry for entry in walk(study.scenario) if study.scenario.priced or not entry.is_of_money)
+    rows = [InputRow(entry.key, entry, status[entry.key], _has_cell(entry)) for entry in shown]
     known = {row.key for row in rows if _is_number(row.field.value)}
     own = {}
     for option in study.options:
         found, added = _own_rows(study.scenario, option, known)
         own[option.name] = found
-        rows += added
+        rows += [row for row in added if study.scenario.priced or not row.field.is_of_money]
     return Inputs(tuple(rows), own)
 
 
@@ -142,8 +146,11 @@ def inputs_page(study: Study, inputs: Inputs) -> Page:
         Column("source", text("inputs.source"), 36),
     )
     table = Table(INPUTS, columns, tuple(_row(row) for row in inputs.rows), freeze=1)
-    under = text("inputs.under", starter=text(f"inputs.status_{STILL_STARTER}"), currency=study.scenario.currency)
-    blocks = (Text(text("inputs.note")), table, *_weather(study, columns))
+    priced = study.scenario.priced
+    under = text("inputs.under", starter=text(f"inputs.status_{STILL_STARTER}"))
+    if priced:
+        under = f"{under} {text('inputs.money_is', currency=study.scenario.currency)}"
+    blocks = (Text(text("inputs.note" if priced else "inputs.note_technical")), table, *_weather(study, columns))
     return Page("inputs", text("page.inputs"), text("page.inputs"), under, blocks)
 
 

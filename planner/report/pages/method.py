@@ -8,6 +8,7 @@ from planner import __version__
 from planner.report.document import Block, Cell, Column, Heading, Page, Row, Table, Text
 from planner.resource.clearness import law_in_words
 from planner.study.compare import Study
+from planner.study.ranking import FUEL_KWP_PER_L_A_YEAR, GRID_KWP_PER_KWH_A_YEAR, TANK_KWP_PER_M3
 from planner.text import text, texts_of
 
 COLUMNS = (Column("part", "", 28), Column("words", "", 112))
@@ -24,13 +25,18 @@ def method_page(study: Study, cautions: Sequence[str]) -> Page:
         What to beware of.
     """
     words = [(text(f"word.{key}"), text(f"meaning.{key}")) for key in texts_of("word.")]
+    limits = [text(f"limit.{key}") for key in texts_of("limit.")]
+    if study.scenario.priced:
+        of_money = texts_of("word_of_money.")
+        words += [(text(f"word_of_money.{key}"), text(f"meaning.{key}")) for key in of_money]
+        limits += [text(f"limit_of_money.{key}") for key in texts_of("limit_of_money.")]
     blocks: tuple[Block, ...] = (
         Heading(text("method.cautions")),
         cautions_table(cautions),
         Heading(text("method.method")),
         _pairs("method.method", list(_method(study))),
         Heading(text("method.limits")),
-        *(Text(text(f"limit.{key}")) for key in texts_of("limit.")),
+        *map(Text, limits),
         Heading(text("method.words")),
         _pairs("method.words", words),
     )
@@ -64,8 +70,12 @@ def _method(study: Study) -> Iterator[tuple[str, str]]:
     yield text("method.loop"), text("method.loop_words")
     if scenario.sources.generator is not None:
         yield text("method.generator"), text("method.generator_words")
-    yield text("method.sizes"), text("method.sizes_words")
-    yield text("method.money"), text("method.money_words")
+    if scenario.priced:
+        yield text("method.sizes"), text("method.sizes_words")
+        yield text("method.money"), text("method.money_words")
+    else:
+        weights = {"tank": TANK_KWP_PER_M3, "grid": GRID_KWP_PER_KWH_A_YEAR, "fuel": FUEL_KWP_PER_L_A_YEAR}
+        yield text("method.sizes"), text("method.sizes_words_technical", **weights)
 
 
 def _weather(study: Study) -> str:

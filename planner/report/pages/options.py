@@ -54,7 +54,7 @@ def options_page(study: Study) -> Page:
     )
     rows = tuple(row for part in _parts(study) for row in part)
     under = text(
-        "options.under",
+        "options.under" if study.scenario.priced else "options.under_technical",
         currency=study.scenario.currency,
         prices=text(f"cash.prices_{finance.prices}"),
         years=finance.analysis_period_years,
@@ -65,12 +65,15 @@ def options_page(study: Study) -> Page:
 
 def _parts(study: Study) -> Iterator[Iterator[Row | Section]]:
     yield _part(study, "design", after=_design_words(study))
-    yield _part(study, "service", _service(study))
+    priced = study.scenario.priced
+    yield _part(study, "service", [*_service(study), *([] if priced else [_rank(study)])])
     yield _part(study, "energy")
-    yield _part(study, "money", [_rank(study)])
-    yield _part(study, "components", after=[_words(study, "support", lambda _: text("options.not_entered"))])
+    if priced:
+        yield _part(study, "money", [_rank(study)])
+        yield _part(study, "components", after=[_words(study, "support", lambda _: text("options.not_entered"))])
     yield _part(study, "carbon", after=[_words(study, "co2_covers", _covers, "wrap")])
-    yield _comparison(study)
+    if priced:
+        yield _comparison(study)
     yield _by_year(study)
 
 
@@ -130,7 +133,10 @@ def _rank(study: Study) -> Row:
 
     def rank_terms(cell: Callable[[str], Formula]) -> RankTerms:
         meets = cell("meets_target")
-        return RankTerms(meets, cell("demand_met_percent"), cell("life_cycle_cost"), Formula("COLUMN", meets))
+        place = Formula("COLUMN", meets)
+        # Without prices the place decides, as it does between equal costs.
+        cost = cell("life_cycle_cost") if study.scenario.priced else place
+        return RankTerms(meets, cell("demand_met_percent"), cost, place)
 
     every = rank_terms(lambda key: Formula.leaf(option_span(study, key)))
 

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from math import nan
 
+from planner.figures import shown
 from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Page, Report, Row, Series, Span, Table
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import (
@@ -30,17 +31,35 @@ OPTION_WIDTH = 24.0
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent", "longest_short_days")
 FIGURES = (*ARRAY, "tank_m3", *LEVELS, *SERVICE, "grid_kwh_per_year", "fuel_l_per_year", *COSTS)
 """Figures of a design, by their keys in the catalogue."""
+WEIGHT = "weight"
+"""Column of the objective, in the place of costs where there are no prices."""
 _IN_TERMINAL = (
     "strings", "array_kwp", "tank_m3", *LEVELS, "hours", "demand_met_percent", "capital_cost", "life_cycle_cost",
     "levelised_cost_per_m3",
 )  # fmt: skip
 
 
-def design_figures(design: SizedDesign) -> dict[str, float]:
-    """Figures of a design by their keys in the catalogue; NaN for what it does not have."""
+def design_figures(design: SizedDesign, *, priced: bool) -> dict[str, float]:
+    """Figures of a design by their keys in the catalogue; NaN for what it does not have, as costs without prices."""
     start, stop = design.levels or (nan, nan)
-    found = {key: figure_value(design, key) for key in FIGURES if key not in LEVELS}
+    known = shown(FIGURES, priced=priced)
+    found = {key: figure_value(design, key) if key in known else nan for key in FIGURES if key not in LEVELS}
     return found | {"start_level_percent": start, "stop_level_percent": stop}
+
+
+def _said(sizing: Sizing, key: str, **slots: object) -> str:
+    """Words about costs, or about weights where there are no prices."""
+    return text(key if sizing.scenario.priced else f"{key}_technical", **slots)
+
+
+def _cost(sizing: Sizing) -> str:
+    """Column by which designs are compared."""
+    return "life_cycle_cost" if sizing.scenario.priced else WEIGHT
+
+
+def _cost_heading(sizing: Sizing) -> str:
+    priced, currency = sizing.scenario.priced, sizing.scenario.currency
+    return figure_heading("life_cycle_cost", currency) if priced else text("size.weight")
 
 
 def size_report(sizing: Sizing, sentences: Sequence[str]) -> Report:
@@ -60,20 +79,29 @@ def size_report(sizing: Sizing, sentences: Sequence[str]) -> Report:
 
 def size_summary(sizing: Sizing, sentences: Sequence[str], *, verbose: bool = False) -> Iterator[Block]:
     """Give what the terminal shows of a sizing; `verbose` adds the candidates that were left out."""
-    shown = text("size.best_of", scenario=sizing.scenario.name)
-    yield replace(best_table(sizing).only(["option", "meets_target", *_IN_TERMINAL, "tried"]), heading=shown)
+    heading = _said(sizing, "size.best_of", scenario=sizing.scenario.name)
+    table, runners = best_table(sizing), runners_table(sizing)
+    wanted = ["option", "meets_target", *_IN_TERMINAL, WEIGHT, "tried"]
+    yield replace(table.only(_there(table, wanted)), heading=heading)
     yield from map(Words, sentences)
     first = sizing.ranked[0]
     if first.runners_up:
         keys = [(first.name, place) for place in range(min(RUNNERS_IN_TERMINAL, len(first.runners_up)))]
         slots = {"option": first.name, "count": len(keys), "all": len(first.runners_up), "percent": f"{100 * CLOSE:g}"}
-        yield replace(runners_table(sizing).only(_IN_TERMINAL, keys), heading=text("size.first_runners", **slots))
-    heading = text("size.service_heading", currency=sizing.scenario.currency)
+        chosen = _there(runners, [*_IN_TERMINAL, WEIGHT])
+        yield replace(runners.only(chosen, keys), heading=text("size.first_runners", **slots))
+    heading = _said(sizing, "size.service_heading", currency=sizing.scenario.currency)
     yield replace(service_table(sizing), heading=heading)
     yield from map(Words, _unmet(sizing))
     if verbose:
         yield from map(Words, _left_out(sizing))
     yield Words(text("caution.where_listed"), "note")
+
+
+def _there(table: Table, keys: Sequence[str]) -> list[str]:
+    """Those of some columns that a table has."""
+    known = {column.key for column in table.columns}
+    return [key for key in keys if key in known]
 
 
 def _unmet(sizing: Sizing) -> list[str]:
@@ -97,15 +125,18 @@ def _answer(sizing: Sizing, sentences: Sequence[str]) -> Page:
     switches = [switch_sentence(option) for option in sizing.ranked if option.best and option.grid.has_switch]
     if switches:
         blocks += [Heading(text("size.switches")), *map(Words, switches)]
-    blocks += [Heading(text("studies.how_found")), Words(f"{text('size.note')} {text('caution.where_listed')}")]
+    blocks += [
+        Heading(text("studies.how_found")),
+        Words(f"{_said(sizing, 'size.note')} {text('caution.where_listed')}"),
+    ]
     blocks += map(Words, [*_unmet(sizing), *_left_out(sizing)])
-    under = text("size.answer_under", currency=sizing.scenario.currency)
+    under = _said(sizing, "size.answer_under", currency=sizing.scenario.currency)
     return Page("size.answer", text("studies.answer"), sizing.scenario.name, under, tuple(blocks), ANSWER_WIDTHS,
                 one_page=True)  # fmt: skip
 
 
 def _columns(sizing: Sizing) -> tuple[Column, ...]:
-    currency = sizing.scenario.currency
+    currency, priced = sizing.scenario.currency, sizing.scenario.priced
 
     def of(*keys: str) -> list[Column]:
         return [figure_column(key, currency) for key in keys]
@@ -117,7 +148,8 @@ def _columns(sizing: Sizing) -> tuple[Column, ...]:
         Column("pump_and_pipes", text("size.pump_and_pipes"), OPTION_WIDTH),
         *of(*SERVICE),
         Column("meets_target", text("studies.meets_target")),
-        *of("grid_kwh_per_year", "fuel_l_per_year", *COSTS),
+        *of("grid_kwh_per_year", "fuel_l_per_year"),
+        *(of(*COSTS) if priced else [Column(WEIGHT, text("size.weight"))]),
     )
 
 
@@ -131,7 +163,8 @@ def _cells(design: SizedDesign) -> dict[str, Cell]:
         "hours": Cell(hours_words(design) if design.levels else none),
         "pump_and_pipes": Cell("; ".join([design.pump, *design.pipes]), "wrap"),
         "meets_target": yes_no(design.meets_service),
-        **{key: figure_cell(key, value) for key, value in design_figures(design).items()},
+        WEIGHT: Cell(design.objective, "two"),
+        **{key: figure_cell(key, value) for key, value in design_figures(design, priced=True).items()},
     }
 
 
@@ -140,7 +173,7 @@ def best_table(sizing: Sizing) -> Table:
     currency = sizing.scenario.currency
     more = (
         Column("tried", text("size.tried")),
-        Column("by_run", text("size.by_run", currency=currency)),
+        Column("by_run", _said(sizing, "size.by_run", currency=currency)),
         Column("misses_by", text("size.misses_by")),
     )
     rows = [
@@ -149,7 +182,7 @@ def best_table(sizing: Sizing) -> Table:
             {
                 **_cells(option.nearest),
                 "tried": Cell(float(option.grid.count), "whole"),
-                "by_run": Cell(option.by_run_cost, "money"),
+                "by_run": Cell(option.by_run_cost, "money" if sizing.scenario.priced else "two"),
                 "misses_by": Cell(option.misses_by_percent, "two"),
             },
             "best" if place == 0 and option.best else "plain",
@@ -160,8 +193,8 @@ def best_table(sizing: Sizing) -> Table:
 
 
 def _best_page(sizing: Sizing) -> Page:
-    return Page("size.best", text("size.best"), text("size.best"), text("size.best_under"), (best_table(sizing),),
-                one_page=True)  # fmt: skip
+    under = _said(sizing, "size.best_under")
+    return Page("size.best", text("size.best"), text("size.best"), under, (best_table(sizing),), one_page=True)
 
 
 def runners_table(sizing: Sizing) -> Table:
@@ -174,7 +207,7 @@ def _runners(option: OptionSizing) -> Iterator[Row]:
     if option.best is None:
         return
     for place, design in enumerate(option.runners_up[:MOST_RUNNERS]):
-        above = 100 * (design.present_cost / option.best.present_cost - 1)
+        above = 100 * (design.objective / option.best.objective - 1)
         yield Row((option.name, place), {**_cells(design), "above_best": Cell(above, "two")})
 
 
@@ -194,27 +227,28 @@ def _front_page(sizing: Sizing) -> Page:
     series = []
     for number, option in enumerate(sizing.ranked):
         last = (option.name, len(option.front) - 1)
-        x, y = (Span(key, (option.name, 0), column, last) for column in ("demand_met_percent", "life_cycle_cost"))
+        x, y = (Span(key, (option.name, 0), column, last) for column in ("demand_met_percent", _cost(sizing)))
         series.append(Series(option.name, x, y, f"line {number}"))
     chart = Chart(
         "size.front_chart",
         "lines",
-        text("size.front_chart"),
-        text("size.front_alt", options=", ".join(sizing.ranking)),
+        _said(sizing, "size.front_chart"),
+        _said(sizing, "size.front_alt", options=", ".join(sizing.ranking)),
         tuple(series),
         Axis(figure_heading("demand_met_percent", sizing.scenario.currency), high=100),
-        Axis(figure_heading("life_cycle_cost", sizing.scenario.currency)),
+        Axis(_cost_heading(sizing)),
         rows=CHART_ROWS,
     )
     table = Table(key, _columns(sizing), tuple(rows))
-    return Page(key, text("size.front"), text("size.front"), text("size.front_under"), (chart, table))
+    return Page(key, text("size.front"), text("size.front"), _said(sizing, "size.front_under"), (chart, table))
 
 
 def service_table(sizing: Sizing) -> Table:
-    """Least life-cycle cost of each option by the share of the demand that is met at least."""
-    currency, target = sizing.scenario.currency, sizing.scenario.service.demand_met_percent
+    """Least life-cycle cost, or weight, of each option by the share of the demand that is met at least."""
+    priced, target = sizing.scenario.priced, sizing.scenario.service.demand_met_percent
+    unit = sizing.scenario.currency if priced else "kWp"
     columns = [Column("share", text("size.share"), OPTION_WIDTH)]
-    columns += [Column(option.name, text("studies.option_cost", option=option.name, currency=currency))
+    columns += [Column(option.name, text("studies.option_cost", option=option.name, currency=unit))
                 for option in sizing.ranked]  # fmt: skip
     rows = []
     for place, (share, _) in enumerate(sizing.ranked[0].least_cost_at):
@@ -222,8 +256,8 @@ def service_table(sizing: Sizing) -> Table:
         cells = {"share": Cell(label)}
         for option in sizing.ranked:
             design = option.least_cost_at[place][1]
-            cost = nan if design is None else design.present_cost
-            cells[option.name] = Cell(cost, "money", word=text("size.not_reached"))
+            cost = nan if design is None else design.objective
+            cells[option.name] = Cell(cost, "money" if priced else "two", word=text("size.not_reached"))
         rows.append(Row(share, cells, "strong" if share == target else "plain"))
     return Table("size.service", tuple(columns), tuple(rows))
 
@@ -244,12 +278,12 @@ def _service_page(sizing: Sizing) -> Page:
     chart = Chart(
         "size.service_chart",
         "columns",
-        text("size.service_chart"),
-        text("size.service_alt", options=", ".join(sizing.ranking)),
+        _said(sizing, "size.service_chart"),
+        _said(sizing, "size.service_alt", options=", ".join(sizing.ranking)),
         tuple(series),
         Axis(figure_heading("demand_met_percent", sizing.scenario.currency), "text"),
-        Axis(figure_heading("life_cycle_cost", sizing.scenario.currency)),
+        Axis(_cost_heading(sizing)),
         rows=CHART_ROWS,
     )
-    return Page(table.key, text("size.service"), text("size.service"), text("size.service_under"), (table, chart),
-                one_page=True)  # fmt: skip
+    title, under = _said(sizing, "size.service"), _said(sizing, "size.service_under")
+    return Page(table.key, title, title, under, (table, chart), one_page=True)

@@ -10,7 +10,7 @@ from planner.money.formula import Formula
 from planner.money.quantities import tank_price
 from planner.report.document import At, Axis, Block, Cell, Chart, Column, Heading, Page, Row, Series, Span, Table, Text
 from planner.study.compare import OptionResult, Study
-from planner.study.words import money
+from planner.study.words import saving_words
 from planner.text import text
 
 SIZES, SETTINGS = "tank.sizes", "tank.settings"
@@ -41,11 +41,8 @@ def _sizes(study: Study) -> Table:
                 "chosen": Cell(text("tank.is_chosen") if chosen else "", "centre"),
             }
             rows.append(Row((option.name, place), cells, "best" if chosen else "plain"))
-    columns = (
-        *_columns("option", "tank_m3", "met", "target"),
-        Column("price", text("tank.price", currency=currency)),
-        *_columns("chosen"),
-    )
+    price = [Column("price", text("tank.price", currency=currency))] if study.scenario.priced else []
+    columns = (*_columns("option", "tank_m3", "met", "target"), *price, *_columns("chosen"))
     return Table(SIZES, columns, tuple(rows), heading=text("tank.by_size"))
 
 
@@ -54,15 +51,15 @@ def _columns(*keys: str, **slots: str) -> tuple[Column, ...]:
 
 
 def _settings(study: Study) -> Iterator[Block]:
-    currency = study.scenario.currency
     tried = [option for option in study.ranked if option.trials]
     if not tried:
         yield Text(text("tank.none_tried"))
         return
-    yield from (Text(_saving(option, currency)) for option in tried)
+    yield from (Text(_saving(option)) for option in tried)
+    costs = _columns("life_cycle_cost", "annualised_cost", "against", currency=study.scenario.currency)
     columns = (
         *_columns("option", "start", "stop", "met", "meets", "grid", "fuel"),
-        *_columns("life_cycle_cost", "annualised_cost", "against", currency=currency),
+        *(costs if study.scenario.priced else ()),
         *_columns("remark"),
     )
     rows = tuple(row for option in tried for row in _trials(option))
@@ -92,24 +89,23 @@ def _trials(option: OptionResult) -> Iterator[Row]:
         yield Row((option.name, place), cells, "best" if place == 0 else "plain")
 
 
-def _saving(option: OptionResult, currency: str) -> str:
+def _saving(option: OptionResult) -> str:
     """Say what the best setting tried would save against the one used."""
     used, best = option.trials[0], option.best_trial
     assert best is not None
-    saving = used.equivalent_yearly_cost - best.equivalent_yearly_cost
     if best is used:
         key = "tank.none_better"
     elif best.meets_service and not used.meets_service:
         key = "tank.would_meet"
     else:
-        key = "tank.would_save" if saving > 0 else "tank.most_delivered"
+        key = "tank.would_save" if used.objective > best.objective else "tank.most_delivered"
     return text(
         key,
         option=option.name,
         start=f"{used.start_percent:g}",
         stop=f"{used.stop_percent:g}",
         better=f"{best.start_percent:g}/{best.stop_percent:g}",
-        saving=money(saving, currency),
+        saving=saving_words(option, used, best),
     )
 
 

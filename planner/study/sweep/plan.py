@@ -19,7 +19,7 @@ from numpy.typing import NDArray
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import Discrete, SteppedInput, Sweep
-from planner.study.keys import STAGES, Key, key_of, numeric_keys
+from planner.study.keys import READY_CHANGE_PERCENT, READY_ENDS, STAGES, Key, key_of, numeric_keys
 from planner.study.sweep.draws import draw
 
 Array = NDArray[np.float64]
@@ -35,21 +35,12 @@ INNER = 128
 SLICE, PRICE_SLICE = 512, 8192
 """Variants of a batch in one unit: each checked and all priced together, and priced by a straight line."""
 MOST_VARIANTS = 1_000_000
-READY_CHANGE_PERCENT = 20.0
-"""Change of the ready list of inputs; assumed, common practice, no source."""
 _READY = (
     "finance.discount_rate_percent", "sources.solar.module.price", "sources.grid.tariff.price_per_kwh",
     "sources.grid.outages.hours_per_day", "sources.grid.price", "sources.grid.line_length_m",
     "sources.generator.fuel_price_per_l", "sources.generator.price", "pump.price", "tank.price", "borehole.price",
     "borehole.static_level_m", "demand.leakage_percent", "sources.solar.soiling_percent",
 )  # fmt: skip
-_READY_ENDS = {
-    "pump.wear_percent_per_year": (0.0, 3.0),
-    "borehole.level_decline_m_per_year": (0.0, 0.5),
-    "borehole.specific_capacity_decline_percent_per_year": (0.0, 4.0),
-}
-"""Ends of inputs of the ready list for which a change by per cent says little: no ageing, and sand in the water, a
-stressed aquifer, iron-rich alluvium; assumed."""
 _READY_USER = ("count", "area_m2")
 
 
@@ -151,11 +142,11 @@ def ready_inputs(scenario: Scenario) -> list[SteppedInput]:
     by_share = [
         SteppedInput(key=text, change_percent=READY_CHANGE_PERCENT)
         for text in (*texts, *_READY)
-        if text in known and (known[text].base or 0.0) > 0
+        if text in known and (known[text].base or 0.0) > 0 and (scenario.priced or not known[text].is_of_money)
     ]
     by_ends = [
         SteppedInput(key=text, low=min(low, known[text].base or 0.0), high=max(high, known[text].base or 0.0))
-        for text, (low, high) in _READY_ENDS.items()
+        for text, (low, high) in READY_ENDS.items()
     ]
     return by_share + by_ends
 
@@ -209,6 +200,9 @@ def _random(scenario: Scenario, sweep: Sweep) -> Plan:
 def _keys(scenario: Scenario, texts: Sequence[str], where: str) -> tuple[Key, ...]:
     keys = tuple(key_of(scenario, text, where.format(place + 1)) for place, text in enumerate(texts))
     for place, key in enumerate(keys):
+        if key.is_of_money and not scenario.priced:
+            text = f"'{key.text}' changes costs alone, and without a currency there are none"
+            raise InputError("", [Problem(where.format(place + 1), text)])
         if key in keys[:place]:
             raise InputError("", [Problem(where.format(place + 1), f"'{key.text}' is varied twice in one sweep")])
     return keys

@@ -25,6 +25,22 @@ FEW_YEARS = 10
 
 
 @dataclass(frozen=True)
+class Judged:
+    """The result by which variants are judged: its key in the catalogue, its measure, and the factor between them."""
+
+    figure: str
+    measure: str
+    factor: float = 1.0
+
+
+def judged(base: Base) -> Judged:
+    """Life-cycle cost, or what is met of the demand where there are no prices."""
+    if base.scenario.priced:
+        return Judged("life_cycle_cost", "present_cost")
+    return Judged("demand_met_percent", "delivered_share", 100.0)
+
+
+@dataclass(frozen=True)
 class Tornado:
     """Inputs by how far each alone moves one result.
 
@@ -57,6 +73,8 @@ def best_two(base: Base) -> tuple[int, int | None]:
 def tornadoes(base: Base, results: Results) -> list[Tornado]:
     """Tornado of life-cycle cost and levelised cost of the best option, and of its lead over the second best.
 
+    Without prices, of what the first option meets of the demand.
+
     Parameters
     ----------
     base : Base
@@ -66,16 +84,17 @@ def tornadoes(base: Base, results: Results) -> list[Tornado]:
     """
     first, second = best_two(base)
     name = base.options[first]
-    wanted: list[tuple[str, str, int | None]] = [
-        (text("sweep_answer.life_cycle_cost_of", option=name), "present_cost", None),
-        (text("sweep_answer.levelised_cost_of", option=name), "levelised_cost_per_m3", None),
-    ]
-    if second is not None:
+    priced, by = base.scenario.priced, judged(base)
+    key = "sweep_answer.life_cycle_cost_of" if priced else "sweep_answer.demand_met_of"
+    wanted: list[tuple[str, str, int | None]] = [(text(key, option=name), by.measure, None)]
+    if priced:
+        wanted.append((text("sweep_answer.levelised_cost_of", option=name), "levelised_cost_per_m3", None))
+    if priced and second is not None:
         lead = text("sweep_answer.lead_of", other=base.options[second], option=name)
         wanted.append((lead, "present_cost", second))
     found = []
     for title, measure, other in wanted:
-        values = results.measure(measure)
+        values = results.measure(measure) * (by.factor if measure == by.measure else 1.0)
         result = values[:, first] if other is None else values[:, other] - values[:, first]
         found.append(Tornado(title, float(result[0]), tornado(result[0], result[1::2], result[2::2])))
     return found
@@ -162,22 +181,22 @@ def sentences(swept: SweepResult) -> list[str]:
 
 
 def _of_tornado(base: Base, results: Results) -> list[str]:
-    currency = base.scenario.currency
     cost = tornadoes(base, results)[0]
     worst = cost.swings[0]
     low, high = ends_of(results, worst.place)
     said = []
     if np.isfinite(worst.swing) and worst.swing > 0:
         said.append(
-            text(
-                "sweep_answer.matters_most",
+            _said(
+                base,
+                "matters_most",
                 input=results.plan.keys[worst.place].label,
                 low=low,
                 high=high,
                 option=base.options[best_two(base)[0]],
-                cost_at_low=_money(worst.low, currency),
-                cost_at_high=_money(worst.high, currency),
-                cost=_money(cost.base, currency),
+                cost_at_low=_amount(base, worst.low),
+                cost_at_high=_amount(base, worst.high),
+                cost=_amount(base, cost.base),
             )
         )
     return [*said, _of_answer(base, results)]
@@ -230,11 +249,13 @@ def _of_answer(base: Base, results: Results) -> str:
         key = "sweep_answer.changes_and_more" if more > 0 else "sweep_answer.changes"
         return text(key, changes="; ".join(changes[:_SHOWN]), more=more)
     stays = first is not None and first.meets_target
-    key = "sweep_answer.stays_cheapest" if stays else "sweep_answer.stays_nearest"
-    return text(key, option=base.options[base.ranking()[0]])
+    option = base.options[base.ranking()[0]]
+    if stays:
+        return _said(base, "stays_cheapest", option=option)
+    return text("sweep_answer.stays_nearest", option=option)
 
 
-def _of_grid(_: Base, results: Results) -> list[str]:
+def _of_grid(base: Base, results: Results) -> list[str]:
     best = cheapest_of(results)
     counts = [
         text("sweep_answer.grid_part", option=name, count=best.count(place))
@@ -244,11 +265,11 @@ def _of_grid(_: Base, results: Results) -> list[str]:
     none = best.count(None) - len(results.problems)
     if none:
         counts.append(text("sweep_answer.grid_none", count=none))
-    return [text("sweep_answer.grid", count=results.plan.size, counts="; ".join(counts))]
+    return [_said(base, "grid", count=results.plan.size, counts="; ".join(counts))]
 
 
 def _of_random(base: Base, results: Results) -> list[str]:
-    found, currency = chances_of(results), base.scenario.currency
+    found, by = chances_of(results), judged(base)
     if not found.cases:
         return []
     order = np.argsort(-found.cheapest, kind="stable")
@@ -259,23 +280,25 @@ def _of_random(base: Base, results: Results) -> list[str]:
     ]
     first = int(order[0]) if shares else best_two(base)[0]
     if not shares:
-        key = "sweep_answer.random_none"
+        key = "random_none"
     else:
-        key = "sweep_answer.random_some_none" if found.none_meets > 0 else "sweep_answer.random"
-    low, high = (p.value for p in percentiles(results.measure("present_cost")[:, first], (10, 90)))
+        key = "random_some_none" if found.none_meets > 0 else "random"
+    low, high = (p.value for p in percentiles(by.factor * results.measure(by.measure)[:, first], (10, 90)))
     return [
-        text(
+        _said(
+            base,
             key,
             shares="; ".join(shares),
             none=100 * found.none_meets,
             draws=found.cases,
             error=200 * found.standard_error(float(found.cheapest[first])),
         ),
-        text(
-            "sweep_answer.random_cost",
+        _said(
+            base,
+            "random_cost",
             option=results.options[first],
-            low=_money(low, currency),
-            high=_money(high, currency),
+            low=_amount(base, low),
+            high=_amount(base, high),
         ),
     ]
 
@@ -309,5 +332,13 @@ def _of_design(base: Base) -> str:
     return text("sweep_answer.chosen_anew" if anew else "sweep_answer.built_once")
 
 
-def _money(value: float, currency: str) -> str:
-    return money(value, currency) if np.isfinite(value) else text("sweep_answer.no_value")
+def _said(base: Base, key: str, **slots: object) -> str:
+    """Words about costs, or about water where there are no prices."""
+    return text(f"sweep_answer.{key}" if base.scenario.priced else f"sweep_answer.{key}_technical", **slots)
+
+
+def _amount(base: Base, value: float) -> str:
+    """Write a cost, or what is met of the demand where there are no prices."""
+    if not np.isfinite(value):
+        return text("sweep_answer.no_value")
+    return money(value, base.scenario.currency) if base.scenario.priced else text("sweep_answer.percent", percent=value)

@@ -17,9 +17,11 @@ from planner.text.en import (
     materials,
     method,
     plate,
+    remedies,
     run,
     site,
     studies,
+    technical,
     terminal,
     weather,
 )
@@ -30,6 +32,7 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, form, form_refusals, inputs, materials, method, plate, run, site, studies, terminal, weather,
+    checks_works, form, form_refusals, inputs, materials, method, plate, remedies, run, site, studies, technical,
+    terminal, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES

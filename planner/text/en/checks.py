@@ -55,6 +55,8 @@ SENTENCES: dict[str, str] = {
     # the answer that the checks allow
     "site_answer.faults": "{headline}. {faults}",
     "site_answer.nearest": "No option meets the service target of {target} %; {option} comes nearest",
+    "site_answer.meets": "{option} meets the service target of {target} %",
+    "site_answer.meets_once_remedied": "{option} meets the service target of {target} % once these are remedied",
     "site_answer.recommended": "Recommended: {option}",
     "site_answer.recommended_incomplete": "Recommended: {option}; its total is incomplete",
     "site_answer.remedy_first": "Least cost once these are remedied: {option}",

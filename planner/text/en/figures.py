@@ -16,6 +16,14 @@ FIGURES: dict[str, tuple[str, str]] = {
     "meets_target": ("Meets the service target (1: yes)", "Whether it delivers what the service target asks."),
     "demand_met_percent": ("Demand met", "Water delivered over water wanted, all years together."),
     "demand_met_worst_year_percent": ("Demand met in the worst year", "The lowest yearly share of demand delivered."),
+    "demand_met_worst_month_percent": (
+        "Demand met in the worst month",
+        "The lowest share of demand delivered of any calendar month, all years together.",
+    ),
+    "short_days_per_year": (
+        "Short days",
+        "Days on which more than a tenth of the day's demand is missing, mean of the years.",
+    ),
     "longest_short_days": (
         "Longest run of short days",
         "Most days in a row on which more than a tenth of the day's demand is missing.",

@@ -2,6 +2,8 @@
 
 SENTENCES: dict[str, str] = {
     # sheets
+    "form.sheet.visit": "Visit",
+    "form.sheet.prices": "Prices",
     "form.sheet.project": "Project",
     "form.sheet.place": "Place and weather",
     "form.sheet.demand": "People and demand",
@@ -32,6 +34,60 @@ SENTENCES: dict[str, str] = {
     "form.section.size": "Candidates for the search of sizes",
     "form.section.sweep": "Uncertain inputs",
     "form.section.overrides": "Overrides",
+    "form.section.prices": "Short price list",
+    # titles on the visit
+    "form.visit.site": "Place",
+    "form.visit.borehole": "Borehole and pumping test; depths from the ground",
+    "form.visit.pipeline": "Main from the borehole to the tank",
+    "form.visit.pump": "Pump plate: rated and largest, which never hold at once",
+    "form.visit.pump.plate": "Pump plate: further lines, as printed",
+    "form.visit.demand": "Who drinks (animals, fields: sheet 'People and demand')",
+    "form.visit.sources": "Power at the site (with none filled in: the sun alone)",
+    "form.visit.prices": "Money",
+    # labels on the visit that differ from the description
+    "form.visit.label.borehole.test_flow_m3h": "Flow of the pumping test",
+    "form.visit.label.pipeline.length_m": "Length of the main",
+    "form.visit.label.pump.plate.dc_voltage_v": "DC supply voltage, lowest to highest",
+    "form.visit.label.pump.plate.ac_voltage_v": "AC supply voltage",
+    "form.visit.label.pump.plate.frequency_hz": "Frequency of the AC supply",
+    "form.visit.label.pump.plate.speed_rpm": "Speed",
+    "form.visit.label.sources.solar.described": "Solar panels, where grid or generator is filled in below",
+    "form.visit.label.sources.grid.hours": "Grid: hours of the day in which it is on",
+    "form.visit.label.sources.generator.rating_kw": "Generator: rated power",
+    # what pumping test and nameplate call it
+    "form.printed.name": "your name for the site; the place is called so too",
+    "form.printed.site.latitude_deg": "lat., N + or S -; 16 deg 30 min S is -16.5",
+    "form.printed.site.longitude_deg": "long., E + or W -",
+    "form.printed.site.altitude_m": "elevation, m a.s.l.; may stay empty",
+    "form.printed.borehole.depth_m": "total depth, depth drilled, TD",
+    "form.printed.borehole.static_level_m": "static or rest water level, SWL",
+    "form.printed.borehole.test_flow_m3h": (
+        "discharge, test yield, Q; 1 L/s is 3.6 m3/h. Specific capacity or steps instead: sheet 'Borehole'"
+    ),
+    "form.printed.borehole.drawdown_m": "drawdown, s; pumping water level (PWL) less SWL, at that discharge",
+    "form.printed.borehole.pump_depth_m": "pump setting, intake or installation depth",
+    "form.printed.pipeline.length_m": "measured along the route, without the riser; several pipes: sheet 'Pipe'",
+    "form.printed.pipeline.rise_to_tank_inlet_m": "elevation difference, static lift above ground",
+    "form.printed.pump.rated_flow_m3h": "rated flow, capacity, Q or Q nom; 1 L/s is 3.6 m3/h",
+    "form.printed.pump.rated_head_m": "rated head, H or H nom",
+    "form.printed.pump.max_flow_m3h": "max. flow, Q max",
+    "form.printed.pump.max_head_m": "max. head, shut-off head, H max",
+    "form.printed.pump.rated_power_w": "rated power, P1, input; 1.5 kW is 1500",
+    "form.printed.pump.plate.dc_voltage_v": "DC, V DC, PV input, Vmp range",
+    "form.printed.pump.plate.ac_voltage_v": "AC, V AC, 1~ or 3~",
+    "form.printed.pump.plate.frequency_hz": "Hz, f",
+    "form.printed.pump.plate.current_a": "max. current, I max, A",
+    "form.printed.pump.plate.speed_rpm": "rpm, r/min, min-1, n",
+    "form.printed.pump.plate.frame_in": 'inch, ", motor or pump size',
+    "form.printed.pump.plate.insulation_class": "ins. class, insul. class",
+    "form.printed.pump.plate.ingress_protection": "IP, enclosure, degree of protection",
+    "form.printed.pump.plate.liquid_temperature_max_c": "liquid or ambient temp., max. temp., t max",
+    "form.printed.demand.users[1].count": "first year of use",
+    "form.printed.demand.users[1].litres_per_person_day": "litres a head and day; left empty: 25",
+    "form.printed.sources.solar.described": "yes, or empty",
+    "form.printed.sources.grid.hours": "supply hours, parts separated by ; (all day: 'yes' on sheet 'Grid')",
+    "form.printed.sources.generator.rating_kw": "prime power, kW; fuel and the rest: sheet 'Generator'",
+    "form.printed.currency": "left empty: a technical answer without money; with it: sheet 'Prices'",
     # headings
     "form.column.what": "What",
     "form.column.value": "Your value",
@@ -39,6 +95,7 @@ SENTENCES: dict[str, str] = {
     "form.column.allowed": "Allowed",
     "form.column.example": "Example",
     "form.column.notes": "Notes",
+    "form.column.printed": "Words on test report and plate",
     "form.by_month": "By month",
     "form.table_by_month": "{title}; by month: {months}",
     "form.labelled": "{label} [{unit}]",
@@ -54,6 +111,10 @@ SENTENCES: dict[str, str] = {
     "form.override_value": "Value; lists and tables as in TOML",
     "form.page": "Page {page} of {pages}",
     # how it is filled in
+    "form.how_to.visit": (
+        "This sheet is enough. What it does not ask is worked out or assumed, and the answer says so; the sheets "
+        "behind it may stay empty, and take what is known beyond it."
+    ),
     "form.how_to.frames": (
         "Fill in the framed cells. Thick frame and darker ground: must be given. Thin frame: may stay empty; the notes "
         "say what then holds."
@@ -63,8 +124,8 @@ SENTENCES: dict[str, str] = {
         "counts as a description."
     ),
     "form.how_to.numbers": (
-        "Type plain numbers without units: 15 for 15 %. No formulas: they are refused, not computed. Lists in one cell "
-        "are separated by ; with decimal points."
+        "Type plain numbers without units: 15 for 15 %; lines of the plate as printed: 110-400 V, 50/60, 0-3,600. "
+        "Decimal commas or points as your program has them. Lists in one cell are separated by ; and formulas refused."
     ),
     "form.how_to.rows": (
         "Rows may be inserted in tables; do not change the grey keys at the far right, by which the form is read. "
@@ -96,6 +157,7 @@ SENTENCES: dict[str, str] = {
     "form.takes.numbers": "numbers",
     "form.takes.whole_numbers": "whole numbers",
     "form.takes.count_of_numbers": "{count} {numbers}",
+    "form.takes.printed": "a number or a range as printed, such as 110-400 or 50/60, each",
     "form.takes.number": "a number",
     "form.takes.whole_number": "a whole number",
     "form.takes.twelve_numbers": "twelve numbers",
@@ -111,6 +173,7 @@ SENTENCES: dict[str, str] = {
     "form.limits.le": "up to {limit}",
     # what a cell takes, in a narrow column
     "form.takes_short.list_or": "list, or {other}",
+    "form.takes_short.printed": "as printed",
     "form.takes_short.toml": "as in TOML",
     "form.takes_short.months": "12 numbers",
     "form.takes_short.count": "{count} with ;",

@@ -12,7 +12,7 @@ SENTENCES: dict[str, str] = {
     "form_file.unpacks": "unpacks to {bytes} bytes; at most {most} are read",
     "form_file.packed_tight": "holds a part packed tighter than {most} to 1, as made to fill the memory",
     "form_file.two_of_a_name": "holds two parts of one name",
-    "form_file.not_xlsx": "is a packed file, but not a workbook of the kind .xlsx",
+    "form_file.not_xlsx": "is a packed file, but not a workbook of the kind .xlsx; save it as .xlsx",
     "form_file.declares": "its part {part} declares a document type or entities, which no form needs",
     "form_file.not_xml": "its part {part} is not XML in UTF-8",
     "form_file.far_below": "its part {part} has values below row {row}; a form has none there",

@@ -82,7 +82,7 @@ SENTENCES: dict[str, str] = {
         "The works age evenly, by the yearly declines of the inputs; a borehole is never cleaned."
     ),
     "limit.not_run": "Surge, water quality and bursts are not part of the hourly run.",
-    "limit.money": "Costs fall at year ends, loan payments are level, taxes on income are left out.",
+    "limit_of_money.flows": "Costs fall at year ends, loan payments are level, taxes on income are left out.",
     "limit.carbon": "The carbon dioxide of making and moving the equipment is not counted.",
     "limit.inspection": (
         "The program computes; it does not inspect: a pumping test, a survey of the route and quotations come first."
@@ -107,19 +107,19 @@ SENTENCES: dict[str, str] = {
     "meaning.head": "Static lift + drawdown + friction + residual head.",
     "word.duty_point": "duty point",
     "meaning.duty_point": "Flow and head at which the pump and the system meet.",
-    "word.life_cycle_cost": "life-cycle cost",
+    "word_of_money.life_cycle_cost": "life-cycle cost",
     "meaning.life_cycle_cost": "Present value of every cost over the analysis period, less the residual value.",
-    "word.net_present_value": "net present value",
+    "word_of_money.net_present_value": "net present value",
     "meaning.net_present_value": "Present value of what users pay, less the life-cycle cost.",
-    "word.annualised_cost": "annualised cost",
+    "word_of_money.annualised_cost": "annualised cost",
     "meaning.annualised_cost": "Level yearly sum whose present value is the life-cycle cost.",
-    "word.levelised_cost": "levelised cost of water",
+    "word_of_money.levelised_cost": "levelised cost of water",
     "meaning.levelised_cost": "Life-cycle cost / present value of the delivered m3, in money of year 0.",
-    "word.rate": "internal rate of return",
+    "word_of_money.rate": "internal rate of return",
     "meaning.rate": "Rate at which the extra capital cost against the reference equals the later savings.",
-    "word.payback": "payback",
+    "word_of_money.payback": "payback",
     "meaning.payback": "Years until the extra capital cost is recovered and stays recovered; discounted or not.",
-    "word.residual_value": "residual value",
+    "word_of_money.residual_value": "residual value",
     "meaning.residual_value": (
         "What equipment is worth at the end: its price times the share of its life left."
     ),

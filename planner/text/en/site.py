@@ -157,10 +157,12 @@ SENTENCES: dict[str, str] = {
     # ---- inputs
     "inputs.under": (
         "Every key of the scenario. 'given' stands in the scenario; 'default' is assumed, with its source; 'not given' "
-        "has no value; '{starter}' was invented for the starter scenario and not changed since. 'money' is {currency}."
+        "has no value; '{starter}' was invented for the starter scenario and not changed since."
     ),
+    "inputs.money_is": "'money' is {currency}.",
     "inputs.status_given": "given",
     "inputs.status_default": "default",
+    "inputs.status_assumed": "assumed",
     "inputs.status_not given": "not given",
     "inputs.status_starter": "still the starter's value",
     "starter.left_over": (

@@ -246,7 +246,7 @@ SENTENCES: dict[str, str] = {
     "compare.prices": "Prices",
     "compare.scenario": "Scenario",
     "compare.cost_axis": "Scenario",
-    "compare.cost_alt": "Levelised cost of water of the option ranked first in each scenario: {scenarios}.",
+    "compare.chart_alt": "{figure} of the option ranked first in each scenario: {scenarios}.",
     "compare.all": "All options",
     "compare.all_title": "All options of all scenarios",
     "compare.all_under": "Best first within each scenario.",
@@ -254,6 +254,9 @@ SENTENCES: dict[str, str] = {
     "compare.too_few": "a comparison needs at least two scenarios that run",
     "compare.currencies": (
         "scenarios in different currencies cannot be compared ({listed}); give all prices in one currency"
+    ),
+    "compare.some_unpriced": (
+        "scenarios with prices and without cannot be compared; no currency is named in: {listed}"
     ),
     "compare.in_currency": "'{scenario}' in {currency}",
     "weather.title": "{place}: weather used",

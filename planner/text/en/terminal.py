@@ -9,6 +9,11 @@ SENTENCES: dict[str, str] = {
     "narrow.array_kwp": "PV\nkWp",
     "narrow.grid_kwh_per_year": "Grid\nkWh/yr",
     "narrow.fuel_l_per_year": "Fuel\nL/yr",
+    "narrow.demand_met_worst_month_percent": "Worst\nmonth\n%",
+    "narrow.short_days_per_year": "Short\ndays/yr",
+    "narrow.longest_short_days": "Most in\na row",
+    "narrow.modules": "Series x\nstrings",
+    "narrow.series_by_strings": "{series} x {strings}",
     "narrow.capital_cost": "Capital\ncost\n{currency}",
     "narrow.life_cycle_cost": "Life-\ncycle\ncost\n{currency}",
     "narrow.levelised_cost_per_m3": "Per m3\n{currency}",
@@ -20,5 +25,11 @@ SENTENCES: dict[str, str] = {
     "terminal.incomplete": "{mark} incomplete: no price was entered for {names}",
     "terminal.checks": "Site checks: {summary}",
     "terminal.failed": "{sign} {topic}: {compared}: {value} against {limit}. {remedy}",
+    "terminal.more_faults": "and {count} more: sheet 'Checks'",
     "terminal.limits": "Limits of these figures",
+    "terminal.safety": (
+        "! Electricity, falls, trenches and untested water kill: local codes and licensed practice come first. Before "
+        "anything is built, opened or drunk read the cautions of this site, and the limits of these figures, on the "
+        "sheet 'Method and cautions'."
+    ),
 }

@@ -49,7 +49,9 @@ def test_the_first_years_are_those_of_a_life_without_growth_and_ageing() -> None
 
 
 def test_a_later_life_year_has_more_demand_and_an_older_array() -> None:
-    early = school(finance={"analysis_period_years": 15}, demand={"growth_percent_per_year": 3.0})
+    early = school(
+        finance={"analysis_period_years": 15}, demand={"growth_percent_per_year": 3.0}, service={"options": ["solar"]}
+    )
     first, last = spread_of(early, years=10), spread_of(early, years=10, life_year=15)
     place = first.options.index("solar")
     assert (last.delivered_share[place] < first.delivered_share[place]).all()
@@ -58,7 +60,11 @@ def test_a_later_life_year_has_more_demand_and_an_older_array() -> None:
 
 def test_a_later_life_year_has_older_works() -> None:
     # the array keeps the power that a year of its age leaves; only pump and borehole differ between the two
-    still = {"demand": {"growth_percent_per_year": 0.0}, "finance": {"analysis_period_years": 7}}
+    still = {
+        "demand": {"growth_percent_per_year": 0.0},
+        "finance": {"analysis_period_years": 7},
+        "service": {"options": ["solar"]},
+    }
     aged, new = (
         spread_of(
             school(

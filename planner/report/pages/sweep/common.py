@@ -16,6 +16,11 @@ def input_name(key: Key, currency: str) -> str:
     return text("figure.heading", label=key.label, unit=unit) if unit else key.label
 
 
+def said(base: Base, key: str, **slots: object) -> str:
+    """Words about costs, or about water where there are no prices."""
+    return text(key if base.scenario.priced else f"{key}_technical", **slots)
+
+
 def leading(base: Base) -> list[int]:
     """Places of the options shown in a chart, best first."""
     return base.ranking()[:CHART_OPTIONS]

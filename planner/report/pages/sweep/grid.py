@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from planner.figures import figure
 from planner.report.document import Axis, Block, Cell, Chart, Column, Page, Row, Series, Span, Table
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import figure_heading
-from planner.report.pages.sweep.common import CHART_ROWS, input_name, leading
+from planner.report.pages.sweep.common import CHART_ROWS, input_name, leading, said
 from planner.study.sweep.run import Base, Results
-from planner.study.sweep.summary import cheapest_of
+from planner.study.sweep.summary import cheapest_of, judged
 from planner.text import text
 
 MOST_ROWS = 2000
@@ -25,16 +26,17 @@ def grid_page(base: Base, results: Results) -> Page:
     if len(names) == 1 and not results.problems:
         blocks.append(_chart(base, results, names[0]))
     elif len(names) == 2 and plan.size <= MOST_ROWS:
-        blocks.append(_map(results, best, names))
-    under = text("sweep.grid_under", count=plan.size)
+        blocks.append(_map(base, results, best, names))
+    under = said(base, "sweep.grid_under", count=plan.size)
     return Page("sweep.grid", text("sweep.grid"), text("sweep.grid_title"), under, tuple(blocks))
 
 
 def _table(base: Base, results: Results, names: list[str], best: list[int | None]) -> Table:
-    currency, cost = base.scenario.currency, results.measure("present_cost")
+    by = judged(base)
+    value, unit = by.factor * results.measure(by.measure), figure(by.figure).unit_in(base.scenario.currency)
     columns = [Column(f"input_{place}", name) for place, name in enumerate(names)]
-    columns.append(Column("best", text("sweep.cheapest")))
-    columns += [Column(f"option_{place}", text("studies.option_cost", option=name, currency=currency))
+    columns.append(Column("best", said(base, "sweep.cheapest")))
+    columns += [Column(f"option_{place}", text("studies.option_cost", option=name, currency=unit))
                 for place, name in enumerate(results.options)]  # fmt: skip
     rows = []
     for variant in range(min(results.plan.size, MOST_ROWS)):
@@ -45,8 +47,8 @@ def _table(base: Base, results: Results, names: list[str], best: list[int | None
         cells["best"] = Cell(none if place is None else results.options[place])
         for column in range(len(results.options)):
             cells[f"option_{column}"] = Cell(
-                float(cost[variant, column]),
-                "money",
+                float(value[variant, column]),
+                figure(by.figure).format,
                 "best" if column == place else "plain",
                 text("sweep.no_value"),
             )
@@ -66,14 +68,14 @@ def _chart(base: Base, results: Results, name: str) -> Chart:
         )
         for order, place in enumerate(places)
     ]
-    heading = figure_heading("life_cycle_cost", base.scenario.currency)
+    heading = figure_heading(judged(base).figure, base.scenario.currency)
     options = ", ".join(results.options[place] for place in places)
-    alt = text("sweep.grid_alt", input=name, options=options)
+    alt = said(base, "sweep.grid_alt", input=name, options=options)
     return Chart("sweep.grid_chart", "lines", heading, alt, tuple(series), Axis(name, "general"), Axis(heading),
                  rows=CHART_ROWS)  # fmt: skip
 
 
-def _map(results: Results, best: list[int | None], names: list[str]) -> Table:
+def _map(base: Base, results: Results, best: list[int | None], names: list[str]) -> Table:
     """Lay the cheapest option out over two inputs."""
     values = results.plan.values
     down, across = (list(dict.fromkeys(values[:, place].tolist())) for place in (0, 1))
@@ -87,5 +89,5 @@ def _map(results: Results, best: list[int | None], names: list[str]) -> Table:
             at = found.get((value, other))
             cells[f"{place}"] = Cell(text("sweep.none") if at is None else results.options[at])
         rows.append(Row(value, cells))
-    heading = text("sweep.map", down=names[0], across=names[1])
+    heading = said(base, "sweep.map", down=names[0], across=names[1])
     return Table("sweep.map", tuple(columns), tuple(rows), heading=heading)

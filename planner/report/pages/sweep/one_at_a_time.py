@@ -8,7 +8,7 @@ import numpy as np
 
 from planner.report.document import Axis, Block, Cell, Chart, Column, Kind, Page, Row, Series, Span, Table
 from planner.report.pages.figure_cells import figure_heading
-from planner.report.pages.sweep.common import input_name, number
+from planner.report.pages.sweep.common import input_name, number, said
 from planner.study.sweep.run import Base, Results
 from planner.study.sweep.statistics import sensitivity_indicator
 from planner.study.sweep.summary import Tornado, best_two, ends_of, first_words, firsts_of, tornadoes
@@ -27,6 +27,9 @@ _FIGURES: tuple[tuple[str, str, Kind], ...] = (
     ("lead", "life_cycle_cost", "money"),
 )
 """Name in texts, figure and format of each tornado; swings of the levelised cost show only with three decimals."""
+_TECHNICAL_FIGURES: tuple[tuple[str, str, Kind], ...] = (("met", "demand_met_percent", "two"),)
+"""The same where there are no prices."""
+_DECIMALS = {"two": 2, "three": 3}
 
 
 def one_at_a_time_page(base: Base, results: Results) -> Page:
@@ -36,23 +39,27 @@ def one_at_a_time_page(base: Base, results: Results) -> Page:
         table = tornado_table(base, results, place)
         blocks += [table, _chart(table, base, results, place)]
     name = text("sweep.one_at_a_time")
-    under = text("sweep.one_at_a_time_under")
+    under = said(base, "sweep.one_at_a_time_under")
     return Page("sweep.one_at_a_time", name, text("sweep.one_at_a_time_title"), under, tuple(blocks))
 
 
 def _title(base: Base, place: int) -> str:
     """Name the result of a tornado and its unit."""
     first, second = best_two(base)
-    name, key, _ = _FIGURES[place]
+    name, key, _ = _figure(base, place)
     slots = {"option": base.options[first], "figure": figure_heading(key, base.scenario.currency)}
     if second is not None:
         slots["second"] = base.options[second]
     return text(f"sweep.tornado_{name}", **slots)
 
 
+def _figure(base: Base, place: int) -> tuple[str, str, Kind]:
+    return (_FIGURES if base.scenario.priced else _TECHNICAL_FIGURES)[place]
+
+
 def tornado_table(base: Base, results: Results, place: int) -> Table:
-    """One tornado as a table: 0 life-cycle cost, 1 levelised cost, 2 lead over the second best."""
-    tornado, firsts, kind = tornadoes(base, results)[place], firsts_of(results), _FIGURES[place][2]
+    """One tornado as a table: 0 life-cycle cost (or demand met), 1 levelised cost, 2 lead over the second best."""
+    tornado, firsts, kind = tornadoes(base, results)[place], firsts_of(results), _figure(base, place)[2]
     rows = []
     for swing in tornado.swings:
         key = results.plan.keys[swing.place]
@@ -75,7 +82,7 @@ def tornado_table(base: Base, results: Results, place: int) -> Table:
         }
         rows.append(Row(swing.place, cells))
     columns = tuple(Column(key, text(f"sweep.{key}"), WIDTHS.get(key, NUMBER_WIDTH)) for key in _COLUMNS)
-    shown = f"{tornado.base:,.{3 if kind == 'three' else 0}f}"
+    shown = f"{tornado.base:,.{_DECIMALS.get(kind, 0)}f}"
     heading = text("sweep.tornado_heading", title=_title(base, place), value=shown)
     return Table(f"sweep.tornado_{place}", columns, tuple(rows), heading=heading)
 
@@ -100,7 +107,7 @@ def _chart(table: Table, base: Base, results: Results, place: int) -> Chart:
         text("sweep.tornado_alt", title=title, largest=largest),
         tuple(series),
         Axis(kind="text"),
-        Axis(text("sweep.change"), "two" if _FIGURES[place][2] == "three" else "whole"),
+        Axis(text("sweep.change"), "two" if _figure(base, place)[2] in _DECIMALS else "whole"),
         rows=max(6 + len(keys), LEAST_CHART_ROWS),
     )
 

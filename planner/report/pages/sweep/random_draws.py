@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from planner.figures import shown
 from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Kind, Page, Row, Series, Span, Table
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import figure_heading, measure_of
-from planner.report.pages.sweep.common import CHART_ROWS, leading, number
+from planner.report.pages.sweep.common import CHART_ROWS, leading, number, said
 from planner.study.sweep.run import Base, Results
 from planner.study.sweep.statistics import PERCENTS, percentiles, rank_correlations
-from planner.study.sweep.summary import chances_of
+from planner.study.sweep.summary import chances_of, judged
 from planner.text import text
 
 LABEL_WIDTH = 44.0
@@ -22,21 +23,23 @@ FIGURES: tuple[tuple[str, Kind], ...] = (
 
 def random_page(base: Base, results: Results) -> Page:
     """Build the page of random draws."""
-    chances = _chances(results)
-    blocks: list[Block] = [chances, _chances_chart(results)]
+    chances = _chances(base, results)
+    blocks: list[Block] = [chances, _chances_chart(base, results)]
     for key, kind in FIGURES:
-        blocks.append(_percentiles(base, results, key, kind))
-        if key == FIGURES[0][0]:
+        if key in shown([key], priced=base.scenario.priced):
+            blocks.append(_percentiles(base, results, key, kind))
+        if key == judged(base).figure:
             blocks.append(_exceeded_chart(base, results))
-    blocks += [Heading(text("sweep.correlations")), Words(text("sweep.correlation_note")), _correlations(results)]
+    blocks += [Heading(said(base, "sweep.correlations")), Words(said(base, "sweep.correlation_note"))]
+    blocks.append(_correlations(base, results))
     under = text("sweep.random_under", draws=results.plan.size, worked=chances_of(results).cases)
     name = text("sweep.random")
     return Page("sweep.random", name, text("sweep.random_title"), under, tuple(blocks), (LABEL_WIDTH,))
 
 
-def _chances(results: Results) -> Table:
+def _chances(base: Base, results: Results) -> Table:
     found = chances_of(results)
-    columns = (Column("option", text("studies.option")), Column("cheapest", text("sweep.cheapest")),
+    columns = (Column("option", text("studies.option")), Column("cheapest", said(base, "sweep.cheapest")),
                Column("error", text("sweep.error")), Column("meets_target", text("studies.meets_target")))  # fmt: skip
     rows = [
         Row(
@@ -54,14 +57,14 @@ def _chances(results: Results) -> Table:
     return Table("sweep.chances", columns, (*rows, Row("none", none, "sub")), heading=text("sweep.chances"))
 
 
-def _chances_chart(results: Results) -> Chart:
+def _chances_chart(base: Base, results: Results) -> Chart:
     last = len(results.options) - 1
-    shown = (("cheapest", text("sweep.cheapest"), "low"), ("meets_target", text("studies.meets_target"), "high"))
+    bars = (("cheapest", said(base, "sweep.cheapest"), "low"), ("meets_target", text("studies.meets_target"), "high"))
     series = [
         Series(name, Span("sweep.chances", 0, "option", last), Span("sweep.chances", 0, key, last), style)
-        for key, name, style in shown
+        for key, name, style in bars
     ]
-    title, alt = text("sweep.chances_chart"), text("sweep.chances_alt", options=", ".join(results.options))
+    title, alt = text("sweep.chances_chart"), said(base, "sweep.chances_alt", options=", ".join(results.options))
     axes = Axis(kind="text"), Axis(text("sweep.of_100"), low=0, high=100)
     return Chart("sweep.chances_chart", "columns", title, alt, tuple(series), *axes, rows=CHART_ROWS)
 
@@ -79,7 +82,7 @@ def _percentiles(base: Base, results: Results, key: str, kind: Kind) -> Table:
     for place, (option, values) in enumerate(zip(results.options, found, strict=True)):
         cells = {column: number(each.value, kind) for column, each in zip(keys, values, strict=True)}
         rows.append(Row(place, {"option": Cell(option), **cells}))
-    if key == FIGURES[0][0]:
+    if key == judged(base).figure:
         exceeded = {column: Cell(float(100 - percent), "whole") for column, percent in zip(keys, PERCENTS, strict=True)}
         rows.append(Row("exceeded", {"option": Cell(text("sweep.exceeded")), **exceeded}, "sub"))
     heading = text("sweep.percentiles", figure=figure_heading(key, base.scenario.currency))
@@ -87,7 +90,7 @@ def _percentiles(base: Base, results: Results, key: str, kind: Kind) -> Table:
 
 
 def _exceeded_chart(base: Base, results: Results) -> Chart:
-    key = FIGURES[0][0]
+    key = judged(base).figure
     table, first, last = f"sweep.percentiles_{key}", f"p{PERCENTS[0]:g}", f"p{PERCENTS[-1]:g}"
     places = leading(base)
     series = [
@@ -99,16 +102,16 @@ def _exceeded_chart(base: Base, results: Results) -> Chart:
         )
         for order, place in enumerate(places)
     ]
-    title = text("sweep.exceeded_chart")
-    alt = text("sweep.exceeded_alt", options=", ".join(results.options[place] for place in places))
+    title = said(base, "sweep.exceeded_chart")
+    alt = said(base, "sweep.exceeded_alt", options=", ".join(results.options[place] for place in places))
     axes = Axis(figure_heading(key, base.scenario.currency)), Axis(text("sweep.exceeded_axis"), low=0, high=100)
     return Chart("sweep.exceeded_chart", "lines", title, alt, tuple(series), *axes, rows=CHART_ROWS)
 
 
-def _correlations(results: Results) -> Table:
+def _correlations(base: Base, results: Results) -> Table:
     columns = [Column("input", text("sweep.input"))]
     columns += [Column(f"option_{place}", name) for place, name in enumerate(results.options)]
-    found = [rank_correlations(results.plan.values, column) for column in results.measure("present_cost").T]
+    found = [rank_correlations(results.plan.values, column) for column in results.measure(judged(base).measure).T]
     rows = []
     for place, key in enumerate(results.plan.keys):
         cells = {

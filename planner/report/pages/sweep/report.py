@@ -8,6 +8,7 @@ from math import nan
 
 import numpy as np
 
+from planner.figures import shown
 from planner.report.document import Block, Cell, Column, Page, Report, Row, Table
 from planner.report.document import Text as Words
 from planner.report.pages.figure_cells import figure_cell, figure_column, measure_of, yes_no
@@ -75,12 +76,13 @@ def _answer(swept: SweepResult, sentences: Sequence[str]) -> Page:
 def _options_table(swept: SweepResult) -> Table:
     """Options of the scenario as it stands, best first."""
     base = swept.base
+    keys = shown(_FIGURES, priced=base.scenario.priced)
     columns = (
         Column("option", text("studies.option")),
         Column("meets_target", text("studies.meets_target")),
-        *(figure_column(key, base.scenario.currency) for key in _FIGURES),
+        *(figure_column(key, base.scenario.currency) for key in keys),
     )
-    values = {key: measure_of(key)[1] * of_base(base, measure_of(key)[0]) for key in _FIGURES}
+    values = {key: measure_of(key)[1] * of_base(base, measure_of(key)[0]) for key in keys}
     serves = of_base(base, "meets_service") > 0.5
     rows = [
         Row(
@@ -88,7 +90,7 @@ def _options_table(swept: SweepResult) -> Table:
             {
                 "option": Cell(base.options[place]),
                 "meets_target": yes_no(bool(serves[place])),
-                **{key: figure_cell(key, values[key][place]) for key in _FIGURES},
+                **{key: figure_cell(key, values[key][place]) for key in keys},
             },
         )
         for place in base.ranking()
