@@ -16,7 +16,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import Integers
+from planner.supply.cells import Integers, over_day
 from planner.supply.daily_limit import DailyLimit
 from planner.supply.topup import TopUp
 
@@ -93,7 +93,7 @@ class QuietDays:
         for top_up in self.top_ups:
             holds[:, top_up.columns] &= top_up.rests
         if self.limit_m3 is not None:
-            pumped = sun_m3.sum(axis=0)[self.of_column] - np.maximum(below_rim + rise[-1, self.of_column], 0.0)
+            pumped = over_day(sun_m3)[self.of_column] - np.maximum(below_rim + rise[-1, self.of_column], 0.0)
             holds &= pumped < self.limit_m3
         end = np.minimum(level + sums[-1, self.of_column], self.volume + under[-1, self.of_column])
         return Quiet(holds, end, below_rim, rise, self.of_column)

@@ -9,7 +9,7 @@ from functools import cached_property
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import DAY
+from planner.supply.cells import DAY, over_day
 from planner.supply.columns import MONTH_HOURS, Shared, SourceColumns, in_order, per_column, side_by_side_order
 from planner.supply.kernel import State, Totals, Trace, run_hours
 from planner.supply.option import Months, Option, Outcome, outcome_of
@@ -223,13 +223,13 @@ class _Life:
             pumped[:, block], kwh_per_m3[:, block] = sun.pumped_m3, sun.kwh_per_m3
             draw[:, block] = np.tile(option.draw_m3[hours], (1, len(option.strings)))
             for name in ("pumped_m3", "used_kwh", "offered_kwh"):
-                sums[name][block] = getattr(sun, name).sum(axis=0)
-        sums["drawn_m3"] = draw.sum(axis=0)
+                sums[name][block] = over_day(getattr(sun, name))
+        sums["drawn_m3"] = over_day(draw)
         sums = {name: value[self.shared.of_column] for name, value in sums.items()}
         users_share = np.concatenate(_users_shares(self.options, self.years, hours), axis=1)
         by_hour = users_share.shape[0] > 1
         sums["demand_m3"] = (
-            (draw[:, self.shared.of_column] * users_share).sum(axis=0) if by_hour else sums["drawn_m3"] * users_share[0]
+            over_day(draw[:, self.shared.of_column] * users_share) if by_hour else sums["drawn_m3"] * users_share[0]
         )
         sources = [(source.series(suns, hours), source.switch) for source in self.served]
         return _Part((pumped, draw, kwh_per_m3), users_share, sources, sums)
