@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from planner.checks.basis import Basis, basis_of
-from planner.checks.site import site_verdicts
+from planner.answers.users import users_sentence
+from planner.checks.basis import Basis
+from planner.checks.design import DESIGN_TOPICS
+from planner.checks.site import site_basis, site_verdicts
 from planner.checks.verdict import Verdict, failed
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
@@ -40,7 +42,7 @@ def study_verdicts(study: Study) -> tuple[Verdict, ...]:
 
 def study_basis(study: Study) -> Basis:
     """What the checks of `study_verdicts` share."""
-    return basis_of(study.scenario, study.place, study.weather, *study_design(study))
+    return site_basis(study.scenario, study.place, study.weather, *study_design(study))
 
 
 def study_design(study: Study) -> tuple[int | None, float]:
@@ -71,7 +73,7 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
-    said = [failures(study, verdicts), *sentences(study), starter_sentence(study.scenario)]
+    said = [failures(study, verdicts), *sentences(study), users_sentence(study), starter_sentence(study.scenario)]
     return [sentence for sentence in said if sentence]
 
 
@@ -108,8 +110,24 @@ def failed_with(
 
 
 def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
-    """Say which checks of the option ranked first fail, so that it cannot be built as it is; '' where none does."""
-    return not_to_build(failed_of_first(study, verdicts))
+    """Say which checks of the option ranked first fail, so that it cannot be built as it is; '' where none does.
+
+    Where sizes were chosen among those that pass, say that none does, and what would lift the first of them.
+    """
+    found = failed_of_first(study, verdicts)
+    said = not_to_build(found)
+    in_the_way = next((verdict for verdict in found if verdict.topic in DESIGN_TOPICS), None)
+    if in_the_way is None or not _sizes_open(study):
+        return said
+    return f"{said} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"
+
+
+def _sizes_open(study: Study) -> bool:
+    """Whether anything of the array or the tank of the option ranked first was chosen."""
+    first = study.ranked[0]
+    solar = first.scenario.sources.solar
+    array_open = first.has_array and solar is not None and (solar.strings == "auto" or first.series is not None)
+    return array_open or first.scenario.tank.volume_m3 == "auto"
 
 
 def not_to_build(found: Sequence[Verdict]) -> str:

@@ -15,6 +15,7 @@ from planner.scenario.errors import InputError
 from planner.scenario.paths import Path as Keys
 from planner.scenario.paths import dotted
 from planner.scenario.scenario import Scenario
+from planner.study.cases import as_chosen
 from planner.study.compare import OptionResult, Study, study_scenario
 from planner.study.words import money
 from planner.text import known, text
@@ -122,7 +123,8 @@ def remedied_sentences(found: Remedied | None) -> list[str]:
         return []
     failing = ", ".join(verdict.what for verdict in found.failing)
     if not found.carried.remedied:
-        return [text("remedied.none_computed", checks=failing)]
+        key = "remedied.none_computed" if found.before.scenario.priced else "remedied.none_computed_technical"
+        return [text(key, checks=failing)]
     count = len(found.failing)
     checks = "no_check_fails" if not count else "one_fails" if count == 1 else "some_fail"
     slots = {
@@ -154,11 +156,12 @@ def _cost_words(found: Remedied) -> str:
 def _judge(study: Study) -> Callable[[Scenario], tuple[Verdict, ...]]:
     """Check other scenarios with the design that was chosen, where they leave it open."""
     strings, tank_m3 = study_design(study)
+    chosen = next(((option.series, option.section_mm2) for option in study.ranked if option.strings), (None, None))
 
     def judged(scenario: Scenario) -> tuple[Verdict, ...]:
         solar = scenario.sources.solar
         return site_verdicts(
-            scenario,
+            as_chosen(scenario, *chosen),
             study.place,
             study.weather,
             strings=strings if solar is None or solar.strings == "auto" else None,

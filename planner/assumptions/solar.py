@@ -7,6 +7,7 @@ from typing import Any
 
 from planner.assumptions.draft import Draft
 from planner.assumptions.pump import plate_window_v
+from planner.supply.cables import string_fuse_a
 from planner.text import text
 
 GENERIC_MODULE: dict[str, Any] = {
@@ -38,11 +39,21 @@ def complete(draft: Draft) -> None:
         return
     draft.fill("sources.solar.module", dict(GENERIC_MODULE), text("assumed.module"))
     _series(draft)
+    _fuse(draft)
     if not draft.get("sources.solar.planes"):
         latitude = draft.level("site.latitude_deg")
         tilt = float(round(max(abs(latitude), LEAST_TILT_DEG)))
         plane = {"tilt_deg": min(tilt, 90.0), "azimuth_deg": 180.0 if latitude >= 0 else 0.0}
         draft.fill("sources.solar.planes", [plane], text("assumed.planes"))
+
+
+def _fuse(draft: Draft) -> None:
+    """Fill in the fuse of the strings where their number is open: from three strings on they need one."""
+    module, short = "sources.solar.module", draft.number("sources.solar.module.current_sc_a")
+    if short and draft.get("sources.solar.strings") in (None, "auto"):
+        rating = string_fuse_a(short, draft.number(f"{module}.series_fuse_max_a"))
+        if rating is not None:
+            draft.fill("sources.solar.string_fuse_a", rating, text("assumed.string_fuse"))
 
 
 def _series(draft: Draft) -> None:

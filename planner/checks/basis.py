@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from functools import cached_property
 from math import ceil
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
@@ -42,6 +43,8 @@ class Basis:
         What was given.
     strings, tank_m3 : int or None, float or None
         The chosen design, where there is one; numbers of the scenario where it gives them; else None.
+    likely_strings, likely_tank_m3 : int, float
+        What the checks count with where that is open, see `design.with_likely_design`.
     system : SystemHead
         What borehole and pipeline ask.
     month : int
@@ -74,6 +77,8 @@ class Basis:
     drawing_duty: Duty | None
     cannot: CannotLift | CannotStart | CannotDraw | None
     daily_m3: Array
+    likely_strings: int = 1
+    likely_tank_m3: float = 0.0
 
     @cached_property
     def month_name(self) -> str:
@@ -193,12 +198,16 @@ class Basis:
         return float(max(means))
 
     @cached_property
-    def string_counts(self) -> tuple[int, int]:
-        """Fewest and most strings that the design may have."""
-        solar = self.scenario.sources.solar
-        if self.strings is not None or solar is None:
-            return (self.strings or 0, self.strings or 0)
-        return (1, solar.strings_max)
+    def strings_counted(self) -> int:
+        """Strings that the checks count with; 0 without an array."""
+        if self.scenario.sources.solar is None:
+            return 0
+        return self.likely_strings if self.strings is None else self.strings
+
+    @cached_property
+    def tank_counted_m3(self) -> float:
+        """Tank that the checks count with [m3]."""
+        return self.likely_tank_m3 if self.tank_m3 is None else self.tank_m3
 
     @cached_property
     def first_year_array(self) -> ArrayPower:
@@ -283,3 +292,22 @@ def basis_of(
 def changed(basis: Basis, scenario: Scenario) -> Basis:
     """Work out the basis of the same site with something changed."""
     return basis_of(scenario, basis.place, basis.weather, basis.strings, basis.tank_m3)
+
+
+def with_design(basis: Basis, **design: Any) -> Basis:
+    """Return the same site with another design; what was worked out of the site itself is kept.
+
+    Parameters
+    ----------
+    basis : Basis
+        The site.
+    **design
+        Fields of `Basis` that hold the design: `scenario` (where it differs in modules in series alone), `strings`,
+        `tank_m3`, `likely_strings`, `likely_tank_m3`.
+    """
+    other = replace(basis, **design)
+    own = {"strings_counted", "tank_counted_m3", *(["first_year_array"] if "scenario" in design else [])}
+    vars(other).update(
+        {name: value for name, value in vars(basis).items() if name not in vars(other) and name not in own}
+    )
+    return other

@@ -22,6 +22,9 @@ from planner.checks.verdict import (
 from planner.scenario.cables import AcCable, CableRun, DcCable
 from planner.sources.registry import supplies_of
 from planner.supply.cables import (
+    AC_DROP,
+    DC_DROP,
+    DROP_DROP,
     LOADED_CONDUCTORS,
     PV_CURRENT_FACTOR,
     ampacity_a,
@@ -36,7 +39,6 @@ from planner.text import text
 
 TOPIC = "cables"
 
-DC_DROP, AC_DROP, DROP_DROP = 0.03, 0.05, 0.05
 BREAKERS_A = (6, 8, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125)
 """Usual ratings of circuit breakers (IEC 60898-1) and gG fuses, from memory."""
 
@@ -91,7 +93,7 @@ def _not_given(key: str, look_for: str) -> Verdict:
 
 
 def _dc(basis: Basis) -> Load:
-    solar, strings = basis.scenario.sources.solar, basis.string_counts[1]
+    solar, strings = basis.scenario.sources.solar, basis.strings_counted
     assert solar is not None
     return Load(
         text("check.cable.array" if basis.strings is not None else "check.cable.array_open", strings=strings),
@@ -101,6 +103,23 @@ def _dc(basis: Basis) -> Load:
         solar.modules_in_series * solar.module.voltage_mp_v,
         PV_CURRENT_FACTOR * strings * solar.module.current_sc_a,
         DC_DROP,
+    )
+
+
+def array_section_mm2(basis: Basis) -> float | None:
+    """Smallest standard section that the cable of the array may have; None without one, or where none suffices."""
+    run = None if basis.scenario.cables is None else basis.scenario.cables.dc
+    if run is None or basis.scenario.sources.solar is None:
+        return None
+    load = _dc(basis)
+    return smallest_section_mm2(
+        run,
+        load.supply,
+        current_a=load.current_a,
+        voltage_v=load.voltage_v,
+        bears_a=load.bears_a,
+        ambient_c=ambient_c(basis, run),
+        limit=load.limit,
     )
 
 

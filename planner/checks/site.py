@@ -13,16 +13,21 @@ from planner.checks import (
     head,
     nameplate,
     pipeline,
+    pumping_test,
+    quality,
     sun,
     tank,
     water,
 )
 from planner.checks import strings as strings_in_parallel
-from planner.checks.basis import basis_of
+from planner.checks.basis import Basis, basis_of
+from planner.checks.design import SERIES, with_likely_design
 from planner.checks.remedies import tried_out, with_changes
 from planner.checks.verdict import Verdict
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
+from planner.scenario.operands import with_arrays
+from planner.scenario.paths import parts_of
 from planner.scenario.scenario import Scenario
 
 TOPIC_MODULES = (
@@ -30,6 +35,7 @@ TOPIC_MODULES = (
     nameplate,
     head,
     borehole,
+    pumping_test,
     pipeline,
     array,
     strings_in_parallel,
@@ -38,7 +44,19 @@ TOPIC_MODULES = (
     cables,
     tank,
     water,
+    quality,
 )
+
+
+def site_basis(
+    scenario: Scenario,
+    place: Place,
+    weather: WeatherYears,
+    strings: int | None = None,
+    tank_m3: float | None = None,
+) -> Basis:
+    """What the checks of `site_verdicts` share, what is open of the design filled in by rule."""
+    return with_likely_design(basis_of(scenario, place, weather, strings, tank_m3))
 
 
 def site_verdicts(
@@ -58,8 +76,8 @@ def site_verdicts(
     place, weather : Place, WeatherYears
         From `planner.study.site`.
     strings, tank_m3 : int or None, float or None
-        The chosen design, where the scenario says 'auto'; without it the largest array and the smallest tank count,
-        and the verdict says what is left open.
+        The chosen design, where the scenario says 'auto'; without it what would be chosen by rule counts, and the
+        verdict says what is left open.
 
     Returns
     -------
@@ -76,8 +94,8 @@ def site_verdicts(
     """
 
     def judged(changes: dict[str, Any]) -> tuple[Verdict, ...]:
-        basis = basis_of(
-            with_changes(scenario, changes) if changes else scenario,
+        basis = site_basis(
+            _changed(scenario, changes, designed=strings is not None) if changes else scenario,
             place,
             weather,
             None if "sources.solar.strings" in changes else strings,
@@ -86,3 +104,11 @@ def site_verdicts(
         return tuple(verdict for topic in TOPIC_MODULES for verdict in topic.verdicts(basis))
 
     return tried_out(judged({}), judged)
+
+
+def _changed(scenario: Scenario, changes: dict[str, Any], *, designed: bool) -> Scenario:
+    """Carry out changes; modules in series that were chosen with the strings of a design stay with them."""
+    changed, solar = with_changes(scenario, changes), scenario.sources.solar
+    if not designed or solar is None or not (scenario.leaves_open(SERIES) and changed.leaves_open(SERIES)):
+        return changed
+    return with_arrays(changed, {parts_of(SERIES): solar.modules_in_series})

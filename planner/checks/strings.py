@@ -19,14 +19,10 @@ from planner.checks.verdict import (
     room,
 )
 from planner.scenario.solar import Solar
-from planner.supply.cables import PV_CURRENT_FACTOR
+from planner.supply.cables import FUSE_LEAST, FUSE_MOST, PV_CURRENT_FACTOR, string_fuse_a
 from planner.text import text
 
 POWER_RATIO = (1.2, 2.0)
-FUSE_LEAST, FUSE_MOST = 1.5, 2.4
-"""Rating of a string's fuse over the short-circuit current of a module, IEC 62548 (from memory)."""
-FUSE_RATINGS_A = (1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 25, 30, 32, 40, 50, 63)
-"""Usual ratings of gPV fuses (IEC 60269-6), from memory."""
 FEW_STRINGS = 2
 """Strings of which none can be harmed by the other: IEC 62548, as a module bears its own short-circuit current."""
 
@@ -46,12 +42,12 @@ def strings_remedy(basis: Basis, count: int, words: str) -> Remedy:
 
 
 def _compared(basis: Basis, key: str) -> str:
-    """Say what was compared, and where the number of strings is open that the most there may be count."""
-    return text(key if basis.strings is not None else f"{key}_open", count=basis.string_counts[1])
+    """Say what was compared, and where the number of strings is open that it is."""
+    return text(key if basis.strings is not None else f"{key}_open", count=basis.strings_counted)
 
 
 def _current(basis: Basis, solar: Solar) -> Verdict:
-    limit, strings = basis.scenario.controller.dc_current_max_a, basis.string_counts[1]
+    limit, strings = basis.scenario.controller.dc_current_max_a, basis.strings_counted
     value = strings * PV_CURRENT_FACTOR * solar.module.current_sc_a
     compared = _compared(basis, "check.array_current.compared")
     why, source = text("check.array_current.why"), text("check.array_current.source")
@@ -69,7 +65,7 @@ def _current(basis: Basis, solar: Solar) -> Verdict:
 
 
 def _over_current(basis: Basis, solar: Solar) -> Verdict:
-    strings, module = basis.string_counts[1], solar.module
+    strings, module = basis.strings_counted, solar.module
     value, limit, fuse = (strings - 1) * module.current_sc_a, module.series_fuse_max_a, solar.string_fuse_a
     key = "string_over_current"
     compared = _compared(basis, "check.string_over_current.compared")
@@ -93,26 +89,35 @@ def _over_current(basis: Basis, solar: Solar) -> Verdict:
 def _fuse(basis: Basis, solar: Solar) -> Remedy:
     """Name the smallest usual fuse that suits the module, or fewer strings where none does."""
     module, limit = solar.module, solar.module.series_fuse_max_a
-    low = FUSE_LEAST * module.current_sc_a
-    most = FUSE_MOST * module.current_sc_a if limit is None else min(FUSE_MOST * module.current_sc_a, limit)
-    rating = next((rating for rating in FUSE_RATINGS_A if at_least(rating, low) and at_most(rating, most)), None)
+    rating = string_fuse_a(module.current_sc_a, limit)
     if rating is not None:
         volts = ceil(cold_string_v(basis, solar))
         words = text("check.string_over_current.remedy", rating=rating, volts=volts)
-        return words, {"sources.solar.string_fuse_a": float(rating)}
+        return words, {"sources.solar.string_fuse_a": rating}
     fits = FEW_STRINGS if limit is None else 1 + floor(limit / module.current_sc_a + 1e-9)
     words, changes = strings_remedy(basis, fits, text("check.string_over_current.remedy_fewer", count=fits))
     return words, changes | {"sources.solar.string_fuse_a": None}
 
 
+def power_ratio(basis: Basis) -> float:
+    """Rated power of the array over what the pump takes; 0 without an array."""
+    solar = basis.scenario.sources.solar
+    return 0.0 if solar is None else basis.strings_counted * _string_w(solar) / _need_w(basis)
+
+
+def _string_w(solar: Solar) -> float:
+    return solar.modules_in_series * solar.module.power_w
+
+
+def _need_w(basis: Basis) -> float:
+    """Power that the controller takes where the motor has its rated input [W]."""
+    return basis.motor_input_w / (basis.scenario.controller.efficiency_percent / 100)
+
+
 def _ratio(basis: Basis, solar: Solar) -> Verdict:
     low, high = POWER_RATIO
-    need_w = basis.motor_input_w / (basis.scenario.controller.efficiency_percent / 100)
-    string_w = solar.modules_in_series * solar.module.power_w
-    strings = basis.strings
-    if strings is None:
-        # the number that comes nearest to the middle stands for a design that is still open
-        strings = int(min(max(round((low + high) / 2 * need_w / string_w), 1), solar.strings_max))
+    need_w, string_w = _need_w(basis), _string_w(solar)
+    strings = basis.strings_counted
     value = strings * string_w / need_w
     unit = text("unit.times")
     short = value < (low + high) / 2

@@ -29,25 +29,16 @@ def verdicts(basis: Basis) -> list[Verdict]:
     return [_held(basis), _busiest_hour(basis), _refill(basis), _inlet(basis), _outlet(basis)]
 
 
-def volumes_m3(basis: Basis) -> tuple[float, float]:
-    """Smallest and largest volume that the design may have [m3]."""
-    if basis.tank_m3 is not None:
-        return basis.tank_m3, basis.tank_m3
-    sizes = [size.volume_m3 for size in basis.scenario.tank.sizes]
-    return min(sizes), max(sizes)
-
-
 def _held(basis: Basis) -> Verdict:
-    small, large = volumes_m3(basis)
-    daily = float(basis.daily_m3[0].max())
-    value, bigger = small / daily, ceil(10 * DAYS_HELD * daily - 1e-6) / 10
-    key = "check.days_held.compared" if small == large else "check.days_held.compared_open"
+    volume, daily = basis.tank_counted_m3, float(basis.daily_m3[0].max())
+    value, bigger = volume / daily, ceil(10 * DAYS_HELD * daily - 1e-6) / 10
+    key = "check.days_held.compared" if basis.tank_m3 is not None else "check.days_held.compared_open"
     unit = text("unit.days")
     outcome: Outcome = "pass" if at_least(value, DAYS_HELD) else "caution"
     return Verdict(
         TOPIC,
         "days_held",
-        text(key, volume=figure(small), largest=figure(large), hours=f"{24 * value:.0f}"),
+        text(key, volume=figure(volume), hours=f"{24 * value:.0f}"),
         outcome,
         value,
         DAYS_HELD,
@@ -67,7 +58,7 @@ def _busiest_hour(basis: Basis) -> Verdict:
         TOPIC,
         "busiest_hour",
         text("check.busiest_hour.compared"),
-        volumes_m3(basis)[1],
+        basis.tank_counted_m3,
         draw,
         "m3",
         why=text("check.busiest_hour.why"),
@@ -78,7 +69,7 @@ def _busiest_hour(basis: Basis) -> Verdict:
 
 
 def _refill(basis: Basis) -> Verdict:
-    volume = volumes_m3(basis)[0]
+    volume = basis.tank_counted_m3
     hours, fills = volume / basis.flow_m3h, floor(10 * REFILL_H * basis.flow_m3h + 1e-6) / 10
     # a tank that holds less than a day's demand is no remedy for one that fills slowly
     enough = at_least(fills, DAYS_HELD * float(basis.daily_m3[0].max()))

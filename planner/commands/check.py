@@ -37,10 +37,9 @@ def check(
     verbose: Verbose = False,
 ) -> int:
     """Check whether borehole, pump, pipe, array, cables and supply fit together, and the remedy for what does not."""
-    from planner.checks.basis import basis_of
     from planner.checks.finding import finding
     from planner.checks.plate import plate_lines
-    from planner.checks.site import site_verdicts
+    from planner.checks.site import site_basis, site_verdicts
     from planner.study.site import place_of, weather_of
 
     if apply is not None:
@@ -52,7 +51,7 @@ def check(
         place = place_of(checked)
         weather = weather_of(checked, place, scenario.parent)
         verdicts = site_verdicts(checked, place, weather)
-        basis = basis_of(checked, place, weather)
+        basis = site_basis(checked, place, weather)
     if not quiet:
         from planner.report.checks_table import check_summary
 

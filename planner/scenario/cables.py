@@ -7,7 +7,7 @@ from typing import Literal, Self
 from pydantic import model_validator
 from pydantic_core import PydanticCustomError
 
-from planner.scenario.fields import COMMON_PRACTICE, Model, assumed, needed, optional
+from planner.scenario.fields import COMMON_PRACTICE, Model, assumed, found, needed, optional
 
 STANDARD_SECTIONS_MM2 = (1.5, 2.5, 4.0, 6.0, 10.0, 16.0, 25.0, 35.0, 50.0)
 """Nominal cross-sections of IEC 60228 in the range of borehole pumps."""
@@ -17,7 +17,13 @@ class CableRun(Model):
     """One run of copper cable."""
 
     length_m: float = needed("Length of the run, one way", "m", gt=0, le=1e5)
-    section_mm2: float = needed("Cross-section of one conductor, a size of IEC 60228", "mm2", ge=1.5, le=50)
+    section_mm2: float = found(
+        "Cross-section of one conductor, a size of IEC 60228",
+        "mm2",
+        how="the smallest that bears the current and loses no more of the voltage than is allowed",
+        ge=1.5,
+        le=50,
+    )
     conductor_class: Literal[2, 5] = assumed(
         2, "Class of the conductor (IEC 60228): 2 stranded, 5 flexible", source="usual fixed cable, from memory"
     )

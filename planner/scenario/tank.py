@@ -23,13 +23,13 @@ class TopUp(Model):
     """The float switch: levels as shares of the tank at which grid or generator start and stop."""
 
     start_level_percent: Percent | Auto = assumed(
-        20.0,
-        "Level at which top-up starts where the sun is a source, or 'auto' for the cheapest that meets the target",
+        "auto",
+        "Level at which top-up starts where the sun is a source, or 'auto' for the best that meets the target",
         "%",
-        source="a low setting that leaves room for the next day's sun; compare the tank sheet",
+        source="a choice left to the planner",
     )
     stop_level_percent: Percent | Auto = assumed(
-        40.0,
+        "auto",
         "Level at which top-up stops where the sun is a source, or 'auto'",
         "%",
         source="as the start level",
@@ -72,8 +72,8 @@ class Tank(Model):
 
     volume_m3: Annotated[float, Field(gt=0, le=1e5)] | Auto = assumed(
         "auto",
-        "Volume, or 'auto' for the smallest size that meets the target (of least life-cycle cost where the strings are "
-        "left open too)",
+        "Volume, or 'auto' for the size that meets the target at least life-cycle cost (where there are no prices, "
+        "on technical grounds)",
         "m3",
         source="a choice left to the planner",
     )

@@ -6,13 +6,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import product
 
+import numpy as np
+from numpy.typing import NDArray
+
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.scenario.size import HoursCandidate, PipeCandidate, Size
 from planner.scenario.waterworks import Pump, Segment
 from planner.sources.base import TopUpSourceKind
-from planner.study.cases import Supply
+from planner.study.cases import Case, Supply
 from planner.study.context import Context
+from planner.study.passing import Sizes, admitted, judged
 from planner.study.search import LEVELS, TANK_STEPS
 from planner.text import source_name, text
 from planner.water.pipes import pipe_of
@@ -40,16 +44,20 @@ class Setup:
 
 @dataclass(frozen=True)
 class CandidateGrid:
-    """Every candidate of one supply option: setups x strings x tanks x levels.
+    """Every candidate of one supply option: those of setups x strings x tanks x levels that fail the fewest checks.
 
     Attributes
     ----------
     name : str
         The supply option.
     setups : tuple of Setup
-        Choices of pump, pipes and hours; what the scenario gives comes first.
+        Choices of pump, pipes, hours and, where they are open, modules in series; what the scenario gives comes first.
     strings, tanks_m3, levels : tuple
         Numbers of strings, tank volumes and float-switch levels (start, stop) [%], each in rising order.
+    places : ndarray, (candidates, 4)
+        Setup, strings, tank and levels of each candidate, as places in these lists.
+    cautions : ndarray, (candidates,)
+        Checks that each passes with caution, where these count (see `Sizes`).
     left_out : tuple of str
         Candidates that cannot work here, and why.
     """
@@ -59,12 +67,20 @@ class CandidateGrid:
     strings: tuple[int, ...]
     tanks_m3: tuple[float, ...]
     levels: tuple[Levels, ...]
+    places: NDArray[np.int64]
+    cautions: NDArray[np.int64]
     left_out: tuple[str, ...]
 
     @property
     def count(self) -> int:
         """Number of candidate designs."""
-        return len(self.setups) * len(self.strings) * len(self.tanks_m3) * len(self.levels)
+        return len(self.places)
+
+    def case(self, place: int) -> Case:
+        """One candidate."""
+        setup, strings, tank, levels = self.places[place].tolist()
+        supply: Supply = self.setups[setup].supply
+        return supply.case(self.strings[strings], self.tanks_m3[tank], self.levels[levels])
 
     @property
     def has_switch(self) -> bool:
@@ -95,8 +111,20 @@ def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
     size = own.size or Size()
     left_out: list[str] = []
     tanks = _tanks(own, size, float(context.site(own).draw_m3[:, 0].max()), left_out)
-    setups = _setups(context, supply, size, left_out)
-    return CandidateGrid(supply.name, setups, _strings(supply, size), tanks, _levels(supply, size), tuple(left_out))
+    strings, levels = _strings(supply, size), _levels(supply, size)
+    setups: list[Setup] = []
+    tried: list[Sizes] = []
+    for setup in _setups(context, supply, size, left_out):
+        for sizes in judged(context, setup.supply, strings, tanks):
+            setups.append(replace(setup, supply=sizes[0].supply))
+            tried += sizes
+    keep = np.array(admitted(tried)).reshape(len(setups), len(strings), len(tanks))
+    if not keep.all():
+        left_out.append(text("candidate.fails_checks", count=int((~keep).sum()), all=keep.size))
+    shape = (*keep.shape, len(levels))
+    places = np.argwhere(np.broadcast_to(keep[..., None], shape))
+    cautions = np.repeat([sizes.cautions for sizes in tried], len(levels)).reshape(shape)[tuple(places.T)]
+    return CandidateGrid(supply.name, tuple(setups), strings, tanks, levels, places, cautions, tuple(left_out))
 
 
 def _strings(supply: Supply, size: Size) -> tuple[int, ...]:

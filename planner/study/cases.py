@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from functools import cache
 from typing import Any
 
@@ -17,6 +17,7 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.walk import fields_of
 from planner.sources.base import SourceKind, TopUpSourceKind
 from planner.sources.registry import SOURCES, option_name, options_of
+from planner.text import text
 
 Digest = tuple[Any, ...]
 
@@ -29,6 +30,8 @@ SIZES = (
     "topup.stop_level_without_sun_percent",
 )
 """Keys of a scenario that a design holds in their place, so that the tank's price follows its volume."""
+SERIES, SECTION = "sources.solar.modules_in_series", "cables.dc.section_mm2"
+"""Keys of the modules in series and the array's cable, which a design holds where the scenario leaves them open."""
 DEFAULT_LEVELS = (20.0, 40.0)
 """Start and stop level where they are left to the tool, until they are chosen [% of the tank]."""
 
@@ -49,6 +52,8 @@ class Design:
         Tank volume [m³].
     levels : tuple of float
         Float-switch levels, start and stop [% of the tank]; without effect where the sun is the only source.
+    series, section_mm2 : int or None, float or None
+        Modules in series, and section of the array's cable, that were chosen; None where the scenario's own holds.
     """
 
     name: str
@@ -56,6 +61,8 @@ class Design:
     strings: int
     tank_m3: float
     levels: tuple[float, float]
+    series: int | None = None
+    section_mm2: float | None = None
 
     @property
     def has_switch(self) -> bool:
@@ -78,6 +85,11 @@ class Case:
     scenario: Scenario
     design: Design
 
+    @staticmethod
+    def of(scenario: Scenario, design: Design) -> Case:
+        """Put a design that was chosen elsewhere into a scenario, its modules in series and cable with it."""
+        return Case(as_chosen(scenario, design.series, design.section_mm2), design)
+
     @property
     def modules(self) -> int:
         """Modules of the array; 0 without sun."""
@@ -91,11 +103,18 @@ class Case:
 
 @dataclass(frozen=True)
 class Supply:
-    """One supply option: its name, its sources in their fixed order, and the scenario as it holds for it."""
+    """One supply option: its name, its sources in their fixed order, and the scenario as it holds for it.
+
+    `series` is the number of modules in series that a search has put into the scenario; None where it has put none.
+    `cabled` holds, by number of strings, the section of the array's cable that was found for them, and the scenario
+    with it.
+    """
 
     name: str
     sources: tuple[SourceKind, ...]
     scenario: Scenario
+    series: int | None = None
+    cabled: Mapping[int, tuple[float, Scenario]] = field(default_factory=dict)
 
     @property
     def sunny(self) -> SourceKind | None:
@@ -124,6 +143,20 @@ class Supply:
         return tuple(size.volume_m3 for size in self.scenario.tank.sizes) if given == "auto" else (given,)
 
     @property
+    def leaves_series_open(self) -> bool:
+        """Whether the number of modules in series is to be chosen."""
+        return self.sunny is not None and self.series is None and self.scenario.leaves_open(SERIES)
+
+    def with_series(self, series: int) -> Supply:
+        """Give the option another number of modules in series."""
+        return replace(self, scenario=as_chosen(self.scenario, series), series=series)
+
+    def with_sections(self, section_mm2: Mapping[int, float]) -> Supply:
+        """Give the option a section of the array's cable for each number of strings."""
+        known = {section: as_chosen(self.scenario, None, section) for section in set(section_mm2.values())}
+        return replace(self, cabled={count: (section, known[section]) for count, section in section_mm2.items()})
+
+    @property
     def leaves_levels_open(self) -> bool:
         """Whether the float-switch levels are to be chosen."""
         return self.is_mixed and self.scenario.topup.start_level_percent == "auto"
@@ -140,7 +173,17 @@ class Supply:
 
     def case(self, strings: int, tank_m3: float, levels: tuple[float, float]) -> Case:
         """Give it sizes."""
-        return Case(self.scenario, Design(self.name, self.sources, strings, tank_m3, levels))
+        section, scenario = self.cabled.get(strings, (None, self.scenario))
+        return Case(scenario, Design(self.name, self.sources, strings, tank_m3, levels, self.series, section))
+
+
+def as_chosen(scenario: Scenario, series: int | None, section_mm2: float | None = None) -> Scenario:
+    """Put modules in series and section that were chosen into a scenario that leaves them open; None leaves them."""
+    if series is not None and scenario.leaves_open(SERIES):
+        scenario = scenario.choosing(SERIES, series, text("assumed.series_chosen"))
+    if section_mm2 is not None and scenario.leaves_open(SECTION):
+        scenario = scenario.choosing(SECTION, section_mm2, text("assumed.section_chosen"))
+    return scenario
 
 
 def supplies_of(scenario: Scenario, kinds: Sequence[SourceKind] = SOURCES) -> list[Supply]:
@@ -173,8 +216,8 @@ def _check_bands(own: Scenario, base: Scenario, kinds: Sequence[SourceKind]) -> 
             and np.array_equal(here.of_hour, there.of_hour)
         )
         if not alike:
-            text = "an override may change the prices of the tariff's bands, but not their number, hours or months"
-            raise InputError("", [Problem("overrides", text)])
+            words = "an override may change the prices of the tariff's bands, but not their number, hours or months"
+            raise InputError("", [Problem("overrides", words)])
 
 
 def digest(

@@ -18,7 +18,7 @@ from planner.resource.years import WeatherYears
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
-from planner.study.cases import digest
+from planner.study.cases import as_chosen, digest
 from planner.study.context import Context, Store
 from planner.study.ranking import ranked
 from planner.study.rests_on import Effect, effects_of
@@ -76,6 +76,8 @@ class OptionResult:
     worst_year_share: float
     tank_m3: float
     strings: int
+    series: int | None
+    section_mm2: float | None
     modules: int
     levels: tuple[float, float] | None
     outcome: Outcome
@@ -210,9 +212,10 @@ def study_scenario(
     )
     ranking = rank(options)
     site = context.site(scenario)
+    chosen = next((option for name in ranking for option in options if option.name == name and option.has_array), None)
     first = next(choice.design for choice in choices if choice.supply.name == ranking[0])
     return Study(
-        scenario=scenario,
+        scenario=scenario if chosen is None else as_chosen(scenario, chosen.series, chosen.section_mm2),
         place=site.place,
         altitude_given=site.altitude_given,
         weather=site.weather,
@@ -244,7 +247,7 @@ def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
 
 
 def _result(context: Context, choice: Choice, reference: LifeCycle | None, duty: Duty) -> OptionResult:
-    result, design, own = choice.result, choice.design, choice.supply.scenario
+    result, design, own = choice.result, choice.design, choice.result.case.scenario
     return OptionResult(
         name=design.name,
         sources=design.sources,
@@ -254,6 +257,8 @@ def _result(context: Context, choice: Choice, reference: LifeCycle | None, duty:
         worst_year_share=float(result.outcome.worst_year_share),
         tank_m3=design.tank_m3,
         strings=design.strings,
+        series=design.series,
+        section_mm2=design.section_mm2,
         modules=result.case.modules,
         levels=choice.levels,
         outcome=result.outcome,

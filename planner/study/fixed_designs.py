@@ -110,7 +110,7 @@ class FixedDesigns:
 
     def _cases(self, scenarios: Sequence[Scenario], names: Sequence[str] | None = None) -> list[Case]:
         designs = [case.design for case in self.base.cases if names is None or case.design.name in names]
-        return [Case(option_scenario(scenario, design.name), design) for scenario in scenarios for design in designs]
+        return [Case.of(option_scenario(scenario, design.name), design) for scenario in scenarios for design in designs]
 
 
 def _by_value(options: list[list[OptionSummary]]) -> list[list[OptionSummary]]:

@@ -11,10 +11,15 @@ Integers = NDArray[np.int64]
 _ROUNDING = 1e-9
 
 
-def cheapest(cost: Array, allowed: NDArray[np.bool_]) -> int | None:
-    """Index of the least cost among those allowed, the first of equals; None where none is allowed."""
+def cheapest(cost: Array, allowed: NDArray[np.bool_], cautions: Integers | None = None) -> int | None:
+    """Index of the least cost among those allowed, the first of equals; None where none is allowed.
+
+    Where `cautions` are given, among those with the fewest.
+    """
     if not allowed.any():
         return None
+    if cautions is not None:
+        allowed = allowed & (cautions == cautions[allowed].min())
     least = cost[allowed].min()
     return int(np.flatnonzero(allowed & (cost <= least + abs(least) * _ROUNDING))[0])
 

@@ -99,11 +99,11 @@ def effects_of(context: Context, scenario: Scenario, design: Design) -> tuple[Ef
         Those that matter most first.
     """
     trials = list(_trials(context, scenario, design.name))
-    cases = [Case(option_scenario(scenario, design.name), design)]
+    cases = [Case.of(option_scenario(scenario, design.name), design)]
     place_of: dict[int, int] = {}
     for trial in trials:
         for changed in trial.scenarios:
-            if changed is not None and _can_run(context, case := Case(changed, design)):
+            if changed is not None and _can_run(context, case := Case.of(changed, design)):
                 place_of[id(changed)] = len(cases)
                 cases.append(case)
     found = evaluate(context, cases)

@@ -1,10 +1,9 @@
-"""Choose what the user left to the tool: tank, number of strings and float-switch levels.
+"""Choose what the user left to the tool: modules in series, strings, tank and float-switch levels.
 
-The rules. Where the tank alone is open: the smallest that meets the service target. Where the number of strings is
-open: the design of least objective that meets it, over the tanks too where they are open. Then, for that design, the
-levels that meet the target at least objective. Each candidate is simulated over every life year. A design that must
-miss the target is the one that misses it by least. The objective (`ranking.objective`) is the present cost, and a
-weight of what is built and bought where there are no prices.
+The rule, over all that is open at once: of the designs that fail the fewest checks the one of least objective that
+meets the service target; where there are no prices, of those that pass with the fewest cautions. Each candidate is
+simulated over every life year. A design that must miss the target is the one that misses it by least. The objective
+(`ranking.objective`) is the present cost, and a weight of what is built and bought where there are no prices.
 """
 
 from __future__ import annotations
@@ -17,9 +16,11 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.scenario.scenario import Scenario
-from planner.study.cases import DEFAULT_LEVELS, Case, Design, Supply
+from planner.study.cases import Case, Design, Supply
 from planner.study.context import Context
 from planner.study.evaluate import evaluate
+from planner.study.pareto import cheapest
+from planner.study.passing import Sizes, passing
 from planner.study.ranking import ranked
 from planner.study.results import Result, Results
 
@@ -80,7 +81,7 @@ class Choice:
 
 
 def choose_all(context: Context, supplies: Sequence[Supply]) -> list[Choice]:
-    """Choose tank, strings and levels of every option and simulate the chosen designs.
+    """Choose modules in series, strings, tank and levels of every option and simulate the chosen designs.
 
     Parameters
     ----------
@@ -94,28 +95,9 @@ def choose_all(context: Context, supplies: Sequence[Supply]) -> list[Choice]:
     list of Choice
         In the order of `supplies`.
     """
-    choices = _choose_round(context, supplies, [supply.given_levels for supply in supplies])
-    # Sizes were chosen at the default levels; where the levels chosen since differ, look once more at the sizes.
-    again = [
-        place
-        for place, (supply, choice) in enumerate(zip(supplies, choices, strict=True))
-        if supply.leaves_levels_open and _leaves_sizes_open(supply) and choice.levels != supply.given_levels
-    ]
-    if again:
-        levels = [choices[place].levels or DEFAULT_LEVELS for place in again]
-        second = _choose_round(context, [supplies[place] for place in again], levels)
-        for place, choice in zip(again, second, strict=True):
-            if best_trial((choices[place].trials[0], choice.trials[0])) is choice.trials[0]:
-                choices[place] = choice
-    return choices
-
-
-def _choose_round(context: Context, supplies: Sequence[Supply], levels: Sequence[Levels]) -> list[Choice]:
-    """Choose sizes at some levels, then levels at those sizes."""
-    sizes = _choose_sizes(context, supplies, levels)
-    asked = [_Asked.of(*each) for each in zip(supplies, sizes, levels, strict=True)]
-    may_be_chosen = [may for each in asked for may in each.may_be_chosen]
-    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=may_be_chosen)
+    asked = [_Asked.of(*each) for each in _chosen(context, supplies)]
+    first = [place == 0 for each in asked for place in range(len(each.cases))]  # the chosen one
+    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=first)
     begin, choices = 0, []
     for each in asked:
         choices.append(each.choice(found, begin))
@@ -123,39 +105,35 @@ def _choose_round(context: Context, supplies: Sequence[Supply], levels: Sequence
     return choices
 
 
-def _leaves_sizes_open(supply: Supply) -> bool:
-    return len(supply.strings_to_try) * len(supply.tanks_to_try) > 1
+def levels_to_try(supply: Supply) -> tuple[Levels, ...]:
+    """Float-switch levels to try, in rising order; those given where they are given."""
+    return LEVELS if supply.leaves_levels_open else (supply.given_levels,)
 
 
-def _choose_sizes(context: Context, supplies: Sequence[Supply], levels: Sequence[Levels]) -> list[tuple[int, float]]:
-    """Choose (strings, tank) of every option; only options with something to choose are simulated."""
-    tries = [list(product(supply.tanks_to_try, supply.strings_to_try)) for supply in supplies]
-    cases = [
-        supply.case(strings, tank, pair)
-        for supply, pair, sizes in zip(supplies, levels, tries, strict=True)
-        if len(sizes) > 1
-        for tank, strings in sizes
+def _chosen(context: Context, supplies: Sequence[Supply]) -> list[tuple[Sizes, Levels]]:
+    """Choose sizes and levels of every option; only options with something to choose are simulated."""
+    tried = [
+        list(product(passing(context, each, each.strings_to_try, each.tanks_to_try), levels_to_try(each)))
+        for each in supplies
     ]
+    cases = [sizes.case(levels) for some in tried if len(some) > 1 for sizes, levels in some]
     found = evaluate(context, cases) if cases else None
     begin, chosen = 0, []
-    for sizes in tries:
-        best = 0
-        if found is not None and len(sizes) > 1:
-            best = _best(found, slice(begin, begin + len(sizes)))
-            begin += len(sizes)
-        tank, strings = sizes[best]
-        chosen.append((strings, tank))
+    for some in tried:
+        at = 0
+        if found is not None and len(some) > 1:
+            cautions = np.array([sizes.cautions for sizes, _ in some])
+            at = _best(found, slice(begin, begin + len(some)), cautions)
+            begin += len(some)
+        chosen.append(some[at])
     return chosen
 
 
-def _best(found: Results, tried: slice) -> int:
-    """Pick among sizes, tanks outer and rising, by the rules of this module."""
-    enough, share = found.meets_service[tried], found.delivered_share[tried]
-    if not enough.any():
-        return int(np.argmax(share >= share.max() - _ROUNDING))
-    if len({case.design.strings for case in found.cases[tried]}) == 1:
-        return int(enough.argmax())
-    return int(np.where(enough, found.objective[tried], np.inf).argmin())
+def _best(found: Results, tried: slice, cautions: NDArray[np.int64]) -> int:
+    """Pick among candidates by the rule of this module, the first of equals."""
+    share = found.delivered_share[tried]
+    best = cheapest(found.objective[tried], found.meets_service[tried], cautions)
+    return int(np.argmax(share >= share.max() - _ROUNDING)) if best is None else best
 
 
 def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:
@@ -166,7 +144,7 @@ def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:
 
 @dataclass(frozen=True)
 class _Asked:
-    """What is asked of one option once its sizes are chosen: settings of the float switch, and a curve of tanks."""
+    """What is asked of one option once its design is chosen: settings of the float switch, and a curve of tanks."""
 
     supply: Supply
     settings: list[Levels]
@@ -174,30 +152,23 @@ class _Asked:
     cases: list[Case]
 
     @staticmethod
-    def of(supply: Supply, sizes: tuple[int, float], levels: Levels) -> _Asked:
-        strings, tank = sizes
+    def of(sizes: Sizes, levels: Levels) -> _Asked:
+        supply = sizes.supply
         settings = [levels, *(pair for pair in LEVELS if supply.is_mixed and pair != levels)]
-        tanks = _curve_tanks(supply.scenario, tank)
-        cases = [supply.case(strings, tank, pair) for pair in settings]
-        return _Asked(supply, settings, tanks, [*cases, *(supply.case(strings, each, levels) for each in tanks)])
-
-    @property
-    def may_be_chosen(self) -> list[bool]:
-        """Which of its cases may turn out to be the chosen one."""
-        settings = len(self.settings) if self.supply.leaves_levels_open else 1
-        return [place < settings for place in range(len(self.cases))]
+        tanks = _curve_tanks(supply.scenario, sizes.tank_m3)
+        curve = [supply.case(sizes.strings, each, levels) for each in tanks]
+        return _Asked(supply, settings, tanks, [*map(sizes.case, settings), *curve])
 
     def choice(self, found: Results, begin: int) -> Choice:
         """Read the answer off the results, in which its cases begin at some place."""
         settings = [found.at(begin + place) for place in range(len(self.settings))]
         trials = [_trial(result) for result in settings] if self.supply.is_mixed else []
-        best = _ranked(trials)[0] if self.supply.leaves_levels_open else 0
         curve = slice(begin + len(self.settings), begin + len(self.cases))
         return Choice(
             self.supply,
-            settings[best],
+            settings[0],
             TankCurve(np.asarray(self.tanks, dtype=float), found.delivered_share[curve]),
-            (*trials[best : best + 1], *trials[:best], *trials[best + 1 :]),
+            tuple(trials),
         )
 
 

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from itertools import product
 from pathlib import Path
 from typing import Any
 
@@ -224,19 +223,18 @@ def size_scenario(
 
     options = []
     for grid, choice in zip(grids, by_run, strict=True):
+        before = done
         options.append(_option(grid, _tried(context, grid, tell, columns_at_once), choice))
+        # What the ordinary run has tried already needs no pass and is told of by none.
+        tell(before + grid.count - done)
     ranking = tuple(design.option for design in best_first([option.nearest for option in options]))
     return Sizing(scenario, tuple(options), ranking, context.kinds)
 
 
 def _tried(context: Context, grid: CandidateGrid, tell: Callable[[int], None], columns_at_once: int) -> Candidates:
     """Evaluate every candidate of one option, by setup, strings, tank and level."""
-    axes = (len(grid.setups), len(grid.strings), len(grid.tanks_m3), len(grid.levels))
-    setup, string, tank, level = (axis.ravel() for axis in np.indices(axes))
-    cases = [
-        setup.supply.case(strings, tank_m3, levels)
-        for setup, strings, tank_m3, levels in product(grid.setups, grid.strings, grid.tanks_m3, grid.levels)
-    ]
+    setup, string, tank, level = grid.places.T
+    cases = [grid.case(place) for place in range(grid.count)]
     parts = []
     for begin in range(0, len(cases), CASES_AT_ONCE):
         some = cases[begin : begin + CASES_AT_ONCE]
@@ -266,7 +264,7 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
     service = grid.setups[0].supply.scenario.service
     target = service.demand_met_percent
     cost, share = candidates.objective, candidates.delivered_share
-    best = cheapest(cost, candidates.meets_service)
+    best = cheapest(cost, candidates.meets_service, grid.cautions)
     misses = 100 * _shortfall(candidates, service.demand_met_percent, service.demand_met_worst_year_percent)
     allowed = np.inf if service.longest_short_days is None else service.longest_short_days
     over = np.maximum(candidates.longest_short_days - allowed, 0.0)
@@ -283,7 +281,9 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
         nearest=shown.design(nearest),
         misses_by_percent=float(misses[nearest]) if best is None else 0.0,
         misses_by_days=float(over[nearest]),
-        runners_up=() if best is None else shown.designs(_within(candidates, best, np.ones(cost.size, dtype=bool))),
+        runners_up=()
+        if best is None
+        else shown.designs(_within(candidates, best, grid.cautions <= grid.cautions[best])),
         front=shown.designs(pareto_front(cost, share)),
         least_cost_at=tuple((percent, None if at is None else shown.design(at)) for percent, at in reaches),
         next_percent=_next_percent(candidates, best, target),
@@ -336,18 +336,16 @@ class _Shown:
 
     def design(self, place: int) -> SizedDesign:
         grid, found = self.grid, self.candidates
-        setup = grid.setups[found.setup[place]]
-        strings = grid.strings[found.string[place]]
-        tank_m3, levels = grid.tanks_m3[found.tank[place]], grid.levels[found.level[place]]
-        case = setup.supply.case(strings, tank_m3, levels)
+        setup, case = grid.setups[found.setup[place]], grid.case(place)
+        design = case.design
         return SizedDesign(
             place=place,
             option=grid.name,
-            strings=strings,
+            strings=design.strings,
             modules=case.modules,
             array_kw=case.array_kw,
-            tank_m3=tank_m3,
-            levels=levels if grid.has_switch else None,
+            tank_m3=design.tank_m3,
+            levels=design.levels if grid.has_switch else None,
             pump=setup.pump,
             pipes=setup.pipes,
             hours=setup.hours,

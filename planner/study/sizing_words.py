@@ -10,7 +10,7 @@ from planner.study.candidates import AS_GIVEN, Levels
 from planner.study.ranking import FUEL_KWP_PER_L_A_YEAR, GRID_KWP_PER_KWH_A_YEAR, TANK_KWP_PER_M3
 from planner.study.sizing import OptionSizing, SizedDesign, Sizing
 from planner.study.words import money
-from planner.text import text
+from planner.text import listed, text
 
 
 def sizing_sentences(sizing: Sizing) -> list[str]:
@@ -29,14 +29,19 @@ def sizing_sentences(sizing: Sizing) -> list[str]:
 
 def design_words(design: SizedDesign) -> str:
     """Spell a design out."""
-    parts = []
-    if design.modules:
-        key = "sizing_answer.array" if design.strings > 1 else "sizing_answer.array_one_string"
-        parts.append(text(key, modules=design.modules, strings=design.strings, kwp=design.array_kw))
-    parts += _tank_and_switch(design.tank_m3, design.levels)
+    return ", ".join(_parts(design))
+
+
+def _parts(design: SizedDesign) -> list[str]:
+    parts = [*_array(design.modules, design.strings, design.array_kw), *_tank_and_switch(design.tank_m3, design.levels)]
     if design.levels is not None and design.hours != AS_GIVEN:
         parts.append(text("sizing_answer.hours", hours=design.hours))
-    return ", ".join([*parts, *design.pipes])
+    return [*parts, *design.pipes]
+
+
+def _array(modules: int, strings: int, kwp: float) -> list[str]:
+    key = "sizing_answer.array" if strings > 1 else "sizing_answer.array_one_string"
+    return [text(key, modules=modules, strings=strings, kwp=kwp)] if modules else []
 
 
 def hours_words(design: SizedDesign) -> str:
@@ -150,24 +155,26 @@ def _next_percent(sizing: Sizing, first: OptionSizing) -> str:
 
 
 def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
-    """Say where the design differs from what the ordinary run takes, and why."""
+    """Say what to change against what the ordinary run takes, and what that saves."""
     best, run = first.best, first.by_run
     if best is None:
         return None
-    strings, tank_m3 = run.design.strings, run.design.tank_m3
-    same = (strings, tank_m3, run.levels) == (best.strings, best.tank_m3, best.levels)
-    if same and best.hours == AS_GIVEN and not best.pipes and best.pump == run.supply.scenario.pump.name:
+    case, own = run.result.case, run.supply.scenario
+    taken = _array(case.modules, case.design.strings, case.array_kw)
+    taken += _tank_and_switch(case.design.tank_m3, run.levels)
+    parts = _parts(best)
+    change, instead = ([part for part in here if part not in there] for here, there in ((parts, taken), (taken, parts)))
+    if best.pump != own.pump.name:
+        change, instead = [best.pump, *change], [own.pump.name, *instead]
+    if not change:
         return text("sizing_answer.run_same", option=first.name)
-    parts = _tank_and_switch(tank_m3, run.levels)
-    if strings:
-        key = "sizing_answer.strings" if strings > 1 else "sizing_answer.one_string"
-        parts.insert(0, text(key, strings=strings))
     gap = first.by_run_cost - best.objective
     said = _said(
         sizing.scenario,
         "run_dearer" if gap >= 0 else "run_cheaper",
         option=first.name,
-        design=", ".join(parts),
+        change=listed(change),
+        instead=listed(instead) if instead else text("sizing_answer.as_given"),
         gap=_amount(sizing.scenario, abs(gap)),
     )
     return said if first.by_run_meets else f"{said} {text('sizing_answer.run_misses')}"

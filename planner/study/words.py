@@ -30,6 +30,8 @@ def sentences(study: Study) -> list[str]:
     """
     if study.scenario.priced:
         said = [_verdict(study), _runner_up(study), _worth_of_top_up(study), _levels(study)]
+    elif study.best is None:
+        said = [_service(study)]
     else:
         said = [_service(study), _others(study), _levels(study), _sizes(study)]
     return [sentence for sentence in said if sentence]

@@ -53,6 +53,34 @@ CIRCUIT_FACTOR = {"dc": 2.0, "1-phase": 2.0, "3-phase": sqrt(3)}
 LOADED_CONDUCTORS = {"dc": 2, "1-phase": 2, "3-phase": 3}
 PV_CURRENT_FACTOR = 1.25
 """Current to design a PV cable for, over the short-circuit current, IEC 62548."""
+DC_DROP, AC_DROP, DROP_DROP = 0.03, 0.05, 0.05
+"""Share of the voltage that a run may lose: IEC 60364-5-52 annex G for those on AC; on DC, common practice."""
+FUSE_LEAST, FUSE_MOST = 1.5, 2.4
+"""Rating of a string's fuse over the short-circuit current of a module, IEC 62548 (from memory)."""
+FUSE_RATINGS_A = (1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 16, 20, 25, 30, 32, 40, 50, 63)
+"""Usual ratings of gPV fuses (IEC 60269-6), from memory."""
+_TOUCH = 1e-9
+"""Relative difference within which a rating counts as standing at its limit."""
+
+
+def string_fuse_a(current_sc_a: float, largest_a: float | None) -> float | None:
+    """Smallest usual fuse that suits a string.
+
+    Parameters
+    ----------
+    current_sc_a : float
+        Short-circuit current of its modules [A].
+    largest_a : float or None
+        Largest series fuse of the module [A]; None where it is not known.
+
+    Returns
+    -------
+    float or None
+        Rating of a gPV fuse (IEC 60269-6) by IEC 62548 [A]; None where no usual one suits.
+    """
+    least = FUSE_LEAST * current_sc_a * (1 - _TOUCH)
+    most = min(FUSE_MOST * current_sc_a, largest_a or float("inf")) * (1 + _TOUCH)
+    return next((float(rating) for rating in FUSE_RATINGS_A if least <= rating <= most), None)
 
 
 def resistance_ohm_per_km(
@@ -270,6 +298,11 @@ def drop_loss_w(run: DropCable, rated_w: float, power_w: ArrayLike, torque: Arra
 
 
 __all__ = [
+    "AC_DROP",
+    "DC_DROP",
+    "DROP_DROP",
+    "FUSE_LEAST",
+    "FUSE_MOST",
     "PV_CURRENT_FACTOR",
     "ac_loss_share",
     "ambient_factor",
@@ -284,5 +317,6 @@ __all__ = [
     "resistance_ohm_per_km",
     "run_resistance_ohm",
     "smallest_section_mm2",
+    "string_fuse_a",
     "voltage_drop_v",
 ]

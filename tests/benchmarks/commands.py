@@ -15,6 +15,7 @@ from planner.report.run_workbook import write_workbook
 from planner.study.compare import study_scenario
 from tests.benchmarks.measure import HILL, Row, cpu_s, hill_file, million_steps, spent_by
 
+VISIT = Path("scenarios", "visit.toml")
 IMPORTS = ("numpy", "pandas", "pvlib", "openpyxl")
 CHECK_IMPORTS = ("numpy", "pandas", "pvlib", "pydantic", "typer", "rich")
 SIZES: dict[str, Any] = {
@@ -56,6 +57,12 @@ def rows() -> Iterator[Row]:
         check = spent_by("check", str(HILL), "--quiet", times=3)
         ratio = f"{check.cpu_s / needed.cpu_s:.2f} of what it imports"
         yield Row("check, hill school", f"{check.cpu_s:.2f} CPU s", ratio, "at most 1.5")
+        short = spent_by("check", str(VISIT), "--quiet", times=3)
+        ratio = f"{short.cpu_s / needed.cpu_s:.2f} of what it imports"
+        yield Row("check, the visit's short scenario", f"{short.cpu_s:.2f} CPU s", ratio, "at most 1.3")
+        short = spent_by("run", str(VISIT), "--outputs", place, "--quiet", times=3)
+        ratio = f"{short.cpu_s / imports.cpu_s:.2f} of the imports"
+        yield Row("run, the visit's, all that may be left to it", f"{short.cpu_s:.2f} CPU s", ratio, "at most 4")
         for name, changes in SEARCHES:
             yield from _sizing(name, hill_file(Path(place, "hill.toml"), changes), Path(place), imports.cpu_s)
         yield _workbook(Path(place, "book.xlsx"), imports.cpu_s)

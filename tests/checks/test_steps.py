@@ -117,14 +117,30 @@ def test_the_month_of_the_deepest_water_counts() -> None:
     assert found["lift"].value == pytest.approx(57 + 14)
 
 
-def test_open_design_counts_with_most_strings_and_smallest_tank_and_says_so() -> None:
+def test_an_open_design_counts_with_what_would_suit_and_says_so() -> None:
     auto = {"sources.solar.strings": "auto", "tank.volume_m3": "auto"}
     found = checked(site(auto))
-    assert found["array_current"].value == pytest.approx(4 * 1.25 * 12.4)
-    assert "the most there may be" in found["array_current"].compared
-    assert found["days_held"].outcome == "caution"
-    assert "the volume is open, 10 to 100 m3" in found["days_held"].compared
+    assert found["array_current"].value == pytest.approx(1.25 * 12.4)
+    assert "the number is open" in found["array_current"].compared
+    assert found["days_held"].outcome == "pass"
+    assert "the volume is open" in found["days_held"].compared
     assert "the number is open" in found["power_ratio"].compared
+
+
+def test_what_may_never_be_chosen_fails_no_check() -> None:
+    # Twelve strings would overload controller and modules, one does not; the smallest tank would not hold an hour.
+    auto: dict[str, Any] = {
+        "sources.solar.strings": "auto",
+        "sources.solar.strings_max": 12,
+        "tank.volume_m3": "auto",
+        "tank.sizes": [{"volume_m3": 0.1}, {"volume_m3": 20}, {"volume_m3": 40}],
+    }
+    assert failed(checked(site(auto)).values()) == ()
+    assert failed(checked(site(auto | {"sources.solar.strings": 12})).values()) != ()
+    assert failed(checked(site(auto | {"tank.volume_m3": 0.1})).values()) != ()
+    # Where every number fails, the check says so.
+    assert checked(site(auto | {"controller.dc_current_max_a": 15.4}))["array_current"].outcome == "fail"
+    assert checked(site(auto | {"controller.dc_current_max_a": 15.5}))["array_current"].outcome == "pass"
 
 
 def test_sorting_puts_the_failed_first_and_keeps_topics_together() -> None:

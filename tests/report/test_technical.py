@@ -120,6 +120,21 @@ def test_the_answer_stands_on_one_screen(tmp_path: Path) -> None:
     assert "What it rests on" not in planner("run", tmp_path / "visit.toml", "--outputs", tmp_path, "--quick")[1]
 
 
+def test_a_pump_that_cannot_serve_is_said_to_miss_without_a_word_of_money(tmp_path: Path) -> None:
+    users = [{"kind": "people", "count": 2500}]
+    sources = {"solar": {}, "generator": {"rating_kw": 6.0}}
+    file = visit_file(tmp_path, demand={"users": users}, sources=sources)
+    code, out, err = planner("run", file, "--outputs", tmp_path)
+    assert code == 0, err
+    said = " ".join(out.split())
+    assert "Not to be built as it is" in said
+    assert "No option meets the target of 98 % of the water" in said
+    assert of_money(iter(out.splitlines())) == []
+    assert of_money(words(tmp_path / "visit.xlsx")) == []
+    data = json.loads((tmp_path / "visit.json").read_text(encoding="utf-8"))
+    assert (data["best"], data["recommended"]) == (None, False)
+
+
 def _wrapped(line: str) -> list[str]:
     return [line[begin : begin + 100] for begin in range(0, len(line), 100)] or [""]
 

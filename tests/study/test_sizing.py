@@ -241,7 +241,7 @@ def test_it_says_where_the_ordinary_run_takes_another_design() -> None:
     assert option.best is not None
     assert option.by_run_cost == pytest.approx(float(run.life.present_cost), rel=1e-12)
     assert option.by_run_cost > option.best.present_cost
-    assert "'planner run' takes another design" in sizing_sentences(small_sizing())[-1]
+    assert "which 'planner run' takes" in sizing_sentences(small_sizing())[-1]
 
 
 def test_tanks_too_small_for_an_hour_are_left_out_and_named() -> None:

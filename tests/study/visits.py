@@ -14,8 +14,9 @@ VISIT = Path("scenarios/visit.toml")
 
 
 def visit_raw(**changes: Any) -> dict[str, Any]:
-    """Data of the visit, over two years to be quick, with some tables replaced or added."""
+    """Data of the visit under the sun alone, over two years to be quick, with some tables replaced or added."""
     raw = tomllib.loads(VISIT.read_text(encoding="utf-8"))
+    raw.pop("sources", None)
     return raw | {"finance": {"analysis_period_years": 2}} | changes
 
 

@@ -131,7 +131,7 @@ class Variants:
         """Cases of every option, their designs held; raises where one cannot be."""
         row = self.row(values)
         cases = [
-            Case(supply.scenario, self._design(supply, fixed, values))
+            Case.of(supply.scenario, self._design(supply, fixed, values))
             for supply, fixed in zip(row.supplies, self._core.designs, strict=True)
         ]
         busiest_m3 = float(self.context.site(row.scenario).draw_m3[:, 0].max())
@@ -167,6 +167,8 @@ class Variants:
             int(size("sources.solar.strings", strings)) if sunny else 0,
             size("tank.volume_m3", fixed.tank_m3 if tank == "auto" else tank),
             (size(f"topup.start_level{dark}_percent", start), size(f"topup.stop_level{dark}_percent", stop)),
+            fixed.series,
+            fixed.section_mm2,
         )
 
     def _overridden(self, option: str, text: str) -> bool:

@@ -150,15 +150,13 @@ SENTENCES: dict[str, str] = {
         "Raising the target from {target:g} % to {higher:g} % adds {cost} to the life-cycle cost ({option})."
     ),
     "sizing_answer.run_same": "'planner run' takes the same design for {option}.",
+    "sizing_answer.as_given": "what the scenario gives",
     "sizing_answer.run_dearer": (
-        "'planner run' takes another design for {option} ({design}), which costs {gap} more over the analysis period: "
-        "it keeps to what the scenario gives and, where only the tank is open, takes the smallest that meets the "
-        "target; this search takes the least life-cycle cost outright."
+        "Take {change} instead of {instead}, which 'planner run' takes for {option}: it meets the target and costs "
+        "{gap} less over the analysis period."
     ),
     "sizing_answer.run_cheaper": (
-        "'planner run' takes another design for {option} ({design}), which costs {gap} less over the analysis period: "
-        "it keeps to what the scenario gives and, where only the tank is open, takes the smallest that meets the "
-        "target; this search takes the least life-cycle cost outright."
+        "Take {change} for {option}; 'planner run' takes {instead}, which costs {gap} less over the analysis period."
     ),
     "sizing_answer.run_misses": "That other design misses the target.",
     # worth

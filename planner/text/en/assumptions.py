@@ -39,6 +39,16 @@ SENTENCES: dict[str, str] = {
         "what comes nearest to {ratio} times the pump's input; the controller's voltages are not all known, so look "
         "whether {fewest} to {most} is what they bear"
     ),
+    "assumed.series_chosen": "chosen with the number of strings, among those that pass the checks",
+    "assumed.string_fuse": (
+        "the smallest usual gPV fuse (IEC 60269-6) of 1.5 to 2.4 times the module's short-circuit current (IEC 62548, "
+        "from memory), in both poles of each string; fewer than three strings need none"
+    ),
+    "assumed.section_chosen": "the smallest that passes the checks of ampacity and voltage drop for the array chosen",
+    "assumed.section": (
+        "the smallest size of IEC 60228 that bears the current (IEC 60364-5-52) and loses at most {percent:g} % of the "
+        "voltage"
+    ),
     "assumed.planes": (
         "towards the equator, tilted by the latitude but at least 10 deg, from which rain washes the glass: common "
         "practice, no source"

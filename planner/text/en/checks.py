@@ -71,6 +71,10 @@ SENTENCES: dict[str, str] = {
         "Not to be built as it is: {count} site checks fail ({checks} and {more} more); see the checks for the "
         "remedies."
     ),
+    "site_answer.in_the_way": (
+        "No choice of array and tank that may be tried passes them all: {what} stands in the way; what would lift it: "
+        "{remedy}."
+    ),
     "site_answer.check": "{topic}: {what}",
     # what each check is of, as it stands inside a sentence
     "check.lift.what": "head before any water flows",

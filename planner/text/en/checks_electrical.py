@@ -287,7 +287,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.cable.source": "IEC 60364-5-52 annex G, other uses than lighting on a public network",
     "check.cable.array": "Array cable with {strings} string(s)",
-    "check.cable.array_open": "Array cable with {strings} string(s), the most there may be",
+    "check.cable.array_open": "Array cable with {strings} string(s), which would suit (the number is open)",
     "check.cable.grid": "AC cable on the grid",
     "check.cable.generator": "AC cable on the generator",
     "check.cable.drop": "Drop cable",

@@ -165,8 +165,8 @@ SENTENCES: dict[str, str] = {
         "Current of {count} string(s), 1.25 times the short-circuit current, against the controller's largest"
     ),
     "check.array_current.compared_open": (
-        "Current of {count} string(s), the most there may be, 1.25 times the short-circuit current, against the "
-        "controller's largest"
+        "Current of {count} string(s), which would suit (the number is open), 1.25 times the short-circuit current, "
+        "against the controller's largest"
     ),
     "check.array_current.why": (
         "Bright cloud edges give more than the rated current; inputs and fuses must withstand it."
@@ -178,16 +178,16 @@ SENTENCES: dict[str, str] = {
         "Current that the others of {count} string(s) drive into a faulty one, against the module's series fuse"
     ),
     "check.string_over_current.compared_open": (
-        "Current that the others of {count} string(s), the most there may be, drive into a faulty one, against the "
-        "module's series fuse"
+        "Current that the others of {count} string(s), which would suit (the number is open), drive into a faulty one, "
+        "against the module's series fuse"
     ),
     "check.string_over_current.compared_few": (
         "Current that the others of {count} string(s) drive into a faulty one, against the module's series fuse, which "
         "one or two strings do not reach"
     ),
     "check.string_over_current.compared_few_open": (
-        "Current that the others of {count} string(s), the most there may be, drive into a faulty one, against the "
-        "module's series fuse, which one or two strings do not reach"
+        "Current that the others of {count} string(s), which would suit (the number is open), drive into a faulty one, "
+        "against the module's series fuse, which one or two strings do not reach"
     ),
     "check.string_over_current.compared_fuse": (
         "Fuse in each string, against {least} A and at most {most} A for this module"
@@ -197,8 +197,8 @@ SENTENCES: dict[str, str] = {
     ),
     "check.string_over_current.look_for": "look for 'max. series fuse' on the module's back",
     "check.string_over_current.remedy": (
-        "a gPV fuse (IEC 60269-6) of {rating} A, for at least {volts} V DC, in both poles of each string; not covered: "
-        "the cable of a string, which must withstand the fuse's rating"
+        "a gPV fuse (IEC 60269-6) of {rating:g} A, for at least {volts} V DC, in both poles of each string; not "
+        "covered: the cable of a string, which must withstand the fuse's rating"
     ),
     "check.string_over_current.remedy_fewer": ("no more than {count} string(s) and no fuse: no usual rating suits"),
     "check.string_over_current.source": (
@@ -208,7 +208,7 @@ SENTENCES: dict[str, str] = {
         "Rated power of {count} string(s) over what the pump takes, against {low} to {high}"
     ),
     "check.power_ratio.compared_open": (
-        "Rated power of {count} string(s) (the number is open; {count} of 1 to {largest}) over what the pump takes, "
+        "Rated power of {count} string(s) (the number is open; 1 to {largest} may be tried) over what the pump takes, "
         "against {low} to {high}"
     ),
     "check.power_ratio.why": (

@@ -214,8 +214,8 @@ SENTENCES: dict[str, str] = {
     ),
     "check.days_held.compared": "Demand of the first year's busiest month that {volume} m3 hold: {hours} hours",
     "check.days_held.compared_open": (
-        "Demand of the first year's busiest month that {volume} m3 (the volume is open, {volume} to {largest} m3: the "
-        "smallest) hold: {hours} hours"
+        "Demand of the first year's busiest month that {volume} m3 (the volume is open: the smallest that "
+        "suits) hold: {hours} hours"
     ),
     "check.days_held.why": "The tank carries the users over cloud, outage and repair.",
     "check.days_held.remedy": "a tank of {volume} m3, or less where a second source stands by",
@@ -223,7 +223,7 @@ SENTENCES: dict[str, str] = {
         "one day's demand: Recommended Standards for Water Works 7.0.1, from memory; the hourly run says what suffices"
     ),
     "check.busiest_hour.compared": (
-        "Largest volume that the tank may have, against the water drawn in the busiest hour of the first year"
+        "Volume of the tank, against the water drawn in the busiest hour of the first year"
     ),
     "check.busiest_hour.why": "A tank that one hour empties leaves the users dry each day.",
     "check.busiest_hour.remedy": "a tank of at least {volume} m3",

@@ -49,6 +49,10 @@ SENTENCES: dict[str, str] = {
     "candidate.tanks_too_small": ("tanks of {tanks} m3: the busiest hour of the first year draws {draw:.2f} m3"),
     "candidate.never_on": "hours '{hours}': {source} is never on within them",
     "candidate.unworkable": "{candidate}: {problem}",
+    "candidate.fails_checks": (
+        "{count} of {all} combinations of modules in series, strings and tank: they fail more site checks than the "
+        "others, or their array is more than four times the pump's input"
+    ),
     "sweep_reason.wrong_input": "{problems}",
     "sweep_reason.failed": "failed with {error}: {message}",
     "sweep_reason.worker_lost": "given up: its worker was lost {times} times (out of memory?)",

@@ -23,9 +23,11 @@ SENTENCES: dict[str, str] = {
         "those who will run it must say."
     ),
     "answer.technical_sizes": (
-        "Sizes left open were chosen without prices: a m3 of tank counts as {tank:g} kWp of array (assumed, common "
+        "Sizes left open were chosen without prices, of those that pass the checks with the fewest cautions: a m3 of "
+        "tank counts as {tank:g} kWp of array (assumed, common "
         "practice, no source)."
     ),
+    "remedied.none_computed_technical": "The remedies of what fails cannot be computed: {checks}.",
     "sizing_answer.weight": "{kwp:.2g} kWp of array",
     "sizing_answer.best_technical": (
         "{option} meets the target of {target:g} % of the water with {design}: {delivered:.1f} % delivered. Of "
@@ -57,14 +59,11 @@ SENTENCES: dict[str, str] = {
         "Raising the target from {target:g} % to {higher:g} % takes as much more as {cost} would ({option})."
     ),
     "sizing_answer.run_dearer_technical": (
-        "'planner run' takes another design for {option} ({design}), which weighs {gap} more: it keeps to what the "
-        "scenario gives and, where only the tank is open, takes the smallest that meets the target; this search takes "
-        "the least weight outright."
+        "Take {change} instead of {instead}, which 'planner run' takes for {option}: it meets the target and weighs "
+        "{gap} less."
     ),
     "sizing_answer.run_cheaper_technical": (
-        "'planner run' takes another design for {option} ({design}), which weighs {gap} less: it keeps to what the "
-        "scenario gives and, where only the tank is open, takes the smallest that meets the target; this search takes "
-        "the least weight outright."
+        "Take {change} for {option}; 'planner run' takes {instead}, which weighs {gap} less."
     ),
     "sweep_answer.demand_met_of": "Demand met by {option}",
     "sweep_answer.percent": "{percent:.2f} %",
