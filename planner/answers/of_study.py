@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from planner.answers.users import users_sentence
 from planner.checks.basis import Basis
 from planner.checks.design import DESIGN_TOPICS
 from planner.checks.site import site_basis, site_verdicts
@@ -72,7 +73,7 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
-    said = [failures(study, verdicts), *sentences(study), starter_sentence(study.scenario)]
+    said = [failures(study, verdicts), *sentences(study), users_sentence(study), starter_sentence(study.scenario)]
     return [sentence for sentence in said if sentence]
 
 

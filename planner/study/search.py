@@ -96,7 +96,8 @@ def choose_all(context: Context, supplies: Sequence[Supply]) -> list[Choice]:
         In the order of `supplies`.
     """
     asked = [_Asked.of(*each) for each in _chosen(context, supplies)]
-    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=True)
+    first = [place == 0 for each in asked for place in range(len(each.cases))]  # the chosen one
+    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=first)
     begin, choices = 0, []
     for each in asked:
         choices.append(each.choice(found, begin))

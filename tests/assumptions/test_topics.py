@@ -119,3 +119,30 @@ def test_grid_and_fuel_are_priced_by_the_list() -> None:
     assert sources.generator is not None
     assert (sources.grid.tariff.price_per_kwh, sources.grid.price) == (0.2, 800)
     assert (sources.generator.fuel_price_per_l, sources.generator.price) == (1.3, 3000)
+
+
+@pytest.mark.parametrize(
+    ("given", "levels"),
+    [
+        ({"start_level_percent": 30.0}, (30, 50)),
+        ({"stop_level_percent": 15.0}, (0, 15)),
+        ({"start_level_percent": 90.0}, (90, 100)),
+        ({}, ("auto", "auto")),
+    ],
+)
+def test_a_level_given_alone_gets_its_other(given: dict[str, float], levels: tuple[object, object]) -> None:
+    topup = scenario_of(visit(topup=given)).topup
+    assert (topup.start_level_percent, topup.stop_level_percent) == levels
+
+
+def test_a_lower_voltage_of_the_supply_asks_for_a_thicker_cable() -> None:
+    def section_mm2(volts: float) -> float:
+        raw = visit(sources__grid={"hours": [[5, 20]], "voltage_v": volts}, cables={"ac": {"length_m": 60.0}})
+        cables = scenario_of(raw).cables
+        assert cables is not None
+        assert cables.ac is not None
+        return cables.ac.section_mm2
+
+    # at half the voltage twice the current loses four times the share: 4 x 2.5 mm2
+    assert section_mm2(230.0) < section_mm2(115.0)
+    assert section_mm2(400.0) <= section_mm2(230.0)
