@@ -108,6 +108,8 @@ def _recommended(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterat
         "No option meets the target" in said and "comes nearest" in headline(study, verdicts)
     ):
         yield f"no option meets the target, which is not said: {said}"
+    if study.best is None and "hours of pumping at the" not in said:
+        yield "no option meets the target, and the answer does not say why"
     if study.best is not None and not study.option(study.best).meets_service:
         yield f"{study.best} does not meet the target"
     if (study.best is None) == any(option.meets_service for option in study.options):
