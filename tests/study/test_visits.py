@@ -12,6 +12,7 @@ import pytest
 from planner.answers.of_study import answer, failed_of_first, failed_with, headline, study_verdicts
 from planner.answers.remedied import remedied, remedied_sentences
 from planner.assumptions.reader import check_scenario
+from planner.checks.design import DESIGN_TOPICS, SERIES_CHECKS
 from planner.checks.finding import finding
 from planner.checks.remedies import carried_out
 from planner.checks.site import site_basis, site_verdicts
@@ -22,6 +23,8 @@ from planner.resource.years import WeatherYears
 from planner.scenario.errors import InputError
 from planner.scenario.scenario import Scenario
 from planner.study.compare import OptionResult, Study, study_scenario
+from planner.study.context import Context
+from planner.study.passing import MOST_POWER_RATIO, judged
 from planner.study.site import place_of, weather_of
 from planner.water.demand import hourly_demand_m3
 from tests.study.random_visits import random_visit
@@ -29,14 +32,11 @@ from tests.study.random_visits import random_visit
 HERE = Path(".")
 CHUNKS = [range(begin, begin + 50) for begin in range(0, 200, 50)]
 NOT_ALWAYS = (
-    "start_level_percent", "stop_level_percent", "generator_kw", "internal_rate_of_return_percent", "payback_years",
-    "discounted_payback_years",
+    "start_level_percent", "stop_level_percent", "generator_kw", "internal_rate_of_return_percent",
+    "burden_largest_year", "renewal_fund_empty_year",
 )  # fmt: skip
-"""Figures that an option may lack."""
-OF_WATER = (
-    "levelised_cost_per_m3", "co2_kg_per_m3", "pumped_by_solar_percent", "pumped_by_grid_percent",
-    "pumped_by_generator_percent",
-)  # fmt: skip
+"""Figures that an option may lack; others have words for that (`Figure.absent`)."""
+OF_WATER = ("pumped_by_solar_percent", "pumped_by_grid_percent", "pumped_by_generator_percent")
 """Figures that an option lacks which delivers nothing."""
 SHOWN = 4
 """Failing checks that the answer names; it counts the rest."""
@@ -56,7 +56,7 @@ def faults_of(seed: int) -> list[str]:
         return [*faults, *_refused(refused, checked)]
     verdicts = study_verdicts(study)
     said = " ".join(answer(study, verdicts))
-    faults += [*_recommended(study, verdicts, said), *_remedied(study, verdicts)]
+    faults += [*_recommended(study, verdicts, said), *_remedied(study, verdicts), *_none_better(study, verdicts, said)]
     return [*faults, *(f"{option.name}: {fault}" for option in study.options for fault in _figures(option))]
 
 
@@ -116,6 +116,23 @@ def _recommended(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterat
         yield "an option that meets the target is passed over"
 
 
+def _none_better(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterator[str]:
+    """Where the design that stands first fails a check that another might pass, none does, and that is said."""
+    context = Context(HERE)
+    supply = next(each for each in context.supplies(study.scenario) if each.name == study.ranking[0])
+    every = [sizes for one in judged(context, supply, supply.strings_to_try, supply.tanks_to_try) for sizes in one]
+    tried = [sizes for sizes in every if sizes.judgement.power_ratio <= MOST_POWER_RATIO] or every
+    failing = {
+        verdict.key
+        for verdict in failed_of_first(study, verdicts)
+        if verdict.topic in DESIGN_TOPICS or (verdict.key in SERIES_CHECKS and study.ranked[0].has_array)
+    }
+    if failing and not all(sizes.judgement.failed for sizes in tried):
+        yield f"fails {sorted(failing)}, and another design that was tried does not"
+    if bool(failing) != ("stands in the way" in said):
+        yield f"what stands in the way of passing {sorted(failing)} is not said, or for no reason"
+
+
 def _own(study: Study, option: OptionResult) -> tuple[Verdict, ...]:
     """Check an option with its own scenario and design."""
     strings = option.strings if option.has_array else None
@@ -153,7 +170,9 @@ def _figures(option: OptionResult) -> Iterator[str]:
     if option.tank_m3 < hourly_demand_m3(option.scenario.demand, 1).max():
         yield f"a tank of {option.tank_m3:g} m3 holds less than an hour's draw"
     for each in FIGURES:
-        may_lack = not each.known(option) or each.key in NOT_ALWAYS or (dry and each.key in OF_WATER)
+        of_water = each.key in OF_WATER or each.absent == "figure.no_water"
+        worded = each.absent not in ("figure.none", "figure.no_water")
+        may_lack = not each.known(option) or each.key in NOT_ALWAYS or worded or (dry and of_water)
         if not (np.isfinite(value[each.key]) or (may_lack and np.isnan(value[each.key]))):
             yield f"{each.key} is {value[each.key]}"
 
