@@ -92,6 +92,15 @@ def test_where_nothing_passes_the_least_failing_is_taken_and_the_answer_says_wha
     assert "stands in the way" not in failures(visited(), study_verdicts(visited()))
 
 
+def test_a_plate_whose_current_no_number_of_modules_in_series_meets_stands_in_the_way() -> None:
+    # 1,500 W at the hot working voltage of one module, the most that 48 V allow, are more than 30 A
+    plate = {"dc_voltage_v": "24-48 V", "current_a": 30}
+    study = study_scenario(visit(pump__plate=plate, sources={"solar": {}}), FOLDER)
+    verdicts = study_verdicts(study)
+    assert "current" in {verdict.key for verdict in failed_of_first(study, verdicts)}
+    assert "current of the motor stands in the way" in failures(study, verdicts)
+
+
 def test_a_failing_check_counts_before_what_is_delivered() -> None:
     # Two strings of 1.25 times 13.7 A bring 34.25 A.
     thirsty: dict[str, Any] = {"demand": {"users": [{"kind": "people", "count": 1100}]}}
