@@ -30,6 +30,14 @@ def test_a_pipe_is_wide_and_strong_enough_and_no_more(flow_m3h: float, bar: floa
     assert pipe.name.startswith("PE100" if bar <= 20 else "steel")
 
 
+def test_where_no_pipe_bears_the_pressure_one_of_the_strongest_is_still_wide_enough() -> None:
+    strongest = pipe_for(2.5, 24.9).pressure_class_bar
+    for flow_m3h in (0.5, 2.5, 12.0):
+        pipe = pipe_for(flow_m3h, 90.0)
+        assert velocity_m_s(pipe, flow_m3h) <= 1.0
+        assert pipe.pressure_class_bar == strongest
+
+
 def test_the_pipe_of_the_visit() -> None:
     # By hand: 2.5 m3/h at 1 m/s want 29.7 mm; 40 mm of SDR 11 (ISO 4427) has 32.6 mm, of SDR 9 31.0 mm.
     # Main: 165 m at no flow less 27 m to the water are 13.5 bar: PN 16. Riser: 33 m more at the pump, 19.4 bar: PN 20.
