@@ -7,20 +7,21 @@ arrays have a leading axis.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any, Literal
 
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.money.users import INCOMES, TARIFFS
 from planner.text import figure_definition, figure_label, text
 
 Array = NDArray[np.float64]
-Group = Literal["design", "service", "energy", "money", "components", "carbon", "comparison"]
+Group = Literal["design", "service", "energy", "money", "components", "users", "carbon", "comparison"]
 Format = Literal["whole", "one", "two", "three", "money", "price"]
 
-MONEY: tuple[Group, ...] = ("money", "components", "comparison")
+MONEY: tuple[Group, ...] = ("money", "components", "users", "comparison")
 """Groups of figures of money: where there are no prices, there are none of them."""
 
 COST_CATEGORIES = (
@@ -31,6 +32,7 @@ COST_CATEGORIES = (
     "fuel",
     "generator_service",
     "yearly_costs",
+    "direct_support",
     "residual",
 )
 """Kinds of cost that every report shows, in their order."""
@@ -66,8 +68,8 @@ class Figure:
     category : str
         Kind of cost that it is, where it is one of a source of one's own, of which the texts know nothing; else ''.
     money : str
-        Name of its definition in `money.figures.FIGURES` or `money.returns.RETURNS`, which cells are written from; ''
-        where there is none.
+        Name of its definition in `money.figures.FIGURES`, `money.users.users_definitions` or `money.returns.RETURNS`,
+        which cells are written from; '' where there is none.
     """
 
     key: str
@@ -188,6 +190,33 @@ def _sum(key: str, name: str, group: Group = "money", unit: str = "money", **mor
     return Figure(key, unit, more.pop("format", "money"), group, _money(name), money=name, **more)
 
 
+def _users(key: str, unit: str, shown: Format, absent: str = "figure.none", needs: str = "") -> Figure:
+    """Figure of what users must pay, of `money.users`; `needs` names what of `money.terms.Payers` it rests on."""
+
+    def known(result: Any) -> bool:
+        payers = result.life.payers
+        if not needs:
+            return True
+        return bool(payers.households and (needs == "households" or np.any(getattr(payers, needs) > 0)))
+
+    def read(result: Any) -> Any:
+        return result.life.users[key] if known(result) else np.nan
+
+    return Figure(key, unit, shown, "users", read, absent, key, known, "figure.not_given")
+
+
+def _tariffs() -> Iterator[Figure]:
+    """What each tariff comes to: per m3, per household, and of an income."""
+    for covers in TARIFFS:
+        yield _users(f"tariff_{covers}", "money/m3", "price", "figure.no_water")
+    yield _users("household_m3_per_month", "m3/household/month", "two", needs="households")
+    for covers in TARIFFS:
+        yield _users(f"bill_{covers}", "money/household/month", "price", "figure.no_water", "households")
+    for share, income in INCOMES.items():
+        for covers in TARIFFS:
+            yield _users(f"{share}_{covers}", "% of income", "one", "figure.no_water", income)
+
+
 FIGURES: tuple[Figure, ...] = (
     Figure("tank_m3", "m3", "one", "design", lambda result: result.tank_m3),
     Figure("modules", "", "whole", "design", lambda result: result.modules),
@@ -237,8 +266,18 @@ FIGURES: tuple[Figure, ...] = (
     _sum("capital_expenditure", "capital_expenditure", "components"),
     _sum("operation_and_minor_maintenance", "operation", "components"),
     _sum("capital_maintenance", "capital_maintenance", "components"),
+    _sum("expenditure_on_direct_support", "expenditure_on_direct_support", "components"),
     _sum("residual_taken_off", "residual_value", "components"),
     _sum("cost_of_capital", "cost_of_capital", "components"),
+    *_tariffs(),
+    _users("burden_mean", "money/year", "money"),
+    _users("burden_largest", "money", "money"),
+    _users("burden_largest_year", "", "whole"),
+    _users("renewal_saving", "money/year", "money"),
+    _users("renewal_fund_empty_year", "", "whole"),
+    _users("renewal_fund_left", "money", "money"),
+    _users("capital_cost_per_person", "money/person", "price", "figure.no_people"),
+    _users("recurrent_cost_per_person", "money/person/year", "price", "figure.no_people"),
     _carbon("co2_kg", "kg", "whole", lambda result: result.life.co2_kg.sum(axis=-1)),
     _carbon("co2_kg_per_year", "kg/year", "whole", lambda result: result.life.co2_kg.mean(axis=-1)),
     _carbon("co2_kg_per_m3", "kg/m3", "three", _co2_per_m3, "figure.no_water"),

@@ -11,6 +11,7 @@ import pytest
 from planner.figures import FIGURES, Figure, figure
 from planner.money.figures import FIGURES as MONEY
 from planner.money.returns import RETURNS
+from planner.money.users import users_definitions
 from planner.study.compare import Study
 from planner.text import text, texts_of
 from tests.study.scenarios import studied
@@ -38,9 +39,9 @@ def test_every_figure_can_be_read_from_every_option(figure: Figure, study: Study
 
 def test_figures_of_money_have_one_definition_and_no_definition_is_left_out() -> None:
     named = {figure.money for figure in FIGURES if figure.money}
-    assert named <= set(MONEY) | set(RETURNS)
-    assert set(MONEY) <= named
-    assert all(figure.money for figure in FIGURES if figure.group in ("money", "components", "comparison"))
+    assert named <= set(MONEY) | set(users_definitions()) | set(RETURNS)
+    assert set(MONEY) | set(users_definitions()) <= named
+    assert all(figure.money for figure in FIGURES if figure.group in ("money", "components", "users", "comparison"))
 
 
 def slots(sentence: str) -> Iterator[str]:

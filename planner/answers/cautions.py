@@ -7,6 +7,8 @@ from datetime import datetime
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from planner.checks.safety import people_drink, placed_cautions
+from planner.figures import figure
+from planner.money.benchmarks import benchmarks_for, units_per_dollar
 from planner.money.quantities import PERCENTAGES
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
@@ -44,7 +46,7 @@ def number_cautions(study: Study) -> list[str]:
         said.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
     said += _clock(scenario)
     if scenario.priced:
-        said += [*_unpriced(study), *_loan(scenario)]
+        said += [*_unpriced(study), *_loan(scenario), *_under_budgeted(study)]
     said += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
@@ -114,6 +116,20 @@ def _loan(scenario: Scenario) -> list[str]:
     if not nominal or finance.prices != "constant" or "inflation_percent" in finance.model_fields_set:
         return []
     return [text("caution.loan", rate=f"{finance.loan_rate_percent:g}")]
+
+
+def _under_budgeted(study: Study) -> list[str]:
+    """Warn of running costs below what such schemes were found to cost, where the currency lets them be compared."""
+    scenario, first = study.scenario, study.ranked[0]
+    per_dollar = units_per_dollar(scenario)
+    if not scenario.people or per_dollar is None:
+        return []
+    recurrent = benchmarks_for(scenario.people)[1]
+    dollars = float(figure(recurrent.figure).read(first)) / per_dollar / (scenario.finance.usd_prices_since_2011 or 1.0)
+    if dollars >= recurrent.low_usd:
+        return []
+    slots = {"low": f"{recurrent.low_usd:g}", "high": f"{recurrent.high_usd:g}", "option": first.name}
+    return [text("caution.under_budgeted", cost=f"{dollars:.2f}", **slots)]
 
 
 def _turned_away(scenario: Scenario) -> list[str]:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from planner.answers.users import users_sentence
 from planner.checks.basis import Basis
-from planner.checks.design import DESIGN_TOPICS
+from planner.checks.design import DESIGN_TOPICS, SERIES_CHECKS
 from planner.checks.site import site_basis, site_verdicts
 from planner.checks.verdict import Verdict, failed
 from planner.resource.sun import Place
@@ -72,7 +73,7 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
-    said = [failures(study, verdicts), *sentences(study), starter_sentence(study.scenario)]
+    said = [failures(study, verdicts), *sentences(study), users_sentence(study), starter_sentence(study.scenario)]
     return [sentence for sentence in said if sentence]
 
 
@@ -115,7 +116,8 @@ def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
     """
     found = failed_of_first(study, verdicts)
     said = not_to_build(found)
-    in_the_way = next((verdict for verdict in found if verdict.topic in DESIGN_TOPICS), None)
+    of_series = SERIES_CHECKS if study.ranked[0].has_array else ()
+    in_the_way = next((each for each in found if each.topic in DESIGN_TOPICS or each.key in of_series), None)
     if in_the_way is None or not _sizes_open(study):
         return said
     return f"{said} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"

@@ -23,7 +23,7 @@ from planner.text import text
 HOT_AIR_C, WARM_GROUND_C = 45.0, 35.0
 """What surrounds a cable where the site gives no highest temperature; careful, assumed."""
 AC_V, AC_SUPPLY = 230.0, "1-phase"
-"""Supply where grid and generator give no voltage: the one that takes the most current. Assumed."""
+"""Voltage where grid and generator give none, assumed; and the supply that takes the most current at any voltage."""
 MODELS: dict[str, type[CableRun]] = {"dc": DcCable, "ac": AcCable, "drop": DropCable}
 Load = tuple[str, float, float, float, float]
 """Kind of supply, current and voltage at rated power, current to bear, and the share of voltage that may be lost."""
@@ -83,7 +83,9 @@ def _pump(draft: Draft, run: CableRun) -> Load | None:
         current = current_of_power_a(rated, run.voltage_v, run.supply, run.power_factor)
         return run.supply, current, run.voltage_v, max(current, draft.level("pump.plate.current_a")), DROP_DROP
     need = rated / (draft.number("controller.ac_efficiency_percent") or 96.0) * 100
-    current = current_of_power_a(need, AC_V, AC_SUPPLY, run.power_factor)
+    given = [draft.number(f"sources.{name}.voltage_v") for name in ("grid", "generator")]
+    volts = min([voltage for voltage in given if voltage], default=AC_V)
+    current = current_of_power_a(need, volts, AC_SUPPLY, run.power_factor)
     device = run.protective_device_a
     bears = max(current, 0.0 if device is None else protected_current_a(device, run.protective_device))
-    return AC_SUPPLY, current, AC_V, bears, AC_DROP
+    return AC_SUPPLY, current, volts, bears, AC_DROP

@@ -72,11 +72,12 @@ def pipe_for(flow_m3h: float, bar: float, water_c: float = _COLD_C) -> Pipe:
     Returns
     -------
     Pipe
-        Of PE100 where its sizes and classes reach (ISO 4427), else of steel, else the widest of the strongest there is.
+        Of PE100 where its sizes and classes reach (ISO 4427), else of steel; where none bears the pressure, one of the
+        strongest, and where all are too narrow, the widest.
     """
     known = [pipe for pipe in pipes().values() if pipe.material in (PE100, STEEL)]
-    strong = [pipe for pipe in known if _bears_bar(pipe, water_c) >= bar]
-    strong = strong or [max(known, key=lambda pipe: _bears_bar(pipe, water_c))]
+    needed_bar = min(bar, max(_bears_bar(pipe, water_c) for pipe in known))
+    strong = [pipe for pipe in known if _bears_bar(pipe, water_c) >= needed_bar]
     wide = [pipe for pipe in strong if velocity_m_s(pipe, flow_m3h) <= VELOCITY_M_S]
     if not wide:
         return max(strong, key=lambda pipe: pipe.inner_diameter_m)

@@ -21,6 +21,8 @@ from planner.scenario.paths import parts_of
 SERIES, SECTION = "sources.solar.modules_in_series", "cables.dc.section_mm2"
 DESIGN_TOPICS = (array.TOPIC, cables.TOPIC, tank.TOPIC)
 """Topics in which another choice of array or tank may pass where one fails."""
+SERIES_CHECKS = ("current",)
+"""Checks of other topics in which another number of modules in series may pass."""
 _MIDDLE = sum(strings_in_parallel.POWER_RATIO) / 2
 MOST_SERIES = 100
 """As many as a scenario may give."""

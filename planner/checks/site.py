@@ -13,6 +13,8 @@ from planner.checks import (
     head,
     nameplate,
     pipeline,
+    pumping_test,
+    quality,
     sun,
     tank,
     water,
@@ -33,6 +35,7 @@ TOPIC_MODULES = (
     nameplate,
     head,
     borehole,
+    pumping_test,
     pipeline,
     array,
     strings_in_parallel,
@@ -41,6 +44,7 @@ TOPIC_MODULES = (
     cables,
     tank,
     water,
+    quality,
 )
 
 

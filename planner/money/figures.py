@@ -23,6 +23,7 @@ COMPONENTS: dict[str, tuple[str, ...]] = {
     "capital_expenditure": ("construction",),
     "operation": ("upkeep", "grid", "fuel", "generator_service", "yearly_costs"),
     "capital_maintenance": ("replacement",),
+    "expenditure_on_direct_support": ("direct_support",),
     "residual_value": ("residual",),
 }
 """Components of life-cycle cost as funders count them; the generator's overhauls go with its services."""

@@ -29,8 +29,9 @@ class CashFlows:
     ----------
     construction, replacement, residual, upkeep : ndarray
         Building in year 0, renewal of worn lines, what they are worth at the end (year n), yearly upkeep.
-    grid, fuel, generator_service, yearly_costs : ndarray
-        Electricity bills, fuel, services and overhauls, other costs that come back each year.
+    grid, fuel, generator_service, yearly_costs, direct_support : ndarray
+        Electricity bills, fuel, services and overhauls, other costs that come back each year, and the authority's
+        support.
     revenue : ndarray
         What users pay for water (a benefit, positive).
     further : mapping of str to ndarray
@@ -45,6 +46,7 @@ class CashFlows:
     fuel: Array
     generator_service: Array
     yearly_costs: Array
+    direct_support: Array
     revenue: Array
     further: Mapping[str, Array] = field(default_factory=dict)
 
@@ -97,6 +99,7 @@ FLOWS = (
     Column("upkeep", later=lambda y: y.yearly_upkeep),
     *(Column(name) for name in RUNNING),
     Column("yearly_costs", later=lambda y: y.yearly_costs),
+    Column("direct_support", later=lambda y: y.direct_support),
     Column("revenue", later=lambda y: y.delivered_m3 * y.water_price_per_m3),
 )
 """Money by year in constant prices, without running costs; given are `Terms`, `Quantities` and what `flows_of` makes of

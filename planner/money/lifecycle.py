@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from types import SimpleNamespace
 from typing import Any
 
@@ -11,11 +12,13 @@ import numpy as np
 
 from planner.money.figures import FINANCED, SHOWN, figures_with
 from planner.money.flows import CashFlows, flows_of
+from planner.money.formula import Operand
 from planner.money.quantities import Line, PricedSource
 from planner.money.rates import Array, by_case
 from planner.money.returns import COMPARED, RETURNS, Words, returns_of
 from planner.money.simulated import Quantities
-from planner.money.terms import Terms, terms_of
+from planner.money.terms import Payers, Terms, terms_of
+from planner.money.users import users_of
 from planner.money.yearly import by_year
 from planner.scenario.scenario import Scenario
 
@@ -69,6 +72,12 @@ class LifeCycle:
         Every column by year of `flows.FLOWS` and `figures.FINANCED`.
     figures : dict of str to ndarray, (...)
         Every figure of `figures.FIGURES`.
+    payers : Payers
+        Who pays for the water.
+    people : float
+        Served in the first year, 0 where there are none.
+    real_discount_rate : float or ndarray
+        Without inflation [fraction per year].
     """
 
     flows: CashFlows
@@ -91,6 +100,21 @@ class LifeCycle:
     loan_payment: Array
     columns: dict[str, Array]
     figures: dict[str, Array]
+    payers: Payers
+    people: float
+    real_discount_rate: Operand
+
+    @cached_property
+    def users(self) -> dict[str, Array]:
+        """What users must pay: columns by year and figures of `users.users_of`."""
+        return users_of(
+            self.columns,
+            self.figures,
+            self.payers,
+            real_discount_rate=self.real_discount_rate,
+            people=self.people,
+            further=tuple(self.flows.further),
+        )
 
     def shown_columns(self) -> dict[str, Array]:
         """Every column by year, those too that only a reader needs (`figures.SHOWN`)."""
@@ -214,6 +238,9 @@ def appraise(terms: Terms, flows: CashFlows, quantities: Quantities) -> LifeCycl
         discount_factor=columns["discount_factor"],
         owner_flows=columns["owner_cost"],
         loan_payment=columns["loan_payment"],
+        payers=terms.payers,
+        people=o.people,
+        real_discount_rate=o.real_discount_rate,
         **{name: figures[name] for name in _NAMED},
     )
 

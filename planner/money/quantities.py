@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Literal, NamedTuple, Protocol
 
@@ -31,10 +31,13 @@ Group = Literal[
     "other",
     "installation",
     "contingency",
+    "supervision",
+    "vat",
 ]
 """Parts of the works, in the order of the bill."""
-PERCENTAGES: tuple[Group, ...] = ("installation", "contingency")
-"""Groups of one line each, a percentage of others."""
+PERCENTAGES: tuple[Group, ...] = ("installation", "contingency", "supervision", "vat")
+"""Groups of one line each, a percentage of others: installation of the equipment bought, each further one of all lines
+above it. That supervision is counted on the contingency too, and the tax on all, is common practice, no source."""
 EQUIPMENT_GROUPS: tuple[Group, ...] = ("pump_and_controller", "pipeline", "solar_array", "generator")
 """What is bought and then brought and fixed in place, to which the installation percentage applies. The borehole, a
 tank 'built', a connection's 'whole cost' and the user's own lines are prices of finished work."""
@@ -200,12 +203,12 @@ def bill_of_quantities(
     -------
     tuple of Line
         Borehole, pump, controller, pipeline and tank, then each source's equipment, the user's items, and last the
-        installation and contingency, where a percentage is given.
+        `PERCENTAGES`, where one is given.
 
     Notes
     -----
-    Lines without a price are kept, as their quantity is known. The user's items 'for the whole life', installation and
-    contingency are neither replaced nor worth anything at the end. An item of several sources counts to the first of
+    Lines without a price are kept, as their quantity is known. The user's items 'for the whole life' and the
+    percentages are neither replaced nor worth anything at the end. An item of several sources counts to the first of
     them that the option uses.
     """
     lines = [*_works(scenario, tank_m3)]
@@ -214,7 +217,7 @@ def bill_of_quantities(
     whole_life = float(scenario.finance.analysis_period_years)
     lines += [_item(item, sources, whole_life) for item in scenario.costs.items if belongs(item.sources, sources)]
     costs = scenario.costs
-    return with_percentages(lines, costs.installation_percent, costs.contingency_percent, whole_life)
+    return with_percentages(lines, {group: getattr(costs, f"{group}_percent") for group in PERCENTAGES}, whole_life)
 
 
 def unpriced(scenario: Scenario, sources: Sequence[PricedSource], running_hours: float = 0.0) -> tuple[Thing, ...]:
@@ -256,20 +259,19 @@ def belongs(item_sources: Iterable[str], option_sources: Iterable[object]) -> bo
 
 
 def with_percentages(
-    lines: Iterable[Line], installation_percent: Operand, contingency_percent: Operand, life_years: float
+    lines: Iterable[Line], percentages: Mapping[Group, Operand], life_years: float
 ) -> tuple[Line, ...]:
-    """Put installation and contingency at the end of some lines, in place of any that they hold.
+    """Put the percentages at the end of some lines, in the order of `PERCENTAGES`, in place of any that they hold.
 
     Parameters
     ----------
     lines : iterable of Line
         The bill of quantities; its prices may have been changed.
-    installation_percent : float
-        Labour and transport as a share of the equipment bought (`EQUIPMENT_GROUPS`) [%].
-    contingency_percent : float
-        Reserve on everything, installation included [%].
+    percentages : mapping of str to float
+        By group [%]: 'installation' (labour and transport) of the equipment bought (`EQUIPMENT_GROUPS`), 'contingency',
+        'supervision' and 'vat' of all lines above.
     life_years : float
-        Years counted: the life of both lines, so that neither is replaced.
+        Years counted: the life of the lines, so that none is replaced.
 
     Returns
     -------
@@ -277,17 +279,14 @@ def with_percentages(
         A line of 0 % is left out.
     """
     kept = [line for line in lines if line.group not in PERCENTAGES]
-    if may_be(installation_percent > 0):
-        bought = [line for line in kept if line.group in EQUIPMENT_GROUPS]
-        kept.append(_percentage("installation", installation_percent, "percent_of_equipment", bought, life_years))
-    if may_be(contingency_percent > 0):
-        kept.append(_percentage("contingency", contingency_percent, "percent_of_construction", kept, life_years))
+    for group in PERCENTAGES:
+        percent = percentages.get(group, 0.0)
+        if may_be(percent > 0):
+            base = [line for line in kept if line.group in EQUIPMENT_GROUPS or group != "installation"]
+            price = sum((line.cost for line in base), 0.0) / 100
+            unit = "percent_of_equipment" if group == "installation" else "percent_of_lines_above"
+            kept.append(Line(Thing(group), group, ALL, percent, unit, price, life_years, 0.0))
     return tuple(kept)
-
-
-def _percentage(group: Group, percent: Operand, unit: str, base: list[Line], life_years: float) -> Line:
-    price = sum((line.cost for line in base), 0.0) / 100
-    return Line(Thing(group), group, ALL, percent, unit, price, life_years, 0.0)
 
 
 def bought(

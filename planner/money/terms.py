@@ -12,11 +12,41 @@ from typing import Any, Literal
 import numpy as np
 
 from planner.money.formula import Operand
+from planner.money.functions import may_be
 from planner.money.quantities import PricedSource, belongs
 from planner.money.rates import Array, by_case, discount_factor, growth_factor, real_rate
 from planner.money.yearly import Column, Definition
 from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Generator, Tariff
+
+
+@dataclass(frozen=True)
+class Payers:
+    """Who pays for the water, for `users`; 0 stands for what is not given.
+
+    Attributes
+    ----------
+    household_size, litres_per_person_day : float or ndarray
+        People per household, and water that one of them wants [L/day].
+    income_per_month, lowest_income_per_month : float or ndarray
+        Of a household in the middle, and of one of the poorest fifth [money/month].
+    collection_share : float or ndarray
+        Share of the water delivered that is paid for.
+    fund_interest : float or ndarray
+        Interest on the savings for replacements beyond inflation [fraction per year].
+    """
+
+    household_size: Operand = 0.0
+    litres_per_person_day: float = 0.0
+    income_per_month: Operand = 0.0
+    lowest_income_per_month: Operand = 0.0
+    collection_share: Operand = 1.0
+    fund_interest: Operand = 0.0
+
+    @property
+    def households(self) -> bool:
+        """Whether there are households of which the size is known."""
+        return self.litres_per_person_day > 0 and may_be(self.household_size > 0)
 
 
 @dataclass(frozen=True)
@@ -41,6 +71,8 @@ class Terms:
         What users pay.
     yearly_costs : float or ndarray
         Costs that come back each year [money/year].
+    direct_support : float or ndarray
+        What the authority spends on support, by the people of the first year [money/year].
     people : float or None
         People served in the first year.
     tariff : Tariff or None
@@ -61,6 +93,8 @@ class Terms:
         and `y.overhauls` what running hours ask for.
     emissions : tuple of callable
         Carbon dioxide of each source [kg], from the same `y`.
+    payers : Payers
+        Who pays for the water.
     """
 
     life_years: int
@@ -73,6 +107,7 @@ class Terms:
     loan_years: int = 1
     water_price_per_m3: Operand = 0.0
     yearly_costs: Operand = 0.0
+    direct_support: Operand = 0.0
     people: float | None = None
     tariff: Tariff | None = None
     grid_price_factor: Operand = 1.0
@@ -85,6 +120,7 @@ class Terms:
     overhaul_price: Operand = 0.0
     running: tuple[Column, ...] = ()
     emissions: tuple[Definition, ...] = ()
+    payers: Payers = Payers()
 
     @property
     def real_discount_rate(self) -> Operand:
@@ -144,8 +180,25 @@ def terms_of(scenario: Scenario, sources: Sequence[PricedSource]) -> Terms:
         loan_years=finance.loan_years,
         water_price_per_m3=finance.water_price_per_m3,
         yearly_costs=sum(cost.per_year for cost in scenario.costs.yearly if belongs(cost.sources, sources)),
+        direct_support=scenario.costs.direct_support_per_person_year * (scenario.people or 0.0),
         people=scenario.people,
+        payers=_payers(scenario),
         running=tuple(column for source in sources for column in source.running),
         emissions=tuple(source.emission for source in sources if source.emission is not None),
         **prices,
+    )
+
+
+def _payers(scenario: Scenario) -> Payers:
+    interest = scenario.finance.renewal_fund_interest_percent / 100
+    homes = scenario.households
+    if homes is None:
+        return Payers(fund_interest=interest)
+    return Payers(
+        household_size=homes.size,
+        litres_per_person_day=scenario.litres_per_person_day or 0.0,
+        income_per_month=0.0 if homes.income_per_month is None else homes.income_per_month,
+        lowest_income_per_month=0.0 if homes.lowest_income_per_month is None else homes.lowest_income_per_month,
+        collection_share=homes.collection_percent / 100,
+        fund_interest=interest,
     )

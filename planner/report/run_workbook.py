@@ -19,10 +19,12 @@ from planner.report.pages.head import head_page
 from planner.report.pages.inputs import Inputs, inputs_of, inputs_page
 from planner.report.pages.method import cautions_table, method_page
 from planner.report.pages.options import options_page
+from planner.report.pages.records import records_page
 from planner.report.pages.renewals import renewals_page
 from planner.report.pages.returns import returns_page
 from planner.report.pages.simulated import simulated_page
 from planner.report.pages.tank import tank_page
+from planner.report.pages.users import users_page
 from planner.report.workbook.book import write_book
 from planner.report.workbook.sheet import clean
 from planner.study.compare import Study
@@ -91,6 +93,7 @@ def run_report(
         energy_page(study),
         head_page(study),
         checks_page(study, verdicts, remedied),
+        records_page(study.scenario),
         tank_page(study),
         *(money_pages(study, inputs) if study.scenario.priced else (inputs_page(study, inputs),)),
         method_page(study, cautions),
@@ -104,6 +107,7 @@ def money_pages(study: Study, inputs: Inputs) -> tuple[Page, ...]:
     return (
         bill_page(study, bill),
         cash_page(study, Sources(inputs, bill)),
+        users_page(study, inputs),
         simulated_page(study, inputs),
         renewals_page(study, bill),
         returns_page(study),

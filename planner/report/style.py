@@ -67,6 +67,7 @@ COST_FILLS: dict[str, Fill] = {
     "fuel": solid("#B5651D"),
     "generator_service": hatched("wide_downward_diagonal", "#7A4A12"),
     "yearly_costs": hatched("large_grid", "#6B6B6B"),
+    "direct_support": solid("#A9B388"),
     "residual": solid("#FFFFFF"),
 }
 LINES: tuple[Fill, ...] = (

@@ -43,12 +43,15 @@ class Problem:
         Line of the file, where known.
     file : str
         The file, where it is one that the scenario includes.
+    kind : str
+        What is wrong, where others act on it: 'missing', 'no_entry' (an empty list), 'no_kind' or 'unknown_key'.
     """
 
     key: str
     text: str
     line: int | None = None
     file: str = ""
+    kind: str = ""
 
 
 class InputError(Exception):
@@ -82,8 +85,8 @@ def shown(value: Any, most: int = LONGEST_SHOWN, *, quoted: bool = True) -> str:
     return text if len(text) <= most else text[: most - 1] + "…"
 
 
-def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseModel]) -> list[tuple[Path, str]]:
-    """Turn a validation error into (path in the file, plain text) pairs, alternatives of one key merged.
+def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseModel]) -> list[tuple[Path, str, str]]:
+    """Turn a validation error into (path in the file, plain text, kind of problem), alternatives of one key merged.
 
     Parameters
     ----------
@@ -96,19 +99,34 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
     """
     merged: dict[Path, list[str]] = {}
     given: dict[Path, Any] = {}
+    kinds: dict[Path, str] = {}
     details = error.errors(include_url=False)
     if any(detail["type"] not in ("missing", "too_short") for detail in details):
         details = [detail for detail in details if not _follows(detail, raw, root)]
     for detail in details:
         path = _in_file(detail["loc"], raw, missing=detail["type"] == "missing")
         text = _text(detail, path, root)
+        kinds.setdefault(path, _kind(detail))
         if path == ("site", "latitude_deg"):
             text += latitude_advice(detail["input"])
         if text not in merged.setdefault(path, []):
             merged[path].append(text)
         if detail["type"] not in ("missing", "extra_forbidden") and not isinstance(detail["input"], dict | BaseModel):
             given[path] = detail["input"]
-    return [(path, _joined(texts, given.get(path, _NOTHING))) for path, texts in merged.items()]
+    return [(path, _joined(texts, given.get(path, _NOTHING)), kinds[path]) for path, texts in merged.items()]
+
+
+_KINDS = {
+    "missing": "missing",
+    "extra_forbidden": "unknown_key",
+    "union_tag_invalid": "no_kind",
+    "union_tag_not_found": "no_kind",
+}
+
+
+def _kind(detail: Any) -> str:
+    nothing = detail["type"] == "too_short" and detail["ctx"]["actual_length"] == 0
+    return "no_entry" if nothing else _KINDS.get(detail["type"], "")
 
 
 def _follows(detail: Any, raw: dict[str, Any], root: type[BaseModel]) -> bool:

@@ -52,6 +52,26 @@ class Costs(Model):
         source="none entered",
     )
     contingency_percent: Percent = assumed(0.0, "Contingency on the capital cost", "%", source="none entered")
+    supervision_percent: Percent = assumed(
+        0.0,
+        "Design and supervision, as a share of the capital cost with its contingency; not added to replacements",
+        "%",
+        source="none entered",
+    )
+    vat_percent: Percent = assumed(
+        0.0,
+        "Value added tax on the capital cost with contingency and supervision; not added to replacements and running "
+        "costs, whose prices are to be given with what tax they bear",
+        "%",
+        source="none entered: every price holds the tax that it bears",
+    )
+    direct_support_per_person_year: float = assumed(
+        0.0,
+        "Direct support: what the local authority spends on visits, training and repairs beyond the users' means",
+        "money/person/year",
+        source="none entered",
+        ge=0,
+    )
 
 
 class Finance(Model):
@@ -86,6 +106,29 @@ class Finance(Model):
     water_price_per_m3: float = assumed(
         0.0, "What users pay for delivered water", "money/m3", source="no price entered", ge=0
     )
+    renewal_fund_interest_percent: float = assumed(
+        0.0,
+        "Interest on the savings for replacements beyond inflation, negative where the account loses value",
+        "%/year",
+        source="none: an account that keeps up with inflation",
+        gt=-20,
+        le=20,
+    )
+    programme_currency: str | None = optional(
+        "Currency of the programme, three letters, in which sites of several countries are compared",
+        changes="nothing",
+        pattern=r"^[A-Z]{3}$",
+    )
+    exchange_rate: float | None = optional(
+        "Units of the scenario's currency for one unit of the programme's", changes="nothing", gt=0
+    )
+    usd_prices_since_2011: float | None = optional(
+        "Prices in US dollars at the price date, those of 2011 being 1",
+        absent="published figures of 2011 are shown as they are",
+        changes="nothing",
+        gt=0,
+        le=20,
+    )
 
     @model_validator(mode="after")
     def _shares(self) -> Self:
@@ -93,6 +136,8 @@ class Finance(Model):
             raise PydanticCustomError("finance", "grant_percent and loan_percent together exceed 100")
         if self.loan_percent > 0 and self.loan_years > self.analysis_period_years:
             raise PydanticCustomError("finance", "loan_years is longer than analysis_period_years")
+        if (self.programme_currency is None) != (self.exchange_rate is None):
+            raise PydanticCustomError("finance", "programme_currency and exchange_rate must be given together")
         return self
 
 

@@ -89,10 +89,10 @@ def with_included(
     return data, lines
 
 
-def problem_at(path: tuple[str | int, ...], words: str, lines: Lines) -> Problem:
+def problem_at(path: tuple[str | int, ...], words: str, lines: Lines, kind: str = "") -> Problem:
     """Problem of a key, with the line of it or of the table that it would stand in."""
     line = next((lines[path[:end]] for end in range(len(path), 0, -1) if path[:end] in lines), None)
-    return Problem(dotted(path), words, line.number if line else None, line.file if line else "")
+    return Problem(dotted(path), words, line.number if line else None, line.file if line else "", kind)
 
 
 @contextmanager

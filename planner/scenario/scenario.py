@@ -13,10 +13,12 @@ from planner.scenario.assumption import Assumption, without
 from planner.scenario.cables import Cables
 from planner.scenario.fields import Model, assumed, found, needed, optional
 from planner.scenario.finance import Costs, Finance, Service
+from planner.scenario.households import Households
 from planner.scenario.operands import with_arrays
 from planner.scenario.paths import Path, parts_of
 from planner.scenario.place import Demand, Site, Weather
 from planner.scenario.prices import Prices
+from planner.scenario.records import PumpingTest, WaterQuality
 from planner.scenario.size import Size
 from planner.scenario.sources import Sources
 from planner.scenario.sweep import Sweep
@@ -61,6 +63,10 @@ class Scenario(Model):
         changes="nothing",
         pattern=r"^[A-Z]{3}$",
     )
+    price_date: str | None = optional("When the prices were asked", changes="nothing", min_length=1)
+    prepared_by: str | None = optional("Who prepared the study", changes="nothing", min_length=1)
+    visit_date: str | None = optional("When the site was visited", changes="nothing", min_length=1)
+    revision: str | None = optional("Revision of the study", changes="nothing", min_length=1)
     seed: int = assumed(
         1,
         "Seed of everything drawn at random (weather, outages)",
@@ -82,6 +88,9 @@ class Scenario(Model):
     service: Service = Field(default_factory=Service)
     costs: Costs = Field(default_factory=Costs)
     finance: Finance = Field(default_factory=Finance)
+    households: Households | None = optional("The households that pay", absent="no bill per household")
+    pumping_test: PumpingTest | None = optional("The constant-rate pumping test on record", absent="no test on record")
+    water_quality: WaterQuality | None = optional("Results of the water's analysis", absent="not analysed")
     prices: Prices | None = optional("A short price list", absent="every price stands with the thing itself")
     cables: Cables | None = optional("The cables", absent="no loss but that in the array's DC wiring")
     size: Size | None = optional("Candidates that 'planner size' tries", absent="ready lists of candidates")
@@ -169,6 +178,15 @@ class Scenario(Model):
     def priced(self) -> bool:
         """Whether there are prices; without a currency there are none, and the answer is a technical one."""
         return self.currency != NO_CURRENCY
+
+    @property
+    def litres_per_person_day(self) -> float | None:
+        """Water that one person of a household wants, mean of the people other than a school's pupils [L/day]."""
+        profile = self.demand.draw_profile
+        every = [user for user in self.demand.users if user.kind == "people"]
+        homes = [user for user in every if (user.draw_profile or profile) != "school"]
+        people = sum(user.count for user in homes)
+        return sum(user.count * user.litres_per_person_day for user in homes) / people if people else None
 
     @property
     def assumptions(self) -> tuple[Assumption, ...]:

@@ -19,7 +19,7 @@ from planner.study.results import Results, laid_out, money_of, with_sources
 from planner.supply.run import Outcome, run_options
 from planner.supply.series import TopUpSource
 
-COLUMNS_AT_ONCE = 2000
+COLUMNS_AT_ONCE = 4000
 """Hourly series (strings x life years) in one pass, of which a month at a time is held."""
 CELLS_AT_ONCE = 60_000
 """Columns times variants of a pass, whose results by month take some 2 kB each."""
@@ -37,7 +37,7 @@ def evaluate(
     *,
     columns_at_once: int = COLUMNS_AT_ONCE,
     cells_at_once: int = CELLS_AT_ONCE,
-    limit_cost: bool = False,
+    limit_cost: bool | Sequence[bool] = False,
     progress: Progress | None = None,
 ) -> Results:
     """Simulate and price cases.
@@ -50,8 +50,8 @@ def evaluate(
         Designs in scenarios; all of the same life and number of tariff bands.
     columns_at_once, cells_at_once : int
         Bounds of a pass through the hours.
-    limit_cost : bool
-        Also find the shortfall that a daily limit causes.
+    limit_cost : bool or sequence of bool
+        In which cases the shortfall that a daily limit causes is also found; it is NaN in others.
     progress : callable, optional
         Told after each pass.
 
@@ -82,7 +82,7 @@ def run_cases(
     *,
     columns_at_once: int = COLUMNS_AT_ONCE,
     cells_at_once: int = CELLS_AT_ONCE,
-    limit_cost: bool = False,
+    limit_cost: bool | Sequence[bool] = False,
     progress: Progress | None = None,
 ) -> Outcome:
     """Simulate cases, each through every hour of its life; as `evaluate`, without the money.
@@ -102,18 +102,22 @@ def run_cases(
     place_of: dict[Any, int] = {}
     place = np.array([place_of.setdefault(_key(*each), len(place_of)) for each in zip(prepared, cases, strict=True)])
     first = np.unique(place, return_index=True)[1]
-    keys = [(*key, limit_cost) for key in place_of]
+    asked = np.zeros(len(place_of), dtype=bool)
+    np.logical_or.at(asked, place, limit_cost)
+    keys = [(*key, bool(cost)) for key, cost in zip(place_of, asked, strict=True)]
     known = {at: found for at, key in enumerate(keys) if (found := context.hours.get(key)) is not None}
     blocks: dict[Any, _Block] = {}
-    for at, case in enumerate(first):
+    for at in np.argsort(~asked, kind="stable").tolist():
+        case = first[at]
         if at not in known:
-            blocks.setdefault(keys[at][:2], _Block(prepared[case], cases[case].design.strings)).add(at, cases[case])
+            block = blocks.setdefault(keys[at][:2], _Block(prepared[case], cases[case].design.strings))
+            block.add(at, cases[case], bool(asked[at]))
 
     def done() -> Iterator[tuple[Sequence[int], Outcome]]:
         yield from (([at], found) for at, found in known.items())
         for some in _passes(list(blocks.values()), columns_at_once, cells_at_once):
-            for block, outcome in zip(some, _run(some, limit_cost), strict=True):
-                yield block.places, outcome.taken((slice(len(block.places)), 0))
+            for block, outcome in zip(some, _run(some, bool(asked.any())), strict=True):
+                yield block.places, outcome.taken((slice(None), 0))
             if progress is not None:
                 progress(sum(len(block.places) for block in some))
 
@@ -133,22 +137,28 @@ def _key(prepared: Prepared, case: Case) -> tuple[Any, ...]:
 
 
 class _Block:
-    """Cases that share their hourly series, and their places among the distinct ones."""
+    """Cases that share their hourly series, and their places among the distinct ones.
+
+    `limit_costs` tells of which the shortfall that the daily limit causes is asked, those first.
+    """
 
     def __init__(self, prepared: Prepared, strings: int) -> None:
         self.prepared, self.strings = prepared, strings
         self.places: list[int] = []
         self.sizes: list[Sizes] = []
+        self.limit_costs: list[bool] = []
 
-    def add(self, place: int, case: Case) -> None:
+    def add(self, place: int, case: Case, limit_cost: bool) -> None:
         self.places.append(place)
+        self.limit_costs.append(limit_cost)
         self.sizes.append((case.design.tank_m3, *case.design.levels))
 
     def cut(self, most: int) -> Iterator[_Block]:
         """Cut it into blocks of at most so many cases."""
         for begin in range(0, len(self.places), most):
             block = _Block(self.prepared, self.strings)
-            block.places, block.sizes = self.places[begin : begin + most], self.sizes[begin : begin + most]
+            some = slice(begin, begin + most)
+            block.places, block.sizes, block.limit_costs = self.places[some], self.sizes[some], self.limit_costs[some]
             yield block
 
 
@@ -182,13 +192,12 @@ def _alike(held: Mapping[str, TopUpSource], block: _Block) -> bool:
 
 
 def _run(blocks: Sequence[_Block], limit_cost: bool) -> list[Outcome]:
-    depth = max(len(block.places) for block in blocks)
-    options = []
-    for block in blocks:
-        tanks, starts, stops = zip(*block.sizes, *[block.sizes[-1]] * (depth - len(block.sizes)), strict=True)
-        prepared = block.prepared
-        options.append(option_of(prepared.built, prepared.site, [block.strings], tanks, starts, stops))
-    return run_options(options, band_count=blocks[0].prepared.site.band_count, limit_cost=limit_cost)
+    options = [
+        option_of(block.prepared.built, block.prepared.site, [block.strings], *zip(*block.sizes, strict=True))
+        for block in blocks
+    ]
+    free = [sum(block.limit_costs) for block in blocks] if limit_cost else None
+    return run_options(options, band_count=blocks[0].prepared.site.band_count, free_variants=free)
 
 
 __all__ = ["CELLS_AT_ONCE", "COLUMNS_AT_ONCE", "evaluate", "run_cases"]

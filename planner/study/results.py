@@ -23,6 +23,8 @@ from planner.supply.run import Outcome
 Array = NDArray[np.float64]
 Did = TypeVar("Did", Outcome, Quantities)
 
+MISSED_ALIKE_POINTS = 0.1
+"""Designs that miss a share by so many percentage points more are as near to the target: answers show no finer."""
 _ROUNDING = 1e-9
 
 
@@ -170,6 +172,28 @@ def serves(service: Service, share: Array, worst_year_share: Array, longest_shor
     if service.longest_short_days is not None:
         enough &= longest_short_days <= service.longest_short_days
     return np.asarray(enough)
+
+
+def missed(service: Service, share: Array, worst_year_share: Array, longest_short_days: Array) -> tuple[Array, Array]:
+    """Tell by how much cases (...) miss a service target.
+
+    Returns
+    -------
+    tuple of ndarray, (...)
+        The share that is missed most [percentage points], and the short days in a row beyond those allowed [days].
+    """
+    points = np.maximum(service.demand_met_percent - 100 * share, 0.0)
+    if service.demand_met_worst_year_percent is not None:
+        points = np.maximum(points, service.demand_met_worst_year_percent - 100 * worst_year_share)
+    allowed = np.inf if service.longest_short_days is None else service.longest_short_days
+    return points, np.maximum(longest_short_days - allowed, 0.0)
+
+
+def nearest(service: Service, share: Array, worst_year_share: Array, longest_short_days: Array) -> NDArray[np.bool_]:
+    """Tell which cases (cases,) miss a target least: of those that miss the shares alike, those by the fewest days."""
+    points, days = missed(service, share, worst_year_share, longest_short_days)
+    near = points <= points.min() + MISSED_ALIKE_POINTS
+    return np.asarray(near & (days <= days[near].min()))
 
 
 def money_of(cases: Sequence[Case], quantities: Quantities) -> dict[str, Array]:

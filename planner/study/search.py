@@ -2,8 +2,9 @@
 
 The rule, over all that is open at once: of the designs that fail the fewest checks the one of least objective that
 meets the service target; where there are no prices, of those that pass with the fewest cautions. Each candidate is
-simulated over every life year. A design that must miss the target is the one that misses it by least. The objective
-(`ranking.objective`) is the present cost, and a weight of what is built and bought where there are no prices.
+simulated over every life year. Where all miss the target, the same among those that miss it least (`results.nearest`).
+The objective (`ranking.objective`) is the present cost, and a weight of what is built and bought where there are no
+prices.
 """
 
 from __future__ import annotations
@@ -22,7 +23,7 @@ from planner.study.evaluate import evaluate
 from planner.study.pareto import cheapest
 from planner.study.passing import Sizes, passing
 from planner.study.ranking import ranked
-from planner.study.results import Result, Results
+from planner.study.results import Result, Results, nearest
 
 Array = NDArray[np.float64]
 Levels = tuple[float, float]
@@ -31,7 +32,6 @@ LEVELS = ((10.0, 20.0), (10.0, 30.0), (20.0, 30.0), (20.0, 40.0), (30.0, 50.0), 
 """Start and stop levels tried, per cent of the tank; lower ones would leave no reserve for an outage."""
 TANK_STEPS = (0.25, 0.5, 0.75, 1.5, 2.0, 3.0)
 """Multiples of a given tank shown on the tank curve where no sizes are listed."""
-_ROUNDING = 1e-9
 
 
 @dataclass(frozen=True)
@@ -96,7 +96,8 @@ def choose_all(context: Context, supplies: Sequence[Supply]) -> list[Choice]:
         In the order of `supplies`.
     """
     asked = [_Asked.of(*each) for each in _chosen(context, supplies)]
-    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=True)
+    first = [place == 0 for each in asked for place in range(len(each.cases))]  # the chosen one
+    found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=first)
     begin, choices = 0, []
     for each in asked:
         choices.append(each.choice(found, begin))
@@ -130,9 +131,14 @@ def _chosen(context: Context, supplies: Sequence[Supply]) -> list[tuple[Sizes, L
 
 def _best(found: Results, tried: slice, cautions: NDArray[np.int64]) -> int:
     """Pick among candidates by the rule of this module, the first of equals."""
-    share = found.delivered_share[tried]
-    best = cheapest(found.objective[tried], found.meets_service[tried], cautions)
-    return int(np.argmax(share >= share.max() - _ROUNDING)) if best is None else best
+    cost, served = found.objective[tried], found.meets_service[tried]
+    if not served.any():
+        service = found.cases[tried.start].scenario.service
+        shares = found.delivered_share[tried], found.worst_year_share[tried]
+        served = nearest(service, *shares, found.longest_short_days[tried])
+    best = cheapest(cost, served, cautions)
+    assert best is not None
+    return best
 
 
 def _curve_tanks(scenario: Scenario, tank_m3: float) -> list[float]:

@@ -24,7 +24,7 @@ from planner.study.context import Context
 from planner.study.evaluate import COLUMNS_AT_ONCE, evaluate
 from planner.study.pareto import cheapest, pareto_front
 from planner.study.ranking import best_first
-from planner.study.results import Results
+from planner.study.results import Results, missed, nearest
 from planner.study.search import Choice, choose_all
 
 Array = NDArray[np.float64]
@@ -265,12 +265,10 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
     target = service.demand_met_percent
     cost, share = candidates.objective, candidates.delivered_share
     best = cheapest(cost, candidates.meets_service, grid.cautions)
-    misses = 100 * _shortfall(candidates, service.demand_met_percent, service.demand_met_worst_year_percent)
-    allowed = np.inf if service.longest_short_days is None else service.longest_short_days
-    over = np.maximum(candidates.longest_short_days - allowed, 0.0)
-    least = misses <= misses.min() + 1e-7
-    nearest = best if best is not None else cheapest(cost, least & (over <= over[least].min()))
-    assert nearest is not None
+    parts = candidates.delivered_share, candidates.worst_year_share, candidates.longest_short_days
+    misses, over = missed(service, *parts)
+    near = best if best is not None else cheapest(cost, nearest(service, *parts), grid.cautions)
+    assert near is not None
     reaches = [(percent, cheapest(cost, share >= percent / 100 - _ROUNDING)) for percent in sorted({*TARGETS, target})]
     shown = _Shown(grid, candidates)
     return OptionSizing(
@@ -278,9 +276,9 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
         grid=grid,
         candidates=candidates,
         best=None if best is None else shown.design(best),
-        nearest=shown.design(nearest),
-        misses_by_percent=float(misses[nearest]) if best is None else 0.0,
-        misses_by_days=float(over[nearest]),
+        nearest=shown.design(near),
+        misses_by_percent=float(misses[near]) if best is None else 0.0,
+        misses_by_days=float(over[near]),
         runners_up=()
         if best is None
         else shown.designs(_within(candidates, best, grid.cautions <= grid.cautions[best])),
@@ -292,14 +290,6 @@ def _option(grid: CandidateGrid, candidates: Candidates, choice: Choice) -> Opti
         by_run_cost=choice.result.objective,
         by_run_meets=choice.result.meets_service,
     )
-
-
-def _shortfall(candidates: Candidates, share_percent: float, worst_percent: float | None) -> Array:
-    """By how much the part of the target that is missed most is missed, as a fraction."""
-    missed = np.maximum(share_percent / 100 - candidates.delivered_share, 0.0)
-    if worst_percent is not None:
-        missed = np.maximum(missed, worst_percent / 100 - candidates.worst_year_share)
-    return missed
 
 
 def _within(candidates: Candidates, best: int, also: NDArray[np.bool_]) -> Integers:

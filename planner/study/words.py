@@ -10,6 +10,8 @@ import numpy as np
 from planner.study.compare import OptionResult, Study
 from planner.study.ranking import TANK_KWP_PER_M3
 from planner.study.search import LevelTrial
+from planner.supply.cells import DAY
+from planner.supply.run import MONTH_DAYS
 from planner.text import listed, source_name, text
 
 CLOSE_PERCENT = 2.0
@@ -29,9 +31,9 @@ def sentences(study: Study) -> list[str]:
     list of str
     """
     if study.scenario.priced:
-        said = [_verdict(study), _runner_up(study), _worth_of_top_up(study), _levels(study)]
+        said = [_verdict(study), _why_none(study), _runner_up(study), _worth_of_top_up(study), _levels(study)]
     elif study.best is None:
-        said = [_service(study)]
+        said = [_service(study), _why_none(study)]
     else:
         said = [_service(study), _others(study), _levels(study), _sizes(study)]
     return [sentence for sentence in said if sentence]
@@ -166,6 +168,28 @@ def worst_month(option: OptionResult) -> tuple[float, int]:
     """Least share of demand met of any calendar month [%], and its number, 1 to 12."""
     share = option.outcome.month_share
     return 100 * float(np.nanmin(share)), 1 + int(np.nanargmin(share))
+
+
+def _why_none(study: Study) -> str | None:
+    """Where no option meets the target, hold the demand against what the pump gives here, in the worst month."""
+    if study.best is not None:
+        return None
+    first = study.ranked[0]
+    _, month = worst_month(first)
+    flow_m3h, days = first.duty.flow_m3h, MONTH_DAYS[month - 1]
+    asked, given = (
+        float(each[:, month - 1].mean() / days) for each in (first.outcome.demand_m3, first.outcome.delivered_m3)
+    )
+    needed_h = asked / flow_m3h
+    return text(
+        "answer.why_none" if needed_h <= DAY else "answer.why_none_at_all",
+        option=first.name,
+        month=text(f"month_name.{month}"),
+        asked=asked,
+        needed=needed_h,
+        flow=flow_m3h,
+        ran=given / flow_m3h,
+    )
 
 
 def _others(study: Study) -> str | None:

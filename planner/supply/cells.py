@@ -18,19 +18,21 @@ DAY = 24
 class Cells:
     """Some cells of (variants, columns), in the order of their columns, in which those of a source lie side by side.
 
-    `variant` and `column` are theirs, `place` is where they lie in the flattened array; each (cells,).
+    `variant` and `column` are theirs, `place` is where they lie in the flattened array, `series` which hourly series
+    holds in their column; each (cells,).
     """
 
     variant: Integers
     column: Integers
     place: Integers
+    series: Integers
 
     @staticmethod
-    def where(chosen: NDArray[np.bool_]) -> Cells:
-        """Find the cells where (variants, columns) is true."""
+    def where(chosen: NDArray[np.bool_], of_column: Integers) -> Cells:
+        """Find the cells where (variants, columns) is true; `of_column` is the hourly series of each column."""
         variants, columns = chosen.shape
         column, variant = np.divmod(np.flatnonzero(chosen.T), variants)
-        return Cells(variant, column, variant * columns + column)
+        return Cells(variant, column, variant * columns + column, of_column[column])
 
     @property
     def count(self) -> int:
@@ -38,8 +40,8 @@ class Cells:
         return self.place.size
 
     def of(self, series: Array) -> Array:
-        """Lay series (hours, columns) out over the cells, (hours, cells)."""
-        return np.take(series, self.column, axis=1)
+        """Lay hourly series (hours, series) out over the cells, (hours, cells)."""
+        return np.take(series, self.series, axis=1)
 
     def add(self, sums: Array, values: Array) -> None:
         """Add the cells' values to sums (variants, columns)."""
@@ -53,6 +55,11 @@ def over_day(flow: Array) -> Array:
     """
     result: Array = flow.sum(axis=0) if flow.shape[1] > 1 else flow.cumsum(axis=0)[-1]
     return result
+
+
+def hours_with_some(flow: Array) -> list[bool]:
+    """Tell of each hour whether any of (hours, cells) is above nil."""
+    return [bool(highest > 0) for highest in flow.max(axis=1)]
 
 
 def side_by_side(columns: Integers) -> Columns:

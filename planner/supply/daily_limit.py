@@ -7,13 +7,16 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import Cells, Columns
+from planner.supply.cells import Cells, Columns, over_day
 
 Array = NDArray[np.float64]
 
 
 class OpenDay(Protocol):
-    """One day of some cells: sun and draw (24, cells), the level at its beginning and the tank (cells,) [m³]."""
+    """One day of some cells: sun and draw (24, cells), the level at its beginning and the tank (cells,) [m³].
+
+    `top_up_level` and `top_up_m3` (cells,) are the highest level to which top-up fills and the most that it could add.
+    """
 
     sun: Array
     draw: Array
@@ -21,6 +24,8 @@ class OpenDay(Protocol):
     first: Array
     volume: Array
     ahead: Array
+    top_up_level: Array
+    top_up_m3: Array
 
 
 class DailyLimit:
@@ -44,39 +49,50 @@ class DailyLimit:
     def open_day(self, cells: Cells, day: OpenDay) -> None:
         """Begin a day of some cells."""
         self.volume, self.left = day.volume, self.limit_m3[cells.column]
-        # where room and the whole day's draw are no more than the limit, it holds nothing back
-        self.left[day.volume - day.first + day.draw.sum(axis=0) <= self.left] = np.inf
-        self.binds = bool(np.isfinite(self.left).any())
+        self.left[self.spared(day)] = np.inf
+        held = np.flatnonzero(np.isfinite(self.left))
+        self.binds = held.size > 0
         if not self.binds:
             return
         self.barred, self.allowed, self.zeros = (np.zeros_like(self.left) for _ in range(3))
         self.more = np.zeros(self.left.shape, dtype=bool)
-        self.sun_to_come, self.room_to_come = np.empty_like(day.sun), np.empty_like(day.sun)
-        self.sun_to_come[-1], self.room_to_come[-1] = 0.0, day.volume
-        for hour in range(len(day.sun) - 1, 0, -1):
-            np.add(self.sun_to_come[hour], day.sun[hour], out=self.sun_to_come[hour - 1])
-            np.multiply(day.draw[hour], self.sun_to_come[hour - 1] > 0, out=self.room_to_come[hour - 1])
-            self.room_to_come[hour - 1] += self.room_to_come[hour]
+        sun, draw = day.sun[:, held], day.draw[:, held]
+        sun_to_come, room_to_come = np.empty_like(sun), np.empty_like(sun)
+        sun_to_come[-1], room_to_come[-1] = 0.0, day.volume[held]
+        for hour in range(len(sun) - 1, 0, -1):
+            np.add(sun_to_come[hour], sun[hour], out=sun_to_come[hour - 1])
+            np.multiply(draw[hour], sun_to_come[hour - 1] > 0, out=room_to_come[hour - 1])
+            room_to_come[hour - 1] += room_to_come[hour]
+        self.sun_to_come, self.room_to_come = np.zeros_like(day.sun), np.zeros_like(day.sun)
+        self.sun_to_come[:, held], self.room_to_come[:, held] = sun_to_come, room_to_come
+
+    def spared(self, day: OpenDay) -> NDArray[np.bool_]:
+        """Cells that the limit cannot hold back in a day.
+
+        Top-up adds no more than to its highest level, nor the sun than to the rim: where even that is within the limit.
+        """
+        sun, draw = over_day(day.sun), over_day(day.draw)
+        top_up = np.minimum(np.maximum(day.top_up_level - day.first + draw, 0.0), day.top_up_m3)
+        most: Array = np.minimum(day.volume - day.first + draw, sun + top_up)
+        return most <= self.left
 
     def hold_sun(self, sun_m3: Array, ahead: Array) -> None:
-        """Take off the sun's water beyond today's allowance."""
-        np.subtract(sun_m3, self.left, out=self.barred)
-        np.maximum(self.barred, self.zeros, out=self.barred)
-        ahead -= self.barred
+        """Take off the sun's water beyond today's allowance, which is `barred`, nil or below."""
         self.left -= sun_m3
-        self.left += self.barred
+        np.minimum(self.left, self.zeros, out=self.barred)
+        ahead += self.barred
+        self.left -= self.barred
 
-    def hold_top_up(self, hour: int, here: Columns, ahead: Array, added: Array) -> None:
-        """Cut the water a top-up adds in some of the cells to what is left after the sun still to come."""
+    def allowance(self, hour: int, here: Columns, ahead: Array) -> Array:
+        """Most that a top-up may add in some cells, what is left after the sun to come; nothing where below nil."""
         left, allowed, more = self.left[here], self.allowed[here], self.more[here]
         np.subtract(self.room_to_come[hour, here], ahead, out=allowed)
         np.greater(allowed, left, out=more)
         np.multiply(self.sun_to_come[hour, here], more, out=allowed)
         np.subtract(left, allowed, out=allowed)
-        np.maximum(allowed, self.zeros[here], out=allowed)
-        np.minimum(added, allowed, out=added)
+        return allowed
 
     def release(self, idle_m3: Array) -> None:
         """Give back what the sun was booked for but found no room, and count barred water as idle sun."""
         self.left += idle_m3
-        idle_m3 += self.barred
+        idle_m3 -= self.barred

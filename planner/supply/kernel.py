@@ -5,6 +5,8 @@ life year, number of strings. Variants (first axis) differ in the tank alone: it
 array of columns broadcasts against an array of variants x columns, so the hourly series are stored once however many
 tanks share them.
 
+Columns that share their hourly series name the same one, so that a series is held and looked at once.
+
 Within an hour the water balance is resolved, not rounded. With `level` at the start of the hour and `net` = what the
 sun pumps less what is drawn, the level would end at `level + net`. A top-up that is already on may add water during
 the whole hour; one whose start level is crossed on the way down may add water during the rest of the hour; neither
@@ -20,7 +22,7 @@ from dataclasses import dataclass, fields
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import DAY, Cells, over_day
+from planner.supply.cells import DAY, Cells, Integers, hours_with_some, over_day
 from planner.supply.daily_limit import DailyLimit
 from planner.supply.quiet import QuietDays
 from planner.supply.topup import FloatSwitch, TopUp, TopUpSeries, TopUpTotals
@@ -130,9 +132,11 @@ def run_hours(
     start: Array | State,
     months: NDArray[np.int64],
     *,
+    of_column: Integers | None = None,
     sources: Sequence[tuple[TopUpSeries, FloatSwitch]] = (),
     daily_limit_m3: float | Array | None = None,
     users_share: Array | None = None,
+    needed: NDArray[np.bool_] | None = None,
     month_count: int = 12,
     trace: bool = False,
 ) -> tuple[Totals, Trace | None]:
@@ -140,11 +144,11 @@ def run_hours(
 
     Parameters
     ----------
-    sun_m3 : ndarray, (hours, columns)
+    sun_m3 : ndarray, (hours, series)
         Water the sun alone would pump in each hour, were there room [m³]. Whole days of hours.
-    draw_m3 : ndarray, (hours, columns)
+    draw_m3 : ndarray, (hours, series)
         Water drawn from the tank [m³].
-    sun_kwh_per_m3 : ndarray, (hours, columns)
+    sun_kwh_per_m3 : ndarray, (hours, series)
         Solar energy per m³ the sun pumps [kWh/m³].
     volume_m3 : ndarray, (variants, columns) or (variants, 1)
         Tank volume [m³].
@@ -153,6 +157,8 @@ def run_hours(
         that another run of the same sources ended in.
     months : ndarray of int, (hours,)
         Month of each hour, from 0; the same throughout a day.
+    of_column : ndarray of int, (columns,), optional
+        The series that holds in each column; each has its own when left out.
     sources : sequence of pairs of TopUpSeries and FloatSwitch
         The top-up sources, the first to serve first. Where a column has several, each may use only the part of the hour
         that those before it leave.
@@ -160,6 +166,8 @@ def run_hours(
         Most that may be pumped in a day [m³]; infinite where there is no limit.
     users_share : ndarray, (hours, columns), optional
         Share of the draw that reaches users, the rest being leakage; the shortfall is then also summed for users alone.
+    needed : ndarray of bool, (variants, columns), optional
+        The cases to work out, all by default; what is returned of the others means nothing.
     month_count : int
         Number of months in the totals.
     trace : bool
@@ -174,11 +182,14 @@ def run_hours(
     Nothing is created or lost: in every column, end level - start level = sun - idle + top-ups - (draw - shortfall),
     to rounding.
     """
-    hours, columns = sun_m3.shape
+    hours = sun_m3.shape[0]
+    of_column = np.arange(sun_m3.shape[1]) if of_column is None else of_column
+    columns = of_column.size
     shape = (volume_m3.shape[0], columns)
     volume = np.array(np.broadcast_to(volume_m3, shape), order="C")
     level = np.array(np.broadcast_to(start.level_m3 if isinstance(start, State) else start, shape), order="C")
     first = level.copy()
+    needed = np.ones(shape, dtype=bool) if needed is None else needed
     sums = {name: np.zeros((month_count, *shape)) for name in ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")}
     users_sum = None if users_share is None else np.zeros((month_count, *shape))
     top_ups: list[TopUp] = []
@@ -191,17 +202,17 @@ def run_hours(
     limit = None if daily_limit_m3 is None else DailyLimit(np.broadcast_to(daily_limit_m3, columns))
     short_days = _ShortDays(draw_m3, start.short_days if isinstance(start, State) else np.zeros(shape))
     record = _blank_trace(len(top_ups), hours, shape) if trace else None
-    quiet_days = QuietDays(volume, top_ups, limit)
+    quiet_days = QuietDays(volume, top_ups, limit, of_column)
 
     for begin in range(0, hours, DAY):
         day, month = slice(begin, begin + DAY), months[begin]
         sun, draw = sun_m3[day], draw_m3[day]
         quiet = quiet_days.of(sun, draw, level)
-        busy = np.ones(shape, dtype=bool) if trace else ~quiet.holds
-        cells = Cells.where(busy)
+        settled = needed & quiet.holds & (not trace)
+        cells = Cells.where(needed & ~settled, of_column)
         level_then = level.reshape(-1)[cells.place]
         np.copyto(level, quiet.end_m3)
-        quiet.add_idle(busy, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
+        quiet.add_idle(settled, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
         missing = np.zeros(0)
         if cells.count:
             step = _Day(cells.of(sun), cells.of(draw), level_then, volume.reshape(-1)[cells.place])
@@ -214,7 +225,7 @@ def run_hours(
             missing = over_day(step.short)
             cells.add(sums["shortfall_m3"][month], missing)
             if users_share is not None and users_sum is not None:
-                cells.add(users_sum[month], over_day(step.short * cells.of(users_share[day])))
+                cells.add(users_sum[month], over_day(step.short * np.take(users_share[day], cells.column, axis=1)))
             cells.add(sums["idle_m3"][month], over_day(step.idle))
             cells.add(sums["idle_kwh"][month], over_day(step.idle * cells.of(sun_kwh_per_m3[day])))
             for top_up in top_ups:
@@ -239,14 +250,16 @@ class _Day:
     """One day of some cells, stepped through hour by hour: flows (24, cells) [m³].
 
     `level` is that at the end of each hour, `short` the shortfall, `idle` the sun's water that found no room; `net` is
-    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor.
+    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor. `top_up_level` is
+    the highest level to which top-up fills, `top_up_m3` the most that it could add in the day, each (cells,).
     """
 
     def __init__(self, sun: Array, draw: Array, level: Array, volume: Array) -> None:
         self.sun, self.draw, self.volume = sun, draw, volume
         self.net = sun - draw
+        self.top_up_level, self.top_up_m3 = np.zeros_like(level), np.zeros_like(level)
         self.first, self.ahead = level, np.empty_like(level)
-        self.level, self.short, self.idle = (np.empty_like(sun) for _ in range(3))
+        self.level, self.short, self.idle = np.empty_like(sun), np.empty_like(sun), np.zeros_like(sun)
 
     def run(self, top_ups: Sequence[TopUp], limit: DailyLimit | None) -> None:
         """Step through the hours."""
@@ -255,13 +268,18 @@ class _Day:
         held = np.empty_like(ahead)
         working = [top_up for top_up in top_ups if top_up.serves]
         zeros = np.zeros_like(ahead)  # whole arrays are faster here than numbers
-        for hour in range(DAY):
+        for hour, shines in enumerate(hours_with_some(self.sun)):
             np.add(level, self.net[hour], out=ahead)
-            if limit is not None:
+            if limit is not None and shines:
                 limit.hold_sun(self.sun[hour], ahead)
             for top_up in working:
                 top_up.step(hour, limit)
-            level, short, idle = self.level[hour], self.short[hour], self.idle[hour]
+            level, short = self.level[hour], self.short[hour]
+            if not shines:  # nothing is left above the rim
+                np.maximum(ahead, zeros, out=level)
+                np.subtract(level, ahead, out=short)
+                continue
+            idle = self.idle[hour]
             np.minimum(ahead, volume, out=held)
             np.maximum(held, zeros, out=level)
             np.subtract(level, held, out=short)
@@ -295,7 +313,7 @@ class _ShortDays:
 
     def count(self, day: int, cells: Cells, missing_m3: Array) -> None:
         """Lengthen or end the runs with one day on which some cells miss water."""
-        short = missing_m3 > self.bearable_m3[day][cells.column]
+        short = missing_m3 > self.bearable_m3[day][cells.series]
         self.number.reshape(-1)[cells.place] += short
         run = (self.run.reshape(-1)[cells.place] + 1) * short
         self.run.fill(0.0)

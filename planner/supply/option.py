@@ -60,6 +60,15 @@ class Option:
         """Numbers of strings to try; (0,) without sun."""
         return self.sun.strings if self.sun else (0,)
 
+    def first(self, variants: int) -> Option:
+        """Return it with its first variants alone."""
+        names = ("tank_m3", "start_share", "stop_share")
+        return replace(self, **{name: getattr(self, name)[:variants] for name in names})
+
+    def without_limit(self) -> Option:
+        """Return it without its daily limit."""
+        return replace(self, daily_limit_m3=None)
+
     @property
     def sun_key(self) -> Hashable:
         """Equal for options of one call for which the sun pumps the same."""
@@ -274,6 +283,10 @@ def outcome_of(
     assert totals.users_shortfall_m3 is not None
     strings, years, variants = len(option.strings), option.draw_m3.shape[1], option.tank_m3.size
 
+    def own(flow: Array) -> Array:
+        """Its variants and columns of an array of those of all."""
+        return flow[..., :variants, block]
+
     def shaped(monthly: Array) -> Array:
         """(12, [bands,] variants, columns) to (variants, strings, years, 12[, bands])."""
         split = monthly.reshape(*monthly.shape[:-1], strings, years)
@@ -284,10 +297,10 @@ def outcome_of(
         """(12, columns) to (variants, strings, years, 12)."""
         return shaped(np.broadcast_to(monthly[:, None, :], (12, variants, strings * years)))
 
-    demand, short = whole(months.demand_m3), shaped(totals.shortfall_m3[..., block])
-    delivered = demand - shaped(totals.users_shortfall_m3[..., block])
-    idle_m3, idle_kwh = shaped(totals.idle_m3[..., block]), shaped(totals.idle_kwh[..., block])
-    shift_kwh = shaped(totals.sun_shift_kwh[..., block])
+    demand, short = whole(months.demand_m3), shaped(own(totals.shortfall_m3))
+    delivered = demand - shaped(own(totals.users_shortfall_m3))
+    idle_m3, idle_kwh = shaped(own(totals.idle_m3)), shaped(own(totals.idle_kwh))
+    shift_kwh = shaped(own(totals.sun_shift_kwh))
     solar_kwh = whole(months.used_kwh) - idle_kwh + shift_kwh
 
     def did(source: TopUpSource) -> TopUpOutcome:
@@ -309,9 +322,9 @@ def outcome_of(
         solar_kwh=solar_kwh,
         idle_kwh=np.maximum(whole(months.offered_kwh) - solar_kwh, 0.0),
         top_ups={source.name: did(source) for source in option.top_ups},
-        level_start_m3=totals.start_m3[:, block].reshape(shape),
-        level_end_m3=totals.end_m3[:, block].reshape(shape),
-        short_days=totals.short_days[:, block].reshape(shape),
-        longest_short_days=totals.longest_short_days[:, block].reshape(shape),
-        trace=None if record is None else Trace(*(flow[..., block] for flow in vars(record).values())),
+        level_start_m3=own(totals.start_m3).reshape(shape),
+        level_end_m3=own(totals.end_m3).reshape(shape),
+        short_days=own(totals.short_days).reshape(shape),
+        longest_short_days=own(totals.longest_short_days).reshape(shape),
+        trace=None if record is None else Trace(*(own(flow) for flow in vars(record).values())),
     )

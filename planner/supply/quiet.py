@@ -16,6 +16,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.supply.cells import Integers, over_day
 from planner.supply.daily_limit import DailyLimit
 from planner.supply.topup import TopUp
 
@@ -29,35 +30,48 @@ class Quiet:
     """One day, were it quiet: arrays (variants, columns).
 
     `holds` tells where it is, `end_m3` is the level at its end; `below_rim_m3` is how far the tank was from full at its
-    beginning, below nil, and `rise_m3` (24, columns) is M.
+    beginning, below nil. `rise_m3` (24, series) is M, `of_column` (columns,) the series of each column.
     """
 
     holds: NDArray[np.bool_]
     end_m3: Array
     below_rim_m3: Array
     rise_m3: Array
+    of_column: Integers
 
-    def add_idle(self, busy: NDArray[np.bool_], kwh_per_m3: Array, idle_m3: Array, idle_kwh: Array) -> None:
-        """Add the sun that found no room where the day is quiet, water and energy at `kwh_per_m3` (24, columns)."""
-        begins = np.where(busy, -np.inf, self.below_rim_m3)
-        before, now = np.zeros_like(begins), np.empty_like(begins)
-        grows = np.diff(self.rise_m3, axis=0, prepend=-np.inf) > 0
-        grows &= self.rise_m3 + begins.max(axis=0) > 0
+    def add_idle(self, settled: NDArray[np.bool_], kwh_per_m3: Array, idle_m3: Array, idle_kwh: Array) -> None:
+        """Add the sun that found no room where the day is settled so, water and energy at `kwh_per_m3` (24, series)."""
+        begins = np.where(settled, self.below_rim_m3, -np.inf)
+        highest = begins.max(axis=0)
+        fills = np.flatnonzero(highest + self.rise_m3[-1, self.of_column] > 0)
+        if not fills.size:
+            return
+        begins, series = begins[:, fills], self.of_column[fills]
+        rise, kwh_per_m3 = self.rise_m3[:, series], kwh_per_m3[:, series]
+        before, now, kwh = np.zeros_like(begins), np.empty_like(begins), np.zeros_like(begins)
+        grows = np.diff(rise, axis=0, prepend=-np.inf) > 0
+        grows &= rise + highest[fills] > 0
         for hour in np.flatnonzero(grows.any(axis=1)):
-            np.add(begins, self.rise_m3[hour], out=now)
+            np.add(begins, rise[hour], out=now)
             np.maximum(now, 0.0, out=now)
             np.subtract(now, before, out=before)
             before *= kwh_per_m3[hour]
-            idle_kwh += before
+            kwh += before
             before, now = now, before
-        idle_m3 += before
+        idle_kwh[:, fills] += kwh
+        idle_m3[:, fills] += before
 
 
 class QuietDays:
-    """Finds the quiet days of (variants, columns) with tanks `volume_m3`, sources `top_ups` and maybe a daily limit."""
+    """Finds the quiet days of (variants, columns) with tanks `volume_m3`, sources `top_ups` and maybe a daily limit.
 
-    def __init__(self, volume_m3: Array, top_ups: Sequence[TopUp], limit: DailyLimit | None) -> None:
-        self.volume, self.top_ups = volume_m3, top_ups
+    `of_column` is the hourly series of each column.
+    """
+
+    def __init__(
+        self, volume_m3: Array, top_ups: Sequence[TopUp], limit: DailyLimit | None, of_column: Integers
+    ) -> None:
+        self.volume, self.top_ups, self.of_column = volume_m3, top_ups, of_column
         self.limit_m3 = None if limit is None else limit.limit_m3 - _TINY
         self.lowest = np.full(volume_m3.shape, _TINY)
         for top_up in top_ups:
@@ -65,7 +79,7 @@ class QuietDays:
             self.lowest[:, top_up.columns] = np.maximum(own, top_up.start + _TINY)
 
     def of(self, sun_m3: Array, draw_m3: Array, level: Array) -> Quiet:
-        """Look at one day, whose sun and draw are (24, columns), from the levels at its beginning."""
+        """Look at one day, whose sun and draw are (24, series), from the levels at its beginning."""
         sums = sun_m3 - draw_m3
         rise = np.empty_like(sums)
         rise[0] = sums[0]
@@ -74,12 +88,12 @@ class QuietDays:
             np.maximum(rise[hour - 1], sums[hour], out=rise[hour])
         under = sums - rise
         below_rim = level - self.volume
-        holds = level + sums.min(axis=0) > self.lowest
-        holds &= self.volume + under.min(axis=0) > self.lowest
+        holds = level + sums.min(axis=0)[self.of_column] > self.lowest
+        holds &= self.volume + under.min(axis=0)[self.of_column] > self.lowest
         for top_up in self.top_ups:
             holds[:, top_up.columns] &= top_up.rests
         if self.limit_m3 is not None:
-            pumped = sun_m3.sum(axis=0) - np.maximum(below_rim + rise[-1], 0.0)
+            pumped = over_day(sun_m3)[self.of_column] - np.maximum(below_rim + rise[-1, self.of_column], 0.0)
             holds &= pumped < self.limit_m3
-        end = np.minimum(level + sums[-1], self.volume + under[-1])
-        return Quiet(holds, end, below_rim, rise)
+        end = np.minimum(level + sums[-1, self.of_column], self.volume + under[-1, self.of_column])
+        return Quiet(holds, end, below_rim, rise, self.of_column)

@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Hashable, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from functools import cached_property
-from graphlib import TopologicalSorter
 
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import DAY, side_by_side
+from planner.supply.cells import DAY, over_day
+from planner.supply.columns import MONTH_HOURS, Shared, SourceColumns, in_order, per_column, side_by_side_order
 from planner.supply.kernel import State, Totals, Trace, run_hours
 from planner.supply.option import Months, Option, Outcome, outcome_of
-from planner.supply.series import Extra, SunSeries, TopUpSource, extra_series, sun_series
-from planner.supply.topup import FloatSwitch, TopUpSeries, TopUpTotals
+from planner.supply.series import SunSeries, sun_series
+from planner.supply.topup import FloatSwitch, TopUpSeries
 
 __all__ = ["HOUR", "MONTH", "Option", "Outcome", "run_options"]
 
@@ -22,10 +22,6 @@ Array = NDArray[np.float64]
 
 SPIN_UP_DAYS = 31
 """Days before New Year that are run first, from an empty tank, to find the level each life year begins with."""
-
-STANDBY_START = 0.5
-"""A top-up source that stands by behind another starts at this share of its start level, and stops at its start
-level."""
 
 MONTH_DAYS = np.array([31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31])
 MONTH = np.repeat(np.arange(12), MONTH_DAYS * 24)
@@ -42,21 +38,22 @@ def run_options(
     *,
     band_count: int = 1,
     trace: bool = False,
-    limit_cost: bool = False,
+    free_variants: Sequence[int] | None = None,
 ) -> list[Outcome]:
     """Simulate every option, number of strings, tank and life year in one pass through the hours.
 
     Parameters
     ----------
     options : sequence of Option
-        The options; all with the same number of variants and life years.
+        The options; all with the same number of life years.
     band_count : int
         Number of tariff bands in the nothing that an option has from a source it lacks, so that tables of several
         options agree.
     trace : bool
         Keep the hour-by-hour record of each option.
-    limit_cost : bool
-        Also find the shortfall that the daily limit causes: each option is run beside itself without the limit.
+    free_variants : sequence of int, optional
+        How many variants of each option, from its first, are also run without its daily limit, to find the shortfall
+        that the limit causes; it is NaN of the others.
 
     Returns
     -------
@@ -68,36 +65,50 @@ def run_options(
     ValueError
         When options put the same sources in different orders, or a source has different tariff bands in them.
     """
-    if limit_cost:
-        limited = [place for place, option in enumerate(options) if option.daily_limit_m3 is not None]
-        freed = [replace(options[place], daily_limit_m3=None) for place in limited]
-        held = run_options([*options, *freed], band_count=band_count, trace=trace)
-        free = {place: held[len(options) + at] for at, place in enumerate(limited)}
-        return [
-            replace(each, limit_shortfall_m3=(free.get(place, each).delivered_m3 - each.delivered_m3).sum(axis=-1))
-            for place, each in enumerate(held[: len(options)])
-        ]
-    names = _in_order(options)
-    order = _side_by_side(options, names)
+    if free_variants is not None:
+        return _beside_free(options, free_variants, band_count, trace)
+    names = in_order(options)
+    order = side_by_side_order(options, names)
     ordered = [options[place] for place in order]
     years = ordered[0].draw_m3.shape[1]
     ends = np.cumsum([len(option.strings) * years for option in ordered])
     blocks = [
         slice(int(end) - len(option.strings) * years, int(end)) for end, option in zip(ends, ordered, strict=True)
     ]
-    served = [_Source.of(name, ordered, blocks) for name in names]
+    served = [SourceColumns.of(name, ordered, blocks) for name in names]
     life = _Life(ordered, blocks, served, years)
     totals, sums, record = life.run(_limits(ordered, blocks), trace)
     outcomes: list[Outcome | None] = [None] * len(options)
     for place, option, block in zip(order, ordered, blocks, strict=True):
         months = Months(*(sums[name][:, block] for name in _SUMS))
         did = {
-            source.name: source.part(totals.top_ups[at], block)
+            source.name: source.part(totals.top_ups[at], block, option.tank_m3.size)
             for at, source in enumerate(served)
             if block.start in source.inside
         }
         outcomes[place] = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
     return [outcome for outcome in outcomes if outcome is not None]
+
+
+def _beside_free(
+    options: Sequence[Option], free_variants: Sequence[int], band_count: int, trace: bool
+) -> list[Outcome]:
+    """Run options, and beside them some of their variants without the daily limit."""
+    freed = {
+        place: options[place].first(count).without_limit()
+        for place, count in enumerate(free_variants)
+        if count and options[place].daily_limit_m3 is not None
+    }
+    found = run_options([*options, *freed.values()], band_count=band_count, trace=trace)
+    free = dict(zip(freed, found[len(options) :], strict=True))
+    result = []
+    for place, (option, held) in enumerate(zip(options, found, strict=False)):
+        short = np.full(held.level_end_m3.shape, 0.0 if option.daily_limit_m3 is None else np.nan)
+        if place in free:
+            gain = free[place].delivered_m3 - held.delivered_m3[: free_variants[place]]
+            short[: free_variants[place]] = gain.sum(axis=-1)
+        result.append(replace(held, limit_shortfall_m3=short))
+    return result
 
 
 _SUMS = ("demand_m3", "drawn_m3", "pumped_m3", "used_kwh", "offered_kwh")
@@ -123,18 +134,26 @@ class _Life:
 
     options: Sequence[Option]
     blocks: Sequence[slice]
-    served: Sequence[_Source]
+    served: Sequence[SourceColumns]
     years: int
+
+    @cached_property
+    def shared(self) -> Shared:
+        """What the options share of sun and draw."""
+        return Shared.of([(option.sun_key, id(option.draw_m3)) for option in self.options], self.blocks)
 
     @cached_property
     def room(self) -> Array:
         """Room for a month of flows, made once: fresh memory for each month costs more than what is put into it."""
-        return np.empty((3, MONTH_DAYS.max() * DAY, self.blocks[-1].stop))
+        return np.empty((3, MONTH_HOURS, self.shared.count))
 
     def run(self, daily_limit_m3: Array | None, trace: bool = False) -> tuple[Totals, dict[str, Array], Trace | None]:
         """Run every life year from the state in which the year before ends; sums are (12, columns)."""
-        tank_m3 = _per_column([option.tank_m3 for option in self.options], self.blocks)
-        state = self._new_year(tank_m3, daily_limit_m3)
+        variants = [option.tank_m3.size for option in self.options]
+        tank_m3 = per_column([option.tank_m3 for option in self.options], self.blocks, max(variants))
+        widths = [block.stop - block.start for block in self.blocks]
+        needed = np.arange(max(variants))[:, None] < np.repeat(variants, widths)
+        state = self._new_year(tank_m3, needed, daily_limit_m3)
         sums: dict[str, list[Array]] = {name: [] for name in _SUMS}
         parts: list[Totals] = []
         records: list[Trace] = []
@@ -147,9 +166,11 @@ class _Life:
                 state,
                 np.zeros(hours.stop - hours.start, dtype=np.int64),
                 month_count=1,
+                of_column=self.shared.of_column,
                 sources=part.sources,
                 daily_limit_m3=daily_limit_m3,
                 users_share=part.users_share if by_hour else None,
+                needed=needed,
                 trace=trace,
             )
             if not by_hour:
@@ -162,7 +183,7 @@ class _Life:
         by_month = {name: np.array(values) for name, values in sums.items()}
         return Totals.joined(parts), by_month, Trace.joined(records) if records else None
 
-    def _new_year(self, tank_m3: Array, daily_limit_m3: Array | None) -> State:
+    def _new_year(self, tank_m3: Array, needed: NDArray[np.bool_], daily_limit_m3: Array | None) -> State:
         """Find the state each life year begins in: that in which the last days of the year before end.
 
         The years run side by side, so the last days of each are run first, from an empty tank. It has forgotten where
@@ -174,7 +195,15 @@ class _Life:
         empty = np.zeros_like(tank_m3)
         one_month = np.zeros(hours.stop - hours.start, dtype=np.int64)
         totals, _ = run_hours(
-            *last.flows, tank_m3, empty, one_month, month_count=1, sources=last.sources, daily_limit_m3=daily_limit_m3
+            *last.flows,
+            tank_m3,
+            empty,
+            one_month,
+            month_count=1,
+            of_column=self.shared.of_column,
+            sources=last.sources,
+            daily_limit_m3=daily_limit_m3,
+            needed=needed,
         )
         column = np.arange(tank_m3.shape[1])
         return totals.end.taken(np.where(column % self.years == 0, column, column - 1))
@@ -182,169 +211,28 @@ class _Life:
     def _part(self, hours: slice) -> _Part:
         """Make the series of some hours; options that share an array, a pump and a source share their working-out."""
         count = hours.stop - hours.start
-        shape = (count, self.blocks[-1].stop)
         pumped, kwh_per_m3, draw = (flow[:count] for flow in self.room)
-        sources = [source.blank(count, hours) for source in self.served]
-        sums = {name: np.zeros(shape[1]) for name in _SUMS}
+        sums = {name: np.zeros(self.shared.count) for name in _SUMS}
         suns: dict[Hashable, SunSeries] = {}
-        extras: dict[Hashable, Extra] = {}
-        for option, block in zip(self.options, self.blocks, strict=True):
+        for place, block in self.shared.blocks.items():
+            option = self.options[place]
             key = option.sun_key
             if key not in suns:
                 suns[key] = sun_series(option.sun_within(hours), option.pump, MONTH[hours], self.years)
             sun = suns[key]
             pumped[:, block], kwh_per_m3[:, block] = sun.pumped_m3, sun.kwh_per_m3
             draw[:, block] = np.tile(option.draw_m3[hours], (1, len(option.strings)))
-            for name, flow in (
-                ("pumped_m3", sun.pumped_m3), ("used_kwh", sun.used_kwh), ("offered_kwh", sun.offered_kwh)
-            ):  # fmt: skip
-                sums[name][block] = flow.sum(axis=0)
-            for source, (series, _) in zip(self.served, sources, strict=True):
-                source.fill(series, option, block, sun, hours, extras)
+            for name in ("pumped_m3", "used_kwh", "offered_kwh"):
+                sums[name][block] = over_day(getattr(sun, name))
+        sums["drawn_m3"] = over_day(draw)
+        sums = {name: value[self.shared.of_column] for name, value in sums.items()}
         users_share = np.concatenate(_users_shares(self.options, self.years, hours), axis=1)
-        sums["drawn_m3"] = draw.sum(axis=0)
         by_hour = users_share.shape[0] > 1
-        sums["demand_m3"] = (draw * users_share).sum(axis=0) if by_hour else sums["drawn_m3"] * users_share[0]
-        return _Part((pumped, draw, kwh_per_m3), users_share, sources, sums)
-
-
-@dataclass(frozen=True)
-class _Source:
-    """One top-up source over all options that use it.
-
-    `columns` are theirs, `inside` gives the place among these of each of the options, by its own first column;
-    `has_minimum_run` tells whether any of them has a shortest run, `bands` is the tariff band of each hour.
-    """
-
-    name: str
-    columns: NDArray[np.int64]
-    switch: FloatSwitch
-    has_minimum_run: bool
-    bands: NDArray[np.int64] | None
-    inside: dict[int, slice] = field(default_factory=dict)
-
-    @cached_property
-    def room(self) -> Array:
-        """Room for a month of series, made once."""
-        return np.empty((5 if self.has_minimum_run else 4, MONTH_DAYS.max() * DAY, self.columns.size))
-
-    @staticmethod
-    def of(name: str, options: Sequence[Option], blocks: Sequence[slice]) -> _Source:
-        """Find the columns of a source, and set its float switches."""
-        served = [
-            (option, place, block)
-            for option, block in zip(options, blocks, strict=True)
-            if (place := _place(option, name)) is not None
-        ]
-        own = [block for _, _, block in served]
-        widths = np.array([block.stop - block.start for block in own])
-        ends = np.cumsum(widths)
-        levels = [_levels(option, place) for option, place, _ in served]
-        found = [option.top_ups[place] for option, place, _ in served]
-        runs = [source.minimum_run_h for source in found]
-        start, stop = (_per_column([pair[at] for pair in levels], own) for at in (0, 1))
-        return _Source(
-            name,
-            np.concatenate([np.arange(block.start, block.stop) for block in own]),
-            FloatSwitch(start, stop, np.repeat(runs, widths)),
-            any(runs),
-            _bands(found),
-            {
-                block.start: slice(int(end - width), int(end))
-                for block, width, end in zip(own, widths, ends, strict=True)
-            },
+        sums["demand_m3"] = (
+            over_day(draw[:, self.shared.of_column] * users_share) if by_hour else sums["drawn_m3"] * users_share[0]
         )
-
-    def blank(self, count: int, hours: slice) -> tuple[TopUpSeries, FloatSwitch]:
-        """Give room for some hours."""
-        extra, per_m3, kwh, sun_kwh, *available = (flow[:count] for flow in self.room)
-        return TopUpSeries(
-            side_by_side(self.columns),
-            extra,
-            per_m3,
-            kwh,
-            sun_kwh,
-            available=available[0] if available else None,
-            bands=None if self.bands is None else self.bands[hours],
-        ), self.switch
-
-    def fill(
-        self,
-        series: TopUpSeries,
-        option: Option,
-        block: slice,
-        sun: SunSeries,
-        hours: slice,
-        known: dict[Hashable, Extra],
-    ) -> None:
-        """Put one option's part into the series, should the option use the source."""
-        place = _place(option, self.name)
-        if place is None:
-            return
-        whole = option.top_ups[place]
-        inside, top_up = self.inside[block.start], whole.within(hours)
-        key = (id(whole), option.sun_key)
-        if key not in known:
-            efficiency = option.sun.efficiency if option.sun else 1.0
-            known[key] = extra_series(top_up, sun, efficiency, option.pump, MONTH[hours])
-        for name, values in vars(known[key]).items():
-            getattr(series, name)[:, inside] = values
-        if series.available is not None:
-            series.available[:, inside] = np.tile(top_up.available, (1, len(option.strings)))
-
-    def part(self, totals: TopUpTotals, block: slice) -> TopUpTotals:
-        """Return what the source did for one option, by its columns."""
-        inside = self.inside[block.start]
-        sums = {name: value[..., inside] for name, value in vars(totals).items() if name != "columns"}
-        return TopUpTotals(inside, **sums)
-
-
-def _place(option: Option, name: str) -> int | None:
-    """Place of a source among an option's top-up sources, None where it is not there."""
-    return next((place for place, source in enumerate(option.top_ups) if source.name == name), None)
-
-
-def _in_order(options: Sequence[Option]) -> tuple[str, ...]:
-    """Names of all top-up sources, in an order that keeps each option's own."""
-    sorter: TopologicalSorter[str] = TopologicalSorter()
-    for option in options:
-        names = [source.name for source in option.top_ups]
-        for place, name in enumerate(names):
-            sorter.add(name, *names[:place])
-    return tuple(sorter.static_order())
-
-
-def _side_by_side(options: Sequence[Option], names: Sequence[str]) -> list[int]:
-    """Order options so that those with the same source stand side by side where they can.
-
-    Whole slices are faster in the loop than lists of columns. In the order of the Gray code, whose digits are the
-    sources, neighbours differ in one source.
-    """
-
-    def rank(option: Option) -> int:
-        code = sum(1 << digit for digit, name in enumerate(names) if _place(option, name) is not None)
-        found = code
-        while code := code >> 1:
-            found ^= code
-        return found
-
-    return sorted(range(len(options)), key=lambda place: rank(options[place]))
-
-
-def _bands(sources: Sequence[TopUpSource]) -> NDArray[np.int64] | None:
-    """Tariff bands of one source, the same in every option."""
-    for source in sources[1:]:
-        if not source.shares_bands(sources[0]):
-            raise ValueError(f"the tariff bands of '{source.name}' differ between options of one pass")
-    return sources[0].bands
-
-
-def _levels(option: Option, place: int) -> tuple[Array, Array]:
-    """Start and stop level in each variant of an option of its top-up source at some place [m³]."""
-    start, stop = option.tank_m3 * option.start_share, option.tank_m3 * option.stop_share
-    for _ in range(place):
-        start, stop = start * STANDBY_START, start
-    return start, stop
+        sources = [(source.series(suns, hours), source.switch) for source in self.served]
+        return _Part((pumped, draw, kwh_per_m3), users_share, sources, sums)
 
 
 def _limits(options: Sequence[Option], blocks: Sequence[slice]) -> Array | None:
@@ -363,14 +251,3 @@ def _users_shares(options: Sequence[Option], years: int, hours: slice) -> list[A
         np.tile(np.broadcast_to(share, (rows, years)), (1, len(option.strings)))
         for share, option in zip(shares, options, strict=True)
     ]
-
-
-def _per_column(values: Sequence[Array], blocks: Sequence[slice]) -> Array:
-    """Lay values per variant of each option out over its columns: (variants, columns)."""
-    return np.concatenate(
-        [
-            np.repeat(value[:, None], block.stop - block.start, axis=1)
-            for value, block in zip(values, blocks, strict=True)
-        ],
-        axis=1,
-    )

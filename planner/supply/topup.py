@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import DAY, Cells, Columns, over_day, side_by_side
+from planner.supply.cells import DAY, Cells, Columns, Integers, hours_with_some, over_day, side_by_side
 from planner.supply.daily_limit import DailyLimit, OpenDay
 
 Array = NDArray[np.float64]
@@ -24,19 +24,21 @@ class TopUpSeries:
     ----------
     columns : slice or ndarray of int
         The columns it serves, each once; a slice, which is faster, where they stand side by side.
-    extra_m3 : ndarray, (hours, columns served)
+    extra_m3 : ndarray, (hours, series)
         Water it could add to the sun's in the hour, availability included [m³].
-    hours_per_m3 : ndarray, (hours, columns served)
+    hours_per_m3 : ndarray, (hours, series)
         Running time per m³ added [h/m³].
-    kwh_per_m3 : ndarray, (hours, columns served)
+    kwh_per_m3 : ndarray, (hours, series)
         Energy taken from the source per m³ added [kWh/m³].
-    sun_kwh_per_m3 : ndarray, (hours, columns served)
+    sun_kwh_per_m3 : ndarray, (hours, series)
         Change of the solar energy used per m³ added [kWh/m³]: positive where a parallel drive also uses sun too weak to
         start the pump alone, negative where a changeover drive leaves the sun aside.
-    available : ndarray, (hours, columns served), optional
+    available : ndarray, (hours, series), optional
         Share of the hour in which it may run; needed where it has a shortest run.
     bands : ndarray of int, (hours,), optional
         Tariff band of each hour, by which its energy is split and its demand found; one band when left out.
+    of_column : ndarray of int, (columns served,), optional
+        The series that holds in each of the columns; each has its own when left out.
     """
 
     columns: Columns
@@ -46,13 +48,14 @@ class TopUpSeries:
     sun_kwh_per_m3: Array
     available: Array | None = None
     bands: NDArray[np.int64] | None = None
+    of_column: Integers | None = None
 
     def last(self, hours: int) -> TopUpSeries:
         """Return its last hours alone."""
         series = {
             name: value[-hours:]
             for name, value in vars(self).items()
-            if name != "columns" and isinstance(value, np.ndarray)
+            if name not in ("columns", "of_column") and isinstance(value, np.ndarray)
         }
         return replace(self, **series)
 
@@ -123,6 +126,7 @@ class TopUp:
         served = np.arange(shape[1])[self.columns]
         self.place_of = np.full(shape[1], -1)
         self.place_of[served] = np.arange(served.size)
+        self.of_column = np.arange(served.size) if series.of_column is None else series.of_column
         shape = shape[0], served.size
         self.start = np.array(np.broadcast_to(switch.start_m3, shape), order="C")
         self.width = np.subtract(switch.stop_m3, self.start, order="C")
@@ -160,7 +164,8 @@ class TopUp:
         here = np.flatnonzero(place >= 0)
         self.serves = here.size > 0
         self.here = side_by_side(here)
-        self.cells = Cells(cells.variant[here], place[here], cells.variant[here] * self.on.shape[1] + place[here])
+        variant, place = cells.variant[here], place[here]
+        self.cells = Cells(variant, place, variant * self.on.shape[1] + place, self.of_column[place])
         self.column = cells.column[here]
         if not self.serves:
             return
@@ -168,53 +173,70 @@ class TopUp:
         self.volume = step.volume[self.here]
         own = self.cells.place
         self.day_start = self.start.reshape(-1)[own]
-        self.day_width = self.width.reshape(-1)[own]
         self.day_on, self.day_running = self.on.reshape(-1)[own], self.running.reshape(-1)[own].astype(float)
         self.day_left_h = self.run_left_h.reshape(-1)[own]
         self.extra = self.cells.of(self.series.extra_m3[day])
         self.hours_per_m3 = self.cells.of(self.series.hours_per_m3[day])
         # share of the hour left when the start level is crossed on the way down = (start - ahead) / fall
+        self.day_width = self.width.reshape(-1)[own]
+        fills = self.day_start + self.day_width
+        if self.has_minimum_run:
+            self.shortest_h = self.minimum_run_h[self.cells.column]
+            fills = np.where(self.shortest_h > 0, self.volume, fills)
+        step.top_up_level[self.here] = np.maximum(step.top_up_level[self.here], fills)
+        step.top_up_m3[self.here] += over_day(self.extra)
         self.per_fall = -step.net[:, self.here]
         np.maximum(self.per_fall, _TINY, out=self.per_fall)
         np.divide(1.0, self.per_fall, out=self.per_fall)
-        self.added = np.empty_like(self.extra)
+        self.added = np.zeros_like(self.extra)
         self.share, self.gap, self.left = (np.empty_like(self.day_start) for _ in range(3))
         self.ones, self.zeros = np.ones_like(self.gap), np.zeros_like(self.gap)  # faster here than numbers
         self.shared = [
             (first, *shared) for first in self.earlier if (shared := _shared(first.here, self.here, cells.count))
         ]
+        can_add = self.extra
         if self.has_minimum_run:
             assert self.series.available is not None
-            self.available = self.cells.of(self.series.available[day])
+            self.available = can_add = self.cells.of(self.series.available[day])
             self.permitted = (self.available > 0).astype(float)
             self.per_hour = np.zeros_like(self.extra)
             np.divide(1.0, self.hours_per_m3, out=self.per_hour, where=self.hours_per_m3 > 0)
-            self.shortest_h = self.minimum_run_h[self.cells.column]
-            self.forced_h, self.forced = np.empty_like(self.extra), np.empty_like(self.gap)
+            self.forced_h, self.forced = np.zeros_like(self.extra), np.empty_like(self.gap)
+        self.can_add = hours_with_some(can_add)
 
     def step(self, hour: int, limit: DailyLimit | None) -> None:
         """Work out the water added in this hour and the state of the switch after it."""
-        share, gap, added, extra = self.share, self.gap, self.added[hour], self.extra[hour]
+        share, gap = self.share, self.gap
         self.ahead = self.ahead_of_all[self.here]
         np.subtract(self.day_start, self.ahead, out=share)
         np.add(share, self.day_width, out=gap)
         share *= self.per_fall[hour]
         np.minimum(share, self.ones, out=share)
         np.maximum(share, self.day_on, out=share)
-        np.multiply(share, extra, out=added)
+        if self.can_add[hour]:
+            self._add(hour, limit)
+        elif self.has_minimum_run:
+            self.day_left_h.fill(0.0)
+            self.day_running.fill(0.0)
+        # stays on (1) where it was wanted and has not reached its stop level, else off (0 or below)
+        np.minimum(share, gap, out=self.day_on)
+        np.ceil(self.day_on, out=self.day_on)
+
+    def _add(self, hour: int, limit: DailyLimit | None) -> None:
+        """Work out the water added, and take it off the gap to the stop level."""
+        gap, added, extra = self.gap, self.added[hour], self.extra[hour]
+        np.multiply(self.share, extra, out=added)
         if self.shared:
             self._find_left(hour, extra)
             np.minimum(added, self.left, out=added)
-        if limit is not None:
-            limit.hold_top_up(hour, self.here, self.ahead, added)
+        allowed = None if limit is None else limit.allowance(hour, self.here, self.ahead)
+        if allowed is not None:
+            np.minimum(added, allowed, out=added)
         np.minimum(added, gap, out=added)
         np.maximum(added, self.zeros, out=added)
         if self.has_minimum_run:
-            self._run_on(hour, limit)
-        # stays on (1) where it was wanted and has not reached its stop level, else off (0 or below)
+            self._run_on(hour, allowed)
         np.subtract(gap, added, out=gap)
-        np.minimum(share, gap, out=self.day_on)
-        np.ceil(self.day_on, out=self.day_on)
         self.ahead_of_all[self.here] += added
         if limit is not None:
             limit.left[self.here] -= added
@@ -226,7 +248,7 @@ class TopUp:
             self.left[here] -= first.added[hour, there] * first.hours_per_m3[hour, there]
         np.multiply(self.left, extra, out=self.left)
 
-    def _run_on(self, hour: int, limit: DailyLimit | None) -> None:
+    def _run_on(self, hour: int, allowed: Array | None) -> None:
         """Keep a started set running for its shortest run, pumping while there is room, then idling.
 
         A set starts in the hour in which it first adds water: where its start level is crossed outside its hours, that
@@ -244,8 +266,8 @@ class TopUp:
         np.multiply(forced_h, self.per_hour[hour], out=forced)
         if self.shared:
             np.minimum(forced, self.left, out=forced)
-        if limit is not None:
-            limit.hold_top_up(hour, self.here, self.ahead, forced)
+        if allowed is not None:
+            np.minimum(forced, allowed, out=forced)
         np.minimum(forced, self.volume - self.ahead, out=forced)
         np.maximum(added, forced, out=added)
         np.multiply(added, self.hours_per_m3[hour], out=forced)

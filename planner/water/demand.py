@@ -97,8 +97,9 @@ def hourly_demand_m3(demand: Demand, years: int) -> Array:
     """
     gross, growth = _by_user(demand, years)
     profiles = np.array([_profile(user, demand) for user in demand.users])
-    hourly = gross[:, MONTH_OF_HOUR] * np.tile(profiles, 365)
-    return np.asarray(hourly.T @ growth + demand.leakage_m3_per_day / 24)
+    # the hours of one day of each month, (months, 24, years), of which the year is made
+    by_day = np.einsum("um,uh,uy->mhy", gross, profiles, growth) + demand.leakage_m3_per_day / 24
+    return np.repeat(by_day, DAYS_PER_MONTH, axis=0).reshape(-1, years)
 
 
 def users_share(demand: Demand, draw_m3: Array) -> Array:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 import pytest
 
 from planner.assumptions.pipes import pipe_for, velocity_m_s
 from planner.assumptions.reader import scenario_of
+from planner.checks.site import site_verdicts
 from planner.money.quantities import unpriced
 from planner.sources.registry import SOURCES
+from planner.study.site import place_of, weather_of
 from tests.assumptions.test_visit import visit
 
 PRICES = {
@@ -25,6 +28,14 @@ def test_a_pipe_is_wide_and_strong_enough_and_no_more(flow_m3h: float, bar: floa
     assert pipe.pressure_class_bar is not None
     assert pipe.pressure_class_bar >= bar
     assert pipe.name.startswith("PE100" if bar <= 20 else "steel")
+
+
+def test_where_no_pipe_bears_the_pressure_one_of_the_strongest_is_still_wide_enough() -> None:
+    strongest = pipe_for(2.5, 24.9).pressure_class_bar
+    for flow_m3h in (0.5, 2.5, 12.0):
+        pipe = pipe_for(flow_m3h, 90.0)
+        assert velocity_m_s(pipe, flow_m3h) <= 1.0
+        assert pipe.pressure_class_bar == strongest
 
 
 def test_the_pipe_of_the_visit() -> None:
@@ -111,3 +122,47 @@ def test_grid_and_fuel_are_priced_by_the_list() -> None:
     assert sources.generator is not None
     assert (sources.grid.tariff.price_per_kwh, sources.grid.price) == (0.2, 800)
     assert (sources.generator.fuel_price_per_l, sources.generator.price) == (1.3, 3000)
+
+
+@pytest.mark.parametrize(
+    ("given", "levels"),
+    [
+        ({"start_level_percent": 30.0}, (30, 50)),
+        ({"stop_level_percent": 15.0}, (0, 15)),
+        ({"start_level_percent": 90.0}, (90, 100)),
+        ({}, ("auto", "auto")),
+    ],
+)
+def test_a_level_given_alone_gets_its_other(given: dict[str, float], levels: tuple[object, object]) -> None:
+    topup = scenario_of(visit(topup=given)).topup
+    assert (topup.start_level_percent, topup.stop_level_percent) == levels
+
+
+def test_a_lower_voltage_of_the_supply_asks_for_a_thicker_cable() -> None:
+    def section_mm2(volts: float) -> float:
+        raw = visit(sources__grid={"hours": [[5, 20]], "voltage_v": volts}, cables={"ac": {"length_m": 60.0}})
+        cables = scenario_of(raw).cables
+        assert cables is not None
+        assert cables.ac is not None
+        return cables.ac.section_mm2
+
+    # at half the voltage twice the current loses four times the share: 4 x 2.5 mm2
+    assert section_mm2(230.0) < section_mm2(115.0)
+    assert section_mm2(400.0) <= section_mm2(230.0)
+
+
+def test_a_generator_without_a_rating_gets_the_smallest_that_is_good_here() -> None:
+    """1,500 W / 0.95 = 1.58 kW; 1.5 times that to start on a drive; 9.45 % lost above 305 m and some to 45 deg C."""
+    raw = visit(sources__generator={}, site__temperature_highest_c=25.0)
+    assert scenario_of(raw).sources.generator.rating_kw == 3.0  # 2.37 kW / 0.9055 = 2.6, in steps of 0.5
+    direct = visit(sources__generator={}, site__temperature_highest_c=25.0, controller__starting="direct")
+    assert scenario_of(direct).sources.generator.rating_kw > 3.0
+
+
+def test_a_rating_that_was_found_passes_the_checks_of_the_generator() -> None:
+    scenario = scenario_of(visit(sources__generator={}))
+    place = place_of(scenario)
+    verdicts = site_verdicts(scenario, place, weather_of(scenario, place, Path()))
+    of_generator = {each.key: each.outcome for each in verdicts if each.key.startswith("generator_")}
+    assert of_generator["generator_running"] == of_generator["generator_starting"] == "pass"
+    assert of_generator["generator_loading"] == "pass"

@@ -52,7 +52,8 @@ def test_every_assumption_is_listed_with_its_reason() -> None:
         "site.place", "site.time_zone", "weather", "demand.users[1].name", "borehole.specific_capacity_m3h_per_m",
         "borehole.safe_yield_m3h", "pump.name", "pump.kind", "controller.dc_voltage_min_v",
         "controller.dc_voltage_max_v", "pipeline.segments", "pipeline.segments[1].pipe", "pipeline.segments[2].pipe",
-        "sources.solar.module", "sources.solar.modules_in_series", "sources.solar.planes", "tank", "tank.sizes",
+        "sources.solar.module", "sources.solar.modules_in_series", "sources.solar.string_fuse_a",
+        "sources.solar.planes", "tank", "tank.sizes",
     ]  # fmt: skip
     assert all(found.values())
     assert "2.5 m3/h" in found["borehole.safe_yield_m3h"]

@@ -10,7 +10,7 @@ import pytest
 from planner.checks.verdict import TOPICS
 from tests.checks.sites import GIVEN, checked, site
 
-PLATE = GIVEN["pump.plate"]
+PLATE, QUALITY = GIVEN["pump.plate"], GIVEN["water_quality"]
 HYDRAULIC_W = 1000 * 9.80665 * 5 / 3600 * 80
 TAKEN_KW = 2.4 / 0.95
 DUTY_M3H, DUTY_M = 5.352, 74.06
@@ -87,6 +87,30 @@ FULL_SITE: dict[str, tuple[float | str, str]] = {
     "outlet_head": (7, "m"),
     "per_person": (20, "L/person/day"),
     "yield_through_life": (60, "m3/day"),
+    "pumping_test": (24, "h"),
+    "yield_of_test": (70, "%"),
+    "recovery": (1, "m"),
+    # WHO, Guidelines for drinking-water quality, 4th edition with both addenda, 2022
+    "quality_e_coli_per_100ml": (0, "per 100 mL"),
+    "quality_arsenic_mg_l": (0.01, "mg/L"),
+    "quality_fluoride_mg_l": (1.5, "mg/L"),
+    "quality_nitrate_mg_l": (50, "mg/L"),
+    "quality_nitrite_mg_l": (3, "mg/L"),
+    "quality_manganese_mg_l": (0.08, "mg/L"),
+    "quality_lead_mg_l": (0.01, "mg/L"),
+    "quality_uranium_mg_l": (0.03, "mg/L"),
+    "quality_boron_mg_l": (2.4, "mg/L"),
+    "quality_chromium_mg_l": (0.05, "mg/L"),
+    "quality_cadmium_mg_l": (0.003, "mg/L"),
+    "quality_iron_mg_l": (0.3, "mg/L"),
+    "quality_chloride_mg_l": (250, "mg/L"),
+    "quality_sulfate_mg_l": (250, "mg/L"),
+    "quality_sodium_mg_l": (200, "mg/L"),
+    "quality_hardness_mg_l": (200, "mg/L"),
+    "quality_dissolved_solids_mg_l": (1000, "mg/L"),
+    "quality_turbidity_ntu": (5, "NTU"),
+    "quality_ph": ("6.5 to 8.5", ""),
+    "quality_nitrate_and_nitrite": (100, "%"),
 }
 # the head needed is worked out by the head's own tests
 WORKED_OUT_ELSEWHERE = {"rated_head"}
@@ -188,6 +212,14 @@ VALUES: list[tuple[str, float, dict[str, Any]]] = [
     ("outlet_head", 8, {}),
     ("per_person", 25, {}),
     ("current", 2400 / 230 / 0.85, {}),
+    ("pumping_test", 48, {}),
+    ("yield_of_test", 100 * 7 / 11, {}),
+    ("recovery", 47.9 - 47.5, {}),
+    ("recovery", 0, {"pumping_test.recovery_level_m": 47.2}),
+    *((f"quality_{key}", value, {}) for key, value in QUALITY.items() if key not in ("ph", "conductivity_us_cm")),
+    ("quality_dissolved_solids_mg_l", 0.64 * 650, {}),  # 640 mg/L for 1 dS/m
+    ("quality_dissolved_solids_mg_l", 500, {"water_quality.dissolved_solids_mg_l": 500}),
+    ("quality_nitrate_and_nitrite", 12 / 0.5 + 0.3 / 0.03, {}),
 ]  # fmt: skip
 STRAIGHT: list[tuple[str, float, dict[str, Any]]] = [
     # working voltage falls about as the open-circuit one does, 0.27 % of 41 V per kelvin: cells of 34 deg C air in
@@ -208,8 +240,8 @@ def test_working_voltage_by_hand(key: str, value: float, changes: dict[str, Any]
 
 def test_every_check_of_the_full_site_has_its_value_fixed() -> None:
     fixed = {key for key, *_ in VALUES + STRAIGHT} | {"surge", "pressure_at_shut_off"}
-    # these two hold words, and are fixed where the steps are
-    assert set(checked(site())) - fixed == {"ingress_protection", "dc_cable_outdoor"}
+    # these hold words, and are fixed where the steps and the quality of the water are
+    assert set(checked(site())) - fixed == {"ingress_protection", "dc_cable_outdoor", "quality_ph"}
 
 
 def test_the_deepest_water_counts_for_the_lift_and_the_shallowest_against_a_closed_valve() -> None:

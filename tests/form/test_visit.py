@@ -40,7 +40,8 @@ def data() -> dict[str, Any]:
 
 def cells(given: dict[str, Any]) -> dict[str, Any]:
     """What a person types for a short scenario, by key."""
-    return {dotted(path): value for path, value in leaves(given) if path[-1] != "kind"}
+    typed = {dotted(path): value for path, value in leaves(given) if path[-1] != "kind"}
+    return typed | {"sources.solar.described": "yes", "sources.grid.hours": "5-20"}
 
 
 def answer(*arguments: object) -> tuple[str, Any]:
@@ -208,7 +209,7 @@ def test_what_is_asked_in_place_of_a_key_is_named_only_where_it_is_wanted(tmp_pa
     edited(path, {"borehole.specific_capacity_m3h_per_m": 0.4})
     (line,) = refused(path)
     assert line.startswith("sheet 'Borehole', cell B")
-    assert "(Safe yield: flow that the borehole can give without harm): is missing" in line
+    assert "(Safe yield: flow that the borehole can give without harm): is empty; must be a number above 0" in line
     assert isinstance(check_form(edited(path, {"borehole.safe_yield_m3h": 2.5})), Scenario)
 
 

@@ -89,6 +89,7 @@ def test_flows_of_each_kind() -> None:
     terms = make_terms(
         4,
         yearly_costs=50.0,
+        direct_support=400.0,
         water_price_per_m3=0.5,
         tariff=make_tariff(price_per_kwh=0.1),
         grid_price_growth=0.1,
@@ -108,6 +109,7 @@ def test_flows_of_each_kind() -> None:
         "fuel": [0, 16, 0, 36, 54],
         "generator_service": [0, 0, 30, 30, 30],
         "yearly_costs": [0, 50, 50, 50, 50],
+        "direct_support": [0, 400, 400, 400, 400],
         "revenue": [0, 50, 50, 50, 50],
     }
     for name, values in expected.items():
@@ -288,7 +290,7 @@ def test_prices_as_arrays_give_what_single_prices_give() -> None:
 
     def priced_at(terms: Terms, pump_price: float | np.ndarray) -> LifeCycle:
         dearer = [replace(x, unit_price=pump_price) if x.label == "Invented pump" else x for x in lines]
-        whole = with_percentages(dearer, 10.0, 5.0, YEARS)
+        whole = with_percentages(dearer, {"installation": 10.0, "contingency": 5.0}, YEARS)
         return appraise(terms, flows_of(terms, whole, some_quantities()), some_quantities())
 
     many = priced_at(replace(base, **prices), pump)
@@ -390,6 +392,6 @@ def test_replacements_and_residual_of_a_line(price: float, life: float, years: i
 
 
 def test_every_kind_of_flow_is_counted() -> None:
-    ones = CashFlows(*[np.array([1.0, 2.0])] * 9, further={"water_carts": np.array([1.0, 2.0])})
-    assert ones.total_cost().tolist() == [9.0, 18.0]
-    assert ones.times(np.array([1.0, 3.0])).total_cost().tolist() == [9.0, 54.0]
+    ones = CashFlows(*[np.array([1.0, 2.0])] * 10, further={"water_carts": np.array([1.0, 2.0])})
+    assert ones.total_cost().tolist() == [10.0, 20.0]
+    assert ones.times(np.array([1.0, 3.0])).total_cost().tolist() == [10.0, 60.0]

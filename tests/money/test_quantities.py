@@ -130,10 +130,21 @@ def test_strings_and_tanks_as_cases() -> None:
 def test_percentages_follow_changed_prices() -> None:
     lines = bill_of_quantities(priced_scenario(), (SOLAR,), strings=2, tank_m3=20.0)
     dearer = [replace(line, unit_price=2 * line.unit_price) if line.group == "solar_array" else line for line in lines]
-    again = with_percentages(dearer, 10.0, 5.0, 20.0)
+    again = with_percentages(dearer, {"installation": 10.0, "contingency": 5.0}, 20.0)
     assert len(again) == len(lines)
     assert named(again, "Installation").cost == pytest.approx(named(lines, "Installation").cost + 240.0)
     assert named(again, "Contingency").cost == pytest.approx(named(lines, "Contingency").cost + 0.05 * 1.1 * 2400.0)
+
+
+def test_supervision_counts_the_contingency_and_the_tax_counts_all() -> None:
+    percentages: dict[Group, float] = {"vat": 18.0, "supervision": 7.0, "installation": 10.0, "contingency": 5.0}
+    pump = Line(Thing("pump"), "pump_and_controller", "all", 1.0, "item", 1000.0, 8.0, 1.0)
+    borehole = Line(Thing("borehole"), "borehole", "all", 1.0, "item", 9000.0, 30.0, 0.0)
+    lines = with_percentages([borehole, pump], percentages, 20.0)
+    # By hand: 10 % of 1000; 5 % of 10100; 7 % of 10605; 18 % of 11347.35.
+    assert [line.group for line in lines[2:]] == ["installation", "contingency", "supervision", "vat"]
+    assert [line.cost for line in lines[2:]] == pytest.approx([100.0, 505.0, 742.35, 2042.523])
+    assert all(line.life_years == 20.0 and line.maintenance_percent_per_year == 0 for line in lines[2:])
 
 
 def test_tank_price_from_sizes() -> None:

@@ -18,7 +18,7 @@ import pytest
 
 from planner.answers.of_study import headline, study_verdicts
 from planner.assumptions.reader import check_scenario
-from planner.figures import figure
+from planner.figures import figure, figures_of
 from planner.scenario.reader import read_raw
 from planner.scenario.walk import walk
 from planner.study.compare import Study, study_scenario
@@ -55,6 +55,15 @@ RATES: dict[str, tuple[float, float]] = {
     "sources.grid.tariff.price_growth_percent_per_year": (-2.0, 6.0),
     "costs.contingency_percent": (1.0, 20.0),
     "costs.installation_percent": (1.0, 30.0),
+    "costs.supervision_percent": (1.0, 15.0),
+    "costs.vat_percent": (1.0, 25.0),
+    "costs.direct_support_per_person_year": (0.0, 3.0),
+    "finance.renewal_fund_interest_percent": (-3.0, 6.0),
+    "finance.exchange_rate": (0.2, 90.0),
+    "households.size": (3.0, 9.0),
+    "households.income_per_month": (20.0, 400.0),
+    "households.lowest_income_per_month": (5.0, 60.0),
+    "households.collection_percent": (40.0, 100.0),
     "pump.maintenance_percent_per_year": (0.0, 5.0),
     "sources.generator.life_hours": (700.0, 9000.0),
     "sources.generator.life_years": (2.0, 12.0),
@@ -257,13 +266,30 @@ def test_changed_prices_and_rates_give_what_a_fresh_run_gives(cases: list[Case],
         study = fresh[case.path.name]
         path = worked_out[case.path.name]
         with closing(openpyxl.load_workbook(path, data_only=True, read_only=True)) as book:
-            answer, options = (list(book[name].iter_rows(values_only=True)) for name in ("Answer", "Options"))
+            sheets = ("Answer", "Options", "What users pay")
+            answer, options, users = (list(book[name].iter_rows(values_only=True)) for name in sheets)
         figures += _assert_answer(case, study, answer, options)
+        figures += _assert_users(case, study, users)
         moved += study.ranking != case.study.ranking
         texts = [str(row[0]) for row in answer]
         assert any(text.startswith("! Prices or rates were changed") for text in texts), case.name
     print(f"\n{figures} figures of {len(chosen)} changed workbooks are those of a fresh run; {moved} rank anew")
     assert moved > 0
+
+
+def _assert_users(case: Case, study: Study, rows: Rows) -> int:
+    """Compare what users must pay; return how many figures."""
+    lines = {str(row[0]): row for row in reversed(rows)}
+    count = 0
+    for option in study.options:
+        column = list(lines["Figure"]).index(option.name)
+        for shown in figures_of("users"):
+            if shown.known(option):
+                value = float(shown.read(option))
+                wanted = value if np.isfinite(value) else shown.words_for(option)
+                _assert_same(wanted, lines[shown.label][column], f"{case.name} {option.name} {shown.label}")
+                count += 1
+    return count
 
 
 def _assert_answer(case: Case, study: Study, rows: Rows, figures: Rows) -> int:

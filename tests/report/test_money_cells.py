@@ -59,6 +59,9 @@ TARIFFS: tuple[dict[str, Any], ...] = (
 )
 
 
+INCOMES = {"income_per_month": 140.0, "lowest_income_per_month": 35.0, "collection_percent": 85.0}
+
+
 @dataclass(frozen=True)
 class Case:
     """Raw data of a scenario, and a seed for its quantities."""
@@ -104,6 +107,13 @@ def scenarios(draw: st.DrawFn) -> Case:
         pump__maintenance_percent_per_year=draw(maybe(0, 5)),
         costs__installation_percent=draw(maybe(0, 30)),
         costs__contingency_percent=draw(maybe(0, 20)),
+        costs__supervision_percent=draw(maybe(1, 15)),
+        costs__vat_percent=draw(maybe(1, 25)),
+        costs__direct_support_per_person_year=draw(maybe(0, 3)),
+        finance__renewal_fund_interest_percent=draw(maybe(-5, 8)),
+        finance__programme_currency="EUR",
+        finance__exchange_rate=draw(st.floats(0.1, 90)),
+        households=draw(st.sampled_from([None, {"size": 5.5}, {"size": 4.0} | INCOMES])),
         costs__items=[{"name": "Fence", "unit_price": draw(maybe(1, 90)), "quantity": 30.0, "life_years": 6}],
         sources__generator__life_hours=draw(st.floats(500, 30_000)),
         sources__generator__life_years=draw(st.floats(1, 20)),

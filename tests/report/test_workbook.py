@@ -18,10 +18,10 @@ from tests.report.conftest import Written, write
 from tests.report.formulas import formula_cells
 
 SHEETS = (
-    "Answer", "Options", "Water", "Energy", "Head", "Checks", "Tank", "Bill of quantities", "Cash flow", "Simulated",
-    "Replacements", "Returns", "Inputs", "Method and cautions", "Form",
+    "Answer", "Options", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank", "Bill of quantities",
+    "Cash flow", "What users pay", "Simulated", "Replacements", "Returns", "Inputs", "Method and cautions", "Form",
 )  # fmt: skip
-MANY_TABLES = {"Answer", "Head", "Tank", "Method and cautions", "Form"}
+MANY_TABLES = {"Answer", "Head", "Test and quality", "Tank", "What users pay", "Method and cautions", "Form"}
 """Sheets of several tables, which have no single header to keep in sight."""
 DIGIT_PIXELS = 7
 FIRST_HEADERS = {"Figure", "Month or life year", "Verdict", "Line", "Year", "Key", "Step"}

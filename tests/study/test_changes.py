@@ -15,6 +15,7 @@ from planner.money.simulated import quantities_of
 from planner.resource.sun import Sun
 from planner.scenario.errors import InputError
 from planner.scenario.fields import Changes
+from planner.scenario.records import WaterQuality
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.study import site
@@ -56,6 +57,22 @@ def hill_school() -> dict[str, Any]:
     raw["weather"]["monthly_spread_percent"] = 4
     raw["sources"]["solar"] |= {"strings_max": 3, "string_fuse_a": 20}
     raw["sources"]["solar"]["module"]["series_fuse_max_a"] = 25
+    raw["households"] = {
+        "size": 5.5, "income_per_month": 120, "lowest_income_per_month": 60, "collection_percent": 90
+    }  # fmt: skip
+    raw["costs"] |= {"supervision_percent": 7, "vat_percent": 18, "direct_support_per_person_year": 0.8}
+    raw["controller"]["life_years"] = 1
+    raw["finance"] |= {
+        "renewal_fund_interest_percent": 2, "programme_currency": "EUR", "exchange_rate": 1.1,
+        "usd_prices_since_2011": 1.4,
+    }  # fmt: skip
+    raw["pumping_test"] = {
+        "flow_m3h": 3, "duration_h": 48, "static_level_m": 60, "final_level_m": 70, "recovery_h": 12,
+        "recovery_level_m": 60.5,
+    }  # fmt: skip
+    raw["water_quality"] = {
+        field: 1.0 for field, info in WaterQuality.model_fields.items() if "float" in str(info.annotation)
+    }
     raw["sources"]["grid"]["outages"] |= {
         "month_weights": [1.0] * 6 + [2.0] * 6,
         "start_weights": [1.0] * 17 + [3.0] * 4 + [1.0] * 3,
@@ -337,7 +354,8 @@ def money_of(case: Worked, outcomes: list[Outcome]) -> list[Any]:
         done = outcome.at(0, 0)
         worst, short = done.worst_year_share, done.longest_short_days.max(axis=-1)
         meets = bool(serves(own.scenario.service, done.delivered_share, worst, short))
-        found.append((Result(own, done, quantities_of(done), meets, 0.0).life, meets))
+        life = Result(own, done, quantities_of(done), meets, 0.0).life
+        found.append((life, life.users, meets))
     return found
 
 

@@ -228,6 +228,7 @@ def test_nothing_serves() -> None:
     )  # fmt: skip
     assert none.best is None
     assert sentences(none)[0].startswith("No option meets the target of 97 % of the water; solar comes nearest")
+    assert "more hours of power, more flow within what the borehole may give, or less demand" in sentences(none)[1]
 
 
 def test_sentences_name_the_best_and_what_the_top_up_is_worth(study: Study) -> None:

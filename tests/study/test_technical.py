@@ -83,6 +83,20 @@ def test_the_sentences_name_days_without_water_and_no_cost(mixed: Study) -> None
     assert "cost" not in said
 
 
+def test_where_none_meets_the_target_the_demand_is_held_against_the_flow_of_the_pump() -> None:
+    # 3,000 people x 25 L a day are 75 m3 in every month; the borehole was tested at 2.5 m3/h: 30 hours
+    many = study_scenario(visit(demand={"users": [{"kind": "people", "count": 3000}]}), HERE)
+    assert many.best is None
+    said = sentences(many)[1]
+    assert "75.0 m3 a day are asked for: 30 hours of pumping at the 2.50 m3/h" in said
+    month = many.ranked[0].outcome.month_share.argmin()
+    hours = 75 * float(many.ranked[0].outcome.month_share[month]) / 2.5
+    assert f"solar gives as much as {hours:.1f} such hours do: more flow" in said
+    fewer = sentences(study_scenario(visit(demand={"users": [{"kind": "people", "count": 2000}]}), HERE))
+    assert "50.0 m3 a day are asked for: 20.0 hours" in fewer[1]
+    assert "such hours do: more hours of power" in fewer[1]
+
+
 def test_what_matters_most_is_found_by_trying() -> None:
     scenario, context = visit(), Context(HERE)
     choice = choose_all(context, context.supplies(scenario))[0]

@@ -5,9 +5,11 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from planner.supply.daily_limit import DailyLimit, OpenDay
 from planner.supply.kernel import run_hours
 from planner.supply.run import run_options
 from planner.supply.topup import FloatSwitch, TopUpSeries
+from tests.supply.cases import make_cases
 from tests.supply.options import HOURS, option, source_of, sun_of
 
 SUN_AT_NOON = np.where((np.arange(24) >= 8) & (np.arange(24) < 16), 3.0, 0.0)  # 24 m3 a day
@@ -92,7 +94,7 @@ def test_what_the_limit_costs_is_the_shortfall_without_it_taken_off() -> None:
     draw = np.full((HOURS, 2), 1.0)
     limited = option("grid", draw, 40.0, grid=source_of(1.0, 2), daily_limit_m3=20.0, users_share=np.full((1, 1), 0.8))
     free = option("solar", draw, 40.0, sun=sun_of(600.0, 2))
-    asked = run_options([limited, free], limit_cost=True)
+    asked = run_options([limited, free], free_variants=[1, 1])
     np.testing.assert_allclose(asked[0].limit_shortfall_m3, 4 * 365 * 0.8, rtol=1e-3)
     assert np.abs(asked[1].limit_shortfall_m3).max() == 0
     assert asked[1].delivered_share[0, 0] < 1
@@ -104,3 +106,39 @@ def test_each_option_keeps_its_own_limit() -> None:
     options = [option("grid", draw, 40.0, grid=source_of(1.0, 1), daily_limit_m3=limit) for limit in (12.0, None, 18.0)]
     shares = [float(outcome.delivered_share[0, 0]) for outcome in run_options(options)]
     assert shares == pytest.approx([0.5, 1.0, 0.75], rel=1e-3)
+
+
+@pytest.mark.parametrize("limit", [6.0, 12.0, 24.0])
+@pytest.mark.parametrize("run", [0.0, 2.5])
+def test_a_cell_is_spared_only_where_the_limit_would_hold_nothing_back(
+    limit: float, run: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    arguments = make_cases(2, 3, 4, minimum_run_h=run, days=40).arguments
+    spared: list[float] = []
+    find = DailyLimit.spared
+
+    def counted(self: DailyLimit, day: OpenDay) -> np.ndarray:
+        found = find(self, day)
+        spared.append(float(found.mean()))
+        return found
+
+    monkeypatch.setattr(DailyLimit, "spared", counted)
+    quick, _ = run_hours(**arguments, daily_limit_m3=limit)
+    assert 0 < np.mean(spared) < 1
+    monkeypatch.setattr(DailyLimit, "spared", lambda self, day: np.zeros(day.first.shape, dtype=bool))
+    whole, _ = run_hours(**arguments, daily_limit_m3=limit)
+    for name in ("shortfall_m3", "idle_m3", "end_m3"):
+        np.testing.assert_allclose(getattr(quick, name), getattr(whole, name), atol=1e-9)
+    for place in range(2):
+        np.testing.assert_allclose(quick.top_ups[place].added_m3, whole.top_ups[place].added_m3, atol=1e-9)
+
+
+def test_what_the_limit_costs_is_found_for_the_variants_asked_for_alone() -> None:
+    draw = np.full((HOURS, 2), 1.0)
+    limited = option("grid", draw, [40.0, 20.0], grid=source_of(1.0, 2), daily_limit_m3=20.0)
+    smaller = option("grid", draw, [30.0], grid=source_of(1.0, 2), daily_limit_m3=20.0)
+    asked, other = run_options([limited, smaller], free_variants=[1, 0])
+    np.testing.assert_allclose(asked.limit_shortfall_m3[0], 4 * 365, rtol=1e-3)
+    assert np.isnan(asked.limit_shortfall_m3[1]).all()
+    assert np.isnan(other.limit_shortfall_m3).all()
+    assert other.demand_m3.shape[0] == 1

@@ -23,7 +23,7 @@ SHEETS: dict[str, tuple[KeyPath, ...]] = {
     "project": ((),),
     "place": (("site",), ("weather",)),
     "demand": (("demand",),),
-    "borehole": (("borehole",),),
+    "borehole": (("borehole",), ("pumping_test",), ("water_quality",)),
     "pipe": (("pipeline",),),
     "pump": (("pump",), ("controller",)),
     "solar": (("sources", "solar"),),
@@ -31,7 +31,7 @@ SHEETS: dict[str, tuple[KeyPath, ...]] = {
     "generator": (("sources", "generator"),),
     "cables": (("cables",),),
     "tank": (("tank",), ("topup",)),
-    "costs": (("costs",), ("finance",)),
+    "costs": (("costs",), ("finance",), ("households",)),
     "options": (("service",), ("overrides",)),
     "studies": (("size",), ("sweep",)),
 }

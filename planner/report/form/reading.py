@@ -140,8 +140,7 @@ def _placed(problem: Problem, form: Form) -> list[tuple[Cell | None, str]]:
     """Find the cell of a problem; of what is worked out from the visit, the cells that are empty or wrong there."""
     if problem.file:  # it stands in a file that the form includes
         return [(None, f"{problem.file}:{problem.line}: {problem.key}: {problem.text}")]
-    missing = problem.text.startswith("is missing") or problem.text.endswith("(0 found)")
-    asked = asked_for(problem.key, form.data) if missing else {}
+    asked = asked_for(problem.key, form.data) if problem.kind in ("missing", "no_entry") else {}
     if any(isinstance(value, Unreadable) for value in asked.values()):
         return []
     cells = [form.cells[key] for key, value in asked.items() if value is None and key in form.cells]
@@ -153,13 +152,13 @@ def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str
     """Find the cell of a problem; one that concerns a whole section points at the keys its text names."""
     key, says = problem.key, problem.text
     cell = _nearest(key, cells)
-    if key in cells and says.endswith("(0 found)"):
+    if key in cells and problem.kind == "no_entry":
         says = text("form_cell.no_row")
     elif cell is None or not cell.allowed:
         cell, says = _by_named_keys(key, says, cell, cells)
-    elif key in cells and (says == "is missing" or says.startswith("needs the key kind")):
+    elif key in cells and problem.kind in ("missing", "no_kind"):
         says = _empty(key, cell)
-    elif key in cells and says.startswith("is not a known key") and not key.startswith("overrides."):
+    elif key in cells and problem.kind == "unknown_key" and not key.startswith("overrides."):
         says = text("form_cell.other_kind")
     return cell, says if cell or not key else f"{key}: {says}"
 

@@ -47,10 +47,12 @@ TECHNICAL_FIGURES = (
 """The same where there are no prices."""
 DASHED = frozenset(("modules", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year"))
 """Figures of which nothing is shown by a dash."""
+RECORD = ("prepared_by", "visit_date", "price_date", "revision")
+"""Keys that say who made the study, on what visit and prices."""
 WHO_PAYS = ("grant", "loan", "own_funds", "capital_cost")
 COMPONENTS = (
-    "capital_expenditure", "operation_and_minor_maintenance", "capital_maintenance", "residual_taken_off",
-    "life_cycle_cost",
+    "capital_expenditure", "operation_and_minor_maintenance", "capital_maintenance",
+    "expenditure_on_direct_support", "residual_taken_off", "life_cycle_cost",
 )  # fmt: skip
 ASSUMPTIONS = (
     "demand.growth_percent_per_year",
@@ -123,6 +125,9 @@ def _words(study: Study, sentences: Sequence[str], verdicts: Sequence[Verdict]) 
     if scenario.people is not None:
         setting = f"{text('answer.people', people=f'{scenario.people:,.0f}')} {setting}"
     yield Text(setting)
+    record = {key: getattr(scenario, key) for key in RECORD}
+    if any(record.values()):
+        yield Text(text("answer.record", **{key: said or text("figure.not_given") for key, said in record.items()}))
     sign = SYMBOL["pass" if holds(study, verdicts) else "fail"]
     verdict = f"{sign} {headline(study, verdicts)}"
     if not scenario.priced:

@@ -8,6 +8,7 @@ from typing import Any
 
 import numpy as np
 
+from planner.money import quantities
 from planner.money.formula import Formula, Operand
 from planner.report.document import At, Block, Cell, Column, Foreign, Heading, Kind, Page, Row, Table, Text
 from planner.report.pages.by_time import MONTHS
@@ -21,7 +22,7 @@ from planner.study.compare import OptionResult, Study
 from planner.text import text
 
 INPUTS = "inputs"
-PERCENTAGES = (("costs", "installation_percent"), ("costs", "contingency_percent"))
+PERCENTAGES = tuple(("costs", f"{group}_percent") for group in quantities.PERCENTAGES)
 BLOCK_END = "up_to_kwh_month"
 WEATHER: tuple[tuple[str, str, Kind], ...] = (
     ("ghi_kwh_m2_day", "kWh/m2/day", "two"),

@@ -26,7 +26,7 @@ Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
 Mode = Literal["one_at_a_time", "grid", "random"]
 
-COLUMNS = 1960
+COLUMNS = 3920
 """Columns (options x life years x rows of cases) run together: few enough for memory, enough for speed."""
 CASE_YEARS = 40_000
 """Options x life years x cases whose results by month are held together, each of 2 kB."""

@@ -17,12 +17,14 @@ from planner.text.en import (
     materials,
     method,
     plate,
+    records,
     remedies,
     run,
     site,
     studies,
     technical,
     terminal,
+    users,
     weather,
 )
 from planner.text.en.figures import FIGURES
@@ -32,7 +34,7 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, form, form_refusals, inputs, materials, method, plate, remedies, run, site, studies, technical,
-    terminal, weather,
+    checks_works, form, form_refusals, inputs, materials, method, plate, records, remedies, run, site, studies,
+    technical, terminal, users, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES

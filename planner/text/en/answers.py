@@ -29,6 +29,16 @@ SENTENCES: dict[str, str] = {
         "total is incomplete, as no price was entered for: {unpriced}; the rest comes to a life-cycle cost (present "
         "value) of {life_cycle_cost} over the {years}-year analysis period."
     ),
+    "answer.why_none": (
+        "In the worst month, {month}, {asked:.1f} m3 a day are asked for: {needed:.1f} hours of pumping at the "
+        "{flow:.2f} m3/h that pump, pipe and borehole give here. {option} gives as much as {ran:.1f} such hours do: "
+        "more hours of power, more flow within what the borehole may give, or less demand would be needed."
+    ),
+    "answer.why_none_at_all": (
+        "In the worst month, {month}, {asked:.1f} m3 a day are asked for: {needed:.0f} hours of pumping at the "
+        "{flow:.2f} m3/h that pump, pipe and borehole give here, and a day has 24. {option} gives as much as {ran:.1f} "
+        "such hours do: more flow, within what this borehole may give or from another, or less demand would be needed."
+    ),
     "answer.next_best": "The next best is {option}, which costs {gap} more over the analysis period ({percent:.1f} %).",
     "answer.next_best_close": (
         "The next best is {option}, which costs {gap} more over the analysis period ({percent:.1f} %): too close to "

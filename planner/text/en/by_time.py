@@ -4,6 +4,7 @@ SENTENCES: dict[str, str] = {
     "figure.none": "none",
     "figure.no_water": "nothing delivered",
     "figure.no_people": "no people",
+    "figure.not_given": "not given",
     "figure.reference": "reference",
     "figure.not_counted": "not counted",
     "figure.further_cost": "  {category}",

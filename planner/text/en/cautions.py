@@ -141,6 +141,11 @@ SENTENCES: dict[str, str] = {
     ),
     "caution.unpriced": ("No price was entered for: {names}; the cost of an option that needs it is incomplete."),
     "caution.free": "Counted as there and paid for, a price of 0 being entered: {names}.",
+    "caution.under_budgeted": (
+        "{option} is budgeted at {cost} US dollars of 2011 per person and year to run, support and keep renewed, below "
+        "the {low} to {high} found for such schemes (IRC WASHCost, cost benchmarks, 2012, at second hand): look for "
+        "what is missing, such as wages, repairs, water tests or support, before it is promised to users."
+    ),
     "caution.loan": (
         "The loan's interest of {rate} % is nominal, prices are constant and no inflation was entered, so the interest "
         "counts as if it were above inflation and the owner's cost comes out too high: enter the inflation (0 only "

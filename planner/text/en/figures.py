@@ -60,6 +60,7 @@ FIGURES: dict[str, tuple[str, str]] = {
     "life_cycle_fuel": ("  Fuel", "Its part that pays for fuel, delivery included."),
     "life_cycle_generator_service": ("  Generator service", "Its part that services and overhauls the generator."),
     "life_cycle_yearly_costs": ("  Other yearly costs", "Its part that comes back each year."),
+    "life_cycle_direct_support": ("  Direct support", "Its part that the authority spends on support."),
     "life_cycle_residual": ("  Residual value", "What the works are worth at the end, taken off."),
     "annualised_cost": (
         "Annualised cost",
@@ -91,10 +92,74 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Capital maintenance (replacement)",
         "Replacements (life-cycle components, IRC 2011).",
     ),
+    "expenditure_on_direct_support": (
+        "Expenditure on direct support",
+        "Support by the local authority, 0 where none was entered (life-cycle components, IRC 2011).",
+    ),
     "residual_taken_off": ("Residual value, taken off", "What the works are worth at the end."),
     "cost_of_capital": (
         "Cost of capital (loan payments less loan)",
         "Present value of loan payments less the loan (life-cycle components, IRC 2011).",
+    ),
+    "tariff_operation": (
+        "Tariff that covers operation",
+        "Level price of water, in money of year 0, that pays for energy, service, maintenance and other yearly costs.",
+    ),
+    "tariff_operation_and_renewals": (
+        "Tariff that covers operation and replacements",
+        "The same with the level saving for replacements.",
+    ),
+    "tariff_full": (
+        "Tariff that covers everything (full cost recovery)",
+        "The same with direct support and the capital cost less grant and residual value, at the discount rate.",
+    ),
+    "household_m3_per_month": (
+        "Water that a household wants",
+        "Water per person and day, as in the demand, times the people of a household; a school's pupils left aside.",
+    ),
+    "bill_operation": ("Bill at the tariff for operation", "Water that a household wants at that tariff."),
+    "bill_operation_and_renewals": (
+        "Bill at the tariff for operation and replacements",
+        "Water that a household wants at that tariff.",
+    ),
+    "bill_full": ("Bill at the tariff for everything", "Water that a household wants at that tariff."),
+    "income_share_operation": ("Of a middle income: operation", "That bill over the income of the middle household."),
+    "income_share_operation_and_renewals": (
+        "Of a middle income: operation and replacements",
+        "That bill over the income of the middle household.",
+    ),
+    "income_share_full": ("Of a middle income: everything", "That bill over the income of the middle household."),
+    "lowest_income_share_operation": (
+        "Of the poorest fifth's income: operation",
+        "That bill over the income of a household of the poorest fifth.",
+    ),
+    "lowest_income_share_operation_and_renewals": (
+        "Of the poorest fifth's income: operation and replacements",
+        "That bill over the income of a household of the poorest fifth.",
+    ),
+    "lowest_income_share_full": (
+        "Of the poorest fifth's income: everything",
+        "That bill over the income of a household of the poorest fifth.",
+    ),
+    "burden_mean": (
+        "Yearly burden, mean",
+        "What is paid in years 1 to the last, after the grant: operation, support, replacements and loan payments.",
+    ),
+    "burden_largest": ("Yearly burden, largest", "The same in the year in which it is largest."),
+    "burden_largest_year": ("  in year", "First year with that burden."),
+    "renewal_saving": (
+        "Level yearly saving for replacements",
+        "Least level deposit, in money of year 0, with which one fund for all replacements is never overdrawn.",
+    ),
+    "renewal_fund_empty_year": ("  fund empty after year", "Year after whose replacements the fund is at nothing."),
+    "renewal_fund_left": (
+        "  fund left at the end",
+        "What the fund holds after the last year, in money of year 0: it belongs to the next replacements.",
+    ),
+    "capital_cost_per_person": ("Capital cost per person", "Capital cost over the people served in year 1."),
+    "recurrent_cost_per_person": (
+        "Recurrent cost per person and year",
+        "Operation, direct support and saving for replacements, level, over the people served in year 1.",
     ),
     "co2_kg": (
         "Carbon dioxide over the analysis period",

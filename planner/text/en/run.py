@@ -23,6 +23,9 @@ SENTENCES: dict[str, str] = {
     # ---- answer
     "answer.question": "Question: {question}",
     "answer.people": "Serves {people} people in the first year.",
+    "answer.record": (
+        "Prepared by: {prepared_by}. Site visited: {visit_date}. Prices of: {price_date}. Revision: {revision}."
+    ),
     "answer.setting": "Money in {currency}, {prices}. Every option was simulated hour by hour through {years} years.",
     "answer.other_first": (
         "! At the prices changed here another option costs least; run the study again to have it checked: "
@@ -115,7 +118,7 @@ SENTENCES: dict[str, str] = {
     "options.target": "Meets at least {percent} % of the demand",
     "options.target_worst_year": "Meets {percent} % of the demand over all years, {worst} % in the worst year",
     "options.rank": "Rank",
-    "options.support": "Direct and indirect support",
+    "options.support": "Indirect support",
     "options.not_entered": "not entered",
     "options.co2_covers": "What it covers",
     "emission.fuel": "fuel",
@@ -131,7 +134,9 @@ SENTENCES: dict[str, str] = {
     # ---- bill of quantities, replacements
     "bill.under": (
         "A cost under an option's name means that the option uses the line. A line replaced by 'years or running "
-        "hours' is replaced when its years or its running hours are used up, whichever comes first."
+        "hours' is replaced when its years or its running hours are used up, whichever comes first. Installation is "
+        "counted on the equipment bought; contingency, design and supervision, and value added tax, in this order, "
+        "each on all lines above it. None of the four is added to replacements."
     ),
     "bill.line": "Line",
     "bill.supply": "Source",
@@ -174,6 +179,7 @@ SENTENCES: dict[str, str] = {
     "cash.fuel": "Fuel ({currency})",
     "cash.generator_service": "Generator service ({currency})",
     "cash.yearly_costs": "Other yearly costs ({currency})",
+    "cash.direct_support": "Direct support ({currency})",
     "cash.further": "{category} ({currency})",
     "cash.residual": "Residual value ({currency})",
     "cash.total_cost": "Total cost ({currency})",
