@@ -103,7 +103,7 @@ def test_a_plate_whose_current_no_number_of_modules_in_series_meets_stands_in_th
 
 def test_a_failing_check_counts_before_what_is_delivered() -> None:
     # Two strings of 1.25 times 13.7 A bring 34.25 A.
-    thirsty: dict[str, Any] = {"demand": {"users": [{"kind": "people", "count": 1100}]}}
+    thirsty: dict[str, Any] = {"sources": {"solar": {}}, "demand": {"users": [{"kind": "people", "count": 1100}]}}
     for limit_a, strings in ((34.25, 2), (34.2, 1)):
         study = study_scenario(visit(**thirsty, controller={"dc_current_max_a": limit_a}), FOLDER)
         assert study.ranked[0].strings == strings
