@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from planner.answers.users import users_sentence
 from planner.checks.basis import Basis
-from planner.checks.design import DESIGN_TOPICS, SERIES_CHECKS
+from planner.checks.design import depends_on_design
 from planner.checks.site import site_basis, site_verdicts
 from planner.checks.verdict import Verdict, failed
 from planner.resource.sun import Place
@@ -105,8 +105,13 @@ def failed_with(
     sources: Sequence[SourceKind], kinds: Sequence[SourceKind], verdicts: Sequence[Verdict]
 ) -> tuple[Verdict, ...]:
     """Pick the failed checks that concern an option of some sources: not those of others of `kinds` alone."""
-    without = {source.check_topic for source in kinds} - {source.check_topic for source in sources}
-    return tuple(verdict for verdict in failed(verdicts) if verdict.topic not in without)
+    own = {source.check_topic for source in sources}
+    without = {source.check_topic for source in kinds} - own
+    return tuple(
+        verdict
+        for verdict in failed(verdicts)
+        if verdict.topic not in without and (not verdict.supplies or own.intersection(verdict.supplies))
+    )
 
 
 def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
@@ -116,8 +121,7 @@ def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
     """
     found = failed_of_first(study, verdicts)
     said = not_to_build(found)
-    of_series = SERIES_CHECKS if study.ranked[0].has_array else ()
-    in_the_way = next((each for each in found if each.topic in DESIGN_TOPICS or each.key in of_series), None)
+    in_the_way = next((verdict for verdict in found if depends_on_design(verdict)), None)
     if in_the_way is None or not _sizes_open(study):
         return said
     return f"{said} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"

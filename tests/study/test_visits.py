@@ -12,7 +12,7 @@ import pytest
 from planner.answers.of_study import answer, failed_of_first, failed_with, headline, study_verdicts
 from planner.answers.remedied import remedied, remedied_sentences
 from planner.assumptions.reader import check_scenario
-from planner.checks.design import DESIGN_TOPICS, SERIES_CHECKS
+from planner.checks.design import depends_on_design
 from planner.checks.finding import finding
 from planner.checks.remedies import carried_out
 from planner.checks.site import site_basis, site_verdicts
@@ -122,11 +122,7 @@ def _none_better(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterat
     supply = next(each for each in context.supplies(study.scenario) if each.name == study.ranking[0])
     every = [sizes for one in judged(context, supply, supply.strings_to_try, supply.tanks_to_try) for sizes in one]
     tried = [sizes for sizes in every if sizes.judgement.power_ratio <= MOST_POWER_RATIO] or every
-    failing = {
-        verdict.key
-        for verdict in failed_of_first(study, verdicts)
-        if verdict.topic in DESIGN_TOPICS or (verdict.key in SERIES_CHECKS and study.ranked[0].has_array)
-    }
+    failing = {verdict.key for verdict in failed_of_first(study, verdicts) if depends_on_design(verdict)}
     if failing and not all(sizes.judgement.failed for sizes in tried):
         yield f"fails {sorted(failing)}, and another design that was tried does not"
     if bool(failing) != ("stands in the way" in said):
