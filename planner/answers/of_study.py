@@ -13,7 +13,7 @@ from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
 from planner.sources.base import SourceKind
-from planner.study.compare import Study
+from planner.study.compare import OptionResult, Study
 from planner.study.site import estimate_sentences
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
@@ -73,7 +73,13 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
-    said = [failures(study, verdicts), *sentences(study), users_sentence(study), starter_sentence(study.scenario)]
+    said = [
+        failures(study, verdicts),
+        _others_that_hold(study, verdicts),
+        *sentences(study),
+        users_sentence(study),
+        starter_sentence(study.scenario),
+    ]
     return [sentence for sentence in said if sentence]
 
 
@@ -125,6 +131,27 @@ def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
     if in_the_way is None or not _sizes_open(study):
         return said
     return f"{said} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"
+
+
+def _others_that_hold(study: Study, verdicts: Sequence[Verdict]) -> str:
+    """Name the options that meet the target and pass their checks, where the one ranked first does not pass them."""
+    if study.best is None or holds(study, verdicts):
+        return ""
+    alike = [verdict for verdict in verdicts if not depends_on_design(verdict)]
+    names = [
+        option.name
+        for option in study.ranked[1:]
+        if option.meets_service
+        and not failed_with(option.sources, study.kinds, alike)
+        and not failed_with(option.sources, study.kinds, option_verdicts(study, option))
+    ]
+    return text("site_answer.others_hold", options=", ".join(names)) if names else ""
+
+
+def option_verdicts(study: Study, option: OptionResult) -> tuple[Verdict, ...]:
+    """Check the site as it holds for one option, with that option's own array and tank."""
+    strings = option.strings or None
+    return site_verdicts(option.scenario, study.place, study.weather, strings=strings, tank_m3=option.tank_m3)
 
 
 def _sizes_open(study: Study) -> bool:

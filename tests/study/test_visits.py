@@ -9,7 +9,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from planner.answers.of_study import answer, failed_of_first, failed_with, headline, study_verdicts
+from planner.answers.of_study import answer, failed_of_first, failed_with, headline, option_verdicts, study_verdicts
 from planner.answers.remedied import remedied, remedied_sentences
 from planner.assumptions.reader import check_scenario
 from planner.checks.design import depends_on_design
@@ -98,7 +98,7 @@ def _refused(refused: InputError, checked: Sequence[Verdict]) -> Iterator[str]:
 def _recommended(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterator[str]:
     first = study.ranked[0]
     failing = failed_of_first(study, verdicts)
-    own = failed_with(first.sources, study.kinds, _own(study, first))
+    own = failed_with(first.sources, study.kinds, option_verdicts(study, first))
     if _keys(own) - _keys(failing):
         yield f"the design of {first.name} fails {sorted(_keys(own) - _keys(failing))}, which the answer does not see"
     unsaid = [verdict.key for verdict in failing[:SHOWN] if verdict.what not in said]
@@ -127,12 +127,6 @@ def _none_better(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterat
         yield f"fails {sorted(failing)}, and another design that was tried does not"
     if bool(failing) != ("stands in the way" in said):
         yield f"what stands in the way of passing {sorted(failing)} is not said, or for no reason"
-
-
-def _own(study: Study, option: OptionResult) -> tuple[Verdict, ...]:
-    """Check an option with its own scenario and design."""
-    strings = option.strings if option.has_array else None
-    return site_verdicts(option.scenario, study.place, study.weather, strings=strings, tank_m3=option.tank_m3)
 
 
 def _remedied(study: Study, verdicts: Sequence[Verdict]) -> Iterator[str]:
