@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
-from planner.assumptions import cables, pipes, place, prices, pump, solar, tank, works
+from planner.assumptions import cables, generator, pipes, place, prices, pump, solar, tank, works
 from planner.assumptions.draft import Draft
 from planner.scenario.assumption import Assumption
 
-TOPICS = (place, works, pump, pipes, solar, cables, tank, prices)
+TOPICS = (place, works, pump, pipes, solar, cables, generator, tank, prices)
 
 
 def completed(raw: dict[str, Any]) -> tuple[dict[str, Any], tuple[Assumption, ...]]:

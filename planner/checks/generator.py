@@ -9,17 +9,20 @@ from planner.checks.basis import Basis
 from planner.checks.connection import connection_of
 from planner.checks.verdict import Outcome, Remedy, Verdict, at_least, at_most, figure, lowest, reserve, room
 from planner.scenario.sources import Generator
-from planner.supply.generator import derated_rating_kw, locked_rotor_kva, rating_for_dip_kw, usual_locked_rotor_code
+from planner.supply.generator import (
+    DIP_GOOD,
+    DIP_MOST,
+    HEAVY_LOAD,
+    LIGHT_LOAD,
+    RATING_STEP_KW,
+    SOFT_GOOD,
+    SOFT_LEAST,
+    derated_rating_kw,
+    locked_rotor_kva,
+    rating_for_dip_kw,
+    usual_locked_rotor_code,
+)
 from planner.text import text
-
-SOFT_LEAST, SOFT_GOOD = 1.25, 1.5
-"""Rating over running need for a motor on a drive: common practice, no source."""
-DIP_GOOD, DIP_MOST = 0.25, 0.35
-"""Voltage dip while the motor starts: class G1 of ISO 8528-5 (from memory), and what a motor just starts with, at 42 %
-of its torque: common practice, no source."""
-LIGHT_LOAD, HEAVY_LOAD = 0.30, 0.70
-"""Least load: NFPA 110 practice; mean load of a prime-power set: ISO 8528-1."""
-STEP_KW = 0.5
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
@@ -62,7 +65,7 @@ def _another(basis: Basis, generator: Generator) -> Remedy:
     left = site_rating_kw(basis, generator) / generator.rating_kw
     if left < 1e-6:
         return text("check.generator.remedy_nothing_left"), {}
-    rating = STEP_KW * ceil(need_kw / left / STEP_KW - 1e-9)
+    rating = RATING_STEP_KW * ceil(need_kw / left / RATING_STEP_KW - 1e-9)
     return text("check.generator.remedy", rating_kw=rating), {"sources.generator.rating_kw": rating}
 
 

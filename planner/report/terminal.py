@@ -71,8 +71,8 @@ def study_report(
     parts += [indented(failed_words(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
     parts += [Text(sentence) for sentence in remedied]
     if study.effects:
-        table = rests_on_table(study)
-        parts += [Text(""), terminal_table(table.only(IN_TERMINAL)), Text(more_words(study))]
+        table = rests_on_table(study, IN_TERMINAL)
+        parts += [Text(""), *([terminal_table(table)] if table.rows else []), Text(more_words(study))]
     parts += [Text(""), Text(text("terminal.limits"))]
     parts += [indented(f"! {note}") for note in notes]
     return Group(*parts)

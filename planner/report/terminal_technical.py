@@ -108,8 +108,9 @@ def _parts(
     yield from (Text(sentence) for sentence in remedied)
     yield Text("")
     if study.effects:
-        table = rests_on_table(study)
-        yield terminal_table(table.only([key for key in IN_TERMINAL if key in {each.key for each in table.columns}]))
+        table = rests_on_table(study, IN_TERMINAL)
+        if table.rows:
+            yield terminal_table(table)
         yield Text(more_words(study))
     if verbose:
         yield Text(text("terminal.limits"))

@@ -17,6 +17,7 @@ from planner.scenario.fields import (
     NonNegative24,
     Percent,
     assumed,
+    found,
     needed,
     optional,
     several,
@@ -177,7 +178,9 @@ class Grid(Equipment):
 class Generator(Equipment):
     """The generating set."""
 
-    rating_kw: float = needed("Rated power at the reference conditions", "kW", gt=0, le=5000)
+    rating_kw: float = found(
+        "Rated power at the reference conditions", "kW", how="what the pump needs to start and run here", gt=0, le=5000
+    )
     idle_l_per_h_per_kw: float = assumed(
         0.08145,
         "Fuel at no load, per kW of rating",

@@ -44,8 +44,8 @@ class Effect:
 
     Attributes
     ----------
-    key, unit : str
-        Where it stands in the scenario; `IRRADIATION` for the yearly mean of an estimate.
+    key, label, unit : str
+        Where it stands in the scenario (`IRRADIATION` for the yearly mean of an estimate), and what people call it.
     value : float
         Its value.
     how : str
@@ -60,6 +60,7 @@ class Effect:
     """
 
     key: str
+    label: str
     unit: str
     value: float
     how: str
@@ -74,6 +75,7 @@ class _Trial:
     """A number, and the scenario in which it is lower and higher; None where it cannot be."""
 
     key: str
+    label: str
     unit: str
     value: float
     how: str
@@ -122,7 +124,9 @@ def effects_of(context: Context, scenario: Scenario, design: Design) -> tuple[Ef
         if cost[0] > 0:
             changes += [abs(each / cost[0] - 1) for each in costs]
         weight = max((float(change) for change in changes if np.isfinite(change)), default=0.0)
-        effects.append(Effect(trial.key, trial.unit, trial.value, trial.how, trial.tried, shares, costs, weight))
+        effects.append(
+            Effect(trial.key, trial.label, trial.unit, trial.value, trial.how, trial.tried, shares, costs, weight)
+        )
     return tuple(sorted(effects, key=lambda effect: -effect.weight))
 
 
@@ -145,7 +149,7 @@ def _trials(context: Context, scenario: Scenario, option: str) -> Iterator[_Tria
         ends = _ends(key, field)
         if ends[0] < ends[1]:
             low, high = (_changed(scenario, key, end, option) for end in ends)
-            yield _Trial(key.text, key.unit, key.base, field.source, ends, (low, high))
+            yield _Trial(key.text, key.label, key.unit, key.base, field.source, ends, (low, high))
 
 
 def _is_tried(field: Field, *, priced: bool) -> bool:
@@ -189,8 +193,8 @@ def _irradiation(context: Context, scenario: Scenario, option: str) -> _Trial:
         return own.model_copy(update={"weather": MonthlyWeather(kind="monthly", ghi_kwh_m2_day=ghi, **held)})
 
     mean, low, high = float(months.ghi_kwh_m2_day.mean()), 1 - error, 1 + error
-    how, scenarios = text("rests_on.estimate"), (with_share(low), with_share(high))
-    return _Trial(IRRADIATION, "kWh/m2/day", mean, how, (low * mean, high * mean), scenarios)
+    label, how, ends = text("rests_on.irradiation"), text("rests_on.estimate"), (low * mean, high * mean)
+    return _Trial(IRRADIATION, label, "kWh/m2/day", mean, how, ends, (with_share(low), with_share(high)))
 
 
 __all__ = ["IRRADIATION", "Effect", "effects_of"]

@@ -15,7 +15,7 @@ from planner.supply.run import MONTH_DAYS
 from planner.text import listed, source_name, text
 
 CLOSE_PERCENT = 2.0
-"""Difference in life-cycle cost below which cost alone does not decide."""
+"""Difference in life-cycle cost, in per cent, below which cost alone does not decide."""
 
 
 def sentences(study: Study) -> list[str]:
@@ -81,12 +81,17 @@ def _runner_up(study: Study) -> str | None:
     first, second = meeting[0], meeting[1]
     gap = float(second.life.present_cost - first.life.present_cost)
     percent = 100 * gap / float(first.life.present_cost)
-    return text(
+    said = text(
         "answer.next_best_close" if percent < CLOSE_PERCENT else "answer.next_best",
         option=second.name,
         gap=money(gap, study.scenario.currency),
         percent=percent,
     )
+    spared = {thing.label() for thing in second.unpriced}
+    only_first = [thing.label() for thing in first.unpriced if thing.label() not in spared]
+    if not only_first:
+        return said
+    return f"{said} {text('answer.next_best_unpriced', option=second.name, unpriced=', '.join(only_first))}"
 
 
 def _only_one(missed: OptionResult, study: Study) -> str:
@@ -113,6 +118,8 @@ def _worth_of_top_up(study: Study) -> str | None:
         key = "answer.top_up_needed" if gap >= 0 else "answer.top_up_needed_and_saves"
     elif not best.meets_service:
         key = "answer.top_up_misses"
+    elif 100 * abs(gap) < CLOSE_PERCENT * float(alone.life.present_cost):
+        key = "answer.top_up_alike_dearer" if gap > 0 else "answer.top_up_alike_cheaper"
     else:
         key = "answer.top_up_not_worth" if gap > 0 else "answer.top_up_worth"
     return text(
@@ -142,8 +149,10 @@ def _service(study: Study) -> str:
     """Say how well the option that stands first serves, where there are no prices."""
     first = study.ranked[0]
     percent, month = worst_month(first)
+    longest = float(first.outcome.longest_short_days.max())
+    meets = "answer.technical_meets" if longest else "answer.technical_never_short"
     return text(
-        "answer.technical_meets" if study.best else "answer.technical_nearest",
+        meets if study.best else "answer.technical_nearest",
         option=first.name,
         target=study.scenario.service.demand_met_percent,
         delivered=100 * first.delivered_share,
@@ -151,7 +160,7 @@ def _service(study: Study) -> str:
         worst=percent,
         month=text(f"month_name.{month}"),
         short=float(first.outcome.short_days.mean()),
-        longest=float(first.outcome.longest_short_days.max()),
+        longest=longest,
     )
 
 

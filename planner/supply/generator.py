@@ -20,6 +20,15 @@ LOCKED_ROTOR_KVA_PER_HP = {
 _USUAL_CODE_UP_TO_HP = {1.0: "N", 1.5: "M", 2.0: "L", 3.0: "K", 5.0: "J", 10.0: "H"}
 """Letter of the locked-rotor current of design B motors, NEMA MG 1 part 12, from memory: 30 A at 1 hp, 50 A at 2 hp,
 92 A at 5 hp, 162 A at 10 hp, 290 A at 20 hp, all at 230 V in three phases; larger motors G."""
+SOFT_LEAST, SOFT_GOOD = 1.25, 1.5
+"""Rating over running need for a motor on a drive: common practice, no source."""
+DIP_GOOD, DIP_MOST = 0.25, 0.35
+"""Voltage dip while the motor starts: class G1 of ISO 8528-5 (from memory), and what a motor just starts with, at 42 %
+of its torque: common practice, no source."""
+LIGHT_LOAD, HEAVY_LOAD = 0.30, 0.70
+"""Least load: NFPA 110 practice; mean load of a prime-power set: ISO 8528-1."""
+RATING_STEP_KW = 0.5
+"""Between the ratings proposed."""
 RATED_POWER_FACTOR = 0.8
 """Power factor at which a generator is rated, ISO 8528-1."""
 

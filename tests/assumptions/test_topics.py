@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any
 
 import pytest
 
 from planner.assumptions.pipes import pipe_for, velocity_m_s
 from planner.assumptions.reader import scenario_of
+from planner.checks.site import site_verdicts
 from planner.money.quantities import unpriced
 from planner.sources.registry import SOURCES
+from planner.study.site import place_of, weather_of
 from tests.assumptions.test_visit import visit
 
 PRICES = {
@@ -146,3 +149,20 @@ def test_a_lower_voltage_of_the_supply_asks_for_a_thicker_cable() -> None:
     # at half the voltage twice the current loses four times the share: 4 x 2.5 mm2
     assert section_mm2(230.0) < section_mm2(115.0)
     assert section_mm2(400.0) <= section_mm2(230.0)
+
+
+def test_a_generator_without_a_rating_gets_the_smallest_that_is_good_here() -> None:
+    """1,500 W / 0.95 = 1.58 kW; 1.5 times that to start on a drive; 9.45 % lost above 305 m and some to 45 deg C."""
+    raw = visit(sources__generator={}, site__temperature_highest_c=25.0)
+    assert scenario_of(raw).sources.generator.rating_kw == 3.0  # 2.37 kW / 0.9055 = 2.6, in steps of 0.5
+    direct = visit(sources__generator={}, site__temperature_highest_c=25.0, controller__starting="direct")
+    assert scenario_of(direct).sources.generator.rating_kw > 3.0
+
+
+def test_a_rating_that_was_found_passes_the_checks_of_the_generator() -> None:
+    scenario = scenario_of(visit(sources__generator={}))
+    place = place_of(scenario)
+    verdicts = site_verdicts(scenario, place, weather_of(scenario, place, Path()))
+    of_generator = {each.key: each.outcome for each in verdicts if each.key.startswith("generator_")}
+    assert of_generator["generator_running"] == of_generator["generator_starting"] == "pass"
+    assert of_generator["generator_loading"] == "pass"

@@ -82,7 +82,6 @@ LEVEL = "(Static water level: depth of the water at rest): "
         ("weather.kind", None, "(Kind of weather): is empty; must be monthly, file or estimate"),
         ("weather.file", "x.csv", "does not belong to the kind chosen; leave it empty, or choose the other kind"),
         ("site.time_zone", datetime.time(3, 0), "a date or time was given (03:00:00); format the cell as text"),
-        ("sources.generator.rating_kw", None, "(or leave all of 'Generator' empty)"),
         ("service.reference", "wind", "service.reference names 'wind', but 'wind' is no source"),
         ("sources.grid.tariff.price_per_kwh", None, "give either price_per_kwh or blocks (both or neither was given)"),
     ],

@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path
 
 import numpy as np
 import pytest
 
-from planner.study.compare import Study, rank
+from planner.study.compare import Study, rank, study_scenario
 from planner.study.search import LevelTrial, best_trial
 from planner.study.words import money, sentences
 from tests.study.scenarios import studied
+from tests.study.visits import visit
 
+HERE = Path(".")
+PRICES = {"borehole": 6000.0, "pump": 1500.0, "controller": 650.0, "pv_per_kwp": 850.0, "tank_per_m3": 170.0}
 Figures = tuple[float, float]
 """Present cost [money] and delivered share [%]."""
 
@@ -24,6 +28,13 @@ def study() -> Study:
         sources__solar__strings=2,
         service__options=["grid", "generator"],
     )
+
+
+@pytest.fixture(scope="module")
+def sunny() -> Study:
+    """The sun, the grid and both; the connection to the grid has no price."""
+    sources = {"solar": {}, "grid": {"hours": [[5, 20]], "tariff": {"price_per_kwh": 0.2}}}
+    return study_scenario(visit(currency="USD", prices=PRICES | {"pipe_per_m": 6.0}, sources=sources), HERE)
 
 
 def with_figures(study: Study, **figures: Figures) -> Study:
@@ -52,6 +63,32 @@ def test_less_than_two_percent_is_too_close_to_call(study: Study, dearer: float,
     assert f"The next best is generator, which costs {money(dearer - 10_000, 'USD')} more" in said
     assert f"({percent} %)" in said
     assert ("too close to call" in said) == close
+
+
+@pytest.mark.parametrize(
+    ("mixed", "says"), [(9_850, "about the same"), (10_150, "about the same"), (9_700, "is worth")]
+)
+def test_a_top_up_whose_cost_is_too_close_to_call_is_not_said_to_be_worth_having(
+    sunny: Study, mixed: float, says: str
+) -> None:
+    figures = {"solar": (10_000, 98.0), "grid": (20_000, 99.0), "solar + grid": (mixed, 99.0)}
+    said = " ".join(sentences(with_figures(sunny, **figures)))
+    assert says in said
+    assert ("too close to call" in said) == ("worth having" not in said)
+    assert f"{money(abs(mixed - 10_000), 'USD')} {'more' if mixed > 10_000 else 'less'} over" in said or "saves" in said
+
+
+def test_a_lead_that_leaves_out_what_the_next_option_does_not_need_is_said_to_be_open(sunny: Study) -> None:
+    figures = {"solar": (11_000, 98.0), "grid": (20_000, 99.0), "solar + grid": (10_000, 99.0)}
+    lead = "no price and solar does not need (Connection)"
+    assert lead in sentences(with_figures(sunny, **figures))[1]
+    assert "no price" not in sentences(with_figures(sunny, **(figures | {"solar": (9_000, 98.0)})))[1]
+
+
+def test_where_no_day_is_short_none_are_counted() -> None:
+    study = study_scenario(visit(sources={"grid": {"hours": [[5, 20]]}}), HERE)
+    assert float(study.options[0].outcome.longest_short_days.max()) == 0
+    assert sentences(study)[0].endswith("100.0 % over 2 years, with no day short of more than a tenth of its water.")
 
 
 def test_what_falls_short_says_what_is_missing_not_what_is_delivered(study: Study) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import isnan
 
 from planner.report.document import Cell, Column, Kind, Row, Table
@@ -13,32 +14,39 @@ from planner.text import text
 
 RESTS_ON = "rests_on"
 SHOWN = 5
-"""So many are named where the answer stands; the page 'Inputs' has all."""
-IN_TERMINAL = ("key", "value", "unit", "tried", "met", "cost")
+"""So many are named, if they change anything."""
+_NOTHING_CHANGES = 1e-4
+"""Weight of an effect that would not be seen in the table."""
+_FIGURES = ("value", "unit", "tried", "met", "cost")
+IN_TERMINAL, IN_WORKBOOK, IN_BRIEF = ("key", *_FIGURES), ("label", *_FIGURES), ("label", *_FIGURES, "source")
+"""Columns by writer: keys where they can be typed; on a sheet a reason would stand in a column of figures."""
 
 
-def rests_on_table(study: Study, *, all_of_them: bool = False) -> Table:
-    """Lay out the numbers that were not given, what matters most first, with what is met where each is off.
+def rests_on_table(study: Study, columns: Sequence[str]) -> Table:
+    """Lay out the numbers that were not given and matter most, with what is met where each is off.
 
     Parameters
     ----------
     study : Study
         The finished comparison; nothing stands in the table where effects were not tried.
-    all_of_them : bool
-        Whether all are shown; else the first few.
+    columns : sequence of str
+        Keys of the columns; that of costs is left out where there are no prices.
     """
     currency, priced = study.scenario.currency, study.scenario.priced
-    keys = ("key", "value", "unit", "tried", "met", *(("cost",) if priced else ()), "source")
-    widths = {"key": 42, "source": 60} if all_of_them else {}
-    columns = tuple(Column(key, text(f"rests_on.{key}", currency=currency), widths.get(key)) for key in keys)
-    shown = study.effects if all_of_them else study.effects[:SHOWN]
+    shown = [key for key in columns if priced or key != "cost"]
+    headings = tuple(Column(key, text(f"rests_on.{key}", currency=currency)) for key in shown)
     heading = text("rests_on.heading", option=study.ranked[0].name)
-    return Table(f"{RESTS_ON}.{'all' if all_of_them else 'first'}", columns, tuple(map(_row, shown)), heading=heading)
+    return Table(RESTS_ON, headings, tuple(map(_row, _shown(study))), heading=heading)
 
 
 def more_words(study: Study) -> str:
     """Say how many more were tried, and where all that was not given stands."""
-    return text("rests_on.more", count=max(len(study.effects) - SHOWN, 0))
+    shown = len(_shown(study))
+    return text("rests_on.more" if shown else "rests_on.none", count=len(study.effects) - shown)
+
+
+def _shown(study: Study) -> list[Effect]:
+    return [effect for effect in study.effects[:SHOWN] if effect.weight >= _NOTHING_CHANGES]
 
 
 def _row(effect: Effect) -> Row:
@@ -46,6 +54,7 @@ def _row(effect: Effect) -> Row:
     kind: Kind = plain_kind(value)
     cells = {
         "key": Cell(effect.key, "wrap"),
+        "label": Cell(effect.label, "wrap"),
         "value": Cell(value, kind),
         "unit": Cell(effect.unit),
         "tried": Cell(_pair(effect.tried, ".3g")),

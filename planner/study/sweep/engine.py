@@ -18,7 +18,7 @@ from planner.scenario.operands import value_at, with_arrays
 from planner.scenario.paths import Path
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk
-from planner.study.cases import Case
+from planner.study.cases import Case, as_chosen
 from planner.study.context import Context, Store
 from planner.study.evaluate import run_cases
 from planner.study.results import Result, Results, life_of, serves
@@ -143,11 +143,11 @@ class Engine:
         money, found = values[:, self._money], np.full((len(at), len(self._options), len(MEASURES)), np.nan)
         if self._prices:
             raw = self._variants.changed(self._held(self._money, money[0]), ran.rows[at[0]].raw)
-            found[:, :, len(PRICED) :] = _served(ran, at, self._owns(raw))
+            found[:, :, len(PRICED) :] = _served(ran, at, self._owns(raw, ran, at[0]))
             line = self._line(ran, at[:1], raw)
             found[:, :, : len(PRICED)] = line.at(values[:, self._prices]).reshape(len(at), -1, len(PRICED))
             return found, {}
-        owns, wrong = self._stacked([ran.rows[place] for place in at], money)
+        owns, wrong = self._stacked(ran, at, money)
         good = np.array([place for place in range(len(at)) if place not in wrong], dtype=np.int64)
         if good.size:
             found[good] = np.concatenate([_costs(ran, at[good], owns), _served(ran, at[good], owns)], axis=-1)
@@ -197,8 +197,9 @@ class Engine:
             )
         ]
 
-    def _stacked(self, rows: Sequence[Row], money: Array) -> tuple[list[Scenario], dict[int, Reason]]:
+    def _stacked(self, ran: Ran, at: Integers, money: Array) -> tuple[list[Scenario], dict[int, Reason]]:
         """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
+        rows = [ran.rows[place] for place in at]
         keys = [self._core.keys[place] for place in self._money]
         paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
         paths = list(dict.fromkeys([*paths, *_derived_prices(rows[0].scenario)]))
@@ -211,7 +212,10 @@ class Engine:
             row = rows[group[0]]
             try:
                 held = self._held(self._money, values[1:])
-                owns = self._owns(self._variants.changed(held, row.raw)) if held else [s.scenario for s in row.supplies]
+                if held:
+                    owns = self._owns(self._variants.changed(held, row.raw), ran, at[group[0]])
+                else:
+                    owns = _as_chosen([supply.scenario for supply in row.supplies], ran, at[group[0]])
             except Exception as error:
                 wrong |= dict.fromkeys(group.tolist(), reason_of(error))
                 continue
@@ -230,15 +234,15 @@ class Engine:
     def _line(self, ran: Ran, case: Integers, raw: dict[str, Any]) -> PriceLine:
         def priced(prices: Array) -> Array:
             held = list(zip(self._prices, prices.tolist(), strict=True))
-            return _costs(ran, case, self._owns(self._variants.changed(held, raw))).ravel()
+            return _costs(ran, case, self._owns(self._variants.changed(held, raw), ran, case[0])).ravel()
 
         ends = np.array(self._core.price_ends, dtype=float)
         return price_line(priced, ends[:, 0], ends[:, 1])
 
-    def _owns(self, raw: dict[str, Any]) -> list[Scenario]:
-        """Scenario of each option."""
+    def _owns(self, raw: dict[str, Any], ran: Ran, place: int) -> list[Scenario]:
+        """Scenario of each option, with what its design in an hour case chose."""
         scenario = scenario_of(raw)
-        return [option_scenario(scenario, name) for name in self._options]
+        return _as_chosen([option_scenario(scenario, name) for name in self._options], ran, place)
 
 
 def measures_of(results: Sequence[Result]) -> Array:
@@ -254,6 +258,12 @@ def measures_of(results: Sequence[Result]) -> Array:
     owns = [each.case.scenario for each in results]
     found: Array = np.concatenate([_costs(ran, first, owns), _served(ran, first, owns)], axis=-1)[0]
     return found
+
+
+def _as_chosen(owns: Sequence[Scenario], ran: Ran, place: int) -> list[Scenario]:
+    """Put the modules in series and the cable of an hour case's designs into the scenarios that are priced."""
+    designs = [cases[place].design for cases in ran.cases]
+    return [as_chosen(own, each.series, each.section_mm2) for own, each in zip(owns, designs, strict=True)]
 
 
 def _number(own: Scenario, path: Path) -> float:

@@ -44,6 +44,9 @@ SENTENCES: dict[str, str] = {
         "The next best is {option}, which costs {gap} more over the analysis period ({percent:.1f} %): too close to "
         "call on cost alone."
     ),
+    "answer.next_best_unpriced": (
+        "That leaves out what has no price and {option} does not need ({unpriced}): enter it, as it may turn the order."
+    ),
     "answer.only_one_days": (
         "It is the only option that meets the target; {option} falls short on {days:.0f} days in a row, {allowed} "
         "being allowed."
@@ -75,6 +78,16 @@ SENTENCES: dict[str, str] = {
         "A top-up from {sources} (pumping on it when sun and tank do not suffice) is worth having: it saves {gap} over "
         "the analysis period against the sun alone, mainly by a smaller array or tank, and changes the water delivered "
         "from {alone:.1f} % to {topped_up:.1f} %."
+    ),
+    "answer.top_up_alike_cheaper": (
+        "With a top-up from {sources} (pumping on it when sun and tank do not suffice) it costs about the same as with "
+        "the sun alone, {gap} less over the analysis period; the water delivered changes from {alone:.1f} % to "
+        "{topped_up:.1f} %."
+    ),
+    "answer.top_up_alike_dearer": (
+        "With a top-up from {sources} (pumping on it when sun and tank do not suffice) it costs about the same as with "
+        "the sun alone, {gap} more over the analysis period; the water delivered changes from {alone:.1f} % to "
+        "{topped_up:.1f} %."
     ),
     "answer.sun_saves": "{option} saves {gap} over the analysis period against {other}, the best without the sun.",
     "answer.sun_costs": "{option} costs {gap} more over the analysis period than {other}, the best without the sun.",

@@ -54,6 +54,10 @@ SENTENCES: dict[str, str] = {
         "practice, no source"
     ),
     "assumed.tank": "no tank given: one is chosen",
+    "assumed.rating": (
+        "the smallest that runs and starts a motor which takes {need:.1f} kW, of whose rating {percent:.0f} % are left "
+        "at this altitude and {hottest:.0f} deg C"
+    ),
     "assumed.level": "a fifth of the tank from the level that is given: common practice, no source",
     "assumed.tank_sizes": "usual sizes: common practice, no source",
     "assumed.price": "from {listed}",

@@ -13,6 +13,10 @@ SENTENCES: dict[str, str] = {
         "in the worst month ({month}); {short:.1f} days a year are short of more than a tenth of their water, at most "
         "{longest:.0f} in a row."
     ),
+    "answer.technical_never_short": (
+        "{option} meets the target of {target:g} % of the water: {delivered:.1f} % over {years} years, with no day "
+        "short of more than a tenth of its water."
+    ),
     "answer.technical_nearest": (
         "No option meets the target of {target:g} % of the water; {option} comes nearest with {delivered:.1f} % over "
         "{years} years, {worst:.0f} % in the worst month ({month}); {short:.1f} days a year are short of more than a "
@@ -172,7 +176,9 @@ SENTENCES: dict[str, str] = {
     # ---- what an answer rests on
     "rests_on.estimate": "an estimate from the coordinates",
     "rests_on.heading": "What it rests on: not given, so tried lower / higher ({option} as sized)",
+    "rests_on.irradiation": "Global irradiation, mean of the year",
     "rests_on.key": "Key",
+    "rests_on.label": "Input",
     "rests_on.value": "Value",
     "rests_on.unit": "Unit",
     "rests_on.tried": "Tried",
@@ -180,6 +186,10 @@ SENTENCES: dict[str, str] = {
     "rests_on.cost": "Life-cycle cost {currency}",
     "rests_on.source": "Where it comes from",
     "rests_on.pair": "{low} / {high}",
+    "rests_on.none": (
+        "What was not given was tried lower and higher ({count} numbers): none changes the answer notably; every value "
+        "that was not given stands on the sheet 'Inputs'"
+    ),
     "rests_on.more": (
         "and {count} more, which change less; every value that was not given stands on the sheet 'Inputs'"
     ),

@@ -12,6 +12,7 @@ from planner.study.sweep.prices import PriceLine, price_line
 from planner.study.sweep.run import base_of, run_plan
 from planner.study.sweep.workers import Serial
 from tests.study.sweep.cases import EXAMPLES, school
+from tests.study.visits import visit
 
 
 def test_every_price_of_a_scenario_together_makes_a_straight_line() -> None:
@@ -58,3 +59,15 @@ def test_a_line_gives_each_case_the_same_to_the_last_bit_wherever_it_is_cut_at_a
     whole = line.at(prices)
     assert np.array_equal(whole[5 * tile :], line.at(prices[5 * tile :]))
     assert whole == pytest.approx(prices @ line.slope + line.constant)
+
+
+@pytest.mark.parametrize(("cases", "by_line"), [(2, False), (400, True)])
+def test_each_option_is_priced_with_the_modules_in_series_that_were_chosen_for_it(cases: int, by_line: bool) -> None:
+    prices = {"borehole": 6000.0, "pv_per_kwp": 850.0, "tank_per_m3": 170.0, "grid_per_kwh": 0.2}
+    scenario = visit(currency="USD", prices=prices, sources={"solar": {}, "grid": {"hours": [[5, 20]]}})
+    base, key = base_of(scenario, EXAMPLES), numeric_keys(scenario)["borehole.price"]
+    assert len({design.series for design in base.designs if design.strings}) == 2
+    plan = Plan("random", (key,), np.linspace(6000.0, 7000.0, cases)[:, None])
+    assert cut(plan, option_years=6, redesign=False).by_line == by_line
+    swept = run_plan(base, plan, Serial()).measure("present_cost")[0]
+    assert swept == pytest.approx(base.numbers[:, MEASURES.index("present_cost")], rel=1e-9)
