@@ -204,8 +204,8 @@ def test_sections_of_drop_and_ac_cables_are_found_and_pass_their_checks() -> Non
 @pytest.mark.parametrize(
     "changes",
     [
-        # far more people than the borehole gives water for; and a target that only the worst days miss
-        {"demand__users": [{"kind": "people", "count": 6000}]},
+        # more people than the sun pumps water for; and a target that only the worst days miss
+        {"demand__users": [{"kind": "people", "count": 1500}]},
         {"service__longest_short_days": 0, "demand__users": [{"kind": "people", "count": 1400}]},
     ],
     ids=["share", "days"],
