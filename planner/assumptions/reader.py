@@ -9,10 +9,11 @@ from typing import Any
 from pydantic import ValidationError
 
 from planner.assumptions.completed import completed, given_twice
-from planner.scenario.errors import InputError, problems_of
+from planner.scenario.errors import InputError, Problem, problems_of
 from planner.scenario.paths import parts_of
 from planner.scenario.reader import NO_LINES, Lines, merged, problem_at, read_with_lines
 from planner.scenario.scenario import Scenario, option_name_of
+from planner.scenario.walk import field_at
 
 
 def read_scenario(path: Path) -> Scenario:
@@ -49,9 +50,19 @@ def check_scenario(raw: dict[str, Any], file: str, lines: Lines = NO_LINES) -> S
         Line of each key, for messages.
     """
     doubled = [problem_at(parts_of(key), words, lines) for key, words in given_twice(raw)]
-    if doubled:
-        raise InputError(file, doubled)
-    return scenario_of(raw, file, lines)
+    if not doubled:
+        return scenario_of(raw, file, lines)
+    try:
+        scenario_of(raw, file, lines)
+    except InputError as error:  # above all misspelt keys, of which a missing partner may be one
+        doubled += [problem for problem in error.problems if not _is_worked_out(problem)]
+    raise InputError(file, doubled)
+
+
+def _is_worked_out(problem: Problem) -> bool:
+    """Whether a problem is at a key that follows from others."""
+    field = field_at(Scenario, parts_of(problem.key))
+    return field is not None and bool(field.how)
 
 
 def scenario_of(raw: dict[str, Any], file: str = "", lines: Lines = NO_LINES) -> Scenario:

@@ -237,6 +237,9 @@ def _hours(basis: Basis) -> Verdict:
     if not at_most(first, 24.0):
         outcome = "fail"
     flow, unit = float(peak.max()) / MOST_HOURS, text("unit.hours_a_day")
+    safe = basis.scenario.borehole.safe_yield_m3h
+    # a larger flow than the borehole bears would ruin it
+    key = "check.hours_a_day.remedy" if at_most(flow, safe) else "check.hours_a_day.remedy_less"
     return Verdict(
         TOPIC,
         "hours_a_day",
@@ -247,7 +250,7 @@ def _hours(basis: Basis) -> Verdict:
         unit,
         room(last, MOST_HOURS, unit),
         text("check.hours_a_day.why"),
-        "" if outcome == "pass" else text("check.hours_a_day.remedy", flow=figure(flow)),
+        "" if outcome == "pass" else text(key, flow=figure(flow), safe=figure(safe)),
         text("check.hours_a_day.source"),
     )
 

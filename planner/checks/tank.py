@@ -9,6 +9,7 @@ from planner.checks.verdict import (
     Outcome,
     Verdict,
     at_least,
+    at_most,
     figure,
     highest,
     lowest,
@@ -73,7 +74,11 @@ def _refill(basis: Basis) -> Verdict:
     hours, fills = volume / basis.flow_m3h, floor(10 * REFILL_H * basis.flow_m3h + 1e-6) / 10
     # a tank that holds less than a day's demand is no remedy for one that fills slowly
     enough = at_least(fills, DAYS_HELD * float(basis.daily_m3[0].max()))
-    key = "check.refill_time.remedy_smaller" if enough else "check.refill_time.remedy"
+    flow = ceil(100 * volume / REFILL_H - 1e-6) / 100
+    if at_most(flow, basis.scenario.borehole.safe_yield_m3h):
+        key = "check.refill_time.remedy_smaller" if enough else "check.refill_time.remedy"
+    else:  # a larger flow than the borehole bears would ruin it
+        key = "check.refill_time.remedy_only_smaller" if enough else "check.refill_time.remedy_second"
     return highest(
         TOPIC,
         "refill_time",
@@ -82,7 +87,7 @@ def _refill(basis: Basis) -> Verdict:
         REFILL_H,
         "h",
         why=text("check.refill_time.why"),
-        remedy=text(key, volume=f"{fills:g}", flow=f"{ceil(100 * volume / REFILL_H - 1e-6) / 100:g}"),
+        remedy=text(key, volume=f"{fills:g}", flow=f"{flow:g}"),
         source=text("check.refill_time.source"),
         beyond="caution",
         changes={"tank.volume_m3": fills} if enough else {},

@@ -100,7 +100,10 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
     merged: dict[Path, list[str]] = {}
     given: dict[Path, Any] = {}
     kinds: dict[Path, str] = {}
-    for detail in error.errors(include_url=False):
+    details = error.errors(include_url=False)
+    if any(detail["type"] not in ("missing", "too_short") for detail in details):
+        details = [detail for detail in details if not _follows(detail, raw, root)]
+    for detail in details:
         path = _in_file(detail["loc"], raw, missing=detail["type"] == "missing")
         text = _text(detail, path, root)
         kinds.setdefault(path, _kind(detail))
@@ -124,6 +127,14 @@ _KINDS = {
 def _kind(detail: Any) -> str:
     nothing = detail["type"] == "too_short" and detail["ctx"]["actual_length"] == 0
     return "no_entry" if nothing else _KINDS.get(detail["type"], "")
+
+
+def _follows(detail: Any, raw: dict[str, Any], root: type[BaseModel]) -> bool:
+    """Whether a key is missing that is worked out from others, of which one is more likely what is wrong."""
+    if detail["type"] != "missing":
+        return False
+    known = field_at(root, _in_file(detail["loc"], raw, missing=True))
+    return known is not None and bool(known.how)
 
 
 _NOTHING = object()
@@ -202,7 +213,8 @@ def _text(detail: Any, path: Path, root: type[BaseModel]) -> str:
     if kind == "string_too_short":
         return "must not be empty"
     if kind == "string_pattern_mismatch":
-        return f"must match the pattern {context['pattern']}"
+        known = field_at(root, path)
+        return f"is not written as it must be ({known.description})" if known else "is not written as it must be"
     return _WHOLE_FLOAT.sub(r"\1", str(detail["msg"]))
 
 

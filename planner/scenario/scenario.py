@@ -58,7 +58,7 @@ class Scenario(Model):
     )
     currency: str = assumed(
         NO_CURRENCY,
-        "Currency of every price, three letters",
+        "Currency of every price, three capital letters such as 'USD'",
         source="no currency in ISO 4217: no prices, and a technical answer",
         changes="nothing",
         pattern=r"^[A-Z]{3}$",

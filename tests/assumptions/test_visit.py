@@ -165,6 +165,33 @@ def test_what_is_wrong_is_said_as_it_was_given(changes: dict[str, Any], said: st
     assert any(said in line for line in error.value.lines()), list(error.value.lines())
 
 
+@pytest.mark.parametrize(
+    ("changes", "cause", "consequence"),
+    [
+        ({"pump__rated_flow_m3h": "2,5"}, "write a decimal point", "pump.kind"),
+        ({"site__latitude_deg": 128.0}, "must be at most 90", "site.time_zone"),
+    ],
+)
+def test_what_follows_from_a_wrong_key_is_not_told_beside_it(
+    changes: dict[str, Any], cause: str, consequence: str
+) -> None:
+    with pytest.raises(InputError) as error:
+        check_scenario(visit(**changes), "visit.toml")
+    said = list(error.value.lines())
+    assert any(cause in line for line in said)
+    assert not any(consequence in line for line in said), said
+
+
+def test_misspelt_keys_are_named_beside_the_partner_that_is_missing() -> None:
+    raw = visit(borehole__drawdown_m=None, borehole__drawdwn_m=6.0, pump__rated_powr_w=1500.0)
+    with pytest.raises(InputError) as error:
+        check_scenario(raw, "visit.toml")
+    said = "\n".join(error.value.lines())
+    assert "borehole.test_flow_m3h: says nothing without borehole.drawdown_m" in said
+    assert "drawdwn_m: is not a known key; did you mean 'drawdown_m'?" in said
+    assert "rated_powr_w: is not a known key; did you mean 'rated_power_w'?" in said
+
+
 def test_it_takes_hardly_any_time() -> None:
     completed(RAW)  # unpacks the tables
     begun = time.process_time()

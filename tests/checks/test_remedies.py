@@ -159,9 +159,23 @@ def test_the_drive_held_to_the_speed_that_is_said_keeps_the_yield() -> None:
 
 
 def test_a_slow_tank_asks_for_the_flow_that_fills_it_in_a_day() -> None:
-    verdict = checked(site({"tank.volume_m3": 400}))["refill_time"]
-    assert "or a flow of at least 16.67 m3/h" in verdict.remedy  # 400 m3 in 24 h
+    verdict = checked(site({"tank.volume_m3": 140}))["refill_time"]
+    assert "or a flow of at least 5.84 m3/h" in verdict.remedy  # 140 m3 in 24 h
     assert verdict.changes == {"tank.volume_m3": 128.4}  # 24 h of 5.352 m3/h
+
+
+def test_no_remedy_asks_for_more_than_the_borehole_bears() -> None:
+    slow = checked(site({"tank.volume_m3": 400}))["refill_time"]  # 16.67 m3/h
+    assert slow.remedy == "a tank of at most 128.4 m3"
+    for name, changes in (
+        ("refill_time", {"tank.volume_m3": 400, "demand.users.0.count": 9000}),
+        ("hours_a_day", {"demand.users.0.count": 9000}),
+    ):
+        verdict = checked(site(changes))[name]
+        assert verdict.outcome in ("fail", "caution")
+        assert "a flow of at least" not in verdict.remedy
+        assert "second borehole or source" in verdict.remedy
+        assert "safe yield" in verdict.remedy
 
 
 @pytest.mark.parametrize(("strings", "outcome_then"), [(2, "pass"), (3, "fail")])

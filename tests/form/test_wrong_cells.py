@@ -71,7 +71,7 @@ LEVEL = "(Static water level: depth of the water at rest): "
         ("pump.name", 7, "the number 7 was given; must be text"),
         ("pump.plate.phases", 2, "the number 2 was given; must be 1 or 3"),
         ("tank.volume_m3", "big", "the text 'big' was given; must be auto, or a number above 0, up to 100 000"),
-        ("currency", "dollars", "(Currency of every price, three letters): 'dollars' was"),
+        ("currency", "dollars", "(Currency of every price, three capital letters such as 'USD'): 'dollars' was"),
         ("sources.grid.hours", "6 to 9", "'6 to 9' in a list is not a pair; must be parts of the day in hours"),
         ("sources.grid.hours", datetime.datetime(2026, 9, 6), "a date or time was given"),
         ("sources.grid.hours", "6-27", "(Grid: hours of the day in which it is on): 27 was given"),

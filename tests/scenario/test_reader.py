@@ -66,7 +66,7 @@ def test_starter_is_valid_and_explains_every_key_it_gives() -> None:
         ("rated_power_w = 2400", "rated_power_w = 900", "rated_power_w 900 cannot lift"),
         ("pump_depth_m = 78", "pump_depth_m = 40", "pump_depth_m 40 is not below the water at rest (48 m)"),
         ("demand_met_percent = 97", 'options = ["solar + wind"]', "'wind' is no source"),
-        ("currency = \"USD\"", "currency = \"dollars\"", "must match the pattern"),
+        ("currency = \"USD\"", "currency = \"dollars\"", "three capital letters such as 'USD'"),
     ],
 )  # fmt: skip
 def test_wrong_values_are_named(old: str, new: str, said: str, tmp_path: Path) -> None:

@@ -68,6 +68,10 @@ SENTENCES: dict[str, str] = {
         "A pump that must run day and night has no reserve, and the borehole no time to recover."
     ),
     "check.hours_a_day.remedy": "a flow of at least {flow} m3/h, or less demand in the late years",
+    "check.hours_a_day.remedy_less": (
+        "less demand, or a second borehole or source: {flow} m3/h, which would do, is above the borehole's safe yield "
+        "of {safe} m3/h"
+    ),
     "check.hours_a_day.source": ("20 hours a day is common practice, no source; more than 24 in the first year fails"),
     "check.pipe_length.compared": "Length of all pipe, against the pump's depth and the way to the tank",
     "check.pipe_length.why": "Pipe that is not counted is friction that is not counted.",

@@ -232,6 +232,10 @@ SENTENCES: dict[str, str] = {
     "check.refill_time.why": "A tank that takes long to fill stays low after every outage.",
     "check.refill_time.remedy": "a flow of at least {flow} m3/h",
     "check.refill_time.remedy_smaller": "a tank of at most {volume} m3, or a flow of at least {flow} m3/h",
+    "check.refill_time.remedy_only_smaller": "a tank of at most {volume} m3",
+    "check.refill_time.remedy_second": (
+        "a second borehole or source: {flow} m3/h, which would fill it in time, is above this one's safe yield"
+    ),
     "check.refill_time.source": "common practice, no source",
     "check.inlet_height.compared": "Tank inlet used in the head, against the ground at the route's end",
     "check.inlet_height.why": "An inlet taken too low in the head leaves the pump short at the last metre.",
