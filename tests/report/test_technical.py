@@ -71,7 +71,8 @@ def test_no_cell_speaks_of_money(folder: Path, name: str) -> None:
 def test_no_sheet_is_of_money(folder: Path) -> None:
     book = openpyxl.load_workbook(folder / "visit.xlsx")
     assert book.sheetnames == [
-        "Answer", "Options", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank", "Inputs", "Method and cautions", "Form"
+        "Answer", "Options", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank", "Inputs",
+        "Method and cautions", "Form",
     ]  # fmt: skip
     labels = {cell.value for cell in openpyxl.load_workbook(folder / "visit.xlsx")["Options"]["A"]}
     assert {figure.label for figure in FIGURES if not figure.is_money} <= labels
