@@ -90,10 +90,10 @@ def test_a_fault_of_ours_in_one_scenario_does_not_cost_the_others(
 
     whole = compare.study_scenario
 
-    def broken(scenario: object, folder: Path) -> object:
+    def broken(scenario: object, folder: Path, **how: object) -> object:
         if getattr(scenario, "name", "") == "broken":
             raise RuntimeError("boom\n" + "x" * 1000)
-        return whole(scenario, folder)  # type: ignore[arg-type]
+        return whole(scenario, folder, **how)  # type: ignore[arg-type]
 
     monkeypatch.setattr("planner.study.compare.study_scenario", broken)
     first, second = scenario_of(tmp_path / "a.toml", name="broken"), scenario_of(tmp_path / "b.toml")

@@ -6,14 +6,14 @@ from collections.abc import Sequence
 
 from planner.answers.users import users_sentence
 from planner.checks.basis import Basis
-from planner.checks.design import DESIGN_TOPICS, SERIES_CHECKS
+from planner.checks.design import depends_on_design
 from planner.checks.site import site_basis, site_verdicts
 from planner.checks.verdict import Verdict, failed
 from planner.resource.sun import Place
 from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
 from planner.sources.base import SourceKind
-from planner.study.compare import Study
+from planner.study.compare import OptionResult, Study
 from planner.study.site import estimate_sentences
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
@@ -73,7 +73,13 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
-    said = [failures(study, verdicts), *sentences(study), users_sentence(study), starter_sentence(study.scenario)]
+    said = [
+        failures(study, verdicts),
+        _others_that_hold(study, verdicts),
+        *sentences(study),
+        users_sentence(study),
+        starter_sentence(study.scenario),
+    ]
     return [sentence for sentence in said if sentence]
 
 
@@ -105,8 +111,13 @@ def failed_with(
     sources: Sequence[SourceKind], kinds: Sequence[SourceKind], verdicts: Sequence[Verdict]
 ) -> tuple[Verdict, ...]:
     """Pick the failed checks that concern an option of some sources: not those of others of `kinds` alone."""
-    without = {source.check_topic for source in kinds} - {source.check_topic for source in sources}
-    return tuple(verdict for verdict in failed(verdicts) if verdict.topic not in without)
+    own = {source.check_topic for source in sources}
+    without = {source.check_topic for source in kinds} - own
+    return tuple(
+        verdict
+        for verdict in failed(verdicts)
+        if verdict.topic not in without and (not verdict.supplies or own.intersection(verdict.supplies))
+    )
 
 
 def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
@@ -116,11 +127,31 @@ def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
     """
     found = failed_of_first(study, verdicts)
     said = not_to_build(found)
-    of_series = SERIES_CHECKS if study.ranked[0].has_array else ()
-    in_the_way = next((each for each in found if each.topic in DESIGN_TOPICS or each.key in of_series), None)
+    in_the_way = next((verdict for verdict in found if depends_on_design(verdict)), None)
     if in_the_way is None or not _sizes_open(study):
         return said
     return f"{said} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"
+
+
+def _others_that_hold(study: Study, verdicts: Sequence[Verdict]) -> str:
+    """Name the options that meet the target and pass their checks, where the one ranked first does not pass them."""
+    if study.best is None or holds(study, verdicts):
+        return ""
+    alike = [verdict for verdict in verdicts if not depends_on_design(verdict)]
+    names = [
+        option.name
+        for option in study.ranked[1:]
+        if option.meets_service
+        and not failed_with(option.sources, study.kinds, alike)
+        and not failed_with(option.sources, study.kinds, option_verdicts(study, option))
+    ]
+    return text("site_answer.others_hold", options=", ".join(names)) if names else ""
+
+
+def option_verdicts(study: Study, option: OptionResult) -> tuple[Verdict, ...]:
+    """Check the site as it holds for one option, with that option's own array and tank."""
+    strings = option.strings or None
+    return site_verdicts(option.scenario, study.place, study.weather, strings=strings, tank_m3=option.tank_m3)
 
 
 def _sizes_open(study: Study) -> bool:

@@ -18,6 +18,7 @@ from planner.checks.verdict import (
     highest,
     lowest,
     missing,
+    of_supplies,
 )
 from planner.scenario.cables import AcCable, CableRun, DcCable
 from planner.sources.registry import supplies_of
@@ -65,7 +66,8 @@ def verdicts(basis: Basis) -> list[Verdict]:
         if run is None:
             found.append(_not_given("dc", text("check.dc_cable.look_for")))
         else:
-            found += [*_judged(basis, run, [_dc(basis)]), _voltage_class(basis, run), _outdoor(run)]
+            judged = [*_judged(basis, run, [_dc(basis)]), _voltage_class(basis, run), _outdoor(run)]
+            found += of_supplies(judged, "array")
     if sources.grid is not None or sources.generator is not None:
         ac = None if cables is None else cables.ac
         loads = [] if ac is None else _ac(basis, ac.power_factor)
@@ -73,7 +75,7 @@ def verdicts(basis: Basis) -> list[Verdict]:
             look_for = text("check.ac_cable.look_for" if ac is None else "check.supply.look_for_voltage")
             found.append(_not_given("ac", look_for))
         else:
-            found += [*_judged(basis, ac, loads), _protected(basis, ac, loads)]
+            found += of_supplies([*_judged(basis, ac, loads), _protected(basis, ac, loads)], "ac")
     drop = None if cables is None else cables.drop
     if drop is None:
         found.append(_not_given("drop", text("check.drop_cable.look_for")))

@@ -21,8 +21,6 @@ from planner.scenario.paths import parts_of
 SERIES, SECTION = "sources.solar.modules_in_series", "cables.dc.section_mm2"
 DESIGN_TOPICS = (array.TOPIC, cables.TOPIC, tank.TOPIC)
 """Topics in which another choice of array or tank may pass where one fails."""
-SERIES_CHECKS = ("current",)
-"""Checks of other topics in which another number of modules in series may pass."""
 _MIDDLE = sum(strings_in_parallel.POWER_RATIO) / 2
 MOST_SERIES = 100
 """As many as a scenario may give."""
@@ -46,6 +44,11 @@ class Judgement:
     cautions: tuple[str, ...]
     power_ratio: float = 0.0
     section_mm2: float | None = None
+
+
+def depends_on_design(verdict: Verdict) -> bool:
+    """Tell whether another choice of array or tank may pass where this one fails."""
+    return verdict.topic in DESIGN_TOPICS or "array" in verdict.supplies
 
 
 Judge = Callable[[int | None, int, float], Judgement]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import ceil, floor
 from typing import Any
 
@@ -21,6 +22,7 @@ from planner.checks.verdict import (
     highest,
     lowest,
     missing,
+    of_supplies,
     reserve,
     room,
 )
@@ -46,9 +48,9 @@ def verdicts(basis: Basis) -> list[Verdict]:
     if basis.duty is not None and not basis.too_short:
         found.append(_power(basis, basis.duty))
     if scenario.sources.solar is not None:
-        found.append(_dc_window(basis))
+        found += of_supplies([_dc_window(basis)], "array")
     if scenario.sources.grid is not None or scenario.sources.generator is not None:
-        found.append(_ac_window(basis))
+        found += of_supplies([_ac_window(basis)], "ac")
     return found
 
 
@@ -128,9 +130,11 @@ def _current(basis: Basis) -> Verdict:
         )
     name, worst, volts = max(currents, key=lambda current: current[1])
     remedy, changes = _less_current(basis, plate.current_a, name, worst, volts)
-    return highest(
+    judged = highest(
         TOPIC, "current", compared, worst, plate.current_a, "A", why=why, remedy=remedy, source=source, changes=changes
     )
+    over = {"array" if name == "array" else "ac" for name, value, _ in currents if not at_most(value, plate.current_a)}
+    return replace(judged, supplies=tuple(sorted(over)))
 
 
 def _less_current(basis: Basis, limit_a: float, name: str, current_a: float, volts: float) -> Remedy:

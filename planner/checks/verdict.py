@@ -52,6 +52,9 @@ class Verdict:
         The remedy as keys of the scenario (dotted, list entries from 1 as in 'pipeline.segments[2].pipe') and their
         new values, None for a key to take away; empty where the remedy is not a matter of figures, or where none that
         was tried out passes.
+    supplies : tuple of str
+        Topics of the sources of power, 'array' and 'ac', of which some are the cause; empty where any source is judged
+        alike, or the topic itself tells.
     """
 
     topic: str
@@ -66,6 +69,7 @@ class Verdict:
     remedy: str
     source: str
     changes: dict[str, Any] = field(default_factory=dict)
+    supplies: tuple[str, ...] = ()
 
     @property
     def symbol(self) -> str:
@@ -92,6 +96,11 @@ def worst_first(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:
 def failed(verdicts: Iterable[Verdict]) -> tuple[Verdict, ...]:
     """Pick the failed ones."""
     return tuple(verdict for verdict in verdicts if verdict.outcome == "fail")
+
+
+def of_supplies(verdicts: Iterable[Verdict], *supplies: str) -> list[Verdict]:
+    """Give verdicts the topics of the sources of power of which alone they are."""
+    return [replace(verdict, supplies=supplies) for verdict in verdicts]
 
 
 def figure(value: float) -> str:

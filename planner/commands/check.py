@@ -40,7 +40,7 @@ def check(
     from planner.checks.finding import finding
     from planner.checks.plate import plate_lines
     from planner.checks.site import site_basis, site_verdicts
-    from planner.study.site import place_of, weather_of
+    from planner.study.site import estimate_sentences, place_of, weather_of
 
     if apply is not None:
         from planner.report.scenario_file import check_new_file
@@ -55,7 +55,8 @@ def check(
     if not quiet:
         from planner.report.checks_table import check_summary
 
-        found, lines = finding(basis, verdicts), plate_lines(basis, verdicts)
+        found = [*finding(basis, verdicts), *estimate_sentences(checked)[:1]]
+        lines = plate_lines(basis, verdicts)
         _print(check_summary(checked.name, found, lines, verdicts, verbose=verbose))
     if apply is not None:
         from planner.checks.remedies import carried_out

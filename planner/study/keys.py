@@ -20,6 +20,7 @@ STAGES: tuple[Changes, ...] = ("weather", "run", "money", "nothing")
 """In the order in which they follow from one another: a change leaves every earlier stage as it was."""
 
 COUNTED = (
+    "demand.users.count",
     "finance.analysis_period_years",
     "pipeline.segments.length_m",
     "pump.life_years",

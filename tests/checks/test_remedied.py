@@ -110,13 +110,13 @@ def test_remedies_that_an_override_undoes_do_not_go_round_in_circles(monkeypatch
     assert len({verdict.key for verdict in said.carried.remedied}) == len(said.carried.remedied)
 
 
-def test_a_design_left_open_may_change_with_its_remedies() -> None:
+def test_a_design_left_open_keeps_to_what_passes_before_its_remedies() -> None:
     open_design = FAULTS | {"sources__solar__strings": "auto", "sources__solar__strings_max": 4}
     study, _, said = found(**open_design)
     assert said is not None
-    assert (study.ranked[0].strings, said.option.strings) == (2, 1)
+    assert (study.ranked[0].strings, said.option.strings) == (1, 1)
     assert not said.failing
-    assert said.further_cost > 0
+    assert said.further_cost >= 0
 
 
 def test_workbook_json_and_terminal_say_it(tmp_path: Path) -> None:

@@ -130,7 +130,7 @@ def hvac(initial: float, fan: float, residual: float, electricity: float, upkeep
     year = np.eye(21)
     zero = np.zeros(21)
     flows = CashFlows(
-        initial * year[0], fan * year[12], -residual * year[20], upkeep * later, power, zero, zero, zero, zero
+        initial * year[0], fan * year[12], -residual * year[20], upkeep * later, power, zero, zero, zero, zero, zero
     )
     return appraise(terms, flows, make_quantities(20))
 
@@ -160,7 +160,7 @@ def test_structure_of_federal_life_cycle_cost() -> None:
     year = np.eye(21)
     later = 1 - year[0]
     flows = CashFlows(
-        10_000 * year[0], 2000 * year[10], -1500 * year[20], 300 * later, 800 * later, *[np.zeros(21)] * 4
+        10_000 * year[0], 2000 * year[10], -1500 * year[20], 300 * later, 800 * later, *[np.zeros(21)] * 5
     )
     life = appraise(make_terms(20, 0.03), flows, make_quantities(20))
     assert life.present_cost == pytest.approx(27_022.90, abs=0.005)

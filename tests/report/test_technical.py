@@ -71,7 +71,8 @@ def test_no_cell_speaks_of_money(folder: Path, name: str) -> None:
 def test_no_sheet_is_of_money(folder: Path) -> None:
     book = openpyxl.load_workbook(folder / "visit.xlsx")
     assert book.sheetnames == [
-        "Answer", "Options", "Water", "Energy", "Head", "Checks", "Tank", "Inputs", "Method and cautions", "Form"
+        "Answer", "Options", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank", "Inputs",
+        "Method and cautions", "Form",
     ]  # fmt: skip
     labels = {cell.value for cell in openpyxl.load_workbook(folder / "visit.xlsx")["Options"]["A"]}
     assert {figure.label for figure in FIGURES if not figure.is_money} <= labels
@@ -109,7 +110,7 @@ def test_the_answer_stands_on_one_screen(tmp_path: Path) -> None:
     assert code == 0, err
     lines = [line for long in out.rstrip().splitlines() for line in _wrapped(long.rstrip())]
     shown = lines[: next(place for place, line in enumerate(lines) if line.startswith("Wrote"))]
-    assert 35 < len(shown) < 45
+    assert 35 < len(shown) <= 45
     for part in (
         "Duty: 2.50 m3/h at 81.5 m", "motor input 1118 W", "This pump lifts 1.3 times what the site needs",
         "What would fit: a pump rated at about 82 m", "7 x 1", "estimate: measure or fetch before money is committed",

@@ -95,6 +95,8 @@ def test_every_key_of_the_examples_can_be_set_and_taken_away(name: str) -> None:
     lines, comments = line_numbers(text), [line for line in text.split("\n") if line.startswith("#")]
     for path, value in leaves(tomllib.loads(text)):
         for new in ("other", None):
+            if new is None and len(path) > 1 and path[:-1] not in lines:
+                continue  # a table that only its dotted keys make: without them it would be gone, not empty
             found, kept = edited(text, {path: new}, {})
             assert kept, (path, value)
             after = found.split("\n")

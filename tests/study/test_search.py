@@ -10,7 +10,7 @@ from typing import Any
 import numpy as np
 import pytest
 
-from planner.answers.of_study import failed_of_first, failures, study_verdicts
+from planner.answers.of_study import answer, failed_of_first, failed_with, failures, study_verdicts
 from planner.assumptions.reader import check_scenario, read_scenario
 from planner.checks.design import series_to_try
 from planner.checks.site import site_verdicts
@@ -101,9 +101,25 @@ def test_a_plate_whose_current_no_number_of_modules_in_series_meets_stands_in_th
     assert "current of the motor stands in the way" in failures(study, verdicts)
 
 
+def test_an_option_is_not_blamed_for_the_current_of_a_source_that_it_lacks() -> None:
+    plate = {"dc_voltage_v": "24-48 V", "current_a": 30, "ac_voltage_v": "160-270 V"}
+    both = {"solar": {}, "generator": {"rating_kw": 6, "voltage_v": 230}}
+    study = study_scenario(visit(pump__plate=plate, sources=both), FOLDER)
+    verdicts = study_verdicts(study)
+    failing = {
+        option.name: {verdict.key for verdict in failed_with(option.sources, study.kinds, verdicts)}
+        for option in study.options
+    }
+    said = answer(study, verdicts)
+    assert study.best != "generator"
+    assert "These meet the target and fail no check: generator." in said
+    # 1,500 W at 230 V and a power factor of 0.85 are 8 A
+    assert {name for name, keys in failing.items() if "current" in keys} == {"solar", "solar + generator"}
+
+
 def test_a_failing_check_counts_before_what_is_delivered() -> None:
     # Two strings of 1.25 times 13.7 A bring 34.25 A.
-    thirsty: dict[str, Any] = {"demand": {"users": [{"kind": "people", "count": 1100}]}}
+    thirsty: dict[str, Any] = {"sources": {"solar": {}}, "demand": {"users": [{"kind": "people", "count": 1100}]}}
     for limit_a, strings in ((34.25, 2), (34.2, 1)):
         study = study_scenario(visit(**thirsty, controller={"dc_current_max_a": limit_a}), FOLDER)
         assert study.ranked[0].strings == strings
@@ -188,8 +204,8 @@ def test_sections_of_drop_and_ac_cables_are_found_and_pass_their_checks() -> Non
 @pytest.mark.parametrize(
     "changes",
     [
-        # far more people than the borehole gives water for; and a target that only the worst days miss
-        {"demand__users": [{"kind": "people", "count": 6000}]},
+        # more people than the sun pumps water for; and a target that only the worst days miss
+        {"demand__users": [{"kind": "people", "count": 1500}]},
         {"service__longest_short_days": 0, "demand__users": [{"kind": "people", "count": 1400}]},
     ],
     ids=["share", "days"],

@@ -9,10 +9,10 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from planner.answers.of_study import answer, failed_of_first, failed_with, headline, study_verdicts
+from planner.answers.of_study import answer, failed_of_first, failed_with, headline, option_verdicts, study_verdicts
 from planner.answers.remedied import remedied, remedied_sentences
 from planner.assumptions.reader import check_scenario
-from planner.checks.design import DESIGN_TOPICS, SERIES_CHECKS
+from planner.checks.design import depends_on_design
 from planner.checks.finding import finding
 from planner.checks.remedies import carried_out
 from planner.checks.site import site_basis, site_verdicts
@@ -98,7 +98,7 @@ def _refused(refused: InputError, checked: Sequence[Verdict]) -> Iterator[str]:
 def _recommended(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterator[str]:
     first = study.ranked[0]
     failing = failed_of_first(study, verdicts)
-    own = failed_with(first.sources, study.kinds, _own(study, first))
+    own = failed_with(first.sources, study.kinds, option_verdicts(study, first))
     if _keys(own) - _keys(failing):
         yield f"the design of {first.name} fails {sorted(_keys(own) - _keys(failing))}, which the answer does not see"
     unsaid = [verdict.key for verdict in failing[:SHOWN] if verdict.what not in said]
@@ -122,21 +122,11 @@ def _none_better(study: Study, verdicts: Sequence[Verdict], said: str) -> Iterat
     supply = next(each for each in context.supplies(study.scenario) if each.name == study.ranking[0])
     every = [sizes for one in judged(context, supply, supply.strings_to_try, supply.tanks_to_try) for sizes in one]
     tried = [sizes for sizes in every if sizes.judgement.power_ratio <= MOST_POWER_RATIO] or every
-    failing = {
-        verdict.key
-        for verdict in failed_of_first(study, verdicts)
-        if verdict.topic in DESIGN_TOPICS or (verdict.key in SERIES_CHECKS and study.ranked[0].has_array)
-    }
+    failing = {verdict.key for verdict in failed_of_first(study, verdicts) if depends_on_design(verdict)}
     if failing and not all(sizes.judgement.failed for sizes in tried):
         yield f"fails {sorted(failing)}, and another design that was tried does not"
     if bool(failing) != ("stands in the way" in said):
         yield f"what stands in the way of passing {sorted(failing)} is not said, or for no reason"
-
-
-def _own(study: Study, option: OptionResult) -> tuple[Verdict, ...]:
-    """Check an option with its own scenario and design."""
-    strings = option.strings if option.has_array else None
-    return site_verdicts(option.scenario, study.place, study.weather, strings=strings, tank_m3=option.tank_m3)
 
 
 def _remedied(study: Study, verdicts: Sequence[Verdict]) -> Iterator[str]:

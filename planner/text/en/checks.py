@@ -75,6 +75,7 @@ SENTENCES: dict[str, str] = {
         "No choice of array and tank that may be tried passes them all: {what} stands in the way; what would lift it: "
         "{remedy}."
     ),
+    "site_answer.others_hold": "These meet the target and fail no check: {options}.",
     "site_answer.check": "{topic}: {what}",
     # what each check is of, as it stands inside a sentence
     "check.lift.what": "head before any water flows",
