@@ -18,7 +18,7 @@ from planner.water.route import RouteProfile, route_profile
 
 CHECKS, ROUTE = "checks", "checks.route"
 WIDTHS = {
-    "verdict": 12, "topic": 14, "compared": 26, "value": 15, "limit": 15, "margin": 20, "why": 34, "remedy": 40,
+    "verdict": 12, "topic": 20, "compared": 26, "value": 15, "limit": 15, "margin": 20, "why": 34, "remedy": 40,
     "source": 26,
 }  # fmt: skip
 _LINES = ("ground", "duty_line", "shut_off_line", "allowed_line")
