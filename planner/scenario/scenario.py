@@ -168,7 +168,7 @@ class Scenario(Model):
             more = f" and {len(prices) - _PRICES_NAMED} more" if len(prices) > _PRICES_NAMED else ""
             raise PydanticCustomError(
                 "currency",
-                "currency is left out, so there can be no prices, but {keys} are given; give the currency, such as "
+                "currency is left out, so no price can stand, as at {keys}; give the currency, such as "
                 "currency = 'USD'",
                 {"keys": ", ".join(prices[:_PRICES_NAMED]) + more},
             )

@@ -156,7 +156,7 @@ def test_an_option_of_its_own_is_completed_by_its_own_pump() -> None:
         ({"site__latitude_deg": "16 S"}, "site.latitude_deg: '16 S' was given"),
         ({"pump": 5}, "pump: 5 was given; must be a table"),
         ({"demand": [1]}, "demand: a list of 1 was given; must be a table"),
-        ({"pump__price": 900}, "currency is left out, so there can be no prices, but pump.price are given"),
+        ({"pump__price": 900}, "currency is left out, so no price can stand, as at pump.price; give the currency"),
     ],
 )
 def test_what_is_wrong_is_said_as_it_was_given(changes: dict[str, Any], said: str) -> None:
