@@ -28,6 +28,7 @@ from planner.report.pages.users import users_page
 from planner.report.workbook.book import write_book
 from planner.report.workbook.sheet import clean
 from planner.study.compare import Study
+from planner.study.site import estimate_sentences
 from planner.text import text
 
 
@@ -116,7 +117,8 @@ def money_pages(study: Study, inputs: Inputs) -> tuple[Page, ...]:
 
 
 def _answer(study: Study, inputs: Inputs, verdicts: Sequence[Verdict], *, alive: bool = True) -> Page:
-    return answer_page(study, below_headline(study, verdicts), inputs, verdicts, alive=alive)
+    said = [*below_headline(study, verdicts), *estimate_sentences(study.scenario)[:1]]
+    return answer_page(study, said, inputs, verdicts, alive=alive)
 
 
 def _clean(value: Any) -> Any:

@@ -7,6 +7,7 @@ import tomllib
 from pathlib import Path
 from typing import Any
 
+import openpyxl
 import pytest
 
 from planner.assumptions.reader import check_scenario
@@ -74,6 +75,8 @@ def test_run_and_check_name_the_estimate(tmp_path: Path) -> None:
     assert data["weather"]["notes"][0].startswith(NOTE)
     assert [caution for caution in data["cautions"] if caution.startswith(NOTE)]
     assert all(source in data["weather"]["source"] for source in SOURCES)
+    first_sheet = openpyxl.load_workbook(tmp_path / "site.xlsx")["Answer"]
+    assert [cell for row in first_sheet.values for cell in row if isinstance(cell, str) and NOTE in cell]
     _, out, _ = planner("check", file)
     assert NOTE in " ".join(out.split())
 
