@@ -56,7 +56,7 @@ def test_commands_are_measured(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(commands, "RUNS", (("run", few, "at most 4"),))
     monkeypatch.setattr(commands, "SEARCHES", (("size", few),))
     rows = list(commands.rows())
-    assert len(rows) == 8
+    assert len(rows) == 10
     assert_filled(rows)
 
 

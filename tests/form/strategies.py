@@ -218,6 +218,8 @@ def finance(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
             data[share] = digits15(data[share] / 2)
     if "loan_years" in data or data.get("loan_percent"):
         data |= {"loan_years": 3, "analysis_period_years": max(3, data.get("analysis_period_years", 20))}
+    if "programme_currency" in data or "exchange_rate" in data:
+        data = {"programme_currency": "EUR", "exchange_rate": 1.5} | data
     return data
 
 

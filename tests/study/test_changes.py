@@ -29,7 +29,6 @@ from tests.study.sweep.cases import EXAMPLES, school_raw
 WITHOUT_EFFECT = {
     "sources.solar.strings_max": "bounds the choice where strings is 'auto', which these scenarios give",
     "tank.sizes.volume_m3": "tanks to choose from where volume_m3 is 'auto'; here they only set the price of another",
-    "service.demand_met_percent": "turns a verdict only where a share lies between the two values",
     "service.demand_met_worst_year_percent": "turns a verdict only where a share lies between the two values",
     "service.longest_short_days": "turns a verdict only where a run of days lies between the two values",
 }
