@@ -212,6 +212,13 @@ def controller(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
     return data
 
 
+def pumping_test(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
+    """The water stands deepest at the end of the test, whatever was drawn."""
+    levels = sorted(data[name] for name in ("static_level_m", "final_level_m", "recovery_level_m") if name in data)
+    names = [name for name in ("static_level_m", "recovery_level_m", "final_level_m") if name in data]
+    return data | dict(zip(names, levels, strict=True))
+
+
 def finance(draw: Draw, data: dict[str, Any]) -> dict[str, Any]:
     for share in ("grant_percent", "loan_percent"):
         if share in data:
@@ -306,6 +313,7 @@ RULES: dict[str, Callable[[Draw, dict[str, Any]], dict[str, Any]]] = {
     "TopUp": topup,
     "Controller": controller,
     "Finance": finance,
+    "PumpingTest": pumping_test,
     "Sources": sources,
     "Size": size,
     "DcCable": cable,
