@@ -116,7 +116,7 @@ def test_a_design_left_open_keeps_to_what_passes_before_its_remedies() -> None:
     assert said is not None
     assert (study.ranked[0].strings, said.option.strings) == (1, 1)
     assert not said.failing
-    assert said.further_cost >= 0
+    assert said.further_cost == 0  # what is left to remedy is a cable, which is not in the bill
 
 
 def test_workbook_json_and_terminal_say_it(tmp_path: Path) -> None:
