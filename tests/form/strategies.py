@@ -37,6 +37,8 @@ def model(draw: Draw, kind: type[BaseModel]) -> dict[str, Any]:
         needed = field.is_required() or any(getattr(limit, "min_length", 0) for limit in field.metadata)
         if get_origin(field.annotation) is not dict and (needed or draw(st.booleans())):
             data[name] = value(draw, field.annotation, tuple(field.metadata))
+            if data[name] == {} and field.default_factory is not None:
+                del data[name]  # an empty table of defaults says nothing: no cell of a form could hold it
     return RULES.get(kind.__name__, lambda _, given: given)(draw, data)
 
 
