@@ -24,6 +24,7 @@ from planner.text.en import (
     studies,
     technical,
     terminal,
+    uncertainty,
     users,
     weather,
 )
@@ -35,6 +36,6 @@ SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
     checks_works, form, form_refusals, inputs, materials, method, plate, records, remedies, run, site, studies,
-    technical, terminal, users, weather,
+    technical, terminal, uncertainty, users, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES
