@@ -27,6 +27,8 @@ class Changes:
 
     def trial(self, option: str, key: Key, value: float) -> Trial | None:
         """Set a key for an option; None where the key cannot have the value."""
+        if self._stands_alone(key):
+            return Trial(option, None, {key.path: value})
         changed = self._changed(key, value)
         if changed is None:
             return None
@@ -38,6 +40,10 @@ class Changes:
             return Trial(option, own, None)
         path = key.path[2:] if key.path[0] == "overrides" else key.path
         return Trial(option, None, {each: number_at(own, each) for each in (path, *self._follow)})
+
+    def _stands_alone(self, key: Key) -> bool:
+        """Whether a key changes nothing but itself: it is of money, no price follows it, no option has its own."""
+        return not (key.touches_hours or self._follow or self.scenario.overrides)
 
     def _changed(self, key: Key, value: float) -> Scenario | None:
         at = key.path, value
