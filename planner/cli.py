@@ -11,7 +11,6 @@ from typing import Annotated, ParamSpec
 
 import typer
 
-from planner import __version__
 from planner.commands.check import check
 from planner.commands.ending import say_fault, say_wrong
 from planner.commands.form import form
@@ -24,6 +23,7 @@ from planner.commands.size import size
 from planner.commands.sweep import sweep
 from planner.commands.weather import weather
 from planner.commands.worth import worth
+from planner.version import __version__
 
 app = typer.Typer(
     name="planner",

@@ -10,8 +10,8 @@ import numpy as np
 import pandas as pd
 
 from planner.figures import shown
-from planner.report.files import write_whole
 from planner.report.pages.figure_cells import figure_of
+from planner.report.rows import write_frames
 from planner.study.sweep.engine import MEASURES
 from planner.study.sweep.run import Results, SweepResult
 
@@ -34,16 +34,7 @@ def write_rows(swept: SweepResult, path: Path) -> None:
     path : pathlib.Path
         File to write, ending in .csv or .parquet (the latter needs pyarrow).
     """
-    write_whole(path, lambda temporary: _fill(swept, temporary))
-
-
-def _fill(swept: SweepResult, path: Path) -> None:
-    if path.suffix == ".parquet":
-        pd.concat(list(frames(swept)), ignore_index=True).to_parquet(path, index=False)
-        return
-    with path.open("w", encoding="utf-8", newline="") as stream:
-        for number, frame in enumerate(frames(swept)):
-            frame.to_csv(stream, index=False, header=number == 0, lineterminator="\n")
+    write_frames(frames(swept), path)
 
 
 def frames(swept: SweepResult) -> Iterator[pd.DataFrame]:
