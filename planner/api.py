@@ -7,8 +7,8 @@
     study.options[["demand_met_percent", "life_cycle_cost"]]
     study.hours("solar + grid", year=3)["tank_level_m3"].plot()
 
-Columns are the keys of the catalogue, with the unit in the name; `frame.attrs["units"]` has the unit of each. Whatever is
-wrong with the input ends in a `planner.InputError`, whose text names file, line and key.
+Columns are the keys of the catalogue, with the unit in the name; `frame.attrs["units"]` has the unit of each. Whatever
+is wrong with the input ends in a `planner.InputError`, whose text names file, line and key.
 """
 
 from __future__ import annotations
@@ -183,7 +183,7 @@ class Compared:
         return months_frame(self.study)
 
     def hours(self, option: str, year: int | None = None) -> pd.DataFrame:
-        """Every hour of one option, of one life year (from 1) or of all: power, flows, demand, shortfall, tank level."""
+        """Every hour of one option, of one life year (from 1) or of all: energy, flows, demand, tank level."""
         return hours_frame(self.study, option, year)
 
     @cached_property

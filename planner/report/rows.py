@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import asdict
+from importlib.util import find_spec
 from pathlib import Path
 from typing import Any, Literal
 
@@ -11,7 +12,7 @@ import numpy as np
 import pandas as pd
 
 from planner.checks.verdict import Verdict
-from planner.figures import Figure, catalogue, shown
+from planner.figures import Figure, catalogue
 from planner.report.files import write_whole
 from planner.study.compare import OptionResult, Study
 from planner.study.hours import Array, Hours, option_hours
@@ -51,14 +52,15 @@ def by_year(option: OptionResult) -> dict[str, Array]:
 
 def options_frame(study: Study) -> pd.DataFrame:
     """Return every figure of the catalogue, a row an option in the order of the ranking."""
-    figures = list(shown(catalogue(study.further_costs), priced=study.scenario.priced))
+    priced = study.scenario.priced
+    figures = [figure for figure in catalogue(study.further_costs) if priced or not figure.is_money]
     return figures_frame([(option.name, option) for option in study.ranked], figures, study.scenario.currency)
 
 
 def figures_frame(results: Iterable[tuple[str, Any]], figures: Sequence[Figure], currency: str) -> pd.DataFrame:
     """Return figures of named results, a row each."""
     named = list(results)
-    columns = {figure.key: [figure.read(result) for _, result in named] for figure in figures}
+    columns = {figure.key: [np.asarray(figure.read(result)).item() for _, result in named] for figure in figures}
     index = pd.Index([name for name, _ in named], name="option")
     return _with_units(pd.DataFrame(columns, index), {figure.key: figure.unit_in(currency) for figure in figures})
 
@@ -118,12 +120,23 @@ def checks_frame(verdicts: Sequence[Verdict]) -> pd.DataFrame:
     return pd.DataFrame(rows, pd.Index([verdict.key for verdict in verdicts], name="check"), list(columns))
 
 
-def study_rows(study: Study, by: By) -> pd.DataFrame:
-    """Return every option's years, months or hours, with what tells them apart as columns."""
+def study_rows(study: Study, by: By) -> Iterator[pd.DataFrame]:
+    """Yield every option's years, months or hours piece by piece, what tells them apart in columns of its own."""
     if by != "hours":
-        return (years_frame(study) if by == "years" else months_frame(study)).reset_index()
-    parts = {option.name: hours_frame(study, option.name) for option in study.ranked}
-    return pd.concat(parts, names=["option"]).reset_index()
+        yield (years_frame(study) if by == "years" else months_frame(study)).reset_index()
+        return
+    hours = [option_hours(study, option.name) for option in study.ranked]
+    keys = list(dict.fromkeys(key for each in hours for key in each.series))
+    for each in hours:
+        for year in range(1, study.scenario.finance.analysis_period_years + 1):
+            frame = _year_of_hours(each, year).reindex(columns=keys).reset_index()
+            frame.insert(0, "option", each.name)
+            yield frame
+
+
+def has_parquet() -> bool:
+    """Whether Parquet can be written here."""
+    return find_spec("pyarrow") is not None
 
 
 def write_frames(frames: Iterable[pd.DataFrame], path: Path) -> None:

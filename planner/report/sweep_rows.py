@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from importlib.util import find_spec
 from pathlib import Path
 
 import numpy as np
@@ -17,11 +16,6 @@ from planner.study.sweep.run import Results, SweepResult
 
 _ROWS = 200_000
 """Rows written at a time."""
-
-
-def has_parquet() -> bool:
-    """Whether Parquet can be written here."""
-    return find_spec("pyarrow") is not None
 
 
 def write_rows(swept: SweepResult, path: Path) -> None:
