@@ -57,7 +57,8 @@ def terminal_table(table: Table) -> RichTable:
     numbers = {key for row in table.data_rows() for key, cell in row.cells.items() if is_number(cell)}
     for column in table.columns:
         right = column.key in numbers
-        made.add_column(RichText(_heading(table, column)), justify="right" if right else "left", no_wrap=right)
+        made.add_column(RichText(_heading(table, column)), justify="right" if right else "left", no_wrap=right,
+                        overflow="fold")  # fmt: skip
     for row in table.rows:
         if isinstance(row, Section):
             made.add_section()

@@ -15,7 +15,7 @@ from planner.text import text
 RESTS_ON = "rests_on"
 SHOWN = 5
 """So many are named, if they change anything."""
-NOTABLE = 0.01
+NOTABLE = 0.005
 """Change of the share met, or of the cost in proportion to itself, from which a number is named."""
 _FIGURES = ("value", "unit", "tried", "met", "cost")
 IN_TERMINAL, IN_WORKBOOK, IN_BRIEF = ("key", *_FIGURES), ("label", *_FIGURES), ("label", *_FIGURES, "source")
