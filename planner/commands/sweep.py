@@ -81,8 +81,8 @@ def sweep(
     if not lost:
         store.clear()
     if not quiet:
-        out_console().print(terminal_blocks(sweep_summary(swept, said)))
         typer.echo(text("command.wrote_both", first=book, second=table))
+        out_console().print(terminal_blocks(sweep_summary(swept, said)))
     if lost:
         typer.echo(text("command.given_up", count=lost), err=True)
     return OUR_FAULT if lost else DONE

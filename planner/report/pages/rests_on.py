@@ -15,7 +15,7 @@ from planner.text import text
 RESTS_ON = "rests_on"
 SHOWN = 5
 """So many are named, if they change anything."""
-NOTABLE = 0.01
+NOTABLE = 0.005
 """Change of the share met, or of the cost in proportion to itself, from which a number is named."""
 _FIGURES = ("value", "unit", "tried", "met", "cost")
 IN_TERMINAL, IN_WORKBOOK, IN_BRIEF = ("key", *_FIGURES), ("label", *_FIGURES), ("label", *_FIGURES, "source")
@@ -50,7 +50,7 @@ def _shown(study: Study) -> list[Effect]:
 
 
 def _turns(effect: Effect, study: Study) -> bool:
-    """Whether the option that stands first reaches the share wanted at one end and not as it stands, or the reverse."""
+    """Whether the option that stands first reaches the share wanted at an end and not as it stands, or the reverse."""
     target = study.scenario.service.demand_met_percent
     reached = 100 * study.ranked[0].delivered_share >= target
     return any((met >= target) != reached for met in effect.demand_met_percent if not isnan(met))
