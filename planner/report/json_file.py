@@ -15,6 +15,7 @@ from planner.checks.verdict import Verdict
 from planner.figures import catalogue
 from planner.report.files import write_text
 from planner.report.rows import by_month, by_year
+from planner.report.uncertainty_json import uncertainty_data
 from planner.scenario.paths import dotted
 from planner.study.compare import OptionResult, Study
 from planner.study.rests_on import Effect
@@ -76,6 +77,7 @@ def study_as_data(
         "reference": study.reference if study.scenario.priced else None,
         "sentences": answer(study, verdicts),
         "rests_on": [_effect(effect, priced=study.scenario.priced) for effect in study.effects],
+        "uncertainty": uncertainty_data(study),
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
         "remedied": None if found is None else _remedied(found),

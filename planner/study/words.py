@@ -7,15 +7,13 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from planner.study.close_call import CLOSE_PERCENT
 from planner.study.compare import OptionResult, Study
 from planner.study.ranking import TANK_KWP_PER_M3
 from planner.study.search import LevelTrial
 from planner.supply.cells import DAY
 from planner.supply.run import MONTH_DAYS
 from planner.text import listed, source_name, text
-
-CLOSE_PERCENT = 2.0
-"""Difference in life-cycle cost, in per cent, below which cost alone does not decide."""
 
 
 def sentences(study: Study) -> list[str]:
