@@ -20,6 +20,7 @@ from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
 from planner.study.cases import as_chosen, digest
 from planner.study.context import Context, Store
+from planner.study.next_step import NextSteps, next_steps_of
 from planner.study.ranking import ranked
 from planner.study.rests_on import Effect, effects_of
 from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all
@@ -128,7 +129,8 @@ class Study:
 
     `best` is None where no option meets the service target; `ranking` then begins with the one that delivers most.
     `kinds` are the sources known to it, in order of priority. `effects` tell what numbers that were not given change of
-    the option ranked first, what matters most first; empty where they were not tried.
+    the option ranked first, what matters most first; empty where they were not tried. `next_steps` tell what comes next
+    beyond the options as they are; None where that was not tried.
     """
 
     scenario: Scenario
@@ -142,6 +144,7 @@ class Study:
     reference: str
     kinds: tuple[SourceKind, ...]
     effects: tuple[Effect, ...] = ()
+    next_steps: NextSteps | None = None
 
     def option(self, name: str) -> OptionResult:
         """Return one option by its name."""
@@ -226,6 +229,7 @@ def study_scenario(
         reference=reference,
         kinds=kinds,
         effects=effects_of(context, scenario, first) if with_effects else (),
+        next_steps=next_steps_of(context, choices) if with_effects else None,
     )
 
 

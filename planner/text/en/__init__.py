@@ -16,6 +16,7 @@ from planner.text.en import (
     inputs,
     materials,
     method,
+    next_step,
     plate,
     records,
     remedies,
@@ -34,7 +35,7 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, form, form_refusals, inputs, materials, method, plate, records, remedies, run, site, studies,
-    technical, terminal, users, weather,
+    checks_works, form, form_refusals, inputs, materials, method, next_step, plate, records, remedies, run, site,
+    studies, technical, terminal, users, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES
