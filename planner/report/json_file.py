@@ -14,6 +14,7 @@ from planner.answers.remedied import Remedied, remedied_sentences
 from planner.checks.verdict import Verdict
 from planner.figures import catalogue
 from planner.report.files import write_text
+from planner.report.next_step_json import next_steps_as_data
 from planner.report.rows import by_month, by_year
 from planner.report.uncertainty_json import uncertainty_data
 from planner.scenario.paths import dotted
@@ -78,6 +79,7 @@ def study_as_data(
         "sentences": answer(study, verdicts),
         "rests_on": [_effect(effect, priced=study.scenario.priced) for effect in study.effects],
         "uncertainty": uncertainty_data(study),
+        "next_steps": None if study.next_steps is None else next_steps_as_data(study.next_steps, study.scenario),
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
         "remedied": None if found is None else _remedied(found),

@@ -18,6 +18,7 @@ from planner.report.pages.checks import checks_page, checks_table
 from planner.report.pages.head import head_page
 from planner.report.pages.inputs import Inputs, inputs_of, inputs_page
 from planner.report.pages.method import cautions_table, method_page
+from planner.report.pages.next_step import next_step_page
 from planner.report.pages.options import options_page
 from planner.report.pages.records import records_page
 from planner.report.pages.renewals import renewals_page
@@ -90,6 +91,7 @@ def run_report(
     pages = (
         _answer(study, inputs, verdicts),
         options_page(study),
+        *([] if study.next_steps is None else [next_step_page(study.next_steps, study.scenario)]),
         water_page(study),
         energy_page(study),
         head_page(study),

@@ -63,7 +63,7 @@ def _verdict(study: Study) -> str:
     if study.best is None:
         return text(f"answer.none_meets{incomplete}", delivered=100 * first.delivered_share, **slots)
     best = text(
-        f"answer.best{incomplete}",
+        f"answer.{'best' if len(study.options) > 1 else 'only_option'}{incomplete}",
         capital_cost=money(float(first.life.capital_cost), currency),
         per_m3=f"{currency} {float(first.life.levelised_cost_per_m3):.2f}",
         **slots,
