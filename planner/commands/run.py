@@ -121,7 +121,7 @@ def _run_one(
     from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
     from planner.report.json_file import write_json
-    from planner.report.run_workbook import write_brief, write_workbook
+    from planner.report.run_workbook import write_workbook
     from planner.scenario.errors import InputError, Problem
     from planner.study.compare import study_scenario
 
@@ -137,7 +137,9 @@ def _run_one(
         write_workbook(study, beware, folder / workbook.name, verdicts, with_remedies)
         write_json(study, beware, verdicts, folder / data.name, found)
         if brief:
-            write_brief(study, beware, folder / page.name, verdicts, with_remedies)
+            from planner.report.brief.file import write_brief
+
+            write_brief(study, folder / page.name, verdicts, with_remedies)
     if not quiet:
         from planner.checks.finding import finding
         from planner.report.console import out_console
