@@ -98,6 +98,7 @@ def _facts(decided: Decision, verdicts: Sequence[Verdict]) -> Iterator[Block]:
     yield checks_table(faults).only(FAULT) if faults else Text(text("brief.none_failed"))
     yield Heading(text("brief.who"))
     yield from map(Text, decided.who)
+    yield Text(text("brief.cautions_follow"))
 
 
 def _cautions(study: Study) -> list[str]:

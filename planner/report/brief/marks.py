@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import Any
 
 from planner.report.style import INK, series_style
@@ -109,11 +109,21 @@ def _round(x: float, y: float, half: float) -> str:
     return f"M{x - half:.1f},{y:.1f} {across} {2 * half:.1f},0 {across} -{2 * half:.1f},0 z"
 
 
-_SHAPES = {
+def _straight(*steps: str) -> Callable[[float, float, float], str]:
+    """A shape of steps, in halves of its size, from its middle."""
+
+    def shape(x: float, y: float, half: float) -> str:
+        moves = (step[0] + ",".join(f"{float(part) * half:.1f}" for part in step[1:].split(",")) for step in steps)
+        return f"M{x:.1f},{y:.1f} {' '.join(moves)}"
+
+    return shape
+
+
+_SHAPES: dict[str, Callable[[float, float, float], str]] = {
     "circle": _round,
-    "square": lambda x, y, r: f"M{x - r:.1f},{y - r:.1f} h{2 * r:.1f} v{2 * r:.1f} h-{2 * r:.1f} z",
-    "diamond": lambda x, y, r: f"M{x:.1f},{y - r:.1f} l{r:.1f},{r:.1f} l-{r:.1f},{r:.1f} l-{r:.1f},-{r:.1f} z",
-    "triangle": lambda x, y, r: f"M{x:.1f},{y - r:.1f} l{r:.1f},{2 * r:.1f} h-{2 * r:.1f} z",
-    "x": lambda x, y, r: f"M{x - r:.1f},{y - r:.1f} l{2 * r:.1f},{2 * r:.1f} m0,-{2 * r:.1f} l-{2 * r:.1f},{2 * r:.1f}",
-    "plus": lambda x, y, r: f"M{x - r:.1f},{y:.1f} h{2 * r:.1f} m-{r:.1f},-{r:.1f} v{2 * r:.1f}",
+    "square": _straight("m-1,-1", "l2,0", "l0,2", "l-2,0", "l0,-2"),
+    "diamond": _straight("m0,-1", "l1,1", "l-1,1", "l-1,-1", "l1,-1"),
+    "triangle": _straight("m0,-1", "l1,2", "l-2,0", "l1,-2"),
+    "x": _straight("m-1,-1", "l2,2", "m0,-2", "l-2,2"),
+    "plus": _straight("m-1,0", "l2,0", "m-1,-1", "l0,2"),
 }

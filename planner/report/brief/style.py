@@ -31,7 +31,8 @@ tr.sub td {{ font-style: italic; }}
 #large td:nth-child(2) {{ font-size: 1.35rem; font-weight: bold; line-height: 1.2; color: {SLATE}; }}
 #large td:nth-child(3) {{ font-size: 0.85rem; }}
 #words .body {{ display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 0.75rem 1rem; }}
-#charts .body {{ display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 1rem; align-items: start; }}
+#charts .body {{ display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 1rem;
+  align-items: start; }}
 .chart > svg {{ display: block; width: 100%; height: auto; }}
 .chart > svg text {{ font: 11px {LETTERS}; fill: {INK}; }}
 .key {{ list-style: none; display: flex; flex-wrap: wrap; gap: 0.1rem 0.75rem; font-size: 0.8rem; line-height: 1.3; }}
@@ -71,7 +72,10 @@ tr.sub td {{ font-style: italic; }}
   #large tbody {{ gap: 2mm; }}
   #large tr {{ padding: 0.5mm 1.5mm; }}
   #large td:nth-child(2) {{ font-size: 12pt; }}
-  #words .body {{ grid-template-columns: repeat(3, 1fr); gap: 1mm 3mm; }}
+  #options h2 {{ display: none; }}
+  #words .body {{ display: block; columns: 3; column-gap: 3mm; }}
+  #words h2 {{ break-after: avoid; }}
+  #words .body > div + div {{ margin-top: 0.8mm; }}
   #charts, #charts .body {{ display: contents; }}
   .chart {{ grid-column: span 2; }}
   .chart:first-child:nth-last-child(3) {{ grid-row: span 2; }}

@@ -7,6 +7,7 @@ SENTENCES: dict[str, str] = {
     "brief.turns": "What would turn the answer",
     "brief.options": "The options, best first",
     "brief.who": "By whom, when, from what",
+    "brief.cautions_follow": "The cautions at the end are part of this brief.",
     # money
     "brief.costs": "Life-cycle cost by part",
     "brief.costs_alt": (
