@@ -146,7 +146,7 @@ def _run_one(file: Path, wanted: _Wanted, warned: set[str]) -> Study:
     from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
     from planner.report.json_file import write_json
-    from planner.report.run_workbook import write_brief, write_workbook
+    from planner.report.run_workbook import write_workbook
     from planner.scenario.errors import InputError, Problem
     from planner.study.compare import study_scenario
 
@@ -163,7 +163,9 @@ def _run_one(file: Path, wanted: _Wanted, warned: set[str]) -> Study:
         write_workbook(study, beware, folder / workbook, verdicts, with_remedies)
         write_json(study, beware, verdicts, folder / data, found)
         if wanted.brief:
-            write_brief(study, beware, folder / f"{file.stem}.html", verdicts, with_remedies)
+            from planner.report.brief.file import write_brief
+
+            write_brief(study, folder / f"{file.stem}.html", verdicts, with_remedies)
         if wanted.rows is not None:
             from planner.report.rows import study_rows, write_frames
 
