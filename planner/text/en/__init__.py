@@ -17,6 +17,9 @@ from planner.text.en import (
     materials,
     method,
     plate,
+    proposal,
+    proposal_open,
+    proposal_upkeep,
     records,
     remedies,
     run,
@@ -34,7 +37,8 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, form, form_refusals, inputs, materials, method, plate, records, remedies, run, site, studies,
+    checks_works, form, form_refusals, inputs, materials, method, plate, proposal, proposal_open,
+    proposal_upkeep, records, remedies, run, site, studies,
     technical, terminal, users, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES
