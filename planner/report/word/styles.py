@@ -51,8 +51,10 @@ def _styles(document: Document) -> None:
     for name, size in _HEADINGS.items():
         style = _style(document, name, size, colour=SLATE, bold=True, before=14 if "Heading" in name else 0, after=6)
         style.paragraph_format.keep_with_next = True
-        for border in style.element.iter(qn("w:pBdr")):
+        for border in list(style.element.iter(qn("w:pBdr"))):
             border.getparent().remove(border)
+        if name == "TOC Heading":
+            style.base_style = document.styles["Normal"]  # not a chapter, so not numbered as one
     _style(document, "List Bullet", 10.0, after=3)
     _style(document, NOTE, 9.0, italic=True, after=6)
     _style(document, OPEN, 10.0, after=4)
@@ -60,7 +62,7 @@ def _styles(document: Document) -> None:
     _style(document, TABLE_TITLE, 10.0, bold=True, before=6, after=3).paragraph_format.keep_with_next = True
     _style(document, TABLE_TEXT, TABLE_POINTS, after=0)
     _style(document, TABLE_NUMBER, TABLE_POINTS, after=0).paragraph_format.alignment = WD_ALIGN_PARAGRAPH.RIGHT
-    _style(document, TABLE_HEADING, TABLE_POINTS, bold=True, after=0).paragraph_format.keep_with_next = True
+    _style(document, TABLE_HEADING, TABLE_POINTS, bold=True, after=0)
     _style(document, TABLE_END, 5.0, after=0)
     verdict = _style(document, VERDICT, 12.0, bold=True, before=4, after=8)
     edges = "".join(
@@ -71,7 +73,9 @@ def _styles(document: Document) -> None:
     shading = f'<w:shd {nsdecls("w")} w:val="clear" w:color="auto" w:fill="{STRAW[1:]}"/>'
     properties.insert_element_before(parse_xml(shading), *_AFTER_BORDER[1:])
     for name in ("Header", "Footer"):
-        _style(document, name, 8.5, colour=RULE, after=0)
+        style = _style(document, name, 8.5, colour=RULE, after=0)
+        for stops in list(style.element.iter(qn("w:tabs"))):
+            stops.getparent().remove(stops)  # those of a page of another size
 
 
 _AFTER_BORDER = ("w:shd", "w:tabs", "w:spacing", "w:ind", "w:jc", "w:outlineLvl", "w:rPr")

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -19,8 +19,11 @@ TWIPS_PER_MM, DIGIT_POINTS, MARGIN_TWIPS = 56.693, 0.556, 70
 """Twips are the unit of lengths in the format; width of a digit of Arial over the size of its letters."""
 WIDEST, BREAKS_AT = 60.0, 24.0
 """Digits beyond which no column asks for more, and beyond which a word is broken."""
+STRETCHED, KEPT_ROWS = 0.6, 14
+"""Share of the text's width from which a table is stretched to all of it, and rows up to which it stays on a page."""
 _BOLD: tuple[Look, ...] = ("best", "total", "strong")
 _RIGHT = ("word",)
+_KEEP = "<w:keepNext/>"
 _STYLE_IDS = {name: name.replace(" ", "") for name in (TABLE_TEXT, TABLE_NUMBER, TABLE_HEADING)}
 
 
@@ -45,49 +48,56 @@ def table_element(table: Table) -> Any:
 
 
 def _rows(table: Table, widths: Sequence[int]) -> Iterator[str]:
+    small = len(table.rows) <= KEPT_ROWS
     if table.header:
-        numbers = [_stands_right(table, column) for column in table.columns]
-        cells = (
-            _cell(column.heading, width, TABLE_HEADING, fill=MIST, right=number)
-            for column, width, number in zip(table.columns, widths, numbers, strict=True)
-        )
-        yield f"<w:tr><w:trPr><w:cantSplit/><w:tblHeader/></w:trPr>{''.join(cells)}</w:tr>"
-    for row in table.rows:
+        yield _row("<w:tblHeader/>", _header_cells(table, widths, _KEEP if small else ""))
+    for place, row in enumerate(table.rows, start=1):
+        keep = _KEEP if small and place < len(table.rows) else ""
         if isinstance(row, Section):
-            made = [_cell(row.text, sum(widths), TABLE_HEADING, fill=HAIR, span=len(widths))]
+            yield _row("", [_cell(row.text, sum(widths), TABLE_HEADING, keep, fill=HAIR, span=len(widths))])
         else:
-            made = [_row_cell(row, column, width) for column, width in zip(table.columns, widths, strict=True)]
-        yield f"<w:tr><w:trPr><w:cantSplit/></w:trPr>{''.join(made)}</w:tr>"
+            cells = zip(table.columns, widths, strict=True)
+            yield _row("", [_row_cell(row, column, width, keep) for column, width in cells])
 
 
-def _row_cell(row: Row, column: Column, width: int) -> str:
+def _row(properties: str, cells: Iterable[str]) -> str:
+    return f"<w:tr><w:trPr><w:cantSplit/>{properties}</w:trPr>{''.join(cells)}</w:tr>"
+
+
+def _header_cells(table: Table, widths: Sequence[int], keep: str) -> Iterator[str]:
+    for column, width in zip(table.columns, widths, strict=True):
+        right = '<w:jc w:val="right"/>' if _stands_right(table, column) else ""
+        yield _cell(column.heading, width, TABLE_HEADING, keep + right, fill=MIST)
+
+
+def _row_cell(row: Row, column: Column, width: int, keep: str) -> str:
     cell = row.cells.get(column.key, Cell(None))
     look = cell.look or row.look
     style = TABLE_NUMBER if _is_right(cell) else TABLE_TEXT
     run = f"{'<w:b/>' if look in _BOLD else ''}{'<w:i/>' if look == 'sub' else ''}"
     edge = f'<w:top w:val="single" w:sz="6" w:space="0" w:color="{RULE[1:]}"/>' if look == "total" else ""
-    return _cell(shown(cell), width, style, fill=STRAW if look == "best" else "", edge=edge, run=run)
+    return _cell(shown(cell), width, style, keep, fill=STRAW if look == "best" else "", edge=edge, run=run)
 
 
 def _cell(
     content: str,
     width: int,
     style: str,
+    paragraph: str,
     *,
     fill: str = "",
     span: int = 1,
-    right: bool = False,
     edge: str = "",
     run: str = "",
 ) -> str:
+    """Write a cell; `paragraph`, `edge` and `run` are properties in the format's own words."""
     spanned = f'<w:gridSpan w:val="{span}"/>' if span > 1 else ""
     borders = f"<w:tcBorders>{edge}</w:tcBorders>" if edge else ""
     shading = f'<w:shd w:val="clear" w:color="auto" w:fill="{fill[1:]}"/>' if fill else ""
-    aligned = '<w:jc w:val="right"/>' if right else ""
     words = f'<w:t xml:space="preserve">{escape(clean(content))}</w:t>'
     return (
         f'<w:tc><w:tcPr><w:tcW w:w="{width}" w:type="dxa"/>{spanned}{borders}{shading}</w:tcPr>'
-        f'<w:p><w:pPr><w:pStyle w:val="{_STYLE_IDS[style]}"/>{aligned}</w:pPr>'
+        f'<w:p><w:pPr><w:pStyle w:val="{_STYLE_IDS[style]}"/>{paragraph}</w:pPr>'
         f"<w:r><w:rPr>{run}</w:rPr>{words}</w:r></w:p></w:tc>"
     )
 
@@ -121,8 +131,10 @@ def _widths(table: Table) -> list[float]:
         wanted.append(max(low, min(max(whole, default=0.0) + 1.0, WIDEST)))
     points = DIGIT_POINTS * TABLE_POINTS
     room = TEXT_WIDTH_MM * 72 / 25.4 / points - len(wanted) * 2 * MARGIN_TWIPS / 20 / points
-    if sum(wanted) <= room:
+    if sum(wanted) <= STRETCHED * room:
         return wanted
+    if sum(wanted) <= room:
+        return [each + (room - sum(wanted)) * each / sum(wanted) for each in wanted]
     spare, asked = room - sum(least), sum(wanted) - sum(least)
     if spare <= 0:
         return [room * each / sum(least) for each in least]
