@@ -18,7 +18,9 @@ from planner.commands.form import form
 from planner.commands.new import new
 from planner.commands.options import DONE
 from planner.commands.proposal import proposal
+from planner.commands.reference import reference
 from planner.commands.run import run
+from planner.commands.schema import schema
 from planner.commands.size import size
 from planner.commands.sweep import sweep
 from planner.commands.weather import weather
@@ -27,7 +29,6 @@ from planner.commands.worth import worth
 app = typer.Typer(
     name="planner",
     no_args_is_help=True,
-    add_completion=False,
     pretty_exceptions_enable=False,
     # help is plain text: rich would take the [tables] it names for markup and leave them out
     rich_markup_mode=None,
@@ -77,7 +78,7 @@ def _options(
     pass
 
 
-for _command in (new, form, weather, check, run, size, sweep, worth, proposal):
+for _command in (new, form, weather, check, run, size, sweep, worth, proposal, schema, reference):
     app.command(short_help=_command.__doc__)(_guarded(_command))
 
 

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
-from typing import Any
+from collections.abc import Hashable, Iterator
 
 from planner.checks.verdict import SYMBOL, worst_first
 from planner.report.checks_table import figure, summary
@@ -19,6 +18,8 @@ from planner.text import listed, text
 _CHECK_COLUMNS = ("verdict", "compared", "value", "limit", "source")
 _NOT_SHOWN = ("seed", "name", "include", "currency", "size", "sweep", "overrides")
 """Keys that say nothing of the works."""
+_ROUTE = "pipeline.profile"
+"""Points of which little but their level is ever given."""
 
 
 def annex_blocks(material: Material) -> Iterator[Block]:
@@ -60,29 +61,29 @@ def _checks(material: Material) -> Iterator[Block]:
 
 def _assumptions(scenario: Scenario) -> Table:
     """Every number and choice that was not given, by the part of the scheme it belongs to, with its source."""
-    rows: list[Row | Section] = []
-    part: Any = None
+    parts: dict[str, dict[Hashable, Row]] = {}
     for field in walk(scenario):
-        if not _is_assumption(field, priced=scenario.priced):
-            continue
-        if field.path[:-1] != part:
-            part = field.path[:-1]
-            rows.append(Section(_part_words(field)))
-        number = isinstance(field.value, int | float)
-        value = Cell(field.value, plain_kind(field.value)) if number else Cell(str(field.value), "word")
-        cells = {
-            "label": Cell(field.short, "wrap"),
-            "value": value,
-            "unit": Cell(field.unit, "wrap"),
-            "source": Cell(field.source, "wrap"),
-        }
-        rows.append(Row(field.key, cells))
+        if _is_assumption(field, priced=scenario.priced):
+            number = isinstance(field.value, int | float)
+            said = str(field.value).replace("_", " ")
+            cells = {
+                "label": Cell(field.short, "wrap"),
+                "value": Cell(field.value, plain_kind(field.value)) if number else Cell(said, "word"),
+                "unit": Cell(field.unit, "wrap"),
+                "source": Cell(field.source, "wrap"),
+            }
+            # Tables of a list mostly share what was not given.
+            same = (field.name, field.value, field.source)
+            parts.setdefault(_part_words(field), {}).setdefault(same, Row(field.key, cells))
+    rows: list[Row | Section] = []
+    for part, found in parts.items():
+        rows += [Section(part), *found.values()]
     columns = tuple(Column(key, text(f"proposal.column.{key}")) for key in ("label", "value", "unit", "source"))
     return Table("proposal.assumptions", columns, tuple(rows))
 
 
 def _is_assumption(field: Field, *, priced: bool) -> bool:
-    if field.path[0] in _NOT_SHOWN or field.status not in ("default", ASSUMED):
+    if field.path[0] in _NOT_SHOWN or field.key.startswith(_ROUTE) or field.status not in ("default", ASSUMED):
         return False
     plain = isinstance(field.value, int | float | str) and not isinstance(field.value, bool)
     return plain and (priced or not field.is_of_money)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from planner.figures import figures_of
-from planner.report.document import Block, Cell, Column, Row, Table, Text
+from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
 from planner.report.pages.head import PARTS, RUNS
 from planner.report.pages.options import OPTIONS
 from planner.report.proposal.material import Material, asked, to_complete
@@ -41,7 +41,7 @@ def _works(material: Material) -> Table:
         for each in figures_of("design")
         if each.key not in ("duty_flow_m3h", "total_dynamic_head_m") and material.value(each.key) > 0
     ]
-    return material.of_first(OPTIONS, ("figure", "unit"), ["controller", "pump", *rows], text("proposal.works"))
+    return material.of_first(OPTIONS, ("figure", "unit"), ["pump", "controller", *rows], text("proposal.works"))
 
 
 def _acceptance(material: Material) -> Table:
@@ -55,6 +55,15 @@ def _acceptance(material: Material) -> Table:
 
 
 def options_blocks(material: Material) -> Iterator[Block]:
-    """Hold the options against each other, and say why this one is proposed."""
-    yield from (Text(sentence) for sentence in sentences(material.study))
+    """Hold the options against each other, and say why this one is proposed and what would turn that."""
+    compared = material.decision.options
+    kinds: dict[str, Kind] = {"option": "wrap", "meets_target": "centre"}
+    rows = tuple(
+        Row(option.name, {key: Cell(said, kinds.get(key, "word")) for key, said in option.texts.items()},
+            "best" if option.best else "plain")
+        for option in compared.rows
+    )  # fmt: skip
+    columns = tuple(Column(key, heading) for key, heading in compared.headings.items())
+    yield Table("proposal.options", columns, rows)
+    yield from (Text(sentence) for sentence in dict.fromkeys([*sentences(material.study), *material.decision.turns]))
     yield from asked("other_ways")

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from planner.answers.decision import Decision, decision
 from planner.checks.verdict import Verdict
 from planner.figures import figure
 from planner.money.quantities import Thing
-from planner.report.document import Block, Page, Section, Table, Text
-from planner.report.pages.bill import bill_of_study, bill_page
+from planner.report.document import Block, Page, Table, Text
+from planner.report.pages.bill import Bill, bill_of_study, bill_page
 from planner.report.pages.head import head_page
 from planner.report.pages.inputs import Inputs, inputs_of
 from planner.report.pages.options import options_page
@@ -64,6 +65,11 @@ class Material:
         return self.first.unpriced if self.priced else ()
 
     @cached_property
+    def decision(self) -> Decision:
+        """What the study decides."""
+        return decision(self.study, self.verdicts, self.remedied)
+
+    @cached_property
     def fields(self) -> dict[str, Field]:
         """Every key of the scenario."""
         return {field.key: field for field in walk(self.scenario)}
@@ -74,26 +80,34 @@ class Material:
         return inputs_of(self.study)
 
     @cached_property
+    def bill(self) -> Bill:
+        """The bill of quantities of all options."""
+        return bill_of_study(self.study, self.inputs)
+
+    @cached_property
     def _tables(self) -> dict[str, Table]:
         pages = [options_page(self.study), head_page(self.study), records_page(self.scenario)]
         if self.priced:
-            pages += [
-                bill_page(self.study, bill_of_study(self.study, self.inputs)),
-                users_page(self.study, self.inputs),
-            ]
+            pages += [bill_page(self.study, self.bill), users_page(self.study, self.inputs)]
         return {block.key: block for page in pages for block in page.blocks if isinstance(block, Table)}
 
     def table(self, key: str) -> Table | None:
         """One table of the workbook by its key; None where the study has none."""
         return self._tables.get(key)
 
-    def of_first(self, key: str, columns: Sequence[str], rows: Collection[object], heading: str = "") -> Table:
-        """Some rows of a table with a column for each option, for the proposed one alone."""
-        table = self._tables[key].only((*columns, self.first.name), list(rows))
-        name = text("proposal.value")
-        shown = tuple(replace(each, heading=name) if each.key == self.first.name else each for each in table.columns)
+    def of_first(self, key: str, columns: Sequence[str], rows: Sequence[Hashable], heading: str = "") -> Table:
+        """Some rows of a table with a column for each option, in the order given, for the proposed one alone."""
+        name = self.first.name
+        table = self._tables[key].only((*columns, name))
+        shown = tuple(
+            replace(each, heading=text("proposal.value")) if each.key == name else each for each in table.columns
+        )
+        plain = []
+        for row in map(table.row, rows):
+            own = replace(row.cells[name], look=None)  # no other column from which it must stand out
+            plain.append(replace(row, cells={**row.cells, name: own}))
         # The proposal takes several parts of one table of the workbook: each gets a key of its own.
-        return replace(table, key=f"{key}.{next(iter(rows))}", columns=shown, heading=heading)
+        return replace(table, key=f"{key}.{rows[0]}", columns=shown, rows=tuple(plain), heading=heading)
 
     def value(self, key: str) -> float:
         """Figure of the catalogue of the proposed option."""
@@ -119,8 +133,3 @@ def chapter(key: str, blocks: Iterator[Block], *, apart: bool = False) -> Page:
     """Make a chapter; `apart` begins it on a new page."""
     title = text(f"proposal.chapter.{key}")
     return Page(f"proposal.{key}", title, title, blocks=tuple(blocks), one_page=apart)
-
-
-def without_sections(table: Table) -> Table:
-    """Leave out the headings between the rows."""
-    return replace(table, rows=tuple(row for row in table.rows if not isinstance(row, Section)))

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator
 from dataclasses import replace
 
 from planner.money.quantities import PERCENTAGES
-from planner.report.document import Block, Section, Table, Text
+from planner.report.document import Block, Cell, Row, Section, Table, Text
 from planner.report.pages.bill import BILL
 from planner.report.pages.options import OPTIONS
 from planner.report.pages.users import BY_YEAR, PROGRAMME, RANGES, USERS
@@ -32,7 +32,8 @@ def budget_blocks(material: Material) -> Iterator[Block]:
         yield to_complete("price_date")
     else:
         yield Text(text("proposal.price_date", date=material.scenario.price_date))
-    yield material.of_first(OPTIONS, ("figure", "unit"), _WHO_PAYS, text("answer.who_pays"))
+    pays = [key for key in _WHO_PAYS if material.value(key) or key == "capital_cost"]
+    yield material.of_first(OPTIONS, ("figure", "unit"), pays, text("proposal.who_pays"))
     if not material.given("finance.grant_percent"):
         yield to_complete("grant")
     programme = material.table(PROGRAMME)
@@ -51,27 +52,35 @@ def incomplete(material: Material) -> Iterator[Text]:
 
 
 def _bill(material: Material) -> Table:
-    """The lines of the proposed option, under the headings of their groups."""
-    name = material.first.name
+    """The lines of the proposed option, under the headings of their groups; what has no price says so."""
+    name, currency = material.first.name, material.scenario.currency
     table = material.table(BILL)
     assert table is not None
-    kept = [row for row in table.rows if isinstance(row, Section) or row.cells[name].value != text("answer.nothing")]
-    rows = tuple(
-        row
-        for row, after in zip(kept, [*kept[1:], None], strict=True)
-        if not (isinstance(row, Section) and (after is None or isinstance(after, Section)))
-        and not (not isinstance(row, Section) and row.look == "sub" and not row.cells[name].value)
-    )
-    currency = material.scenario.currency
-    columns = [column for column in table.columns if column.key in ("line", "quantity", "unit", "price", "life", name)]
+    entries = {entry.number: entry for entry in material.bill.entries}
+    missing = Cell(text("figure.not_given"), "word", "strong")
+    rows: list[Row | Section] = []
+    for row in table.rows:
+        if isinstance(row, Section):
+            if rows and isinstance(rows[-1], Section):
+                rows.pop()  # a group of which the option has nothing
+            rows.append(row)
+            continue
+        entry = entries.get(row.key) if isinstance(row.key, int) else None
+        if entry is None:
+            if row.cells[name].value or row.look == "total":
+                rows.append(row)
+        elif name in entry.by_option and entry.line.quantity:
+            unpriced = entry.line.thing in material.unpriced
+            rows.append(replace(row, cells={**row.cells, "price": missing, name: missing}) if unpriced else row)
+    keys = ("line", "quantity", "unit", "price", "life", name)
     shown = tuple(
         replace(column, heading=text("bill.cost", currency=currency)) if column.key == name else column
-        for column in columns
+        for column in table.only(keys).columns
     )
-    return replace(table, columns=shown, rows=rows, heading=text("page.bill"))
+    return replace(table, columns=shown, rows=tuple(rows), heading=text("page.bill"))
 
 
-def _keys(table: Table) -> list[object]:
+def _keys(table: Table) -> list[Hashable]:
     return [row.key for row in table.data_rows()]
 
 

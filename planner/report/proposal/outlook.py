@@ -10,7 +10,7 @@ from planner.checks.verdict import Verdict
 from planner.figures import figure
 from planner.report.checks_table import figure as compared_figure
 from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
-from planner.report.pages.rests_on import IN_WORKBOOK, more_words, rests_on_table
+from planner.report.pages.rests_on import IN_WORKBOOK, rests_on_table
 from planner.report.proposal.material import Material, asked, to_complete
 from planner.text import text
 
@@ -60,11 +60,11 @@ def risk_blocks(material: Material) -> Iterator[Block]:
         yield _checks(found)
     else:
         yield Text(text("proposal.no_check_warns"))
-    yield from (Text(sentence) for sentence in material.remedied)
     if material.study.effects:
         table = rests_on_table(material.study, IN_WORKBOOK)
         yield from [table] if table.rows else []
-        yield Text(more_words(material.study), "note")
+        left = len(material.study.effects) - len(table.rows)
+        yield Text(text("proposal.rests_more", count=left), "note")
     yield from asked("other_risks")
 
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from planner import __version__
-from planner.answers.of_study import below_headline, headline
+from planner.answers.decision import Decision
 from planner.figures import figure
 from planner.report.document import Block, Cell, Column, Page, Row, Table, Text
 from planner.report.proposal.material import Material, asked, to_complete
@@ -77,15 +77,30 @@ def _day(words: str | None) -> date | None:
 
 
 def summary_blocks(material: Material) -> Iterator[Block]:
-    """Say what is proposed, what it does and costs, and what is asked for."""
-    study = material.study
-    yield Text(headline(study, material.verdicts), "verdict")
-    yield from (Text(sentence) for sentence in below_headline(study, material.verdicts))
+    """Say what is proposed and on what conditions, what it does and costs, and what is asked for."""
+    decided = material.decision
+    yield Text(decided.verdict, "verdict")
+    yield from (Text(condition, "item") for condition in decided.conditions)
+    yield _large(decided)
+    yield from (Text(sentence) for sentence in (*decided.days, *decided.pay))
     if material.priced:
         yield from incomplete(material)
         yield from _ask(material)
     else:
         yield to_complete("prices")
+
+
+def _large(decided: Decision) -> Table:
+    rows = tuple(
+        Row(each.key, {
+            "label": Cell(each.label, "wrap", "strong"),
+            "value": Cell(each.value_text, "word", "strong"),
+            "note": Cell(each.note, "wrap"),
+        })
+        for each in decided.large
+    )  # fmt: skip
+    columns = tuple(Column(key, "") for key in ("label", "value", "note"))
+    return Table("proposal.large", columns, rows, header=False)
 
 
 def _ask(material: Material) -> Iterator[Text]:

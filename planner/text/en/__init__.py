@@ -11,6 +11,7 @@ from planner.text.en import (
     checks_nameplate,
     checks_pipeline,
     checks_works,
+    decision,
     form,
     form_refusals,
     inputs,
@@ -21,6 +22,7 @@ from planner.text.en import (
     proposal_open,
     proposal_upkeep,
     records,
+    reference,
     remedies,
     run,
     site,
@@ -37,8 +39,7 @@ __all__ = ["FIGURES", "SENTENCES"]
 SENTENCES: dict[str, str] = {}
 for _part in (
     answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, form, form_refusals, inputs, materials, method, plate, proposal, proposal_open,
-    proposal_upkeep, records, remedies, run, site, studies,
-    technical, terminal, users, weather,
+    checks_works, decision, form, form_refusals, inputs, materials, method, plate, proposal, proposal_open,
+    proposal_upkeep, records, reference, remedies, run, site, studies, technical, terminal, users, weather,
 ):  # fmt: skip
     SENTENCES |= _part.SENTENCES

@@ -111,6 +111,7 @@ SENTENCES: dict[str, str] = {
     ),
     "proposal.acceptance.works.source": "common practice, no source",
     # ---- budget and cost recovery
+    "proposal.who_pays": "Who pays for building it",
     "proposal.price_date": "Prices are those of {date}.",
     "proposal.tariffs_too_low": (
         "Something has no price (see the budget), so that every tariff, bill and saving below is too low."
@@ -142,8 +143,9 @@ SENTENCES: dict[str, str] = {
     "proposal.risks.found": "Found",
     "proposal.risks.why": "Why it matters",
     "proposal.risks.remedy": "What is to be done",
+    "proposal.rests_more": "{count} more values were tried and change less; all that was not given stands in Annex B.",
     # ---- indicators
-    "proposal.indicators.heading": "What will be measured, with what the study expects",
+    "proposal.indicators.heading": "What will be measured, and what is expected",
     "proposal.indicators.what": "Indicator",
     "proposal.indicators.expected": "Expected",
     "proposal.indicators.unit": "Unit",
@@ -178,7 +180,7 @@ SENTENCES: dict[str, str] = {
     "proposal.indicator.saving.measured": "statement of the savings account",
     "proposal.indicator.samples": "E. coli in a sample of 100 mL",
     "proposal.indicator.samples.unit": "per 100 mL",
-    "proposal.indicator.samples.measured": "samples from tank and taps, at least quarterly",
+    "proposal.indicator.samples.measured": "samples from tank and taps, at least quarterly; guideline of WHO: none",
     "proposal.indicator.women": "Women in the committee and in its key posts",
     "proposal.indicator.women.unit": "% of members",
     "proposal.indicator.women.measured": "minutes of the election",
