@@ -8,7 +8,7 @@ from planner.figures import figures_of
 from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
 from planner.report.pages.head import PARTS, RUNS
 from planner.report.pages.options import OPTIONS
-from planner.report.proposal.material import Material, asked, to_complete
+from planner.report.proposal.material import OWN, Material, asked, to_complete
 from planner.study.words import sentences
 from planner.text import text
 
@@ -19,7 +19,11 @@ _ACCEPTANCE = ("pump", "flow", "array", "works")
 def design_blocks(material: Material) -> Iterator[Block]:
     """Describe the works, their head and duty point, and the tests at hand-over."""
     first = material.first
-    yield Text(text("proposal.design", option=first.name, pump=first.scenario.pump.name))
+    if material.given("pump.name"):
+        yield Text(text("proposal.design", option=first.name, pump=first.scenario.pump.name))
+    else:
+        yield Text(text("proposal.design_unnamed", option=first.name))
+        yield to_complete("pump")
     yield _works(material)
     for key in (PARTS, "head.figures", RUNS):
         table = material.table(key)
@@ -41,7 +45,8 @@ def _works(material: Material) -> Table:
         for each in figures_of("design")
         if each.key not in ("duty_flow_m3h", "total_dynamic_head_m") and material.value(each.key) > 0
     ]
-    return material.of_first(OPTIONS, ("figure", "unit"), ["pump", "controller", *rows], text("proposal.works"))
+    given = ["pump"] if material.given("pump.name") else []
+    return material.of_first(OPTIONS, ("figure", OWN, "unit"), [*given, "controller", *rows], text("proposal.works"))
 
 
 def _acceptance(material: Material) -> Table:

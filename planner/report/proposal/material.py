@@ -22,6 +22,8 @@ from planner.scenario.walk import Field, walk
 from planner.study.compare import OptionResult, Study
 from planner.text import text
 
+OWN = "own"
+
 
 @dataclass(frozen=True)
 class Material:
@@ -96,9 +98,12 @@ class Material:
         return self._tables.get(key)
 
     def of_first(self, key: str, columns: Sequence[str], rows: Sequence[Hashable], heading: str = "") -> Table:
-        """Some rows of a table with a column for each option, in the order given, for the proposed one alone."""
+        """Some rows of a table with a column for each option, in the order given, for the proposed one alone.
+
+        `OWN` among the columns stands for that of the option.
+        """
         name = self.first.name
-        table = self._tables[key].only((*columns, name))
+        table = self._tables[key].only([name if column == OWN else column for column in columns])
         shown = tuple(
             replace(each, heading=text("proposal.value")) if each.key == name else each for each in table.columns
         )
@@ -133,3 +138,8 @@ def chapter(key: str, blocks: Iterator[Block], *, apart: bool = False) -> Page:
     """Make a chapter; `apart` begins it on a new page."""
     title = text(f"proposal.chapter.{key}")
     return Page(f"proposal.{key}", title, title, blocks=tuple(blocks), one_page=apart)
+
+
+def named(field: Field) -> str:
+    """What a key is called inside a sentence."""
+    return field.short[:1].lower() + field.short[1:]

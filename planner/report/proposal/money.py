@@ -7,10 +7,10 @@ from dataclasses import replace
 
 from planner.money.quantities import PERCENTAGES
 from planner.report.document import Block, Cell, Row, Section, Table, Text
-from planner.report.pages.bill import BILL
+from planner.report.pages.bill import BILL, CAPITAL, MAINTENANCE, Entry, group_label, subtotal_key
 from planner.report.pages.options import OPTIONS
 from planner.report.pages.users import BY_YEAR, PROGRAMME, RANGES, USERS
-from planner.report.proposal.material import Material, asked, to_complete
+from planner.report.proposal.material import OWN, Material, asked, to_complete
 from planner.text import listed, text
 
 _WHO_PAYS = ("grant", "loan", "own_funds", "capital_cost")
@@ -33,12 +33,10 @@ def budget_blocks(material: Material) -> Iterator[Block]:
     else:
         yield Text(text("proposal.price_date", date=material.scenario.price_date))
     pays = [key for key in _WHO_PAYS if material.value(key) or key == "capital_cost"]
-    yield material.of_first(OPTIONS, ("figure", "unit"), pays, text("proposal.who_pays"))
-    if not material.given("finance.grant_percent"):
-        yield to_complete("grant")
+    yield material.of_first(OPTIONS, ("figure", OWN, "unit"), pays, text("proposal.who_pays"))
     programme = material.table(PROGRAMME)
     if programme is not None:
-        yield material.of_first(PROGRAMME, ("figure", "unit"), _keys(programme), programme.heading)
+        yield material.of_first(PROGRAMME, ("figure", OWN, "unit"), _keys(programme), programme.heading)
     else:
         yield to_complete("exchange_rate", currency=material.scenario.currency)
     yield from asked("contributions", "procurement", "timetable")
@@ -56,28 +54,31 @@ def _bill(material: Material) -> Table:
     name, currency = material.first.name, material.scenario.currency
     table = material.table(BILL)
     assert table is not None
-    entries = {entry.number: entry for entry in material.bill.entries}
-    missing = Cell(text("figure.not_given"), "word", "strong")
-    rows: list[Row | Section] = []
-    for row in table.rows:
-        if isinstance(row, Section):
-            if rows and isinstance(rows[-1], Section):
-                rows.pop()  # a group of which the option has nothing
-            rows.append(row)
-            continue
-        entry = entries.get(row.key) if isinstance(row.key, int) else None
-        if entry is None:
-            if row.cells[name].value or row.look == "total":
-                rows.append(row)
-        elif name in entry.by_option and entry.line.quantity:
-            unpriced = entry.line.thing in material.unpriced
-            rows.append(replace(row, cells={**row.cells, "price": missing, name: missing}) if unpriced else row)
+    lines: list[Row | Section] = []
+    for group, entries in material.bill.groups.items():
+        own = [_bill_line(material, table, entry) for entry in entries if _has(entry, name)]
+        lines += [Section(group_label(group)), *own] if own else []
+        if len(own) > 1:
+            lines.append(table.row(subtotal_key(group)))
     keys = ("line", "quantity", "unit", "price", "life", name)
     shown = tuple(
         replace(column, heading=text("bill.cost", currency=currency)) if column.key == name else column
         for column in table.only(keys).columns
     )
-    return replace(table, columns=shown, rows=tuple(rows), heading=text("page.bill"))
+    rows = (*lines, table.row(CAPITAL), table.row(MAINTENANCE))
+    return replace(table, columns=shown, rows=rows, heading=text("page.bill"))
+
+
+def _has(entry: Entry, option: str) -> bool:
+    return option in entry.by_option and bool(entry.line.quantity)
+
+
+def _bill_line(material: Material, table: Table, entry: Entry) -> Row:
+    row = table.row(entry.number)
+    if entry.line.thing not in material.unpriced:
+        return row
+    missing = Cell(text("figure.not_given"), "word", "strong")
+    return replace(row, cells={**row.cells, "price": missing, material.first.name: missing})
 
 
 def _keys(table: Table) -> list[Hashable]:
@@ -94,8 +95,10 @@ def recovery_blocks(material: Material) -> Iterator[Block]:
         yield Text(text("proposal.tariffs_too_low"))
     table = material.table(USERS)
     assert table is not None
-    own = table.only(("figure", "unit", material.first.name))
-    yield replace(own, heading=text("page.users"))
+    name = material.first.name
+    own = table.only(("figure", name, "unit"))
+    headed = tuple(replace(each, heading=text("proposal.value")) if each.key == name else each for each in own.columns)
+    yield replace(own, columns=headed, heading=text("page.users"))
     yield Text(text("users.tariffs"), "note")
     yield Text(text("users.fund"), "note")
     if material.scenario.households is None and material.scenario.litres_per_person_day is not None:
@@ -109,8 +112,8 @@ def recovery_blocks(material: Material) -> Iterator[Block]:
             yield to_complete("collection")
     ranges = material.table(RANGES)
     if ranges is not None:
-        columns = tuple(column.key for column in ranges.columns[:4])
-        yield material.of_first(RANGES, columns, _keys(ranges), text("users.ranges"))
+        columns = [column.key for column in ranges.columns[:4]]
+        yield material.of_first(RANGES, [*columns, OWN], _keys(ranges), text("users.ranges"))
         since = material.scenario.finance.usd_prices_since_2011
         yield Text(text("users.ranges_source" if since else "users.ranges_source_2011"), "note")
     yield _by_year(material)
@@ -130,4 +133,9 @@ def _by_year(material: Material) -> Table:
     rows = [row.key for row in table.data_rows() if isinstance(row.key, tuple) and row.key[0] == name]
     loan = material.value("loan") > 0
     columns = [key for key in _BY_YEAR if loan or key != "loan_payment"]
-    return replace(table.only(columns, rows), heading=text("proposal.by_year"))
+    nothing = Cell(text("answer.nothing"), "word")
+    dashed = tuple(
+        replace(row, cells={key: cell if key == "year" or cell.value else nothing for key, cell in row.cells.items()})
+        for row in table.only(columns, rows).data_rows()
+    )
+    return replace(table.only(columns, rows), rows=dashed, heading=text("proposal.by_year"))

@@ -8,7 +8,7 @@ from planner.checks.quality import GUIDELINES, MINIMUM, outcome_of, result_of
 from planner.checks.safety import people_drink
 from planner.report.document import Block, Cell, Column, Heading, Kind, Row, Table, Text
 from planner.report.pages.records import QUALITY, STEPS, TEST
-from planner.report.proposal.material import Material, asked, to_complete
+from planner.report.proposal.material import Material, asked, named, to_complete
 from planner.scenario.walk import Field
 from planner.text import listed, text
 
@@ -18,6 +18,8 @@ _BOREHOLE: dict[str, Kind] = {
     "screen_top_m": "general",
     "static_level_m": "general",
     "pump_depth_m": "general",
+    "test_flow_m3h": "general",
+    "drawdown_m": "general",
     "specific_capacity_m3h_per_m": "three",
     "safe_yield_m3h": "general",
     "daily_limit_m3": "general",
@@ -32,7 +34,7 @@ _ASKED_OF_TEST = ("date", "contractor", "static_level_m", "final_level_m", "reco
 def source_blocks(material: Material) -> Iterator[Block]:
     """Tell what is known of borehole, test and quality, and ask for what is not."""
     yield _borehole(material)
-    missing = [_field(material, key).short for key in _ASKED if not material.given(f"borehole.{key}")]
+    missing = [named(_field(material, key)) for key in _ASKED if not material.given(f"borehole.{key}")]
     if missing:
         yield to_complete("borehole", names=listed(missing))
     yield from asked("completion_report", "hydrogeologist")
@@ -76,7 +78,7 @@ def _test(material: Material) -> Iterator[Block]:
         yield to_complete("pumping_test")
         return
     missing = [
-        material.fields[f"pumping_test.{key}"].short
+        named(material.fields[f"pumping_test.{key}"])
         for key in _ASKED_OF_TEST
         if getattr(scenario.pumping_test, key) is None
     ]

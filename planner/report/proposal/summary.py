@@ -81,6 +81,7 @@ def summary_blocks(material: Material) -> Iterator[Block]:
     decided = material.decision
     yield Text(decided.verdict, "verdict")
     yield from (Text(condition, "item") for condition in decided.conditions)
+    yield from _in_brief(material)
     yield _large(decided)
     yield from (Text(sentence) for sentence in (*decided.days, *decided.pay))
     if material.priced:
@@ -88,6 +89,18 @@ def summary_blocks(material: Material) -> Iterator[Block]:
         yield from _ask(material)
     else:
         yield to_complete("prices")
+
+
+def _in_brief(material: Material) -> Iterator[Text]:
+    """Say who is served, and what is built."""
+    if material.scenario.people:
+        yield Text(text("answer.people", people=f"{material.scenario.people:,.0f}"))
+    slots = {
+        "tank": f"{material.first.tank_m3:,.1f}",
+        "kwp": f"{material.first.array_kw:,.2f}",
+        "water": f"{material.value('delivered_first_year_m3') / 365:,.1f}",
+    }
+    yield Text(text("proposal.in_brief_array" if material.first.has_array else "proposal.in_brief", **slots))
 
 
 def _large(decided: Decision) -> Table:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Iterator, Sequence
 from typing import Any
 from xml.sax.saxutils import escape
@@ -116,9 +117,10 @@ def _stands_right(table: Table, column: Column) -> bool:
 def _widths(table: Table) -> list[float]:
     """Widths of the columns, in digits of the table's letters.
 
-    Each gets what it asks for, or where there is no room for all of it, its longest word and a share of the rest.
+    Each gets what it asks for, or where there is no room for all of it, its longest word and a share of the rest by
+    how long its texts mostly are.
     """
-    least, wanted = [], []
+    least, wanted, usual = [], [], []
     for column in table.columns:
         heading = column.heading if table.header else ""
         cells = [row.cells[column.key] for row in table.data_rows() if column.key in row.cells]
@@ -128,6 +130,7 @@ def _widths(table: Table) -> list[float]:
         low = max(min(1.12 * longest, BREAKS_AT), *(1.12 * number for number in numbers), 4.0) + 1.0
         whole = [1.12 * text_width(said) for said in words] + [1.12 * text_width(heading) / 2]
         least.append(low)
+        usual.append(math.sqrt(sum(each**2 for each in whole) / len(whole)))
         wanted.append(max(low, min(max(whole, default=0.0) + 1.0, WIDEST)))
     points = DIGIT_POINTS * TABLE_POINTS
     room = TEXT_WIDTH_MM * 72 / 25.4 / points - len(wanted) * 2 * MARGIN_TWIPS / 20 / points
@@ -135,10 +138,11 @@ def _widths(table: Table) -> list[float]:
         return wanted
     if sum(wanted) <= room:
         return [each + (room - sum(wanted)) * each / sum(wanted) for each in wanted]
-    spare, asked = room - sum(least), sum(wanted) - sum(least)
+    spare = room - sum(least)
     if spare <= 0:
         return [room * each / sum(least) for each in least]
-    return [low + spare * (want - low) / asked for low, want in zip(least, wanted, strict=True)]
+    asked = [max(each - low, 0.0) for low, each in zip(least, usual, strict=True)]
+    return [low + spare * each / (sum(asked) or 1.0) for low, each in zip(least, asked, strict=True)]
 
 
 def _twips(widths: Sequence[float]) -> list[int]:

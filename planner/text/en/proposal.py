@@ -50,6 +50,11 @@ SENTENCES: dict[str, str] = {
     "proposal.column.option": "Supply option",
     # ---- summary
     "proposal.grant_asked": "Asked for: a grant of {grant}, {percent} % of the capital cost of {capital_cost}.",
+    "proposal.in_brief": "A tank of {tank} m3 is filled; {water} m3 of water a day reach the users in the first year.",
+    "proposal.in_brief_array": (
+        "A PV array of {kwp} kWp is built and a tank of {tank} m3 is filled; {water} m3 of water a day reach the users "
+        "in the first year."
+    ),
     # ---- need and people
     "proposal.users.heading": "Who draws water, in the first year, without losses",
     "proposal.users.user": "Who",
@@ -84,6 +89,7 @@ SENTENCES: dict[str, str] = {
     ),
     # ---- design
     "proposal.design": "Proposed is the supply option {option} with the pump '{pump}'.",
+    "proposal.design_unnamed": "Proposed is the supply option {option}.",
     "proposal.works": "The works",
     "proposal.acceptance": "Tests at hand-over, to be agreed in the contract",
     "proposal.acceptance.pump.what": "Pump",

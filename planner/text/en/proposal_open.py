@@ -68,6 +68,7 @@ SENTENCES: dict[str, str] = {
         "To be completed: right to the land of borehole, main, array and tank [owner, deed or agreement, way-leave]"
     ),
     # design
+    "proposal.open.pump": "To be completed: make and type of the pump [plate, datasheet with its curve, guarantee]",
     "proposal.open.profile": (
         "To be completed: long section of the main [levels along the route; none were given, so only its ends count]"
     ),
