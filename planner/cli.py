@@ -16,6 +16,7 @@ from planner.commands.ending import say_fault, say_wrong
 from planner.commands.form import form
 from planner.commands.new import new
 from planner.commands.options import DONE
+from planner.commands.proposal import proposal
 from planner.commands.reference import reference
 from planner.commands.run import run
 from planner.commands.schema import schema
@@ -77,7 +78,7 @@ def _options(
     pass
 
 
-for _command in (new, form, weather, check, run, size, sweep, worth, schema, reference):
+for _command in (new, form, weather, check, run, size, sweep, worth, proposal, schema, reference):
     app.command(short_help=_command.__doc__)(_guarded(_command))
 
 
