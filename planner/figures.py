@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.money.users import INCOMES, TARIFFS
-from planner.text import figure_definition, figure_label, text
+from planner.text import figure_definition, figure_label, model_words, text
 
 Array = NDArray[np.float64]
 Group = Literal["design", "service", "energy", "money", "components", "users", "carbon", "comparison"]
@@ -104,7 +104,7 @@ class Figure:
 
     def unit_in(self, currency: str) -> str:
         """Its unit with the currency's code in it."""
-        return self.unit.replace("money", currency)
+        return model_words(self.unit).replace("money", currency)
 
 
 def _mean(name: str) -> Callable[[Any], Any]:

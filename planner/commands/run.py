@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from planner.commands.ending import say_fault, say_wrong
-from planner.commands.options import DONE, Outputs, Quiet, Scenarios, Seed, Verbose
+from planner.commands.options import DONE, Language, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
 
@@ -30,6 +30,7 @@ def run(
     scenarios: Scenarios,
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
     compare: Compare = None,
@@ -58,7 +59,7 @@ def run(
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
-                study = _run_one(file, outputs, seed, brief=brief, quick=quick, quiet=quiet, verbose=verbose)
+                study = _run_one(file, outputs, seed, language, brief=brief, quick=quick, quiet=quiet, verbose=verbose)
                 if study.scenario.priced:  # a technical answer says itself where its cautions stand
                     built |= dict.fromkeys(study.sources)
                     drinks |= people_drink(study.scenario)
@@ -114,7 +115,15 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
 
 
 def _run_one(
-    file: Path, outputs: Path, seed: int | None, *, brief: bool, quick: bool, quiet: bool, verbose: bool
+    file: Path,
+    outputs: Path,
+    seed: int | None,
+    language: str | None,
+    *,
+    brief: bool,
+    quick: bool,
+    quiet: bool,
+    verbose: bool,
 ) -> Study:
     from planner.answers.cautions import cautions, number_cautions
     from planner.answers.of_study import answer, study_basis, study_verdicts
@@ -129,7 +138,7 @@ def _run_one(
     if workbook.resolve() == file.resolve():
         raise InputError(str(file), [Problem("", "the results would replace this form; give another --outputs folder")])
     with located(file):
-        study = study_scenario(read_with_seed(file, seed), file.parent, with_effects=not quick)
+        study = study_scenario(read_with_seed(file, seed, language), file.parent, with_effects=not quick)
         verdicts = study_verdicts(study)
         found = remedied(study, verdicts, file.parent)
     beware, with_remedies = cautions(study), remedied_sentences(found)

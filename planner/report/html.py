@@ -8,8 +8,10 @@ from pathlib import Path
 
 from planner.report.document import Chart, Heading, Page, Report, Row, Section, Table, Text
 from planner.report.files import write_text
+from planner.report.review import with_review_note
 from planner.report.shown import is_number, shown
 from planner.report.style import INK, MIST, RULE, SLATE, STRAW
+from planner.text import language_in_use
 
 _STYLE = f"""
 body {{ font: 16px/1.45 Arial, sans-serif; color: {INK}; max-width: 60rem; margin: 0 auto; padding: 0.75rem; }}
@@ -28,16 +30,17 @@ tr.sub td {{ font-style: italic; }}
 """
 
 
-def write_html(report: Report, path: Path, language: str = "en") -> None:
+def write_html(report: Report, path: Path) -> None:
     """Write a report as one HTML file, whole or not at all."""
-    write_text(path, html_text(report, language))
+    write_text(path, html_text(report))
 
 
-def html_text(report: Report, language: str = "en") -> str:
-    """Return a report as the text of one HTML file."""
+def html_text(report: Report) -> str:
+    """Return a report as the text of one HTML file, in the language in use."""
+    report = with_review_note(report)
     parts = [
         "<!doctype html>",
-        f'<html lang="{escape(language)}"><head><meta charset="utf-8">',
+        f'<html lang="{escape(language_in_use())}"><head><meta charset="utf-8">',
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
         f"<title>{escape(report.title)}</title><style>{_STYLE}</style></head><body>",
         *(line for place, page in enumerate(report.pages) for line in _page(page, place)),

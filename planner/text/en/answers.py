@@ -4,6 +4,9 @@ A sum of money comes in its slot with its currency; other figures come as number
 """
 
 SENTENCES: dict[str, str] = {
+    "option_source.solar": "solar",
+    "option_source.grid": "grid",
+    "option_source.generator": "generator",
     "source.solar": "the sun",
     "source.grid": "the grid",
     "source.generator": "the generator",
