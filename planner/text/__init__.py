@@ -69,10 +69,8 @@ def text(key: str, /, **slots: Any) -> str:
     KeyError
         When there is no such sentence, or a slot that it names is not given.
     """
-    if _language.get() == FIRST_LANGUAGE:
-        first: str = _english().SENTENCES[key]
-        return first.format(**slots)
-    return _LOCAL.vformat(_sentence(key), (), slots)
+    sentence = _sentence(key)
+    return sentence.format(**slots) if _language.get() == FIRST_LANGUAGE else _LOCAL.vformat(sentence, (), slots)
 
 
 def texts_of(prefix: str) -> tuple[str, ...]:
@@ -165,8 +163,8 @@ _LOCAL = _Local()
 
 
 def _sentence(key: str) -> str:
-    sentence: str = _module().SENTENCES.get(key) or _english().SENTENCES[key]
-    return sentence
+    own: dict[str, str] = _module().SENTENCES
+    return own[key] if key in own else str(_english().SENTENCES[key])
 
 
 def _figure(key: str) -> tuple[str, str]:
