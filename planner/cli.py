@@ -18,7 +18,9 @@ from planner.commands.ending import say_fault, say_wrong
 from planner.commands.form import form
 from planner.commands.new import new
 from planner.commands.options import DONE
+from planner.commands.reference import reference
 from planner.commands.run import run
+from planner.commands.schema import schema
 from planner.commands.size import size
 from planner.commands.sweep import sweep
 from planner.commands.weather import weather
@@ -28,7 +30,6 @@ from planner.text import review_note
 app = typer.Typer(
     name="planner",
     no_args_is_help=True,
-    add_completion=False,
     pretty_exceptions_enable=False,
     # help is plain text: rich would take the [tables] it names for markup and leave them out
     rich_markup_mode=None,
@@ -82,7 +83,7 @@ def _options(
     pass
 
 
-for _command in (new, form, weather, check, run, size, sweep, worth):
+for _command in (new, form, weather, check, run, size, sweep, worth, schema, reference):
     app.command(short_help=_command.__doc__)(_guarded(_command))
 
 

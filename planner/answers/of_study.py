@@ -75,7 +75,7 @@ def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
     said = [
         failures(study, verdicts),
-        _others_that_hold(study, verdicts),
+        others_that_hold(study, verdicts),
         *sentences(study),
         users_sentence(study),
         starter_sentence(study.scenario),
@@ -133,7 +133,7 @@ def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
     return f"{said} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"
 
 
-def _others_that_hold(study: Study, verdicts: Sequence[Verdict]) -> str:
+def others_that_hold(study: Study, verdicts: Sequence[Verdict]) -> str:
     """Name the options that meet the target and pass their checks, where the one ranked first does not pass them."""
     if study.best is None or holds(study, verdicts):
         return ""

@@ -13,7 +13,6 @@ from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
 
 if TYPE_CHECKING:
-    from planner.sources.base import SourceKind
     from planner.study.compare import Study
 
 Compare = Annotated[
@@ -38,8 +37,6 @@ def run(
     quick: Quick = False,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
-    from planner.answers.cautions import safety_cautions
-    from planner.checks.safety import people_drink
     from planner.report.files import check_folder
     from planner.scenario.errors import InputError, Problem
 
@@ -53,16 +50,14 @@ def run(
     check_folder(outputs, [f"{file.stem}{suffix}" for file in scenarios for suffix in suffixes])
     failed: list[int] = []
     studies: list[Study] = []
-    built: dict[SourceKind, None] = {}
-    drinks = False
+    warned: set[str] = set()  # of all sites: a list that is repeated is not read
     with shown_progress(quiet or len(scenarios) < 2) as progress:
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
-                study = _run_one(file, outputs, seed, language, brief=brief, quick=quick, quiet=quiet, verbose=verbose)
-                if study.scenario.priced:  # a technical answer says itself where its cautions stand
-                    built |= dict.fromkeys(study.sources)
-                    drinks |= people_drink(study.scenario)
+                study = _run_one(
+                    file, outputs, seed, language, warned, brief=brief, quick=quick, quiet=quiet, verbose=verbose
+                )
                 if compare is not None:
                     studies.append(study)
             except InputError as error:
@@ -74,12 +69,6 @@ def run(
                 if verbose:
                     raise
                 failed.append(say_fault(error, file))
-    if built and not quiet:
-        from planner.report.console import out_console
-        from planner.report.terminal import cautions_report
-
-        # once for all sites: a list that is repeated is not read
-        out_console().print(cautions_report(safety_cautions(tuple(built), drinks=drinks)))
     if compare is not None:
         _compare(studies, compare, quiet=quiet)
     return min(failed, default=DONE)
@@ -115,17 +104,10 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
 
 
 def _run_one(
-    file: Path,
-    outputs: Path,
-    seed: int | None,
-    language: str | None,
-    *,
-    brief: bool,
-    quick: bool,
-    quiet: bool,
-    verbose: bool,
-) -> Study:
-    from planner.answers.cautions import cautions, number_cautions
+    file: Path, outputs: Path, seed: int | None, language: str | None, warned: set[str], *, brief: bool, quick: bool,
+    quiet: bool, verbose: bool,
+) -> Study:  # fmt: skip
+    from planner.answers.cautions import cautions, limits, number_cautions, warnings
     from planner.answers.of_study import answer, study_basis, study_verdicts
     from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
@@ -150,17 +132,19 @@ def _run_one(
     if not quiet:
         from planner.checks.finding import finding
         from planner.report.console import out_console
-        from planner.report.terminal import study_report
-        from planner.report.terminal_technical import technical_report
+        from planner.report.terminal import Answer, run_report
 
-        said = answer(study, verdicts), number_cautions(study), verdicts, with_remedies
-        if study.scenario.priced:
-            report = study_report(study, *said, verbose=verbose)
-        else:
-            report = technical_report(study, finding(study_basis(study), verdicts), *said, verbose=verbose)
-        out_console().print(report)
         if brief:
             typer.echo(text("command.wrote_three", first=workbook, second=data, third=page))
         else:
             typer.echo(text("command.wrote_both", first=workbook, second=data))
+        said = Answer(
+            found=finding(study_basis(study), verdicts),
+            sentences=answer(study, verdicts),
+            remedied=with_remedies,
+            verdicts=verdicts,
+            limits=number_cautions(study) if verbose else limits(study),
+            dangers=warnings(study, warned, full=verbose),
+        )
+        out_console().print(run_report(study, said, verbose=verbose))
     return study

@@ -31,11 +31,11 @@ def sentences(study: Study) -> list[str]:
     list of str
     """
     if study.scenario.priced:
-        said = [_verdict(study), _why_none(study), _runner_up(study), _worth_of_top_up(study), _levels(study)]
+        said = [_verdict(study), _why_none(study), runner_up(study), worth_of_top_up(study), _levels(study)]
     elif study.best is None:
         said = [_service(study), _why_none(study)]
     else:
-        said = [_service(study), _others(study), _levels(study), _sizes(study)]
+        said = [_service(study), others_that_meet(study), _levels(study), _sizes(study)]
     return [sentence for sentence in said if sentence]
 
 
@@ -73,7 +73,8 @@ def _verdict(study: Study) -> str:
     return f"{best} {text('answer.in_money_of_year_0')}" if study.scenario.finance.prices == "nominal" else best
 
 
-def _runner_up(study: Study) -> str | None:
+def runner_up(study: Study) -> str | None:
+    """Say which option that meets the target comes next, and by how much; None where there is no other option."""
     meeting = [option for option in study.ranked if option.meets_service]
     if len(meeting) < 2:
         missed = [option for option in study.ranked if not option.meets_service]
@@ -105,7 +106,7 @@ def _only_one(missed: OptionResult, study: Study) -> str:
     return text("answer.only_one_share", option=missed.name, points=points)
 
 
-def _worth_of_top_up(study: Study) -> str | None:
+def worth_of_top_up(study: Study) -> str | None:
     """Compare the sun alone with the best option that adds grid or generator to it."""
     sunny = [option for option in study.ranked if option.has_array]
     alone = next((option for option in sunny if len(option.sources) == 1), None)
@@ -192,7 +193,7 @@ def _why_none(study: Study) -> str | None:
     )
 
 
-def _others(study: Study) -> str | None:
+def others_that_meet(study: Study) -> str | None:
     """Say which other options meet the target, where there are no prices to rank them by."""
     others = [option.name for option in study.ranked[1:] if option.meets_service]
     if others:

@@ -5,7 +5,8 @@
 `planner.text.numbers.Language`. A sentence that a language lacks is given in English.
 
 A number in a slot is written in the language's style, be it a number or a text that is nothing but one, and so is the
-name of a supply option.
+name of a supply option. Outside English a slot may have the word that goes with its number, in the forms for one and
+for others: `{days:.1f jour|jours}`; the language's `is_one` chooses.
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ from pkgutil import iter_modules
 from string import Formatter
 from typing import TYPE_CHECKING, Any
 
-from planner.text.numbers import AsWritten, style_of
+from planner.text.numbers import NO_BREAK, AsWritten, style_of
 
 if TYPE_CHECKING:
     from collections.abc import Iterator, Sequence
@@ -151,8 +152,10 @@ class _Local(Formatter):
     def format_field(self, value: Any, format_spec: str) -> str:
         if isinstance(value, AsWritten) and not format_spec:
             return value
-        written = format(value, format_spec)
-        return option_label(restyled(written))
+        code, _, forms = format_spec.partition(" ")
+        written = format(value, code)
+        shown = option_label(restyled(written))
+        return f"{shown}{NO_BREAK}{_form_for(written, forms)}" if forms else shown
 
     def convert_field(self, value: Any, conversion: str | None) -> Any:
         """Take a slot with `!s` as it is written."""
@@ -160,6 +163,15 @@ class _Local(Formatter):
 
 
 _LOCAL = _Local()
+
+
+def _form_for(written: str, forms: str) -> str:
+    """Which of 'jour|jours' stands with a number, as it is written."""
+    one, other = forms.split("|")
+    try:
+        return one if _module().is_one(float(written.replace(",", ""))) else other
+    except ValueError:
+        return other
 
 
 def _sentence(key: str) -> str:

@@ -29,9 +29,10 @@ from planner.text.numbers import NARROW_NO_BREAK, NO_BREAK, STYLES, Language
 ENGLISH = import_module("planner.text.en")
 OTHERS = [code for code in languages() if code != FIRST_LANGUAGE]
 
-NOT_PROMISED = ("form", "form_refusals")
-"""Modules whose sentences a language may leave in English: of the form that is filled in, and of refused cells. The
-same holds for refusals of wrong input, which stand where the input is read, and for the help of the command line."""
+NOT_PROMISED = ("form", "form_refusals", "reference")
+"""Modules whose sentences a language may leave in English: of the form that is filled in, of refused cells, and of the
+reference of keys and figures. The same holds for refusals of wrong input, which stand where the input is read, and for
+the help of the command line."""
 
 UNFINISHED = frozenset({"fr"})
 """Languages that are being translated: what they lack is said in English. None, where all are done."""
@@ -49,7 +50,6 @@ ALIKE: dict[str, frozenset[str]] = {
             "plate.largest_head.symbol",
             "plate.current.symbol",
             "plate.submergence.symbol",
-            "plate.liquid.symbol",
             "check.quality_arsenic_mg_l.what",
             "check.quality_cadmium_mg_l.what",
             "check.quality_sodium_mg_l.what",
@@ -205,6 +205,19 @@ def test_slots_are_written_in_the_style_of_the_language() -> None:
         assert text("list.and", first=number(0.305, ".3f"), last="0.305") == "0,305 et 0,305"
         assert listed(["1.5 m", "2.5", "solar + grid"]) == "1.5 m, 2,5 et solaire + réseau"
     assert text("list.and", first="1,234.5", last=0.25) == "1,234.5 and 0.25"
+
+
+def test_the_word_beside_a_number_follows_the_rule_of_the_language(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(of("fr", "SENTENCES"), "list.comma", "{first:,.1f jour|jours}")
+    with in_language("fr"):
+        said = [text("list.comma", first=days) for days in (0, 1.5, 1.96, 2, 1.9, 1234)]
+    assert said == [
+        f"{days}{NO_BREAK}{word}"
+        for days, word in (
+            ("0,0", "jour"), ("1,5", "jour"), ("2,0", "jours"), ("2,0", "jours"), ("1,9", "jour"),
+            (f"1{NARROW_NO_BREAK}234,0", "jours"),
+        )
+    ]  # fmt: skip
 
 
 def test_options_are_called_by_the_words_of_the_language() -> None:

@@ -15,8 +15,8 @@ from planner.text import model_words, number, text
 RESTS_ON = "rests_on"
 SHOWN = 5
 """So many are named, if they change anything."""
-_NOTHING_CHANGES = 1e-4
-"""Weight of an effect that would not be seen in the table."""
+NOTABLE = 0.01
+"""Change of the share met, or of the cost in proportion to itself, from which a number is named."""
 _FIGURES = ("value", "unit", "tried", "met", "cost")
 IN_TERMINAL, IN_WORKBOOK, IN_BRIEF = ("key", *_FIGURES), ("label", *_FIGURES), ("label", *_FIGURES, "source")
 """Columns by writer: keys where they can be typed; on a sheet a reason would stand in a column of figures."""
@@ -46,7 +46,14 @@ def more_words(study: Study) -> str:
 
 
 def _shown(study: Study) -> list[Effect]:
-    return [effect for effect in study.effects[:SHOWN] if effect.weight >= _NOTHING_CHANGES]
+    return [effect for effect in study.effects if effect.weight >= NOTABLE or _turns(effect, study)][:SHOWN]
+
+
+def _turns(effect: Effect, study: Study) -> bool:
+    """Whether the option that stands first reaches the share wanted at one end and not as it stands, or the reverse."""
+    target = study.scenario.service.demand_met_percent
+    reached = 100 * study.ranked[0].delivered_share >= target
+    return any((met >= target) != reached for met in effect.demand_met_percent if not isnan(met))
 
 
 def _row(effect: Effect) -> Row:

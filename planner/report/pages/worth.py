@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from math import nan
 
+from planner.figures import DAYS
 from planner.report.document import (
     Axis,
     Block,
@@ -40,6 +41,7 @@ WORDS_WIDTH = 34.0
 OPTION_ROWS, SWITCHING_ROWS = 18, 16
 
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
+IN_TERMINAL = ("short_days_per_year", "longest_short_days", "demand_met_percent")
 
 
 def option_figures(option: OptionSummary) -> dict[str, float]:
@@ -52,6 +54,7 @@ def option_figures(option: OptionSummary) -> dict[str, float]:
         "tank_m3": design.tank_m3,
         "start_level_percent": start,
         "stop_level_percent": stop,
+        **dict(zip(DAYS, option.days, strict=True)),
         **{key: figure_value(option, key) for key in (*SERVICE, *COSTS)},
     }
 
@@ -76,7 +79,7 @@ def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
     """Give what the terminal shows of a study."""
     yield from map(Words, sentences)
     heading = text("worth.options_heading", scenario=worth.scenario.name, source=source_name(worth.source))
-    shown = ["option", "meets_target", "demand_met_percent", *COSTS[:-1], "saving"]
+    shown = ["option", "meets_target", *IN_TERMINAL, *COSTS[:-1], "saving"]
     yield replace(options_table(worth).only(shown), heading=heading)
     slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
     shown = ["input", "unit", "base", "words", "gap_percent", "turns"]
@@ -102,7 +105,7 @@ def _answer(worth: Worth, sentences: Sequence[str]) -> Page:
 def options_table(worth: Worth) -> Table:
     """Every option, best first, and what adding the source to it saves."""
     currency, source = worth.scenario.currency, source_name(worth.source)
-    figures = (*SERVICE, "strings", "tank_m3", *LEVELS, *COSTS)
+    figures = (*DAYS, *SERVICE, "strings", "tank_m3", *LEVELS, *COSTS)
     columns = (
         Column("option", text("worth.option"), 24.0),
         Column("has_source", text("worth.has_source", source=source)),

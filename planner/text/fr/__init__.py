@@ -14,6 +14,11 @@ REVIEWED = False
 """Whether somebody who grew up with the language has read all of it."""
 
 
+def is_one(number: float) -> bool:
+    """Whether the form for one goes with a number: in French with everything under two."""
+    return abs(number) < 2
+
+
 def typeset(sentence: str) -> str:
     """Put spaces that keep the line from breaking where French has them."""
     for sign in ";!?":

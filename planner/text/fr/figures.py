@@ -30,6 +30,27 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Puissance nominale du groupe électrogène dans les conditions de référence.",
     ),
     "meets_target": ("Atteint l'objectif de service (1 : oui)", "S'il fournit ce que demande l'objectif de service."),
+    "short_days_per_year": (
+        "Jours sans assez d'eau",
+        "Jours où il manque plus d'un dixième des besoins du jour, moyenne des années (pratique courante, sans "
+        "source).",
+    ),
+    "worst_month": (
+        "Mois le plus défavorable (1 : janvier)",
+        "Mois de l'année où la part des besoins couverte est la plus faible, toutes années ensemble.",
+    ),
+    "worst_month_short_days": (
+        "Jours sans assez d'eau, mois le plus défavorable",
+        "Jours sans assez d'eau de ce mois, moyenne des années.",
+    ),
+    "longest_short_days": (
+        "Plus longue suite de jours sans assez d'eau",
+        "Plus grand nombre de ces jours de suite pendant la période d'analyse, d'une année à l'autre aussi.",
+    ),
+    "missing_l_per_short_day": (
+        "Eau qui manque un jour moyen sans assez d'eau",
+        "Ce qui manque aux usagers tous les jours sans assez d'eau de la période d'analyse, rapporté à leur nombre.",
+    ),
     "demand_met_percent": ("Besoins couverts", "Eau fournie rapportée à l'eau demandée, toutes années ensemble."),
     "demand_met_worst_year_percent": (
         "Besoins couverts, année la plus défavorable",
@@ -38,14 +59,6 @@ FIGURES: dict[str, tuple[str, str]] = {
     "demand_met_worst_month_percent": (
         "Besoins couverts, mois le plus défavorable",
         "Part la plus faible des besoins couverts d'un mois de l'année, toutes années ensemble.",
-    ),
-    "short_days_per_year": (
-        "Jours sans assez d'eau",
-        "Jours où il manque plus d'un dixième des besoins du jour, moyenne des années.",
-    ),
-    "longest_short_days": (
-        "Plus longue suite de jours sans assez d'eau",
-        "Plus grand nombre de jours de suite où il manque plus d'un dixième des besoins du jour.",
     ),
     "demand_first_year_m3": ("Besoins de la première année", "Eau que demandent les usagers l'année 1."),
     "delivered_first_year_m3": ("Eau fournie la première année", "Eau qui parvient aux usagers l'année 1."),

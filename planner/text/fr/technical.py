@@ -205,8 +205,8 @@ SENTENCES: dict[str, str] = {
     "rests_on.source": "D'où elle vient",
     "rests_on.pair": "{low} / {high}",
     "rests_on.none": (
-        "Ce qui n'était pas indiqué a été essayé plus bas et plus haut ({count} nombres) : aucun ne change notablement "
-        "la réponse ; toute valeur non indiquée figure sur la feuille « Données »"
+        "Ce qui n'était pas indiqué a été essayé plus bas et plus haut ({count} nombres, un à la fois) : aucun ne "
+        "change de 1 % ou plus l'eau fournie ou le coût ; toute valeur non indiquée figure sur la feuille « Données »"
     ),
     "rests_on.more": (
         "et {count} de plus, qui changent moins ; toute valeur non indiquée figure sur la feuille « Données »"
