@@ -20,6 +20,7 @@ from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
 from planner.study.cases import as_chosen, digest
 from planner.study.context import Context, Store
+from planner.study.next_step import NextSteps, next_steps_of
 from planner.study.ranking import ranked
 from planner.study.rests_on import Effect
 from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all
@@ -128,8 +129,8 @@ class Study:
     """The whole comparison of one scenario; `options` in the scenario's order, `ranking` best first.
 
     `best` is None where no option meets the service target; `ranking` then begins with the one that delivers most.
-    `kinds` are the sources known to it, in order of priority. `uncertainty` tells how sure the answer is; None where
-    that was not asked for.
+    `kinds` are the sources known to it, in order of priority. `uncertainty` tells how sure the answer is, `next_steps`
+    what comes next beyond the options as they are; None where that was not asked for.
     """
 
     scenario: Scenario
@@ -143,6 +144,7 @@ class Study:
     reference: str
     kinds: tuple[SourceKind, ...]
     uncertainty: Uncertainty | None = None
+    next_steps: NextSteps | None = None
 
     @property
     def effects(self) -> tuple[Effect, ...]:
@@ -231,6 +233,7 @@ def study_scenario(
         reference=reference,
         kinds=kinds,
         uncertainty=uncertainty_of(context, scenario, [choice.result for choice in choices]) if with_effects else None,
+        next_steps=next_steps_of(context, choices) if with_effects else None,
     )
 
 

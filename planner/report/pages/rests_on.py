@@ -12,12 +12,12 @@ from planner.report.shown import NOTHING
 from planner.study.compare import Study
 from planner.study.rests_on import Effect, Pair
 from planner.study.switching_values import SwitchingValue, Turn
-from planner.text import text
+from planner.text import model_words, number, text
 
 RESTS_ON, SWITCHING = "rests_on", "uncertainty"
 SHOWN = 5
 """So many are named, if they change anything."""
-NOTABLE = 0.01
+NOTABLE = 0.005
 """Change of the share met, or of the cost in proportion to itself, from which a number is named."""
 _FIGURES = ("value", "unit", "tried", "met", "cost")
 IN_TERMINAL, IN_WORKBOOK, IN_BRIEF = ("key", *_FIGURES), ("label", *_FIGURES), ("label", *_FIGURES, "source")
@@ -106,7 +106,7 @@ def _shown(study: Study) -> list[Effect]:
 
 
 def _turns(effect: Effect, study: Study) -> bool:
-    """Whether the option that stands first reaches the share wanted at one end and not as it stands, or the reverse."""
+    """Whether the option that stands first reaches the share wanted at an end and not as it stands, or the reverse."""
     target = study.scenario.service.demand_met_percent
     reached = 100 * study.ranked[0].delivered_share >= target
     return any((met >= target) != reached for met in effect.demand_met_percent if not isnan(met))
@@ -119,15 +119,15 @@ def _row(effect: Effect) -> Row:
         "key": Cell(effect.key, "wrap"),
         "label": Cell(effect.label, "wrap"),
         "value": Cell(value, kind),
-        "unit": Cell(effect.unit),
+        "unit": Cell(model_words(effect.unit)),
         "tried": Cell(_pair(effect.tried, ".3g")),
         "met": Cell(_pair(effect.demand_met_percent, ".2f")),
         "cost": Cell(_pair(effect.life_cycle_cost, ",.0f")),
-        "source": Cell(effect.how, "wrap"),
+        "source": Cell(model_words(effect.how), "wrap"),
     }
     return Row(effect.key, cells)
 
 
 def _pair(ends: Pair, kind: str) -> str:
-    low, high = (NOTHING if isnan(end) else format(end, kind) for end in ends)
+    low, high = (NOTHING if isnan(end) else number(end, kind) for end in ends)
     return text("rests_on.pair", low=low, high=high)
