@@ -17,17 +17,26 @@ _TINY = 1e-9
 class OpenDay(Protocol):
     """One day of some cells: sun and draw (24, cells), the level at its beginning and the tank (cells,) [m³].
 
+    `of_series` are sun and draw of all hourly series, (24, series), `drawn` (cells,) is the draw of the day.
     Once it is over, `level` is that at the end of each hour, `short` the shortfall and `idle` the sun's water that
     found no room, each (24, cells).
     """
 
-    sun: Array
-    draw: Array
+    of_series: tuple[Array, Array]
+    drawn: Array
     first: Array
     volume: Array
     level: Array
     short: Array
     idle: Array
+
+    @property
+    def sun(self) -> Array:
+        """Sun of the cells."""
+
+    @property
+    def draw(self) -> Array:
+        """Draw of the cells."""
 
 
 class DailyLimit:
@@ -55,12 +64,13 @@ class DailyLimit:
         the hour and, if a top-up added to it, the sun still to come are together within the limit in every hour.
         """
         limit = self.limit_m3[cells.column] - _TINY
-        most = day.level[-1] - day.first + over_day(day.draw) - over_day(day.short) + over_day(day.idle)
+        most = day.level[-1] - day.first + day.drawn - over_day(day.short) + over_day(day.idle)
         near = np.flatnonzero(most > limit)
         if not near.size:
             return near
-        sun, idle = day.sun[:, near], day.idle[:, near]
-        pumped = day.level[:, near] - day.first[near] + np.cumsum(day.draw[:, near] - day.short[:, near], axis=0)
+        sun, draw = (cells.some(near).of(flow) for flow in day.of_series)
+        idle = day.idle[:, near]
+        pumped = day.level[:, near] - day.first[near] + np.cumsum(draw - day.short[:, near], axis=0)
         topped_up = np.diff(pumped, axis=0, prepend=0.0) - sun + idle > _TINY
         booked = pumped + idle + _to_come(sun) * topped_up
         return near[(booked > limit[near]).any(axis=0)]

@@ -18,6 +18,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, fields
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -214,12 +215,12 @@ def run_hours(
     run = start.short_days if isinstance(start, State) else np.zeros(shape)
     short_days = _ShortDays(draw_m3, run, month_count)
     record = _blank_trace(len(top_ups), hours, shape) if trace else None
-    quiet_days = QuietDays(volume, top_ups, limit, of_column)
+    quiet_days = QuietDays(volume, top_ups, limit, of_column, sun_m3, draw_m3)
 
     for begin in range(0, hours, DAY):
         day, month = slice(begin, begin + DAY), months[begin]
         sun, draw = sun_m3[day], draw_m3[day]
-        quiet = quiet_days.of(sun, draw, level)
+        quiet = quiet_days.of(begin // DAY, level)
         settled = needed & quiet.holds & (not trace)
         cells = Cells.where(needed & ~settled, of_column)
         level_then = level.reshape(-1)[cells.place]
@@ -267,17 +268,18 @@ class _Day:
     """One day of some cells, stepped through hour by hour: flows (24, cells) [m³].
 
     `level` is that at the end of each hour, `short` the shortfall, `idle` the sun's water that found no room; `net` is
-    sun less draw, `per_fall` one over draw less sun, `ahead` (cells,) the level to which the hour at work leads before
-    rim and floor. `top_ups` are the sources that serve any of the cells, by their place in the order.
+    sun less draw, `per_fall` one over draw less sun, `drawn` (cells,) the draw of the day, `ahead` (cells,) the level
+    to which the hour at work leads before rim and floor; `of_series` are sun and draw of all series. `top_ups` are the
+    sources that serve any of the cells, by their place in the order.
     """
 
     def __init__(self, sun: Array, draw: Array, cells: Cells, level: Array, volume: Array) -> None:
         net = sun - draw  # of the series, which are fewer than the cells
-        self.sun, self.draw, self.net = cells.of(sun), cells.of(draw), cells.of(net)
-        self.per_fall = cells.of(1 / np.maximum(-net, _TINY))
+        self.of_series, self.drawn = (sun, draw), over_day(draw)[cells.series]
+        self.net, self.per_fall = cells.of(net), cells.of(1 / np.maximum(-net, _TINY))
         self.cells, self.first, self.volume = cells, level, volume.reshape(-1)[cells.place]
         self.ahead = np.empty_like(level)
-        self.level, self.short, self.idle = (np.zeros_like(self.sun) for _ in range(3))
+        self.level, self.short, self.idle = (np.zeros_like(self.net) for _ in range(3))
         self.top_ups: dict[int, TopUpDay] = {}
 
     @staticmethod
@@ -292,13 +294,25 @@ class _Day:
                 step.top_ups[place] = seat
         return step
 
+    @cached_property
+    def sun(self) -> Array:
+        """Water that the sun pumps, were there room [m³]."""
+        return self.cells.of(self.of_series[0])
+
+    @cached_property
+    def draw(self) -> Array:
+        """Water drawn [m³]."""
+        return self.cells.of(self.of_series[1])
+
     def run(self, limit: DailyLimit | None) -> None:
         """Step through the hours."""
         volume, ahead, level = self.volume, self.ahead, self.first
         held = np.empty_like(ahead)
         working = tuple(self.top_ups.values())
         zeros = np.zeros_like(ahead)  # whole arrays are faster here than numbers
-        for hour, shines in enumerate(hours_with_some(self.sun)):
+        sun = self.of_series[0]
+        sun = sun[:, np.bincount(self.cells.series, minlength=sun.shape[1]) > 0]
+        for hour, shines in enumerate(hours_with_some(sun)):
             np.add(level, self.net[hour], out=ahead)
             if limit is not None and shines:
                 limit.hold_sun(self.sun[hour], ahead)

@@ -122,7 +122,9 @@ class TopUp:
         self.on, self.running, self.run_left_h = np.zeros(shape), np.zeros(shape, dtype=bool), np.zeros(shape)
         self.has_minimum_run = bool(np.any(switch.minimum_run_h))
         self.shifts_sun = bool(np.any(series.sun_kwh_per_m3))
-        self.adds_in = hours_with_some(series.extra_m3)
+        runs = series.available if self.has_minimum_run else series.extra_m3  # it may run and add nothing
+        assert runs is not None
+        self.adds_in = hours_with_some(runs)
         band_count = 1 if series.bands is None else int(series.bands.max()) + 1
         self.sums = TopUpTotals(
             self.columns,

@@ -76,15 +76,15 @@ class TopUpDay:
         self.has_minimum_run = top_up.has_minimum_run
         if self.has_minimum_run:
             assert series.available is not None
-            self.volume = step.volume[self.here]
-            self.running = top_up.running.reshape(-1)[own].astype(float)
+            self.volume, self.tiny = step.volume[self.here], np.full_like(self.gap, _TINY)
+            self.running = top_up.running.reshape(-1)[own]
             self.run_left_h = top_up.run_left_h.reshape(-1)[own]
             self.shortest_h = top_up.minimum_run_h[self.cells.column]
-            self.available = self.cells.of(series.available[day])
-            self.permitted = (self.available > 0).astype(float)
-            self.per_hour = np.zeros_like(self.extra)
-            np.divide(1.0, self.hours_per_m3, out=self.per_hour, where=self.hours_per_m3 > 0)
+            available = series.available[day]
+            self.available, self.per_hour = self.cells.of(available), self.cells.of(_inverse(series.hours_per_m3[day]))
+            self.always_on = (available.min(axis=1) > 0).tolist()
             self.forced_h, self.forced = np.zeros_like(self.extra), np.empty_like(self.gap)
+            self.adds, self.some = (np.empty(self.gap.shape, dtype=bool) for _ in range(2))
 
     def step(self, hour: int, limit: DailyLimit | None) -> None:
         """Work out the water added in this hour and the state of the switch after it."""
@@ -100,7 +100,7 @@ class TopUpDay:
             self._add(hour, limit)
         elif self.has_minimum_run:
             self.run_left_h.fill(0.0)
-            self.running.fill(0.0)
+            self.running.fill(False)
         # stays on (1) where it was wanted and has not reached its stop level, else off (0 or below)
         np.minimum(share, gap, out=self.on)
         np.ceil(self.on, out=self.on)
@@ -139,12 +139,14 @@ class TopUpDay:
         is when they begin. The end of its hours ends its run.
         """
         added, left_h, running = self.added[hour], self.run_left_h, self.running
-        forced_h, forced = self.forced_h[hour], self.forced
-        np.multiply(self.shortest_h, added > _TINY, out=forced)
-        forced *= 1 - running
-        np.maximum(left_h, forced, out=left_h)  # that of a set which starts is nil
-        left_h *= self.permitted[hour]
-        np.maximum(self.share, running, out=forced_h)
+        adds, some, forced_h, forced = self.adds, self.some, self.forced_h[hour], self.forced
+        np.greater(added, self.tiny, out=adds)
+        np.greater(adds, running, out=some)  # those that start
+        np.copyto(left_h, self.shortest_h, where=some)
+        if not self.always_on[hour]:
+            left_h *= self.available[hour] > 0
+        np.copyto(forced_h, running)
+        np.maximum(forced_h, self.share, out=forced_h)
         forced_h *= self.available[hour]
         np.minimum(left_h, forced_h, out=forced_h)
         np.multiply(forced_h, self.per_hour[hour], out=forced)
@@ -158,7 +160,11 @@ class TopUpDay:
         np.maximum(forced, forced_h, out=forced)
         left_h -= forced
         np.maximum(left_h, self.zeros, out=left_h)
-        np.copyto(running, (left_h > self.zeros) | ((added > _TINY) & (added < self.gap)))
+        np.greater(added, self.tiny, out=adds)
+        np.less(added, self.gap, out=some)
+        np.logical_and(adds, some, out=adds)
+        np.greater(left_h, self.zeros, out=some)
+        np.logical_or(adds, some, out=running)
 
     def replace(self, cells: Integers, count: int, other: TopUpDay) -> None:
         """Take over what `other` did in some of the `count` cells of the day, which are all of its own."""
@@ -189,8 +195,7 @@ class TopUpDay:
         if top_up.shifts_sun:
             shift = over_day(self.added * cells.of(series.sun_kwh_per_m3[day]))
             sun_shift_kwh[cells.variant, self.column] += shift
-        kwh_per_m3 = cells.of(series.kwh_per_m3[day])
-        kwh = np.multiply(self.added, kwh_per_m3, out=hours)
+        kwh = np.multiply(self.added, cells.of(series.kwh_per_m3[day]), out=hours)
         if series.bands is None:
             cells.add(sums.kwh[month, 0], over_day(kwh))
             return
@@ -199,11 +204,16 @@ class TopUpDay:
         for begin, end in zip(edges, [*edges[1:], DAY], strict=True):
             cells.add(sums.kwh[month, bands[begin]], over_day(kwh[begin:end]))
         # The hour's energy falls in one run: its busiest half hour holds all of it, or half an hour at running power.
-        running_kw = np.divide(kwh_per_m3, self.hours_per_m3, out=kwh_per_m3, where=self.hours_per_m3 > 0)
+        running_kw = series.kwh_per_m3[day] * _inverse(series.hours_per_m3[day])
         np.multiply(kwh, 2.0, out=kwh)
-        np.minimum(kwh, running_kw, out=kwh)
+        np.minimum(kwh, cells.of(running_kw), out=kwh)
         peak = sums.peak_kw[month].reshape(-1)
         peak[cells.place] = np.maximum(peak[cells.place], kwh.max(axis=0))
+
+
+def _inverse(values: Array) -> Array:
+    """One over values; nil where they are nil."""
+    return np.divide(1.0, values, out=np.zeros_like(values), where=values > 0)
 
 
 def _shared(first: Columns, second: Columns, count: int) -> list[tuple[Columns, Columns]]:
