@@ -109,7 +109,7 @@ class Material:
         )
         plain = []
         for row in map(table.row, rows):
-            own = replace(row.cells[name], look=None)  # no other column from which it must stand out
+            own = row.cells[name]._replace(look=None)  # no other column from which it must stand out
             plain.append(replace(row, cells={**row.cells, name: own}))
         # The proposal takes several parts of one table of the workbook: each gets a key of its own.
         return replace(table, key=f"{key}.{rows[0]}", columns=shown, rows=tuple(plain), heading=heading)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 from typing import Any, BinaryIO
 
@@ -130,7 +131,7 @@ def _formula(formula: Formula | None, page: Page, addresses: Addresses, where: t
     if formula is None:
         return None
     try:
-        return f"={formula.text(lambda reference: addresses.text(reference, page.name))}"
+        return f"={formula.text(partial(addresses.text, sheet=page.name))}"
     except NoSuchCell:
         return None
     except ValueError as error:
