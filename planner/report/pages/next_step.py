@@ -21,9 +21,11 @@ _SERVED = ("demand_met_percent", "demand_met_worst_year_percent", "short_days_pe
 
 def next_step_page(steps: NextSteps, scenario: Scenario) -> Page:
     """Build the page from what was worked out for a scenario."""
-    key = "next_step.under" if scenario.priced else "next_step.under_technical"
-    under = text(key, currency=scenario.currency)
-    return Page("next_step", text("page.next_step"), text("next_step.title"), under, tuple(_blocks(steps, scenario)))
+    if scenario.priced:
+        title, under = text("next_step.title"), text("next_step.under", currency=scenario.currency)
+    else:
+        title, under = text("next_step.title_technical"), text("next_step.under_technical")
+    return Page("next_step", text("page.next_step"), title, under, tuple(_blocks(steps, scenario)))
 
 
 def _blocks(steps: NextSteps, scenario: Scenario) -> Iterator[Block]:

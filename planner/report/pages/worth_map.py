@@ -19,6 +19,24 @@ def map_slots(cheapest: CheapestMap) -> dict[str, str]:
     return {place: text("figure.heading", label=varied.label, unit=varied.unit) for place, varied in named.items()}
 
 
+def has_several(cheapest: CheapestMap) -> bool:
+    """Whether more than one answer stands on the map."""
+    return len({(name, meets) for names, row in zip(cheapest.best, cheapest.meets, strict=True)
+                for name, meets in zip(names, row, strict=True)}) > 1  # fmt: skip
+
+
+def one_map_words(cheapest: CheapestMap) -> str:
+    """Say what stands all over a map."""
+    slots = {"best": cheapest.best[0][0]}
+    for place, varied, values in (
+        ("down", cheapest.down, cheapest.down_values),
+        ("across", cheapest.across, cheapest.across_values),
+    ):
+        slots |= {place: varied.label, f"{place}_low": varied.with_unit(min(values))}
+        slots[f"{place}_high"] = varied.with_unit(max(values))
+    return text("worth.one_map" if cheapest.meets[0][0] else "worth.one_map_misses", **slots)
+
+
 def map_table(cheapest: CheapestMap) -> Table:
     """Best option by two inputs."""
     columns = [Column("down", text("worth.map_corner", **map_slots(cheapest)), CORNER_WIDTH)]

@@ -85,7 +85,11 @@ SENTENCES: dict[str, str] = {
     # the page
     "page.next_step": "Next step",
     "next_step.title": "The next step up, and what more water costs",
-    "next_step.under": "Works as they would be built: sizes as chosen for each option. Money in {currency}.",
+    "next_step.title_technical": "The next step up",
+    "next_step.under": (
+        "Works as they would be built, sizes as chosen for each option, in the run: what is changed here does not "
+        "follow. Money in {currency}."
+    ),
     "next_step.under_technical": "Works as they would be built: sizes as chosen for each option.",
     "next_step.steps": "Next steps",
     "next_step.option": "Supply option",
@@ -116,5 +120,57 @@ SENTENCES: dict[str, str] = {
     "next_step.value_method": (
         "The value of unserved water is service.unserved_water_value_per_m3 of the scenario, for each m3 of demand "
         "that is not met, discounted; it is in no other cost."
+    ),
+    # worth: works as built, and chosen anew
+    "worth_answer.turns_as_built": (
+        "With the works as they would be built, the answer would turn by any of these alone, the smallest change first."
+    ),
+    "worth_answer.nothing_turns_as_built": (
+        "With the works as they would be built, no input changed by itself turns this answer within the ranges looked "
+        "at."
+    ),
+    "worth_answer.turns_anew": (
+        "With strings and tank chosen anew at each value, it would turn by any of these alone, the smallest change "
+        "first."
+    ),
+    "worth_answer.nothing_turns_anew": (
+        "With strings and tank chosen anew at each value, no input changed by itself turns it within these ranges."
+    ),
+    "worth_answer.anew_alike": "With strings and tank chosen anew at each value it turns at the same values.",
+    "worth_answer.nothing_open": (
+        "The scenario leaves neither strings nor tank open, so that chosen anew the works would be the same."
+    ),
+    "worth_answer.undecided": (
+        "It cannot be said yet whether {source} is worth having: no price was entered for {unpriced}. Without that the "
+        "life-cycle cost (present value) over the {years}-year analysis period comes to {cost_with} for {option}, with "
+        "it, and to {cost_without} for {without}, without it."
+    ),
+    "worth_answer.incomplete_alike": (
+        "No price was entered for what both need ({unpriced}): their costs are incomplete, the difference is not."
+    ),
+    "worth.note_of_both": (
+        "Each value is looked for twice. With the works as built every design stays as it was chosen in the scenario "
+        "as it stands (strings, tank, float-switch levels) while an input changes; with works chosen anew each option "
+        "takes, at each value, the cheapest of its open strings and tanks that meets the target there, among those "
+        "that pass the checks as the scenario stands and with the float-switch levels of now. A switching value is "
+        "where the two best options, one with and one without the source, have the same life-cycle cost; it was "
+        "verified by running the scenario again there, and the two agree to {percent} percent unless the table says "
+        "otherwise. 'The answer turns' looks at every option and at the service target as well: beyond that value the "
+        "best of all options changes sides."
+    ),
+    "worth.words_as_built": "Same life-cycle cost at (works as built)",
+    "worth.turns_as_built": "The answer turns at (works as built)",
+    "worth.words_anew": "Same life-cycle cost at (works chosen anew)",
+    "worth.turns_anew": "The answer turns at (works chosen anew)",
+    "worth.cost_unchanged": "changes no cost",
+    "worth.without_effect": "Without effect here: {inputs}.",
+    "worth.with_reason": "{input} ({why})",
+    "worth.one_map": (
+        "Over the whole map of {down} from {down_low} to {down_high} and {across} from {across_low} to {across_high}, "
+        "the works as built, {best} is best."
+    ),
+    "worth.one_map_misses": (
+        "Over the whole map of {down} from {down_low} to {down_high} and {across} from {across_low} to {across_high}, "
+        "the works as built, no option meets the target and {best} comes nearest."
     ),
 }
