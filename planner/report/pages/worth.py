@@ -80,11 +80,7 @@ def worth_report(worth: Worth, sentences: Sequence[str]) -> Report:
 
 
 def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
-    """Give what the terminal shows of a study."""
-    yield from map(Words, sentences)
-    heading = text("worth.options_heading", scenario=worth.scenario.name, source=source_name(worth.source))
-    shown = ["option", "meets_target", *IN_TERMINAL, *COSTS[:-1], "saving"]
-    yield replace(options_table(worth).only(shown), heading=heading)
+    """Give what the terminal shows of a study; what changes nothing is said in sentences."""
     slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
     if _with_outcome(worth):
         shown = ["input", "unit", "base", "words", "turns", *([] if worth.anew is None else ["anew_turns"])]
@@ -93,6 +89,10 @@ def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
     if worth.map is not None and has_several(worth.map):
         yield replace(map_table(worth.map), heading=text("worth.map_under", **map_slots(worth.map)))
     yield Words(text("caution.where_listed"), "note")
+    heading = text("worth.options_heading", scenario=worth.scenario.name, source=source_name(worth.source))
+    shown = ["option", "meets_target", *IN_TERMINAL, *COSTS[:-1], "saving"]
+    yield replace(options_table(worth).only(shown), heading=heading)
+    yield from map(Words, sentences)
 
 
 def _answer(worth: Worth, sentences: Sequence[str]) -> Page:

@@ -27,14 +27,8 @@ def has_several(cheapest: CheapestMap) -> bool:
 
 def one_map_words(cheapest: CheapestMap) -> str:
     """Say what stands all over a map."""
-    slots = {"best": cheapest.best[0][0]}
-    for place, varied, values in (
-        ("down", cheapest.down, cheapest.down_values),
-        ("across", cheapest.across, cheapest.across_values),
-    ):
-        slots |= {place: varied.label, f"{place}_low": varied.with_unit(min(values))}
-        slots[f"{place}_high"] = varied.with_unit(max(values))
-    return text("worth.one_map" if cheapest.meets[0][0] else "worth.one_map_misses", **slots)
+    key = "worth.map_one" if cheapest.meets[0][0] else "worth.map_one_misses"
+    return text(key, option=cheapest.best[0][0], **map_slots(cheapest))
 
 
 def map_table(cheapest: CheapestMap) -> Table:

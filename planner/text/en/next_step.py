@@ -165,12 +165,4 @@ SENTENCES: dict[str, str] = {
     "worth.cost_unchanged": "changes no cost",
     "worth.without_effect": "Without effect here: {inputs}.",
     "worth.with_reason": "{input} ({why})",
-    "worth.one_map": (
-        "Over the whole map of {down} from {down_low} to {down_high} and {across} from {across_low} to {across_high}, "
-        "the works as built, {best} is best."
-    ),
-    "worth.one_map_misses": (
-        "Over the whole map of {down} from {down_low} to {down_high} and {across} from {across_low} to {across_high}, "
-        "the works as built, no option meets the target and {best} comes nearest."
-    ),
 }
