@@ -233,7 +233,7 @@ def test_workbook_and_json_tell_the_same(tmp_path: Path) -> None:
     turning = {each["input"] for each in data["switching_values"] if each["value"] or each["answer_turns"]}
     assert turning <= set(rows)
     for name in turning:
-        assert values[name] is None or rows[name][5] == pytest.approx(values[name])
+        assert values[name] is None or rows[name][3] == pytest.approx(values[name])
     assert all(len(book[name]._charts) == 1 for name in sheets[1:4])
 
 

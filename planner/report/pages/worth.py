@@ -38,7 +38,7 @@ from planner.study.worth import AGREE, OptionSummary, Switching, Worth
 from planner.text import source_name, text
 
 ANSWER_WIDTHS = (14.0,) * 8
-WORDS_WIDTH = 34.0
+WORDS_WIDTH = 28.0
 OPTION_ROWS, SWITCHING_ROWS = 18, 16
 
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
@@ -225,18 +225,11 @@ def switching_table(worth: Worth) -> Table:
 
     Inputs with which nothing does are left out: the answer says them in a sentence.
     """
-    currency = worth.scenario.currency
-    columns = [Column(key, text(f"worth.{key}")) for key in ("input", "unit", "base", "low", "high")]
-    columns += [Column(key, text(f"worth.{key}")) for key in ("value", "change_percent")]
-    columns.append(Column("words", text("worth.words_as_built"), WORDS_WIDTH))
-    columns += [Column(key, text("worth.cost_there", option=option.name, currency=currency))
-                for key, option in (("cost_with", worth.with_best), ("cost_without", worth.without_best))]  # fmt: skip
-    columns += [Column("best_there", text("worth.best_there"))]
-    columns += [Column("turns", text("worth.turns_as_built"), WORDS_WIDTH)]
+    columns = [Column(key, text(f"worth.{key}")) for key in ("input", "unit", "base", "value", "change_percent")]
+    columns += [Column(key, text(f"worth.{key}_as_built"), WORDS_WIDTH) for key in ("words", "turns")]
     if worth.anew is not None:
-        columns += [Column("anew_words", text("worth.words_anew"), WORDS_WIDTH)]
-        columns += [Column("anew_turns", text("worth.turns_anew"), WORDS_WIDTH)]
-    columns += [Column("key", text("worth.key"), WORDS_WIDTH)]
+        columns += [Column(f"anew_{key}", text(f"worth.{key}_anew"), WORDS_WIDTH) for key in ("words", "turns")]
+    columns.append(Column("key", text("worth.key"), WORDS_WIDTH))
     rows = tuple(_switching_row(*each) for each in _with_outcome(worth))
     return Table("worth.switching", tuple(columns), rows, freeze=1)
 
@@ -247,14 +240,9 @@ def _switching_row(switching: Switching, anew: Switching | None) -> Row:
         "input": Cell(varied.label),
         "unit": Cell(varied.unit),
         "base": Cell(varied.base, "general"),
-        "low": Cell(varied.low, "general"),
-        "high": Cell(varied.high, "general"),
         "value": Cell(value, "two"),
         "change_percent": Cell(_change_percent(switching), "one"),
         "words": Cell(switching_words(switching), "wrap"),
-        "cost_with": Cell(switching.cost_with, "money"),
-        "cost_without": Cell(switching.cost_without, "money"),
-        "best_there": Cell(switching.cheapest_there),
         "turns": Cell(turn_words(switching), "wrap"),
         "key": Cell(varied.key),
     }

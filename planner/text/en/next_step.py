@@ -94,25 +94,26 @@ SENTENCES: dict[str, str] = {
     "next_step.steps": "Next steps",
     "next_step.option": "Supply option",
     "next_step.step": "Step",
-    "next_step.fails": "not as it stands: {checks}",
+    "next_step.why_not": "Not as it stands: checks that would fail",
     "next_step.more_capital": "More to build ({currency})",
     "next_step.more_cost": "More over the life ({currency})",
     "next_step.per_m3": "Per m3 more ({currency})",
     "next_step.no_more": "no more water",
+    "next_step.no_dearer": "costs no more",
     "next_step.frontier": "What the water of one option costs beyond that of another",
     "next_step.water": "Water served, present value (m3)",
-    "next_step.average": "On average (per m3)",
-    "next_step.against": "Against",
-    "next_step.increment": "Beyond it (per m3)",
-    "next_step.standing": "Standing",
+    "next_step.average": "On average ({currency}/m3)",
+    "next_step.increment": "Beyond that option ({currency}/m3)",
+    "next_step.standing": "Held against",
     "next_step.unserved": "Value of unserved water ({currency})",
     "next_step.cost_with_unserved": "Life-cycle cost with it ({currency})",
-    "next_step.standing.frontier": "worth it above that value of a m3",
-    "next_step.standing.lowest": "the least water",
-    "next_step.standing.dominated": "costs no less and serves no more",
-    "next_step.standing.extended": "the next one gives more for less a m3",
+    "next_step.standing.frontier": "{against}",
+    "next_step.standing.lowest": "none: serves least",
+    "next_step.standing.dominated": "{against}, which costs no more and serves no less",
+    "next_step.standing.extended": "{against}; the next one gives more for less a m3",
     "next_step.method": (
-        "Options in the order of the water they serve; a cost per m3 beyond another is the difference of two "
+        "Options in the order of the water they serve, each held against one that serves less; a cost per m3 beyond "
+        "that one is the difference of two "
         "life-cycle costs over that of the water served, both discounted. Method: Tan-Torres Edejer et al. (eds), "
         "Making choices in health: WHO guide to cost-effectiveness analysis, World Health Organization, 2003, with "
         "water served in the place of health. A m3 hides when it is missing: read it beside the short days."
