@@ -273,6 +273,31 @@ def test_chosen_anew_at_the_base_the_works_are_those_of_the_run() -> None:
         assert option.present_cost == pytest.approx(float(choice.result.life.present_cost), rel=1e-12)
 
 
+@pytest.mark.parametrize(
+    ("name", "values"),
+    [
+        ("demand", (50.0, 75.0, 110.0)),
+        ("target", (70.0, 90.0, 99.9)),
+        ("panel_price", (0.0, 600.0)),
+        ("discount_rate", (0.0, 25.0)),
+    ],
+)
+def test_chosen_anew_the_works_are_what_the_run_chooses_at_that_value(name: str, values: tuple[float, ...]) -> None:
+    scenario, context = changed(**OPEN), Context(EXAMPLES)
+    anew = ChosenAnew.of(context, scenario, choose_all(context, context.supplies(scenario)))
+    assert anew is not None
+    varied = next(each.varied for each in open_worth().switching if each.varied.name == name)
+    seen = set()
+    for value, options in zip(values, anew.at(varied, values), strict=True):
+        there = varied.change(scenario, value)
+        for option, choice in zip(options, choose_all(context, context.supplies(there)), strict=True):
+            assert option.design == choice.design, value
+            assert option.present_cost == pytest.approx(float(choice.result.life.present_cost), rel=1e-9)
+            assert option.meets_service == choice.result.meets_service
+            seen.add((option.name, option.design))
+    assert len(seen) > len(anew.options), "the works were the same at every value"
+
+
 @pytest.mark.parametrize("name", ["demand", "target", "fuel_price", "panel_price"])
 def test_a_study_run_from_the_start_turns_where_works_chosen_anew_do(name: str) -> None:
     """The study chooses strings and tank by itself; the levels are given, and held in both."""
