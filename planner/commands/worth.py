@@ -34,7 +34,7 @@ def worth(
     verbose: Verbose = False,
 ) -> int:
     """Say whether a source is worth having, and what would turn the answer."""
-    from planner.answers.next_step import sentences_of
+    from planner.answers.worth import worth_answer
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in
     from planner.report.pages.worth import worth_report, worth_summary
@@ -42,7 +42,6 @@ def worth(
     from planner.report.terminal_writer import terminal_blocks
     from planner.report.workbook.book import write_book
     from planner.study.worth import worth_of
-    from planner.study.worth_words import worth_sentences
 
     stem = f"{scenario.stem}-worth-{source}"
     workbook, data = outputs / f"{stem}.xlsx", outputs / f"{stem}.json"
@@ -55,7 +54,7 @@ def worth(
             scenario.parent,
             lambda step: progress(next(done), STEPS, step),
         )
-    said = [*worth_sentences(found), *sentences_of(found.next_steps, found.scenario)]
+    said = worth_answer(found)
     with results_in(outputs) as folder:
         write_book(worth_report(found, said), folder / workbook.name)
         write_study_json(worth_as_data(found, said), folder / data.name)
