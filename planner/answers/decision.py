@@ -10,6 +10,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from planner.answers.next_step import next_step_sentences
 from planner.answers.of_study import failed_of_first, failures, others_that_hold
 from planner.answers.users import users_sentence
 from planner.checks.verdict import Verdict
@@ -299,7 +300,7 @@ def _pay(study: Study) -> list[str]:
 
 def _turns(study: Study) -> list[str]:
     found = [runner_up(study), worth_of_top_up(study)] if study.scenario.priced else [others_that_meet(study)]
-    return [sentence for sentence in found if sentence]
+    return [*(sentence for sentence in found if sentence), *next_step_sentences(study)]
 
 
 def _who(study: Study) -> list[str]:

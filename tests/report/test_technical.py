@@ -71,7 +71,7 @@ def test_no_cell_speaks_of_money(folder: Path, name: str) -> None:
 def test_no_sheet_is_of_money(folder: Path) -> None:
     book = openpyxl.load_workbook(folder / "visit.xlsx")
     assert book.sheetnames == [
-        "Answer", "Options", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank", "Inputs",
+        "Answer", "Options", "Next step", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank", "Inputs",
         "Method and cautions", "Form",
     ]  # fmt: skip
     labels = {cell.value for cell in openpyxl.load_workbook(folder / "visit.xlsx")["Options"]["A"]}
