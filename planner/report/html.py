@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from html import escape
 from pathlib import Path
 
-from planner.report.document import Chart, Heading, Page, Report, Row, Section, Table, Text
+from planner.report.document import Chart, Heading, Page, Report, Row, Section, Table, Text, Tiles
 from planner.report.files import write_text
 from planner.report.shown import is_number, shown
 from planner.report.style import INK, MIST, RULE, SLATE, STRAW
@@ -58,6 +58,10 @@ def _page(page: Page, place: int) -> Iterator[str]:
             yield f'<p class="{block.style}">{escape(block.text)}</p>'
         elif isinstance(block, Chart):
             yield f'<p class="note">{escape(block.alt_text)}</p>'
+        elif isinstance(block, Tiles):
+            for tile in block.tiles:
+                number = f"{tile.before}{shown(tile.cell)}{tile.after}"
+                yield f"<p>{escape(tile.label)}: <strong>{escape(number)}</strong> {escape(tile.note.text)}</p>"
         else:
             yield from _table(block)
     yield "</section>"

@@ -6,11 +6,12 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from planner.answers.of_study import below_headline
+from planner.answers.decision import decision
 from planner.checks.verdict import Verdict, failed
 from planner.report.document import Heading, Page, Report, Text
 from planner.report.html import write_html
 from planner.report.pages.answer import answer_page
+from planner.report.pages.basis import basis_page
 from planner.report.pages.bill import bill_of_study, bill_page
 from planner.report.pages.by_time import energy_page, water_page
 from planner.report.pages.cash import Sources, cash_page
@@ -23,12 +24,14 @@ from planner.report.pages.records import records_page
 from planner.report.pages.renewals import renewals_page
 from planner.report.pages.returns import returns_page
 from planner.report.pages.simulated import simulated_page
+from planner.report.pages.since import FORM_DIFFERENCES
 from planner.report.pages.tank import tank_page
 from planner.report.pages.users import users_page
 from planner.report.workbook.book import write_book
-from planner.report.workbook.sheet import clean
+from planner.report.workbook.copy import add_copy
+from planner.report.workbook.sheet import clean, leave_unprinted
 from planner.study.compare import Study
-from planner.study.site import estimate_sentences
+from planner.study.words import sentences
 from planner.text import text
 
 
@@ -58,11 +61,15 @@ def write_workbook(
     from planner.report.form.sheets import add_form_sheets
 
     data = _clean(study.scenario.given("json"))
+    linked = [row.key for row in inputs_of(study).rows if row.is_linked_number]
 
     def form(book: Any) -> Mapping[str, str]:
         # An address of several cells is no value that a cell of the page 'Inputs' could take.
         found = add_form_sheets(book, data, sheet=text("page.form"))
-        return {key: cell for key, cell in found.items() if ":" not in cell}
+        leave_unprinted(book.get_worksheet_by_name(text("page.form")))
+        single = {key: cell for key, cell in found.items() if ":" not in cell}
+        followed = [single[key] for key in linked if key in single]
+        return {**single, FORM_DIFFERENCES: add_copy(book, text("page.form"), text("page.form_of_run"), followed)}
 
     write_book(run_report(study, cautions, verdicts, remedied), path, form)
 
@@ -79,7 +86,8 @@ def write_brief(
         text("brief.failed"),
         blocks=(failing, *map(Text, remedied), Heading(text("brief.cautions")), cautions_table(cautions)),
     )
-    write_html(Report(study.scenario.name, (_answer(study, inputs_of(study), verdicts, alive=False), notes)), path)
+    page = answer_page(study, decision(study, verdicts, remedied), verdicts)
+    write_html(Report(study.scenario.name, (page, notes)), path)
 
 
 def run_report(
@@ -88,7 +96,8 @@ def run_report(
     """Build the whole report of a study."""
     inputs = inputs_of(study)
     pages = (
-        _answer(study, inputs, verdicts),
+        answer_page(study, decision(study, verdicts, remedied), verdicts),
+        basis_page(study, inputs, sentences(study)),
         options_page(study),
         water_page(study),
         energy_page(study),
@@ -114,11 +123,6 @@ def money_pages(study: Study, inputs: Inputs) -> tuple[Page, ...]:
         returns_page(study),
         inputs_page(study, inputs),
     )
-
-
-def _answer(study: Study, inputs: Inputs, verdicts: Sequence[Verdict], *, alive: bool = True) -> Page:
-    said = [*below_headline(study, verdicts), *estimate_sentences(study.scenario)[:1]]
-    return answer_page(study, said, inputs, verdicts, alive=alive)
 
 
 def _clean(value: Any) -> Any:
