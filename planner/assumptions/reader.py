@@ -99,7 +99,8 @@ def _validated(raw: dict[str, Any], file: str, lines: Lines, prefix: tuple[str |
         return Scenario.model_validate(whole).resting_on(assumptions)
     except ValidationError as error:
         problems = [
-            problem_at(prefix + path, words, lines, kind) for path, words, kind in problems_of(error, whole, Scenario)
+            problem_at(prefix + found.path, found.text, lines, found.kind, found.keys)
+            for found in problems_of(error, whole, Scenario)
         ]
         problems.sort(key=lambda problem: (problem.line is None, problem.file, problem.line or 0))
         raise InputError(file, problems) from error

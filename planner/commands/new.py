@@ -22,6 +22,7 @@ def new(
     """Write a short scenario, the notes of one visit, that runs as it is; or a full one, or an example."""
     from planner.report.files import write_text, writing
     from planner.scenario.errors import InputError, Problem
+    from planner.scenario.schema import SCHEMA_FILE, schema_text
     from planner.scenario.starter import short_text
     from planner.scenario.writer import starter_text
 
@@ -35,6 +36,10 @@ def new(
         with writing(file.parent / name):
             (file.parent / name).write_bytes(content)
         typer.echo(text("command.wrote", file=file.parent / name))
+    if example is None and (force or not (file.parent / SCHEMA_FILE).exists()):
+        with writing(file.parent / SCHEMA_FILE):
+            write_text(file.parent / SCHEMA_FILE, schema_text())
+        typer.echo(text("command.wrote_schema", file=file.parent / SCHEMA_FILE))
     with writing(file):
         write_text(file, words)
     typer.echo(text("command.wrote_starter", file=file))

@@ -8,6 +8,10 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
+import typer
+
+from planner.text import text
+
 
 def read_with_seed(file: Path, seed: int | None) -> Any:
     """Read a scenario from TOML or from a filled-in form, another seed put in place of its own."""
@@ -20,6 +24,18 @@ def read_with_seed(file: Path, seed: int | None) -> Any:
 
         scenario = read_scenario(file)
     return scenario if seed is None else scenario.model_copy(update={"seed": seed})
+
+
+def rows_kind(*, parquet: bool) -> str:
+    """Kind of a file of rows: CSV where Parquet is not wanted, or cannot be written, which is said."""
+    if not parquet:
+        return "csv"
+    from planner.report.rows import has_parquet
+
+    if has_parquet():
+        return "parquet"
+    typer.echo(text("command.no_parquet"), err=True)
+    return "csv"
 
 
 def as_toml(file: Path) -> str:

@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import Literal, Self
 
 from pydantic import model_validator
-from pydantic_core import PydanticCustomError
 
-from planner.scenario.fields import COMMON_PRACTICE, Model, assumed, found, needed, optional
+from planner.scenario.fields import COMMON_PRACTICE, Model, assumed, at_odds, found, needed, optional
 
 STANDARD_SECTIONS_MM2 = (1.5, 2.5, 4.0, 6.0, 10.0, 16.0, 25.0, 35.0, 50.0)
 """Nominal cross-sections of IEC 60228 in the range of borehole pumps."""
@@ -72,8 +71,8 @@ class CableRun(Model):
     def _standard(self) -> Self:
         if self.section_mm2 not in STANDARD_SECTIONS_MM2:
             sizes = ", ".join(f"{section:g}" for section in STANDARD_SECTIONS_MM2)
-            raise PydanticCustomError(
-                "section",
+            raise at_odds(
+                ("section_mm2",),
                 "section_mm2 {given} is no standard size; one of {sizes}",
                 {"given": self.section_mm2, "sizes": sizes},
             )

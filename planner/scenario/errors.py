@@ -11,6 +11,7 @@ from typing import Any
 
 from pydantic import BaseModel, ValidationError
 
+from planner.scenario.fields import AT_ODDS
 from planner.scenario.mistakes import latitude_advice, number_advice
 from planner.scenario.paths import Path, dotted
 from planner.scenario.walk import field_at, keys_at
@@ -45,6 +46,8 @@ class Problem:
         The file, where it is one that the scenario includes.
     kind : str
         What is wrong, where others act on it: 'missing', 'no_entry' (an empty list), 'no_kind' or 'unknown_key'.
+    keys : tuple of str
+        Dotted paths of the keys that are at odds, where the problem is that of several.
     """
 
     key: str
@@ -52,6 +55,7 @@ class Problem:
     line: int | None = None
     file: str = ""
     kind: str = ""
+    keys: tuple[str, ...] = ()
 
 
 class InputError(Exception):
@@ -85,8 +89,18 @@ def shown(value: Any, most: int = LONGEST_SHOWN, *, quoted: bool = True) -> str:
     return text if len(text) <= most else text[: most - 1] + "…"
 
 
-def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseModel]) -> list[tuple[Path, str, str]]:
-    """Turn a validation error into (path in the file, plain text, kind of problem), alternatives of one key merged.
+@dataclass(frozen=True)
+class Found:
+    """What a model refuses: path in the file, plain text, kind of problem, keys from there that are at odds."""
+
+    path: Path
+    text: str
+    kind: str
+    keys: tuple[str, ...]
+
+
+def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseModel]) -> list[Found]:
+    """Turn a validation error into what is wrong, alternatives of one key merged.
 
     Parameters
     ----------
@@ -100,6 +114,7 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
     merged: dict[Path, list[str]] = {}
     given: dict[Path, Any] = {}
     kinds: dict[Path, str] = {}
+    keys: dict[Path, tuple[str, ...]] = {}
     details = error.errors(include_url=False)
     if any(detail["type"] not in ("missing", "too_short") for detail in details):
         details = [detail for detail in details if not _follows(detail, raw, root)]
@@ -107,13 +122,17 @@ def problems_of(error: ValidationError, raw: dict[str, Any], root: type[BaseMode
         path = _in_file(detail["loc"], raw, missing=detail["type"] == "missing")
         text = _text(detail, path, root)
         kinds.setdefault(path, _kind(detail))
+        keys[path] = (*keys.get(path, ()), *detail.get("ctx", {}).get(AT_ODDS, ()))
         if path == ("site", "latitude_deg"):
             text += latitude_advice(detail["input"])
         if text not in merged.setdefault(path, []):
             merged[path].append(text)
         if detail["type"] not in ("missing", "extra_forbidden") and not isinstance(detail["input"], dict | BaseModel):
             given[path] = detail["input"]
-    return [(path, _joined(texts, given.get(path, _NOTHING)), kinds[path]) for path, texts in merged.items()]
+    return [
+        Found(path, _joined(texts, given.get(path, _NOTHING)), kinds[path], keys[path])
+        for path, texts in merged.items()
+    ]
 
 
 _KINDS = {

@@ -6,9 +6,11 @@ default's source; `planner.scenario.walk` reads them for error messages, starter
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from typing import Annotated, Any, ClassVar, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
+from pydantic_core import PydanticCustomError
 
 COMMON_PRACTICE = "common practice, no source"
 FROM_MEMORY = "from memory"
@@ -85,6 +87,25 @@ def found(description: str, unit: str = "", *, how: str, changes: Changes | None
 def several(description: str, *, changes: Changes | None = None, **bounds: Any) -> Any:
     """Declare a list that may be empty."""
     return Field(default_factory=list, description=description, json_schema_extra=_said(changes=changes), **bounds)
+
+
+AT_ODDS = "at_odds"
+"""Kind of the errors that `at_odds` makes."""
+
+
+def at_odds(keys: Sequence[str], words: str, slots: Mapping[str, Any] | None = None) -> PydanticCustomError:
+    """Make the error of values that do not agree.
+
+    Parameters
+    ----------
+    keys : sequence of str
+        Dotted keys that are at odds, from the model that says so; none where it is the value itself.
+    words : str
+        What is wrong, with named slots.
+    slots : mapping, optional
+        What stands in the slots.
+    """
+    return PydanticCustomError(AT_ODDS, words, {**(slots or {}), AT_ODDS: tuple(keys)})
 
 
 def _said(**extra: str | None) -> dict[str, Any]:

@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
-from pydantic_core import PydanticCustomError
 
-from planner.scenario.fields import COMMON_PRACTICE, Model, Percent, assumed, needed, optional, several
+from planner.scenario.fields import COMMON_PRACTICE, Model, Percent, assumed, at_odds, needed, optional, several
 
 SourceName = Literal["solar", "grid", "generator"]
 
@@ -133,11 +132,13 @@ class Finance(Model):
     @model_validator(mode="after")
     def _shares(self) -> Self:
         if self.grant_percent + self.loan_percent > 100:
-            raise PydanticCustomError("finance", "grant_percent and loan_percent together exceed 100")
+            raise at_odds(("grant_percent", "loan_percent"), "grant_percent and loan_percent together exceed 100")
         if self.loan_percent > 0 and self.loan_years > self.analysis_period_years:
-            raise PydanticCustomError("finance", "loan_years is longer than analysis_period_years")
+            raise at_odds(("loan_years", "analysis_period_years"), "loan_years is longer than analysis_period_years")
         if (self.programme_currency is None) != (self.exchange_rate is None):
-            raise PydanticCustomError("finance", "programme_currency and exchange_rate must be given together")
+            raise at_odds(
+                ("programme_currency", "exchange_rate"), "programme_currency and exchange_rate must be given together"
+            )
         return self
 
 
@@ -161,6 +162,14 @@ class Service(Model):
         absent="no such condition",
         ge=0,
         le=365,
+    )
+    unserved_water_value_per_m3: float | None = optional(
+        "What a m3 of demand that is not met costs those who go without, such as the price of a vendor or of a tanker, "
+        "or the crop lost; the options are also ranked with it, and it is part of no cost",
+        "money/m3",
+        absent="the value at which the answer would turn is worked out",
+        changes="nothing",
+        ge=0,
     )
     options: list[str] = several(
         "Supply options to compare, such as 'solar + grid'; none means all the described sources allow",

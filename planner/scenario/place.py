@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Annotated, Literal
 
 from pydantic import AfterValidator, Field
-from pydantic_core import PydanticCustomError
 
 from planner.scenario.fields import (
     COMMON_PRACTICE,
@@ -13,6 +12,7 @@ from planner.scenario.fields import (
     Month12,
     NonNegative12,
     assumed,
+    at_odds,
     found,
     needed,
     optional,
@@ -136,9 +136,7 @@ Profile = Literal["household", "school", "livestock", "morning", "night", "even"
 def _whole_day(fractions: list[float]) -> list[float]:
     total = sum(fractions)
     if abs(total - 1) > 0.01:
-        raise PydanticCustomError(
-            "fractions", "24 fractions must add up to 1 (they add up to {total})", {"total": total}
-        )
+        raise at_odds((), "24 fractions must add up to 1 (they add up to {total})", {"total": total})
     return fractions
 
 

@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import Annotated, Any, Literal, Self
 
 from pydantic import BeforeValidator, Field, ValidationInfo, field_validator, model_validator
-from pydantic_core import PydanticCustomError
 
-from planner.scenario.fields import Model, optional
+from planner.scenario.fields import Model, at_odds, optional
 from planner.scenario.printed import Printed, check_printed, ends_of, figures_of, shown_figures
 
 _Volts = Annotated[float, Field(gt=0, le=2000)]
@@ -77,7 +76,7 @@ class Plate(Model):
             try:
                 check_printed(given, str(info.field_name))
             except ValueError as error:
-                raise PydanticCustomError("printed", "{words}", {"words": str(error)}) from error
+                raise at_odds((), "{words}", {"words": str(error)}) from error
         return given
 
     @model_validator(mode="after")
@@ -88,8 +87,8 @@ class Plate(Model):
                 self._fill(printed, ends_of(given, printed, low, high))
             least, most = getattr(self, low), getattr(self, high)
             if least is not None and most is not None and least > most:
-                raise PydanticCustomError(
-                    "plate",
+                raise at_odds(
+                    (low, high),
                     "{low} {least} is above {high} {most}: are the two exchanged?",
                     {"low": low, "least": least, "high": high, "most": most},
                 )
@@ -100,8 +99,8 @@ class Plate(Model):
         for key, value in found.items():
             there = getattr(self, key)
             if there is not None and there != value:
-                raise PydanticCustomError(
-                    "plate",
+                raise at_odds(
+                    (printed, key),
                     "{printed} {given} and {key} {there} contradict one another: give the line of the plate once, as "
                     "printed or in its parts",
                     {"printed": printed, "given": shown_figures(getattr(self, printed)), "key": key, "there": there},

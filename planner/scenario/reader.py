@@ -89,10 +89,14 @@ def with_included(
     return data, lines
 
 
-def problem_at(path: tuple[str | int, ...], words: str, lines: Lines, kind: str = "") -> Problem:
-    """Problem of a key, with the line of it or of the table that it would stand in."""
+def problem_at(
+    path: tuple[str | int, ...], words: str, lines: Lines, kind: str = "", keys: tuple[str, ...] = ()
+) -> Problem:
+    """Problem of a key, with the line of it or of the table that it would stand in; `keys` from there are at odds."""
     line = next((lines[path[:end]] for end in range(len(path), 0, -1) if path[:end] in lines), None)
-    return Problem(dotted(path), words, line.number if line else None, line.file if line else "", kind)
+    table = f"{dotted(path)}." if path else ""
+    at_odds = tuple(table + key for key in keys)
+    return Problem(dotted(path), words, line.number if line else None, line.file if line else "", kind, at_odds)
 
 
 @contextmanager

@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import Self
 
 from pydantic import model_validator
-from pydantic_core import PydanticCustomError
 
-from planner.scenario.fields import Model, needed, optional
+from planner.scenario.fields import Model, at_odds, needed, optional
 
 
 class PumpingTest(Model):
@@ -28,14 +27,14 @@ class PumpingTest(Model):
     def _levels(self) -> Self:
         rest, final, after = self.static_level_m, self.final_level_m, self.recovery_level_m
         if rest is not None and final is not None and final < rest:
-            raise PydanticCustomError(
-                "levels",
+            raise at_odds(
+                ("final_level_m", "static_level_m"),
                 "final_level_m {final} is above static_level_m {rest}: both are depths, measured downward",
                 {"final": final, "rest": rest},
             )
         if final is not None and after is not None and after > final:
-            raise PydanticCustomError(
-                "levels",
+            raise at_odds(
+                ("recovery_level_m", "final_level_m"),
                 "recovery_level_m {after} is below final_level_m {final}, but the water rises in the recovery",
                 {"after": after, "final": final},
             )

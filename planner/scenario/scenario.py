@@ -7,11 +7,10 @@ from itertools import combinations
 from typing import Any, Literal, Self
 
 from pydantic import Field, PrivateAttr, field_validator, model_validator
-from pydantic_core import PydanticCustomError
 
 from planner.scenario.assumption import Assumption, without
 from planner.scenario.cables import Cables
-from planner.scenario.fields import Model, assumed, found, needed, optional
+from planner.scenario.fields import Model, assumed, at_odds, found, needed, optional
 from planner.scenario.finance import Costs, Finance, Service
 from planner.scenario.households import Households
 from planner.scenario.operands import with_arrays
@@ -110,8 +109,8 @@ class Scenario(Model):
         for option, tables in value.items():
             for table in tables:
                 if table not in OVERRIDABLE:
-                    raise PydanticCustomError(
-                        "override",
+                    raise at_odds(
+                        (),
                         "'{table}' cannot differ in one option ('{option}'); allowed: {allowed}",
                         {"table": table, "option": option, "allowed": ", ".join(OVERRIDABLE)},
                     )
@@ -129,20 +128,20 @@ class Scenario(Model):
             unknown = [part for part in parts if part not in SOURCE_ORDER]
             missing = [part for part in parts if part in SOURCE_ORDER and part not in self.sources.names]
             if unknown:
-                raise PydanticCustomError(
-                    "option",
+                raise at_odds(
+                    (where,),
                     "{where} names '{name}', but '{part}' is no source; a supply option is one of: {possible}",
                     {"where": where, "name": name, "part": unknown[0], "possible": "; ".join(possible)},
                 )
             if missing:
-                raise PydanticCustomError(
-                    "option",
+                raise at_odds(
+                    (where,),
                     "{where} names '{name}', but the source '{part}' is not described; add [sources.{part}]",
                     {"where": where, "name": name, "part": missing[0]},
                 )
         if self.service.reference is not None and option_name_of(self.service.reference) not in self.option_names:
-            raise PydanticCustomError(
-                "option",
+            raise at_odds(
+                ("service.reference",),
                 "service.reference '{name}' is not among the options compared: {possible}",
                 {"name": self.service.reference, "possible": "; ".join(self.option_names)},
             )
@@ -152,8 +151,8 @@ class Scenario(Model):
     def _controller_fits(self) -> Self:
         low, high = self.controller.dc_voltage_min_v, self.controller.dc_voltage_max_v
         if low is not None and high is not None and low >= high:
-            raise PydanticCustomError(
-                "controller",
+            raise at_odds(
+                ("controller.dc_voltage_min_v", "controller.dc_voltage_max_v"),
                 "controller.dc_voltage_min_v {low} must be below controller.dc_voltage_max_v {high}",
                 {"low": low, "high": high},
             )
@@ -166,8 +165,8 @@ class Scenario(Model):
         prices = [field.key for field in walk(self) if field.given and field.unit.startswith("money")]
         if prices:
             more = f" and {len(prices) - _PRICES_NAMED} more" if len(prices) > _PRICES_NAMED else ""
-            raise PydanticCustomError(
-                "currency",
+            raise at_odds(
+                prices[:_PRICES_NAMED],
                 "currency is left out, so no price can stand, as at {keys}; give the currency, such as "
                 "currency = 'USD'",
                 {"keys": ", ".join(prices[:_PRICES_NAMED]) + more},

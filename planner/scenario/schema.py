@@ -2,10 +2,19 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 from planner.scenario.scenario import OVERRIDABLE, Scenario
 from planner.scenario.walk import walk_models
+
+SCHEMA_FILE = "planner.schema.json"
+"""Name under which `planner new` puts the schema beside a scenario, whose first line names it."""
+
+
+def schema_text() -> str:
+    """Return the schema as the text of a file."""
+    return json.dumps(scenario_schema(), indent=1, ensure_ascii=False) + "\n"
 
 
 def scenario_schema() -> dict[str, Any]:

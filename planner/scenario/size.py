@@ -5,9 +5,8 @@ from __future__ import annotations
 from typing import Annotated, Self
 
 from pydantic import Field, field_validator, model_validator
-from pydantic_core import PydanticCustomError
 
-from planner.scenario.fields import HourRange, Model, Percent, needed, optional, several
+from planner.scenario.fields import HourRange, Model, Percent, at_odds, needed, optional, several
 from planner.scenario.waterworks import Pump
 
 Levels = Annotated[list[Percent], Field(min_length=2, max_length=2)]
@@ -39,7 +38,9 @@ class PipeCandidate(Model):
     @model_validator(mode="after")
     def _one_bore(self) -> Self:
         if (self.inner_diameter_mm is None) == (self.pipe is None):
-            raise PydanticCustomError("bore", "give either inner_diameter_mm or pipe (both or neither was given)")
+            raise at_odds(
+                ("inner_diameter_mm", "pipe"), "give either inner_diameter_mm or pipe (both or neither was given)"
+            )
         return self
 
     @property
@@ -74,8 +75,8 @@ class Size(Model):
     def _rising(cls, value: list[list[float]]) -> list[list[float]]:
         for start, stop in value:
             if stop <= start:
-                raise PydanticCustomError(
-                    "levels",
+                raise at_odds(
+                    (),
                     "the stop level {stop} % must be above the start level {start} %",
                     {"start": start, "stop": stop},
                 )

@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
-from pydantic_core import PydanticCustomError
 
 from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
@@ -15,6 +14,7 @@ from planner.scenario.fields import (
     Percent,
     Percent12,
     assumed,
+    at_odds,
     found,
     needed,
     optional,
@@ -63,14 +63,15 @@ class Module(Equipment):
     def _consistent(self) -> Self:
         product = self.voltage_mp_v * self.current_mp_a
         if abs(product / self.power_w - 1) > 0.05:
-            raise PydanticCustomError(
-                "module",
+            raise at_odds(
+                ("power_w", "voltage_mp_v", "current_mp_a"),
                 "power_w {power} differs by more than 5 % from voltage_mp_v x current_mp_a = {product}",
                 {"power": self.power_w, "product": round(product, 1)},
             )
         if self.voltage_oc_v <= self.voltage_mp_v or self.current_sc_a <= self.current_mp_a:
-            raise PydanticCustomError(
-                "module", "voltage_oc_v and current_sc_a must exceed voltage_mp_v and current_mp_a"
+            raise at_odds(
+                ("voltage_oc_v", "current_sc_a", "voltage_mp_v", "current_mp_a"),
+                "voltage_oc_v and current_sc_a must exceed voltage_mp_v and current_mp_a",
             )
         return self
 
@@ -189,26 +190,32 @@ class Solar(Model):
     def _whole(self) -> Self:
         total = sum(plane.share_percent for plane in self.planes)
         if abs(total - 100) > 0.01:
-            raise PydanticCustomError(
-                "planes",
+            raise at_odds(
+                ("planes",),
                 "share_percent of the planes adds up to {total}, must be 100",
                 {"total": round(total, 3)},
             )
         rate, days = self.soiling_percent_per_day, self.cleaning_interval_days
         if (rate is None) != (days is None):
-            raise PydanticCustomError(
-                "soiling", "give soiling_percent_per_day and cleaning_interval_days together, or neither"
+            raise at_odds(
+                ("soiling_percent_per_day", "cleaning_interval_days"),
+                "give soiling_percent_per_day and cleaning_interval_days together, or neither",
             )
         if rate is not None and days is not None:
             if self.soiling_by_month_percent is not None or "soiling_percent" in self.model_fields_set:
-                raise PydanticCustomError(
-                    "soiling",
+                raise at_odds(
+                    (
+                        "soiling_percent",
+                        "soiling_by_month_percent",
+                        "soiling_percent_per_day",
+                        "cleaning_interval_days",
+                    ),
                     "give the loss to dust once: soiling_percent (and soiling_by_month_percent), or "
                     "soiling_percent_per_day with cleaning_interval_days",
                 )
             if rate * days > 100:
-                raise PydanticCustomError(
-                    "soiling",
+                raise at_odds(
+                    ("soiling_percent_per_day", "cleaning_interval_days"),
                     "soiling_percent_per_day x cleaning_interval_days is {product} %, must be at most 100 %",
                     {"product": round(rate * days, 1)},
                 )

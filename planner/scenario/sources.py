@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Annotated, Self
 
 from pydantic import Field, model_validator
-from pydantic_core import PydanticCustomError
 
 from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
@@ -17,6 +16,7 @@ from planner.scenario.fields import (
     NonNegative24,
     Percent,
     assumed,
+    at_odds,
     found,
     needed,
     optional,
@@ -77,16 +77,18 @@ class Tariff(Model):
     @model_validator(mode="after")
     def _one_price(self) -> Self:
         if (self.price_per_kwh is None) == (not self.blocks):
-            raise PydanticCustomError("tariff", "give either price_per_kwh or blocks (both or neither was given)")
+            raise at_odds(
+                ("price_per_kwh", "blocks"), "give either price_per_kwh or blocks (both or neither was given)"
+            )
         if self.blocks and self.bands:
-            raise PydanticCustomError("tariff", "bands and blocks cannot be combined; give one of them")
+            raise at_odds(("bands", "blocks"), "bands and blocks cannot be combined; give one of them")
         ends = [block.up_to_kwh_month for block in self.blocks]
         if ends:
             if ends[-1] is not None or any(end is None for end in ends[:-1]):
-                raise PydanticCustomError("tariff", "the last block, and only the last, has no up_to_kwh_month")
+                raise at_odds(("blocks",), "the last block, and only the last, has no up_to_kwh_month")
             known = [end for end in ends if end is not None]
             if known != sorted(set(known)):
-                raise PydanticCustomError("tariff", "blocks must be in order of rising up_to_kwh_month")
+                raise at_odds(("blocks",), "blocks must be in order of rising up_to_kwh_month")
         return self
 
 
@@ -111,11 +113,11 @@ class Outages(Model):
         for name in ("month_weights", "start_weights"):
             weights = getattr(self, name)
             if weights is not None and not any(weights):
-                raise PydanticCustomError("outages", f"{name} must not all be 0")
+                raise at_odds((name,), f"{name} must not all be 0")
         most = max(self.month_hours())
         if most >= 24:
-            raise PydanticCustomError(
-                "outages",
+            raise at_odds(
+                ("hours_per_day", "month_weights"),
                 "hours_per_day {given} with these month_weights makes {most} hours without grid a day in one month; "
                 "must be below 24",
                 {"given": self.hours_per_day, "most": round(most, 1)},
@@ -321,8 +323,9 @@ class Sources(Model):
     @model_validator(mode="after")
     def _any(self) -> Self:
         if not (self.solar or self.grid or self.generator):
-            raise PydanticCustomError(
-                "sources", "describe at least one of sources.solar, sources.grid, sources.generator"
+            raise at_odds(
+                ("solar", "grid", "generator"),
+                "describe at least one of sources.solar, sources.grid, sources.generator",
             )
         return self
 

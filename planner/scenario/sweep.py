@@ -5,16 +5,15 @@ from __future__ import annotations
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
-from pydantic_core import PydanticCustomError
 
-from planner.scenario.fields import Model, assumed, needed, optional, several
+from planner.scenario.fields import Model, assumed, at_odds, needed, optional, several
 
 _KEY = "Key of the scenario by its dotted path, such as 'finance.discount_rate_percent' or 'demand.users[1].count'"
 
 
 def _rising(low: float | None, high: float | None) -> None:
     if low is not None and high is not None and high <= low:
-        raise PydanticCustomError("sweep", "high {high} must be above low {low}", {"low": low, "high": high})
+        raise at_odds(("low", "high"), "high {high} must be above low {low}", {"low": low, "high": high})
 
 
 class SteppedInput(Model):
@@ -35,7 +34,7 @@ class SteppedInput(Model):
     def _one_way(self) -> Self:
         ends = self.low is not None and self.high is not None
         if ends == (self.change_percent is not None) or (self.low is None) != (self.high is None):
-            raise PydanticCustomError("sweep", "give either low and high, or change_percent")
+            raise at_odds(("low", "high", "change_percent"), "give either low and high, or change_percent")
         _rising(self.low, self.high)
         return self
 
@@ -73,7 +72,7 @@ class Triangular(Model):
     @model_validator(mode="after")
     def _rising(self) -> Self:
         if not (self.low <= self.mode <= self.high and self.low < self.high):
-            raise PydanticCustomError("sweep", "low, mode and high must be in rising order")
+            raise at_odds(("low", "mode", "high"), "low, mode and high must be in rising order")
         return self
 
 
@@ -104,9 +103,9 @@ class LogNormal(_Spread):
     @model_validator(mode="after")
     def _positive(self) -> Self:
         if self.mean <= 0:
-            raise PydanticCustomError("sweep", "the mean of a lognormal input must be above 0")
+            raise at_odds(("mean",), "the mean of a lognormal input must be above 0")
         if self.high is not None and self.high <= 0:
-            raise PydanticCustomError("sweep", "high of a lognormal input must be above 0")
+            raise at_odds(("high",), "high of a lognormal input must be above 0")
         return self
 
 
@@ -121,7 +120,7 @@ class Discrete(Model):
     @model_validator(mode="after")
     def _weighed(self) -> Self:
         if self.weights and (len(self.weights) != len(self.values) or sum(self.weights) <= 0):
-            raise PydanticCustomError("sweep", "give one weight for each value, not all of them 0")
+            raise at_odds(("weights",), "give one weight for each value, not all of them 0")
         return self
 
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Annotated, Self
 
 from pydantic import Field, model_validator
-from pydantic_core import PydanticCustomError
 
 from planner.scenario.fields import (
     COMMON_PRACTICE,
@@ -13,6 +12,7 @@ from planner.scenario.fields import (
     Model,
     Percent,
     assumed,
+    at_odds,
     needed,
     optional,
     several,
@@ -44,16 +44,17 @@ class TopUp(Model):
     @model_validator(mode="after")
     def _order(self) -> Self:
         if (self.start_level_percent == "auto") != (self.stop_level_percent == "auto"):
-            raise PydanticCustomError(
-                "levels", "start_level_percent and stop_level_percent must both be numbers or both 'auto'"
+            raise at_odds(
+                ("start_level_percent", "stop_level_percent"),
+                "start_level_percent and stop_level_percent must both be numbers or both 'auto'",
             )
         pairs = [(self.start_level_without_sun_percent, self.stop_level_without_sun_percent)]
         if self.start_level_percent != "auto" and self.stop_level_percent != "auto":
             pairs.append((self.start_level_percent, self.stop_level_percent))
         for start, stop in pairs:
             if stop <= start:
-                raise PydanticCustomError(
-                    "levels",
+                raise at_odds(
+                    (),
                     "the stop level {stop} % must be above the start level {start} %",
                     {"start": start, "stop": stop},
                 )
@@ -106,8 +107,8 @@ class Tank(Model):
     @model_validator(mode="after")
     def _priced(self) -> Self:
         if self.volume_m3 == "auto" and not self.sizes:
-            raise PydanticCustomError("tank", "volume_m3 = 'auto' needs a list of sizes to choose from")
+            raise at_odds(("volume_m3", "sizes"), "volume_m3 = 'auto' needs a list of sizes to choose from")
         for before, after in zip(self.sizes, self.sizes[1:], strict=False):
             if after.volume_m3 <= before.volume_m3:
-                raise PydanticCustomError("tank", "sizes must be in order of rising volume")
+                raise at_odds(("sizes",), "sizes must be in order of rising volume")
         return self

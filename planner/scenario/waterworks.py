@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Literal, Self
 
 from pydantic import Field, model_validator
-from pydantic_core import PydanticCustomError
 
 from planner.scenario.equipment import Equipment
 from planner.scenario.fields import (
@@ -13,6 +12,7 @@ from planner.scenario.fields import (
     Model,
     Month12,
     assumed,
+    at_odds,
     found,
     needed,
     optional,
@@ -99,17 +99,17 @@ class Borehole(Equipment):
     def _one_drawdown(self) -> Self:
         given = (self.specific_capacity_m3h_per_m is not None) + bool(self.step_test)
         if given != 1:
-            raise PydanticCustomError(
-                "drawdown",
+            raise at_odds(
+                ("test_flow_m3h", "drawdown_m", "specific_capacity_m3h_per_m", "step_test"),
                 "give the pumping test once: test_flow_m3h with drawdown_m, or specific_capacity_m3h_per_m, "
                 "or step_test (several or none was given)",
             )
         if len(self.step_test) == 1:
-            raise PydanticCustomError("drawdown", "step_test needs at least two steps (one was given)")
+            raise at_odds(("step_test",), "step_test needs at least two steps (one was given)")
         deepest = max(self.static_level_by_month_m or [self.static_level_m])
         if self.pump_depth_m <= max(deepest, self.static_level_m):
-            raise PydanticCustomError(
-                "pump_depth",
+            raise at_odds(
+                ("pump_depth_m",),
                 "pump_depth_m {depth} is not below the water at rest ({level} m)",
                 {"depth": self.pump_depth_m, "level": deepest},
             )
@@ -118,8 +118,8 @@ class Borehole(Equipment):
     @model_validator(mode="after")
     def _within_the_hole(self) -> Self:
         if self.depth_m is not None and self.pump_depth_m >= self.depth_m:
-            raise PydanticCustomError(
-                "pump_depth",
+            raise at_odds(
+                ("pump_depth_m", "depth_m"),
                 "pump_depth_m {pump} is not above the bottom of the borehole, depth_m {bottom}: are the two exchanged?",
                 {"pump": self.pump_depth_m, "bottom": self.depth_m},
             )
@@ -167,7 +167,9 @@ class Segment(Equipment):
     @model_validator(mode="after")
     def _one_bore(self) -> Self:
         if (self.inner_diameter_mm is None) == (self.pipe is None):
-            raise PydanticCustomError("bore", "give either inner_diameter_mm or pipe (both or neither was given)")
+            raise at_odds(
+                ("inner_diameter_mm", "pipe"), "give either inner_diameter_mm or pipe (both or neither was given)"
+            )
         return self
 
 
@@ -278,23 +280,23 @@ class Pump(Equipment):
     @model_validator(mode="after")
     def _sensible_plate(self) -> Self:
         if self.max_flow_m3h <= self.rated_flow_m3h:
-            raise PydanticCustomError(
-                "plate",
+            raise at_odds(
+                ("rated_flow_m3h", "max_flow_m3h"),
                 "rated_flow_m3h {rated} is not below max_flow_m3h {largest}: the largest flow of a plate is that at no "
                 "head, always more than the rated one; are the two exchanged?",
                 {"largest": self.max_flow_m3h, "rated": self.rated_flow_m3h},
             )
         if self.max_head_m <= self.rated_head_m:
-            raise PydanticCustomError(
-                "plate",
+            raise at_odds(
+                ("rated_head_m", "max_head_m"),
                 "rated_head_m {rated} is not below max_head_m {largest}: the largest head of a plate is that at no "
                 "flow, always more than the rated one; are the two exchanged?",
                 {"largest": self.max_head_m, "rated": self.rated_head_m},
             )
         hydraulic_w = 1000 * 9.80665 * self.rated_flow_m3h / 3600 * self.rated_head_m
         if hydraulic_w >= 0.9 * self.rated_power_w:
-            raise PydanticCustomError(
-                "plate",
+            raise at_odds(
+                ("rated_power_w", "rated_flow_m3h", "rated_head_m"),
                 "rated_power_w {power} cannot lift rated_flow_m3h {flow} to rated_head_m {head}: the water alone takes "
                 "{hydraulic} W of it; {hint}",
                 {
@@ -308,11 +310,11 @@ class Pump(Equipment):
                 },
             )
         if 0 < len(self.curve) < 3:
-            raise PydanticCustomError("curve", "curve needs at least three points, or none")
+            raise at_odds(("curve",), "curve needs at least three points, or none")
         for before, after in zip(self.curve, self.curve[1:], strict=False):
             if after.flow_m3h <= before.flow_m3h or after.head_m >= before.head_m:
-                raise PydanticCustomError(
-                    "curve",
+                raise at_odds(
+                    ("curve",),
                     "curve must be in order of rising flow and falling head (see the point at {flow} m3/h)",
                     {"flow": after.flow_m3h},
                 )

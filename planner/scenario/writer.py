@@ -11,6 +11,7 @@ from pydantic import BaseModel
 
 from planner.scenario.paths import Path
 from planner.scenario.scenario import Scenario
+from planner.scenario.schema import SCHEMA_FILE
 from planner.scenario.starter import starter_data
 from planner.scenario.walk import Field, fields_of, first_line, is_table_list, kind_of, model_of
 
@@ -20,6 +21,7 @@ _BARE_KEY = re.compile(r"^[A-Za-z0-9_-]+$")
 def starter_text() -> str:
     """Return the full starter: invented values that run as they are, and every other key as a comment."""
     head = [
+        f"#:schema {SCHEMA_FILE}",
         "# A starter scenario. Place, people, pump and prices are invented: replace them by your own.",
         "# Lines that begin with '# key =' show a key that may be given, with the value that holds when it is not;",
         "# those that begin with '# [table]', a table that may be given, with its keys below it.",

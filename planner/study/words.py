@@ -7,15 +7,13 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from planner.study.close_call import CLOSE_PERCENT
 from planner.study.compare import OptionResult, Study
 from planner.study.ranking import TANK_KWP_PER_M3
 from planner.study.search import LevelTrial
 from planner.supply.cells import DAY
 from planner.supply.run import MONTH_DAYS
 from planner.text import listed, source_name, text
-
-CLOSE_PERCENT = 2.0
-"""Difference in life-cycle cost, in per cent, below which cost alone does not decide."""
 
 
 def sentences(study: Study) -> list[str]:
@@ -31,7 +29,7 @@ def sentences(study: Study) -> list[str]:
     list of str
     """
     if study.scenario.priced:
-        said = [_verdict(study), _why_none(study), runner_up(study), worth_of_top_up(study), _levels(study)]
+        said = [_verdict(study), _why_none(study), runner_up(study), _worth_of_top_up(study), _levels(study)]
     elif study.best is None:
         said = [_service(study), _why_none(study)]
     else:
@@ -65,7 +63,7 @@ def _verdict(study: Study) -> str:
     if study.best is None:
         return text(f"answer.none_meets{incomplete}", delivered=100 * first.delivered_share, **slots)
     best = text(
-        f"answer.best{incomplete}",
+        f"answer.{'best' if len(study.options) > 1 else 'only_option'}{incomplete}",
         capital_cost=money(float(first.life.capital_cost), currency),
         per_m3=f"{currency} {float(first.life.levelised_cost_per_m3):.2f}",
         **slots,
@@ -106,7 +104,7 @@ def _only_one(missed: OptionResult, study: Study) -> str:
     return text("answer.only_one_share", option=missed.name, points=points)
 
 
-def worth_of_top_up(study: Study) -> str | None:
+def _worth_of_top_up(study: Study) -> str | None:
     """Compare the sun alone with the best option that adds grid or generator to it."""
     sunny = [option for option in study.ranked if option.has_array]
     alone = next((option for option in sunny if len(option.sources) == 1), None)

@@ -7,7 +7,6 @@ computed. Numbers keep the 15 significant digits that a spreadsheet keeps.
 
 from __future__ import annotations
 
-import re
 import warnings
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
@@ -133,9 +132,6 @@ def _input_error(path: Path, problems: Sequence[tuple[Cell | None, str]]) -> Inp
     return InputError(str(path), [Problem(str(cell) if cell else "", says) for cell, says in dict.fromkeys(problems)])
 
 
-_KEY_IN_TEXT = re.compile(r"[a-z][a-z0-9_]*(?:\.[a-z][a-z0-9_]*)*")
-
-
 def _placed(problem: Problem, form: Form) -> list[tuple[Cell | None, str]]:
     """Find the cell of a problem; of what is worked out from the visit, the cells that are empty or wrong there."""
     if problem.file:  # it stands in a file that the form includes
@@ -149,13 +145,13 @@ def _placed(problem: Problem, form: Form) -> list[tuple[Cell | None, str]]:
 
 
 def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
-    """Find the cell of a problem; one that concerns a whole section points at the keys its text names."""
+    """Find the cell of a problem; one that concerns a whole section points at the keys that are at odds."""
     key, says = problem.key, problem.text
     cell = _nearest(key, cells)
     if key in cells and problem.kind == "no_entry":
         says = text("form_cell.no_row")
     elif cell is None or not cell.allowed:
-        cell, says = _by_named_keys(key, says, cell, cells)
+        cell, says = _by_keys(problem, cell, cells)
     elif key in cells and problem.kind in ("missing", "no_kind"):
         says = _empty(key, cell)
     elif key in cells and problem.kind == "unknown_key" and not key.startswith("overrides."):
@@ -163,17 +159,15 @@ def _located(problem: Problem, cells: dict[str, Cell]) -> tuple[Cell | None, str
     return cell, says if cell or not key else f"{key}: {says}"
 
 
-def _by_named_keys(key: str, says: str, cell: Cell | None, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
-    starts = (f"{key}.", "") if key else ("",)
-    words = [word for word in dict.fromkeys(_KEY_IN_TEXT.findall(says)) if key or "_" in word or "." in word]
-    found = [next((cells[start + word] for start in starts if start + word in cells), None) for word in words]
-    named = [each for each in dict.fromkeys(found) if each is not None and each != cell]
-    if len(named) == 1:
-        return named[0], says
-    if named:
-        places = text("list.comma").join(f"{each.sheet}!{each.reference}" for each in named)
-        says = text("form_cell.see", problem=says, cells=places)
-    return cell, says
+def _by_keys(problem: Problem, cell: Cell | None, cells: dict[str, Cell]) -> tuple[Cell | None, str]:
+    found = dict.fromkeys(cells[key] for key in problem.keys if key in cells)
+    at_odds = [each for each in found if each != cell]
+    if len(at_odds) == 1:
+        return at_odds[0], problem.text
+    if not at_odds:
+        return cell, problem.text
+    places = text("list.comma").join(f"{each.sheet}!{each.reference}" for each in at_odds)
+    return cell, text("form_cell.see", problem=problem.text, cells=places)
 
 
 def _empty(key: str, cell: Cell) -> str:

@@ -6,11 +6,11 @@ from collections.abc import Iterator, Sequence
 
 from planner.figures import figure
 from planner.money.functions import ratio, where
-from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Kind, Page, Row, Series, Table, Text
+from planner.report.document import Axis, Block, Cell, Chart, Column, Kind, Page, Row, Series, Table, Text
 from planner.report.pages.answer import figure_of
 from planner.report.pages.cash import YEAR, cash_span
 from planner.report.pages.inputs import Inputs, plain_kind
-from planner.report.pages.rests_on import IN_WORKBOOK, more_words, rests_on_table
+from planner.report.pages.rests_on import IN_WORKBOOK, uncertainty_blocks
 from planner.report.pages.since import while_unchanged
 from planner.scenario.starter import statuses
 from planner.scenario.walk import walk
@@ -57,9 +57,7 @@ def basis_page(study: Study, inputs: Inputs, sentences: Sequence[str]) -> Page:
     blocks.append(_basis(study, inputs))
     if study.scenario.priced:
         blocks += [_who_pays(study), _components(study)]
-    if study.effects:
-        table = rests_on_table(study, IN_WORKBOOK)
-        blocks += [*([table] if table.rows else [Heading(table.heading)]), Text(more_words(study))]
+    blocks += uncertainty_blocks(study, IN_WORKBOOK)
     if study.scenario.priced:
         blocks.append(_chart(study))
     name = text("page.basis")

@@ -1,41 +1,12 @@
-"""English."""
+"""English: every sentence of the modules of this folder, and what the figures are called."""
 
-from planner.text.en import (
-    answers,
-    assumptions,
-    bill,
-    by_time,
-    cautions,
-    checks,
-    checks_electrical,
-    checks_nameplate,
-    checks_pipeline,
-    checks_works,
-    decision,
-    form,
-    form_refusals,
-    inputs,
-    materials,
-    method,
-    plate,
-    records,
-    remedies,
-    run,
-    site,
-    studies,
-    technical,
-    terminal,
-    users,
-    weather,
-)
+from importlib import import_module
+from pkgutil import iter_modules
+
 from planner.text.en.figures import FIGURES
 
 __all__ = ["FIGURES", "SENTENCES"]
 
 SENTENCES: dict[str, str] = {}
-for _part in (
-    answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, decision, form, form_refusals, inputs, materials, method, plate, records, remedies, run, site,
-    studies, technical, terminal, users, weather,
-):  # fmt: skip
-    SENTENCES |= _part.SENTENCES
+for _module in iter_modules(__path__):
+    SENTENCES |= getattr(import_module(f"{__name__}.{_module.name}"), "SENTENCES", {})

@@ -49,16 +49,6 @@ SENTENCES: dict[str, str] = {
     "decision.value_water": "{value:,.1f} m3",
     "decision.value_array_and_tank": "{kwp:,.2f} kWp + {tank:,.1f} m3",
     "decision.value_tank": "{tank:,.1f} m3",
-    # days without water
-    "decision.days": (
-        "With {option} more than a tenth of the day's water is missing on {days:.1f} days a year, on at most "
-        "{longest:.0f} days in a row; the worst month is {month}, in which {percent:.1f} % of the water asked for "
-        "comes."
-    ),
-    "decision.days_never": (
-        "With {option} no day in {years} years lacks more than a tenth of its water; the worst month is {month}, in "
-        "which {percent:.1f} % of the water asked for comes."
-    ),
     # what users pay
     "decision.pay_unpriced": (
         "What users must pay is more than these figures say, as no price was entered for: {names}."
