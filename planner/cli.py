@@ -7,6 +7,7 @@ import gc
 import os
 import sys
 from collections.abc import Callable
+from contextvars import copy_context
 from typing import Annotated, ParamSpec
 
 import typer
@@ -24,6 +25,7 @@ from planner.commands.size import size
 from planner.commands.sweep import sweep
 from planner.commands.weather import weather
 from planner.commands.worth import worth
+from planner.text import review_note
 from planner.version import __version__
 
 app = typer.Typer(
@@ -47,8 +49,9 @@ def _guarded(command: Callable[P, int | None]) -> Callable[P, None]:
     def wrapped(*args: P.args, **kwargs: P.kwargs) -> None:
         from planner.scenario.errors import InputError
 
+        context = copy_context()  # of its own: the language that a scenario asks for ends with the command
         try:
-            code = command(*args, **kwargs)
+            code = context.run(command, *args, **kwargs)
         except InputError as error:
             raise typer.Exit(say_wrong(error)) from error
         except (typer.Exit, typer.Abort, KeyboardInterrupt, BrokenPipeError):
@@ -57,6 +60,9 @@ def _guarded(command: Callable[P, int | None]) -> Callable[P, None]:
             if kwargs.get("verbose"):
                 raise
             raise typer.Exit(say_fault(error)) from error
+        note = "" if kwargs.get("quiet") else context.run(review_note)
+        if note:
+            typer.echo(note)
         if code:
             raise typer.Exit(code)
 

@@ -20,7 +20,7 @@ from planner.supply.worst_year import (
     missing_l_per_day_worst_year_in_ten,
     worst_year_in_ten,
 )
-from planner.text import figure_definition, figure_label, text
+from planner.text import figure_definition, figure_label, model_words, text
 
 Array = NDArray[np.float64]
 Group = Literal["design", "service", "energy", "money", "components", "users", "carbon", "comparison"]
@@ -113,7 +113,7 @@ class Figure:
 
     def unit_in(self, currency: str) -> str:
         """Its unit with the currency's code in it."""
-        return self.unit.replace("money", currency)
+        return model_words(self.unit).replace("money", currency)
 
 
 def _mean(name: str) -> Callable[[Any], Any]:

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Annotated
 import typer
 
 from planner.commands.ending import say_fault, say_wrong
-from planner.commands.options import DONE, Outputs, Quiet, Scenarios, Seed, Verbose
+from planner.commands.options import DONE, Language, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, rows_kind, shown_progress
 from planner.text import listed, text
 
@@ -48,6 +48,7 @@ class _Wanted:
 
     outputs: Path
     seed: int | None
+    language: str | None
     brief: bool
     quick: bool
     quiet: bool
@@ -66,6 +67,7 @@ def run(
     scenarios: Scenarios,
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
     compare: Compare = None,
@@ -79,7 +81,7 @@ def run(
     from planner.scenario.errors import InputError, Problem
 
     kind = rows_kind(parquet=parquet)
-    wanted = _Wanted(outputs, seed, brief, quick, quiet, verbose, rows, kind)
+    wanted = _Wanted(outputs, seed, language, brief, quick, quiet, verbose, rows, kind)
     doubled = {file.stem for file in scenarios if sum(other.stem == file.stem for other in scenarios) > 1}
     if doubled:
         name = sorted(doubled)[0]
@@ -155,7 +157,8 @@ def _run_one(file: Path, wanted: _Wanted, warned: set[str]) -> Study:
     if (wanted.outputs / workbook).resolve() == file.resolve():
         raise InputError(str(file), [Problem("", "the results would replace this form; give another --outputs folder")])
     with located(file):
-        study = study_scenario(read_with_seed(file, wanted.seed), file.parent, with_effects=not wanted.quick)
+        checked = read_with_seed(file, wanted.seed, wanted.language)
+        study = study_scenario(checked, file.parent, with_effects=not wanted.quick)
         verdicts = study_verdicts(study)
         found = remedied(study, verdicts, file.parent)
     beware, with_remedies = cautions(study), remedied_sentences(found)

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
-from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, OneScenario, Quiet, Seed, Verbose
+from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, Language, OneScenario, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, rows_kind
 from planner.text import text
 
@@ -38,6 +38,7 @@ def sweep(
     ] = None,
     resume: Annotated[bool, typer.Option("--resume", help="Go on with the same sweep where it was stopped.")] = False,
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -52,7 +53,7 @@ def sweep(
     from planner.study.sweep.run import run_sweep
     from planner.study.sweep.summary import sentences
 
-    checked = read_with_seed(scenario, seed)
+    checked = read_with_seed(scenario, seed, language)
     kind = rows_kind(parquet=rows is Rows.PARQUET)
     book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
     check_folder(outputs, [book.name, table.name])

@@ -14,7 +14,7 @@ from planner.scenario.paths import Path, dotted, parts_of, set_path
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import Field, walk, words_of
 from planner.study.cases import SIZES
-from planner.text import known, text
+from planner.text import known, model_words, text
 
 STAGES: tuple[Changes, ...] = ("weather", "run", "money", "nothing")
 """In the order in which they follow from one another: a change leaves every earlier stage as it was."""
@@ -118,7 +118,7 @@ def _keys_of(scenario: Scenario, field: Field) -> Iterator[Key]:
 def label_of(scenario: Scenario, field: Field, path: Path) -> str:
     """Name a value for people: what it is, in which entry or part of the works, and which value of a list."""
     option = path[1] if field.in_override else None
-    name = field.short
+    name = model_words(field.short)
     if isinstance(path[-1], int):
         name = text("input.numbered", list=name, number=path[-1] + 1)
     parts = field.path[2:-1] if option else field.path[:-1]
@@ -138,7 +138,7 @@ def _place_of(scenario: Scenario, parts: Path) -> str:
 
 def _title(names: Sequence[str]) -> str:
     key = f"input.place.{'.'.join(names)}"
-    return text(key) if known(key) else words_of(names[-1])
+    return text(key) if known(key) else model_words(words_of(names[-1]))
 
 
 def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float | None]]:

@@ -12,7 +12,7 @@ from planner.report.shown import NOTHING
 from planner.study.compare import Study
 from planner.study.rests_on import Effect, Pair
 from planner.study.switching_values import SwitchingValue, Turn
-from planner.text import text
+from planner.text import model_words, number, text
 
 RESTS_ON, SWITCHING = "rests_on", "uncertainty"
 SHOWN = 5
@@ -119,15 +119,15 @@ def _row(effect: Effect) -> Row:
         "key": Cell(effect.key, "wrap"),
         "label": Cell(effect.label, "wrap"),
         "value": Cell(value, kind),
-        "unit": Cell(effect.unit),
+        "unit": Cell(model_words(effect.unit)),
         "tried": Cell(_pair(effect.tried, ".3g")),
         "met": Cell(_pair(effect.demand_met_percent, ".2f")),
         "cost": Cell(_pair(effect.life_cycle_cost, ",.0f")),
-        "source": Cell(effect.how, "wrap"),
+        "source": Cell(model_words(effect.how), "wrap"),
     }
     return Row(effect.key, cells)
 
 
 def _pair(ends: Pair, kind: str) -> str:
-    low, high = (NOTHING if isnan(end) else format(end, kind) for end in ends)
+    low, high = (NOTHING if isnan(end) else number(end, kind) for end in ends)
     return text("rests_on.pair", low=low, high=high)

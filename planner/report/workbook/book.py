@@ -12,6 +12,7 @@ from xlsxwriter.utility import xl_rowcol_to_cell
 from planner.money.formula import Formula
 from planner.report.document import Chart, Heading, Page, Report, Section, Table, Text, Tiles
 from planner.report.files import write_stream
+from planner.report.review import with_review_note
 from planner.report.style import FONT, SIZE, Styles
 from planner.report.workbook.charts import book_chart
 from planner.report.workbook.layout import (
@@ -28,8 +29,9 @@ from planner.report.workbook.layout import (
 from planner.report.workbook.sheet import NotFinite, Printing, Sheet, clean, fit_for_xml
 
 CHART_COLUMNS, CHART_COLUMN_WIDTH, GAP_WIDTH = 8, 9.0, 2.0
-LEAST_COLUMNS = 6
 """A chart beside a table takes so many columns of its own, behind a narrow one."""
+LEAST_COLUMNS = 6
+"""A chart below tables of fewer columns takes more than they do."""
 LEAST_CHART_COLUMNS = 5
 """A chart among the page's columns takes no fewer."""
 _LONGEST_FOOTER, QUOTE = 100, chr(34)
@@ -56,7 +58,8 @@ def write_book(report: Report, path: Path, more: More | None = None) -> None:
     NotFinite
         When a figure has no value where it must have one; an earlier file is then left as it was.
     """
-    write_stream(path, lambda stream: _fill(report, stream, more))
+    noted = with_review_note(report)
+    write_stream(path, lambda stream: _fill(noted, stream, more))
 
 
 def _fill(report: Report, stream: BinaryIO, more: More | None) -> None:
