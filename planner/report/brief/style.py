@@ -2,7 +2,7 @@
 
 from planner.report.style import FONT, INK, MIST, RULE, SLATE, STRAW
 
-LETTERS = f"{FONT}, 'Liberation Sans', Helvetica, Roboto, 'DejaVu Sans Condensed', sans-serif"
+LETTERS = ", ".join((FONT, "'Liberation Sans'", "Helvetica", "Roboto", "'DejaVu Sans Condensed'", "sans-serif"))
 STYLE = f"""
 * {{ box-sizing: border-box; }}
 body {{ font: 16px/1.4 {LETTERS}; color: {INK}; background: #fff; max-width: 60rem;
