@@ -31,9 +31,10 @@ def need_blocks(material: Material) -> Iterator[Block]:
     yield Text(text("proposal.target", percent=f"{service.demand_met_percent:g}", years=years))
     if people_drink(scenario):
         yield Text(text("proposal.service_ladder"))
-    for key in ("demand.growth_percent_per_year", "demand.leakage_percent"):
-        if not material.given(key):
-            yield to_complete(key.rpartition(".")[2].partition("_")[0])
+    if not material.given("demand.growth_percent_per_year"):
+        yield to_complete("growth")
+    if not material.given("demand.leakage_percent") and not material.given("demand.leakage_m3_per_day"):
+        yield to_complete("leakage")
     people = [user for user in scenario.demand.users if user.kind == "people"]
     if any("litres_per_person_day" not in user.model_fields_set for user in people):
         yield to_complete("litres")
