@@ -15,11 +15,20 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.money.users import INCOMES, TARIFFS
-from planner.text import figure_definition, figure_label, text
+from planner.supply.worst_year import (
+    demand_met_worst_year_in_ten,
+    missing_l_per_day_worst_year_in_ten,
+    worst_year_in_ten,
+)
+from planner.text import figure_definition, figure_label, model_words, text
 
 Array = NDArray[np.float64]
 Group = Literal["design", "service", "energy", "money", "components", "users", "carbon", "comparison"]
 Format = Literal["whole", "one", "two", "three", "money", "price"]
+
+_LITRES_PER_M3 = 1000
+_ALL = 1e-9
+"""Share of the demand within which all of it is met."""
 
 MONEY: tuple[Group, ...] = ("money", "components", "users", "comparison")
 """Groups of figures of money: where there are no prices, there are none of them."""
@@ -104,7 +113,7 @@ class Figure:
 
     def unit_in(self, currency: str) -> str:
         """Its unit with the currency's code in it."""
-        return self.unit.replace("money", currency)
+        return model_words(self.unit).replace("money", currency)
 
 
 def _mean(name: str) -> Callable[[Any], Any]:
@@ -134,6 +143,24 @@ def _pumped_percent(source: str) -> Callable[[Any], Any]:
 
 def _worst_month_percent(result: Any) -> Any:
     return 100 * np.nanmin(result.outcome.month_share, axis=-1)
+
+
+def _worst_month(result: Any) -> Any:
+    """Month of the lowest share, 1 to 12; NaN where no month lacks anything."""
+    share = result.outcome.month_share
+    return np.where(np.nanmin(share, axis=-1) < 1 - _ALL, 1.0 + np.nanargmin(share, axis=-1), np.nan)
+
+
+def _worst_month_short_days(result: Any) -> Any:
+    by_month = result.outcome.month_short_days.mean(axis=-2)
+    worst = np.nanargmin(result.outcome.month_share, axis=-1)
+    return np.take_along_axis(by_month, np.expand_dims(worst, -1), axis=-1)[..., 0]
+
+
+def _missing_l_per_short_day(result: Any) -> Any:
+    did = result.outcome
+    litres = _LITRES_PER_M3 * did.short_days_shortfall_m3.sum(axis=(-1, -2))
+    return _ratio(litres, did.month_short_days.sum(axis=(-1, -2)))
 
 
 def _shortfall_m3(result: Any) -> Any:
@@ -177,6 +204,16 @@ def _co2_per_m3(result: Any) -> Any:
 def _ratio(part: Any, whole: Any) -> Any:
     part, whole = np.broadcast_arrays(np.asarray(part, dtype=float), np.asarray(whole, dtype=float))
     return np.divide(part, whole, out=np.full(part.shape, np.nan), where=whole > 0)
+
+
+def _share_in_ten(result: Any) -> Any:
+    did = result.quantities
+    return 100 * demand_met_worst_year_in_ten(did.demand_m3, did.delivered_m3)
+
+
+def _missing_in_ten(result: Any) -> Any:
+    did = result.quantities
+    return missing_l_per_day_worst_year_in_ten(did.demand_m3, did.delivered_m3)
 
 
 def _limit_shortfall_m3(result: Any) -> Any:
@@ -228,17 +265,24 @@ FIGURES: tuple[Figure, ...] = (
     Figure("total_dynamic_head_m", "m", "one", "design", lambda result: result.duty.total_head_m),
     Figure("generator_kw", "kW", "one", "design", lambda result: result.generator_kw),
     Figure("meets_target", "", "whole", "service", lambda result: result.meets_service),
+    Figure("short_days_per_year", "days/year", "one", "service", _mean("month_short_days")),
+    Figure("worst_month", "month, 1 to 12", "whole", "service", _worst_month, "figure.nothing_missing"),
+    Figure("worst_month_short_days", "days/year", "one", "service", _worst_month_short_days),
+    Figure("longest_short_days", "days", "whole", "service", lambda r: r.outcome.longest_short_days.max(axis=-1)),
+    Figure("missing_l_per_short_day", "L/day", "whole", "service", _missing_l_per_short_day, "figure.no_short_day"),
     Figure("demand_met_percent", "% of demand", "two", "service", lambda r: 100 * r.delivered_share),
     Figure("demand_met_worst_year_percent", "% of demand", "two", "service", lambda r: 100 * r.worst_year_share),
     Figure("demand_met_worst_month_percent", "% of demand", "two", "service", _worst_month_percent),
-    Figure("short_days_per_year", "days/year", "one", "service", lambda r: r.outcome.short_days.mean(axis=-1)),
-    Figure("longest_short_days", "days", "whole", "service", lambda r: r.outcome.longest_short_days.max(axis=-1)),
     Figure("demand_first_year_m3", "m3", "whole", "service", lambda r: r.quantities.demand_m3[..., 0]),
     Figure("delivered_first_year_m3", "m3", "whole", "service", lambda r: r.quantities.delivered_m3[..., 0]),
     Figure("demand_last_year_m3", "m3", "whole", "service", lambda r: r.quantities.demand_m3[..., -1]),
     Figure("delivered_last_year_m3", "m3", "whole", "service", lambda r: r.quantities.delivered_m3[..., -1]),
     Figure("shortfall_m3_per_year", "m3/year", "one", "service", _shortfall_m3),
     Figure("shortfall_by_daily_limit_m3_per_year", "m3/year", "one", "service", _limit_shortfall_m3),
+    Figure("demand_met_worst_year_in_ten_percent", "% of demand", "two", "service", _share_in_ten),
+    Figure("short_days_worst_year_in_ten", "days/year", "one", "service",
+           lambda r: worst_year_in_ten(r.outcome.short_days, worst="high")),
+    Figure("missing_l_per_day_worst_year_in_ten", "L/day", "whole", "service", _missing_in_ten),
     Figure("pumped_by_solar_percent", "% of pumped", "one", "service", _pumped_percent("solar")),
     Figure("pumped_by_grid_percent", "% of pumped", "one", "service", _pumped_percent("grid")),
     Figure("pumped_by_generator_percent", "% of pumped", "one", "service", _pumped_percent("generator")),
@@ -287,6 +331,9 @@ FIGURES: tuple[Figure, ...] = (
     _compared("discounted_payback_years", "years", "discounted_payback_years", absent="figure.never"),
 )  # fmt: skip
 """Every figure, in the order in which figures are shown."""
+
+DAYS = ("short_days_per_year", "worst_month", "worst_month_short_days", "longest_short_days", "missing_l_per_short_day")
+"""Figures of the days without water, in the order in which they are shown."""
 
 _BY_KEY = {figure.key: figure for figure in FIGURES}
 

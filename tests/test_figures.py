@@ -8,7 +8,7 @@ from collections.abc import Iterator
 import numpy as np
 import pytest
 
-from planner.figures import FIGURES, Figure, figure
+from planner.figures import DAYS, FIGURES, Figure, figure
 from planner.money.figures import FIGURES as MONEY
 from planner.money.returns import RETURNS
 from planner.money.users import users_definitions
@@ -102,3 +102,25 @@ def test_the_reference_says_that_it_is_one(study: Study) -> None:
         assert np.isnan(float(shown.read(against)))
         assert shown.words_for(against) == "reference"
         assert all(shown.words_for(option) == text(shown.absent) for option in study.options if option != against)
+
+
+def test_days_without_water_are_those_of_the_hours(study: Study) -> None:
+    short, month, in_month, longest, litres = (
+        np.array([float(figure(key).read(option)) for option in study.options]) for key in DAYS
+    )
+    assert (in_month <= short + 1e-9).all()
+    assert (longest <= short).all()
+    lacking = short > 0
+    assert lacking.any()
+    assert not lacking.all()
+    assert set(month[lacking]) <= set(range(1, 13))
+    assert np.isnan(litres[~lacking]).all()
+    for option, days, missing_l in zip(study.options, short, litres, strict=True):
+        did = option.outcome
+        shortfall_m3 = float((did.demand_m3 - did.delivered_m3).sum())
+        if days:
+            assert 0.1 * did.demand_m3.min() / 31 < missing_l / 1000 * (1 + 1e-9)
+            assert days * missing_l / 1000 <= shortfall_m3 + 1e-6
+            worst = int(np.argmin(did.delivered_m3.sum(axis=-2) / did.demand_m3.sum(axis=-2)))
+            assert float(figure("worst_month").read(option)) == worst + 1
+            assert float(figure("worst_month_short_days").read(option)) == did.month_short_days[:, worst].mean()

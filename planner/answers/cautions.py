@@ -9,12 +9,13 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from planner.checks.safety import people_drink, placed_cautions
 from planner.figures import figure
 from planner.money.benchmarks import benchmarks_for, units_per_dollar
-from planner.money.quantities import PERCENTAGES
+from planner.money.quantities import PERCENTAGES, Thing
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.study.compare import Study
 from planner.study.search import LEVELS
-from planner.text import listed, text
+from planner.study.site import estimate_sentences
+from planner.text import known, listed, source_name, text
 
 
 def cautions(study: Study) -> list[str]:
@@ -38,22 +39,64 @@ def safety_cautions(sources: Sequence[SourceKind], *, drinks: bool) -> list[str]
     return [caution.words for caution in placed_cautions(sources, drinks=drinks)]
 
 
+def dangers(sources: Sequence[SourceKind]) -> list[str]:
+    """Name in a few words what can kill at works with some sources."""
+    own = [_danger_words(source, danger) for source in sources for danger in _DANGERS.get(source, (source,))]
+    return [*own, *(text(f"danger.{danger}") for danger in _DANGERS_OF_WORKS)]
+
+
+def _danger_words(source: str, danger: str) -> str:
+    key = f"danger.{danger}"
+    return text(key) if known(key) else text("danger.any", source=source_name(source))
+
+
+def warnings(study: Study, said: set[str], *, full: bool) -> list[str]:
+    """Warn of what can kill at the works, each thing once a call.
+
+    Parameters
+    ----------
+    study : Study
+        The finished comparison.
+    said : set of str
+        What was warned of before in the same call; what is new is added.
+    full : bool
+        Whether the cautions themselves are wanted, in place of the names of the dangers.
+    """
+    first = not said
+    wanted = safety_cautions(study.sources, drinks=people_drink(study.scenario)) if full else dangers(study.sources)
+    new = [words for words in wanted if words not in said]
+    said.update(new)
+    if full:
+        listed_ones = [text("terminal.beware", caution=words) for words in new]
+        return [*listed_ones, text("caution.local")] if first else listed_ones
+    return [text("terminal.dangers" if first else "terminal.more_dangers", dangers=listed(new))] if new else []
+
+
+def weather_first(sentences: Sequence[str], scenario: Scenario) -> list[str]:
+    """Put what there is to say of estimated weather before the answer, which then ends the screen."""
+    estimate = estimate_sentences(scenario)
+    return [*(each for each in sentences if each in estimate), *(each for each in sentences if each not in estimate)]
+
+
 def number_cautions(study: Study) -> list[str]:
     """List the limits of a study's numbers."""
+    return [*limits(study), *_further_limits(study)]
+
+
+def limits(study: Study) -> list[str]:
+    """List the limits of a study's numbers that bear on the decision and that nothing else on the screen says."""
     scenario = study.scenario
     said = list(study.weather.notes)
     if not study.altitude_given:
         said.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
     said += _clock(scenario)
     if scenario.priced:
-        said += [*_unpriced(study), *_loan(scenario), *_under_budgeted(study)]
+        said += [*_free(study), *_loan(scenario), *_under_budgeted(study)]
     said += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
     if hours > 20:
         said.append(text("caution.hours_a_day", hours=f"{hours:.1f}", flow=f"{study.duty.flow_m3h:.1f}"))
-    if study.duty.limited_by == "safe yield":
-        said.append(text("caution.safe_yield", flow=f"{scenario.borehole.safe_yield_m3h:g}"))
     for option in study.options:
         solar = option.scenario.sources.solar
         if option.array is not None and solar is not None and option.strings:
@@ -61,6 +104,14 @@ def number_cautions(study: Study) -> list[str]:
             if hours_held > 200:
                 said.append(text("caution.dc_window", option=option.name, hours=f"{hours_held:.0f}"))
                 break
+    return said
+
+
+def _further_limits(study: Study) -> list[str]:
+    scenario = study.scenario
+    said = _unpriced(study) if scenario.priced else []
+    if study.duty.limited_by == "safe yield":
+        said.append(text("caution.safe_yield", flow=f"{scenario.borehole.safe_yield_m3h:g}"))
     said += [source.emission_caution for source in study.sources if not source.emission_known(scenario)]
     lowest = min(start for start, _ in LEVELS)
     for option in study.ranked:
@@ -82,6 +133,10 @@ def _clock(scenario: Scenario) -> list[str]:
     return [text("caution.summer_time", zone=scenario.site.time_zone)]
 
 
+_DANGERS = {"generator": ("exhaust", "backfeed")}
+"""What is dangerous of a source, where it is more than its electricity."""
+_DANGERS_OF_WORKS = ("lightning", "loads", "falls", "air", "trench", "tank", "water")
+
 _IN_ANOTHER_PRICE = {
     "structure": "sources.solar.structure_price_per_module",
     "power_line": "sources.grid.line_price_per_m",
@@ -89,9 +144,20 @@ _IN_ANOTHER_PRICE = {
 """Lines whose price the price list has within that of another, by the key at which it then puts 0."""
 
 
+def _missing(study: Study) -> dict[Thing, str]:
+    """What no price was entered for, and what it is called."""
+    return {thing: thing.label() for option in study.options for thing in option.unpriced}
+
+
 def _unpriced(study: Study) -> list[str]:
-    """Name what no price was entered for, and what was entered as free."""
-    missing = {thing: thing.label() for option in study.options for thing in option.unpriced}
+    """Name what no price was entered for."""
+    missing = _missing(study)
+    return [text("caution.unpriced", names=listed(list(missing.values())))] if missing else []
+
+
+def _free(study: Study) -> list[str]:
+    """Name what was entered as free."""
+    missing = _missing(study)
     free = {
         line.thing: line.label
         for option in study.options
@@ -101,12 +167,7 @@ def _unpriced(study: Study) -> list[str]:
     assumed = {assumption.key for assumption in study.scenario.assumptions}
     within = {thing for thing, key in _IN_ANOTHER_PRICE.items() if key in assumed}
     entered = [label for thing, label in free.items() if thing not in missing and thing.key not in within]
-    said = []
-    if missing:
-        said.append(text("caution.unpriced", names=listed(list(missing.values()))))
-    if entered:
-        said.append(text("caution.free", names=listed(entered)))
-    return said
+    return [text("caution.free", names=listed(entered))] if entered else []
 
 
 def _loan(scenario: Scenario) -> list[str]:

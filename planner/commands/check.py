@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from planner.commands.options import DONE, OneScenario, Quiet, Seed, Verbose
+from planner.commands.options import DONE, Language, OneScenario, Quiet, Seed, Verbose
 from planner.commands.reading import as_toml, located, read_with_seed
 
 if TYPE_CHECKING:
@@ -33,6 +33,7 @@ def check(
         ),
     ] = None,
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -46,7 +47,7 @@ def check(
         from planner.report.scenario_file import check_new_file
 
         check_new_file(apply)
-    checked = read_with_seed(scenario, seed)
+    checked = read_with_seed(scenario, seed, language)
     with located(scenario):
         place = place_of(checked)
         weather = weather_of(checked, place, scenario.parent)
@@ -55,9 +56,9 @@ def check(
     if not quiet:
         from planner.report.checks_table import check_summary
 
-        found = [*finding(basis, verdicts), *estimate_sentences(checked)[:1]]
+        found, beware = finding(basis, verdicts), estimate_sentences(checked)[:1]
         lines = plate_lines(basis, verdicts)
-        _print(check_summary(checked.name, found, lines, verdicts, verbose=verbose))
+        _print(check_summary(checked.name, found, lines, verdicts, beware, verbose=verbose))
     if apply is not None:
         from planner.checks.remedies import carried_out
         from planner.report.checks_table import carried_out_blocks

@@ -8,7 +8,7 @@ from typing import Annotated
 
 import typer
 
-from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
+from planner.commands.options import DONE, Language, OneScenario, Outputs, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
 
@@ -29,6 +29,7 @@ def worth(
     source: Annotated[Source, typer.Argument(help="The source in question.", show_default=False)],
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -48,7 +49,7 @@ def worth(
     with located(scenario), shown_progress(quiet) as progress:
         done = iter(range(100))
         found = worth_of(
-            read_with_seed(scenario, seed),
+            read_with_seed(scenario, seed, language),
             source.value,
             scenario.parent,
             lambda step: progress(next(done), STEPS, step),
@@ -58,6 +59,6 @@ def worth(
         write_book(worth_report(found, said), folder / workbook.name)
         write_study_json(worth_as_data(found, said), folder / data.name)
     if not quiet:
-        out_console().print(terminal_blocks(worth_summary(found, said)))
         typer.echo(text("command.wrote_both", first=workbook, second=data))
+        out_console().print(terminal_blocks(worth_summary(found, said)))
     return DONE

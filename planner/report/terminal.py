@@ -1,81 +1,122 @@
-"""The result for the terminal: a table a farmer can read, the sentences, the cautions."""
+"""The result of a run for the terminal, on one screen: what it rests on and its limits first, the answer last."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
 
 from rich.console import Group, RenderableType
 from rich.padding import Padding
 from rich.text import Text
 
-from planner import figures
-from planner.checks.verdict import SYMBOL, Verdict, worst_first
-from planner.report.checks_table import figure, summary
-from planner.report.document import Cell, Column, Row, Table
-from planner.report.pages.answer import DASHED
+from planner.answers.days import days_words
+from planner.checks.verdict import ORDER, SYMBOL, Outcome, Verdict, worst_first
+from planner.report.checks_table import figure
 from planner.report.pages.rests_on import IN_TERMINAL, more_words, rests_on_table
+from planner.report.terminal_options import INCOMPLETE, days_table, options_table
 from planner.report.terminal_writer import terminal_table
 from planner.study.compare import Study
-from planner.text import text
+from planner.text import model_words, text
 from planner.water.duty import Duty
 
-FIGURES = (
-    "demand_met_percent", "tank_m3", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year", "capital_cost",
-    "life_cycle_cost", "levelised_cost_per_m3",
-)  # fmt: skip
-"""Figures of the table of options."""
-INCOMPLETE = "*"
-"""Marks an option whose costs leave out what has no price."""
+SHOWN_FAULTS, SHOWN_NAMES = 3, 4
+NAMED: tuple[Outcome, ...] = ("fail", "caution")
+"""Outcomes of which the checks are named, and not only counted."""
 
 
-def options_table(study: Study) -> Table:
-    """Lay the options out side by side, best first, by figures of the catalogue."""
-    scenario = study.scenario
-    headings = [text("narrow.option"), text("narrow.meets_target")]
-    headings += [text(f"narrow.{key}", currency=scenario.currency) for key in FIGURES]
-    columns = tuple(Column(key, name) for key, name in zip(("option", "meets", *FIGURES), headings, strict=True))
-    rows = []
-    for option in study.ranked:
-        cells = {
-            "option": Cell(f"{option.name} {INCOMPLETE}" if option.unpriced else option.name),
-            "meets": Cell(text("answer.yes" if option.meets_service else "answer.no")),
-        }
-        for key in FIGURES:
-            value = float(figures.figure(key).read(option))
-            nothing = key in DASHED and value == 0
-            cells[key] = Cell(float("nan") if nothing else value, figures.figure(key).format)
-        rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
-    title = text("narrow.title", name=scenario.name, years=scenario.finance.analysis_period_years)
-    return Table("terminal", columns, tuple(rows), heading=title)
+@dataclass(frozen=True)
+class Answer:
+    """What there is to say of a finished study.
+
+    Attributes
+    ----------
+    found : sequence of str
+        Whether the pump fits, and if not, which would.
+    sentences : sequence of str
+        The answer.
+    remedied : sequence of str
+        What the answer becomes with the remedies of failed checks.
+    verdicts : sequence of Verdict
+        What the site checks found.
+    limits : sequence of str
+        Limits of the figures.
+    dangers : sequence of str
+        What can hurt at the works, or the cautions themselves, that the call has not said before.
+    """
+
+    found: Sequence[str]
+    sentences: Sequence[str]
+    remedied: Sequence[str]
+    verdicts: Sequence[Verdict]
+    limits: Sequence[str]
+    dangers: Sequence[str]
 
 
-def study_report(
-    study: Study,
-    sentences: Sequence[str],
-    notes: Sequence[str],
-    verdicts: Sequence[Verdict],
-    remedied: Sequence[str] = (),
-    *,
-    verbose: bool,
-) -> Group:
-    """Put table, sentences, failed checks with their remedies and limits together; `verbose` adds duty and weather."""
-    parts: list[RenderableType] = [terminal_table(options_table(study))]
+def run_report(study: Study, answer: Answer, *, verbose: bool) -> Group:
+    """Put the answer of a run together; `verbose` adds the duty, the weather and the days without water in full."""
+    return Group(*_parts(study, answer, verbose=verbose))
+
+
+def _parts(study: Study, answer: Answer, *, verbose: bool) -> Iterator[RenderableType]:
+    priced = study.scenario.priced
+    slots = {"name": study.scenario.name, "years": study.scenario.finance.analysis_period_years}
+    yield Text(text("narrow.title" if priced else "narrow.title_technical", **slots), style="bold")
+    if verbose or not priced:
+        yield Text(duty_words(study.duty))
     if verbose:
-        parts += [Text(duty_words(study.duty)), Text(text("terminal.weather", source=study.weather.source))]
-    missing = dict.fromkeys(thing.label() for option in study.ranked for thing in option.unpriced)
-    if missing:
-        parts.append(Text(text("terminal.incomplete", mark=INCOMPLETE, names=", ".join(missing))))
-    parts.append(Text(""))
-    parts += [Text(sentence) for sentence in sentences]
-    parts += [Text(""), Text(text("terminal.checks", summary=summary(verdicts)))]
-    parts += [indented(failed_words(verdict)) for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
-    parts += [Text(sentence) for sentence in remedied]
+        yield Text(text("terminal.weather", source=study.weather.source))
+    yield from map(Text, () if priced else answer.found)
     if study.effects:
         table = rests_on_table(study, IN_TERMINAL)
-        parts += [Text(""), *([terminal_table(table)] if table.rows else []), Text(more_words(study))]
-    parts += [Text(""), Text(text("terminal.limits"))]
-    parts += [indented(f"! {note}") for note in notes]
-    return Group(*parts)
+        yield Text("")
+        if table.rows:
+            yield terminal_table(table)
+        yield Text(more_words(study))
+    yield Text("")
+    yield Text(text("terminal.checks", summary=named_summary(answer.verdicts)))
+    yield from _faults(answer.verdicts)
+    yield from (Text(text("terminal.beware", caution=limit)) for limit in answer.limits)
+    yield from (Text(danger) for danger in answer.dangers)
+    yield Text("")
+    if verbose:
+        yield terminal_table(days_table(study))
+        yield Text("")
+    yield terminal_table(options_table(study))
+    missing = dict.fromkeys(thing.label() for option in study.ranked for thing in option.unpriced)
+    if missing and priced:
+        yield Text(text("terminal.incomplete", mark=INCOMPLETE, names=", ".join(missing)))
+    yield Text("")
+    yield from _answer(study, answer)
+
+
+def _answer(study: Study, answer: Answer) -> Iterator[Text]:
+    first, *others = answer.sentences
+    yield Text(first, style="bold")
+    if study.scenario.priced:  # without prices the first sentence says it
+        yield Text(days_words(study.ranked[0]))
+    yield from map(Text, [*others, *answer.remedied])
+
+
+def _faults(verdicts: Sequence[Verdict]) -> Iterator[RenderableType]:
+    faults = [verdict for verdict in worst_first(verdicts) if verdict.outcome == "fail"]
+    yield from (indented(failed_words(verdict)) for verdict in faults[:SHOWN_FAULTS])
+    if len(faults) > SHOWN_FAULTS:
+        yield indented(text("terminal.more_faults", count=len(faults) - SHOWN_FAULTS))
+
+
+def named_summary(verdicts: Iterable[Verdict]) -> str:
+    """Count the verdicts in words and name those that did not pass, such as '1 with caution (surge), 31 passed'."""
+    found: dict[Outcome, list[str]] = {}
+    for verdict in worst_first(verdicts):
+        found.setdefault(verdict.outcome, []).append(verdict.what)
+    return ", ".join(_counted(outcome, found[outcome]) for outcome in ORDER if outcome in found)
+
+
+def _counted(outcome: Outcome, names: Sequence[str]) -> str:
+    if outcome not in NAMED:
+        return text(f"check.count_{outcome}", count=len(names))
+    key = f"check.named_{outcome}" if len(names) <= SHOWN_NAMES else f"check.named_first_{outcome}"
+    return text(key, count=len(names), names="; ".join(names[:SHOWN_NAMES]))
 
 
 def duty_words(duty: Duty) -> str:
@@ -89,7 +130,7 @@ def duty_words(duty: Duty) -> str:
         friction=f"{duty.friction_m:.1f}",
         residual=f"{duty.residual_head_m:.1f}",
         input_w=f"{duty.input_power_w:.0f}",
-        limit=duty.limited_by,
+        limit=model_words(duty.limited_by),
     )
 
 
@@ -109,9 +150,3 @@ def failed_words(verdict: Verdict) -> str:
 def indented(words: str) -> Padding:
     """Set words in from the left."""
     return Padding(Text(words), (0, 0, 0, 2))
-
-
-def cautions_report(cautions: Sequence[str]) -> Group:
-    """List the cautions of the work itself, and once that local codes come first."""
-    shown = [indented(f"! {caution}") for caution in cautions]
-    return Group(Text(""), Text(text("brief.cautions")), *shown, indented(text("caution.local")))

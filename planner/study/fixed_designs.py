@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 import numpy as np
 
 from planner.assumptions.reader import option_scenario
+from planner.figures import DAYS, figure
 from planner.scenario.scenario import Scenario
 from planner.study.cases import Case, Design
 from planner.study.context import Context
@@ -32,6 +33,8 @@ class OptionSummary:
     present_cost: float
     equivalent_yearly_cost: float
     levelised_cost_per_m3: float
+    days: tuple[float, ...] = ()
+    """Days without water, the figures of `figures.DAYS`; where they were asked for."""
 
     @property
     def name(self) -> str:
@@ -59,7 +62,8 @@ class FixedDesigns:
 
     def at_base(self) -> list[OptionSummary]:
         """What every option does in the scenario as it stands."""
-        return [_summary(self.base, index) for index in range(len(self.base.cases))]
+        days = np.transpose([figure(key).read(self.base) for key in DAYS])
+        return [replace(_summary(self.base, index), days=tuple(map(float, row))) for index, row in enumerate(days)]
 
     def at(
         self, varied: VariedInput, values: Sequence[float], names: Sequence[str] | None = None

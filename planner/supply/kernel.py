@@ -60,9 +60,11 @@ class Totals:
 
     `shortfall_m3` is demand not met, `idle_m3` and `idle_kwh` the sun's pumping that found no room, `sun_shift_kwh` the
     change of solar energy used through top-up. `top_ups` hold what each top-up source did in the columns it serves,
-    in their order. `start_m3` (variants, columns) is the tank's first level, `end` the state after the last hour,
-    `short_days` (variants, columns) the number of short days, `longest_short_days` the longest run of them.
-    `users_shortfall_m3` is the part of the shortfall that users miss, None where their share of the draw was not given.
+    in their order. `short_days` is the number of short days, `short_days_shortfall_m3` what users miss on them (all of
+    the shortfall where their share of the draw was not given). `users_shortfall_m3` is the part of the shortfall that
+    users miss, None where their share was not given. `days` is how many days were run. `start_m3` (variants, columns)
+    is the tank's first level, `end` the state after the last hour, `longest_short_days` (variants, columns) the longest
+    run of short days, `first_short_days` (variants, columns) the run that the hours begin with, without any before.
     """
 
     shortfall_m3: Array
@@ -74,21 +76,29 @@ class Totals:
     start_m3: Array
     end: State
     short_days: Array
+    short_days_shortfall_m3: Array
     longest_short_days: Array
+    first_short_days: Array
+    days: int
 
     @staticmethod
     def joined(parts: Sequence[Totals]) -> Totals:
         """Put parts of a year one after another, each run on from the end of the one before."""
-        names = ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")
+        names = ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh", "short_days", "short_days_shortfall_m3")
         users = [part.users_shortfall_m3 for part in parts if part.users_shortfall_m3 is not None]
+        days, first_short_days = 0, np.zeros_like(parts[0].first_short_days)
+        for part in parts:
+            first_short_days += (first_short_days == days) * part.first_short_days
+            days += part.days
         return Totals(
             **{name: np.concatenate([getattr(part, name) for part in parts]) for name in names},
             users_shortfall_m3=np.concatenate(users) if len(users) == len(parts) else None,
             top_ups=tuple(TopUpTotals.joined(of_source) for of_source in zip(*(p.top_ups for p in parts), strict=True)),
             start_m3=parts[0].start_m3,
             end=parts[-1].end,
-            short_days=np.sum([part.short_days for part in parts], axis=0),
             longest_short_days=np.max([part.longest_short_days for part in parts], axis=0),
+            first_short_days=first_short_days,
+            days=days,
         )
 
     @property
@@ -200,7 +210,8 @@ def run_hours(
         else:
             top_ups[-1].begin(level)
     limit = None if daily_limit_m3 is None else DailyLimit(np.broadcast_to(daily_limit_m3, columns))
-    short_days = _ShortDays(draw_m3, start.short_days if isinstance(start, State) else np.zeros(shape))
+    run = start.short_days if isinstance(start, State) else np.zeros(shape)
+    short_days = _ShortDays(draw_m3, run, month_count)
     record = _blank_trace(len(top_ups), hours, shape) if trace else None
     quiet_days = QuietDays(volume, top_ups, limit, of_column)
 
@@ -213,7 +224,7 @@ def run_hours(
         level_then = level.reshape(-1)[cells.place]
         np.copyto(level, quiet.end_m3)
         quiet.add_idle(settled, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
-        missing = np.zeros(0)
+        missing = users_missing = np.zeros(0)
         if cells.count:
             step = _Day(cells.of(sun), cells.of(draw), level_then, volume.reshape(-1)[cells.place])
             for top_up in top_ups:
@@ -222,17 +233,18 @@ def run_hours(
                 limit.open_day(cells, step)
             step.run(top_ups, limit)
             level.reshape(-1)[cells.place] = step.level[-1]
-            missing = over_day(step.short)
+            missing = users_missing = over_day(step.short)
             cells.add(sums["shortfall_m3"][month], missing)
             if users_share is not None and users_sum is not None:
-                cells.add(users_sum[month], over_day(step.short * np.take(users_share[day], cells.column, axis=1)))
+                users_missing = over_day(step.short * np.take(users_share[day], cells.column, axis=1))
+                cells.add(users_sum[month], users_missing)
             cells.add(sums["idle_m3"][month], over_day(step.idle))
             cells.add(sums["idle_kwh"][month], over_day(step.idle * cells.of(sun_kwh_per_m3[day])))
             for top_up in top_ups:
                 top_up.close_day(day, month, sums["sun_shift_kwh"][month])
             if record is not None:
                 record.keep(day, step.level, step.short, step.idle, cells, top_ups)
-        short_days.count(begin // DAY, cells, missing)
+        short_days.count(begin // DAY, month, cells, missing, users_missing)
 
     totals = Totals(
         **sums,
@@ -241,7 +253,10 @@ def run_hours(
         start_m3=first,
         end=State(level, short_days.run, *_switches(top_ups, shape)),
         short_days=short_days.number,
+        short_days_shortfall_m3=short_days.shortfall_m3,
         longest_short_days=short_days.longest,
+        first_short_days=short_days.first,
+        days=hours // DAY,
     )
     return totals, record
 
@@ -304,19 +319,25 @@ def _switches(top_ups: Sequence[TopUp], shape: tuple[int, ...]) -> tuple[Array, 
 
 
 class _ShortDays:
-    """Short days of each case, and the runs that they make."""
+    """Short days of each case, what users miss on them, and the runs that they make."""
 
-    def __init__(self, draw_m3: Array, run: Array) -> None:
+    def __init__(self, draw_m3: Array, run: Array, month_count: int) -> None:
         by_day = draw_m3.reshape(-1, DAY, draw_m3.shape[1]).sum(axis=1)
         self.bearable_m3 = SHORT_DAY * by_day + _TINY
-        self.run, self.longest, self.number = run.copy(), np.zeros(run.shape), np.zeros(run.shape)
+        self.run, self.longest, self.first = run.copy(), np.zeros(run.shape), np.zeros(run.shape)
+        self.number, self.shortfall_m3 = (np.zeros((month_count, *run.shape)) for _ in range(2))
 
-    def count(self, day: int, cells: Cells, missing_m3: Array) -> None:
+    def count(self, day: int, month: int, cells: Cells, missing_m3: Array, users_missing_m3: Array) -> None:
         """Lengthen or end the runs with one day on which some cells miss water."""
         short = missing_m3 > self.bearable_m3[day][cells.series]
-        self.number.reshape(-1)[cells.place] += short
+        if not short.any():
+            self.run.fill(0.0)
+            return
+        cells.add(self.number[month], short)
+        cells.add(self.shortfall_m3[month], users_missing_m3 * short)
         run = (self.run.reshape(-1)[cells.place] + 1) * short
         self.run.fill(0.0)
         self.run.reshape(-1)[cells.place] = run
-        longest = self.longest.reshape(-1)
+        longest, first = self.longest.reshape(-1), self.first.reshape(-1)
         longest[cells.place] = np.maximum(longest[cells.place], run)
+        first[cells.place] += short & (first[cells.place] == day)

@@ -104,10 +104,11 @@ class Outcome:
 
     `demand_m3` and `delivered_m3` are what users want and get, `leakage_m3` what is lost on the way to them, `solar_m3`
     water pumped by the sun, `solar_kwh` DC energy used, `idle_kwh` DC energy not used, `top_ups` what each top-up
-    source of the option did, by name, in the order in which they serve. `level_start_m3`, `level_end_m3`, `short_days`
-    (their number), `longest_short_days` (the longest run of them) and `limit_shortfall_m3` (how much less users get for
-    the daily limit; None where it was not asked for) are (variants, strings, years). `band_count` is the number of
-    tariff bands in the nothing that comes from a source which the option lacks.
+    source of the option did, by name, in the order in which they serve. `month_short_days` is the number of short days,
+    `short_days_shortfall_m3` what users miss on them. `level_start_m3`, `level_end_m3`, `longest_short_days` (see
+    `runs_in_life`) and `limit_shortfall_m3` (how much less users get for the daily limit; None where it was not asked
+    for) are (variants, strings, years). `band_count` is the number of tariff bands in the nothing that comes from a
+    source which the option lacks.
     """
 
     name: str
@@ -120,7 +121,8 @@ class Outcome:
     top_ups: Mapping[str, TopUpOutcome]
     level_start_m3: Array
     level_end_m3: Array
-    short_days: Array
+    month_short_days: Array
+    short_days_shortfall_m3: Array
     longest_short_days: Array
     limit_shortfall_m3: Array | None = None
     trace: Trace | None = None
@@ -226,6 +228,12 @@ class Outcome:
         return share
 
     @property
+    def short_days(self) -> Array:
+        """Number of short days in each year, (..., years)."""
+        number: Array = self.month_short_days.sum(axis=-1)
+        return number
+
+    @property
     def worst_year_share(self) -> Array:
         """Share of demand delivered in the worst year."""
         share: Array = (self.delivered_m3.sum(axis=-1) / self.demand_m3.sum(axis=-1)).min(axis=-1)
@@ -313,6 +321,9 @@ def outcome_of(
         return TopUpOutcome(shaped(sums.added_m3), kwh, hours, shaped(sums.peak_kw), fuel)
 
     shape = (variants, strings, years)
+    longest, first, last = (
+        own(run).reshape(shape) for run in (totals.longest_short_days, totals.first_short_days, totals.end.short_days)
+    )
     return Outcome(
         name=option.name,
         demand_m3=demand,
@@ -324,7 +335,32 @@ def outcome_of(
         top_ups={source.name: did(source) for source in option.top_ups},
         level_start_m3=own(totals.start_m3).reshape(shape),
         level_end_m3=own(totals.end_m3).reshape(shape),
-        short_days=own(totals.short_days).reshape(shape),
-        longest_short_days=own(totals.longest_short_days).reshape(shape),
+        month_short_days=shaped(own(totals.short_days)),
+        short_days_shortfall_m3=shaped(own(totals.short_days_shortfall_m3)),
+        longest_short_days=runs_in_life(longest, first, last, totals.days),
         trace=None if record is None else Trace(*(own(flow) for flow in vars(record).values())),
     )
+
+
+def runs_in_life(longest: Array, first: Array, last: Array, days: int) -> Array:
+    """Join the runs of short days of years that were run side by side.
+
+    Parameters
+    ----------
+    longest, first, last : ndarray, (..., years)
+        Longest run of each year alone, the run that it begins with and the one that it ends in [days].
+    days : int
+        Days of a year.
+
+    Returns
+    -------
+    ndarray, (..., years)
+        Longest run that ends in each year or goes on at its end, with its days in the years before [days]; nothing
+        before the first year counts.
+    """
+    joined, going_on = longest.copy(), np.zeros(longest.shape[:-1])
+    for year in range(longest.shape[-1]):
+        begun = np.where(first[..., year] > 0, going_on + first[..., year], 0.0)
+        joined[..., year] = np.maximum(longest[..., year], begun)
+        going_on = np.where(first[..., year] == days, begun, last[..., year])
+    return joined

@@ -174,7 +174,12 @@ class _Life:
                 trace=trace,
             )
             if not by_hour:
-                totals = replace(totals, users_shortfall_m3=totals.shortfall_m3 * part.users_share[0])
+                share = part.users_share[0]
+                totals = replace(
+                    totals,
+                    users_shortfall_m3=totals.shortfall_m3 * share,
+                    short_days_shortfall_m3=totals.short_days_shortfall_m3 * share,
+                )
             state = totals.end
             parts.append(totals)
             records += [] if record is None else [record]
@@ -189,6 +194,7 @@ class _Life:
         The years run side by side, so the last days of each are run first, from an empty tank. It has forgotten where
         it began once it was full, or was empty again; where it never was, the year begins with less than the year
         before left, not with more. The first year follows upon itself, so that no tank is given water to begin with.
+        A run of short days begins anew: those of the year before are joined to it afterwards, see `runs_in_life`.
         """
         hours = slice(MONTH.size - SPIN_UP_DAYS * DAY, MONTH.size)
         last = self._part(hours)
@@ -206,7 +212,8 @@ class _Life:
             needed=needed,
         )
         column = np.arange(tank_m3.shape[1])
-        return totals.end.taken(np.where(column % self.years == 0, column, column - 1))
+        begun = totals.end.taken(np.where(column % self.years == 0, column, column - 1))
+        return replace(begun, short_days=np.zeros_like(begun.short_days))
 
     def _part(self, hours: slice) -> _Part:
         """Make the series of some hours; options that share an array, a pump and a source share their working-out."""

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Sequence
 from math import nan
 
 from planner.answers.of_study import failed_of_first, study_verdicts
-from planner.figures import figure, shown
+from planner.figures import DAYS, figure, shown
 from planner.report.document import (
     HEADER,
     Axis,
@@ -34,14 +34,14 @@ LABEL_WIDTH, SCENARIO_WIDTH, OPTION_WIDTH = 38.0, 24.0, 34.0
 CHART_ROWS = 18
 DAYS_PER_YEAR = 365
 
-_SERVICE = ("demand_met_percent",)
+_SERVICE = (*DAYS, "demand_met_percent")
 _DESIGN = ("total_dynamic_head_m", "duty_flow_m3h", "tank_m3", "array_kwp", "grid_kwh_per_year", "fuel_l_per_year")
 _MONEY = (
     "capital_cost", "grant", "loan", "own_funds", "life_cycle_cost", "annualised_cost", "levelised_cost_per_m3",
     "annualised_cost_per_person",
 )  # fmt: skip
 _OF_OPTIONS = (
-    "demand_met_percent", "tank_m3", "array_kwp", "capital_cost", "life_cycle_cost", "annualised_cost",
+    *DAYS, "demand_met_percent", "tank_m3", "array_kwp", "capital_cost", "life_cycle_cost", "annualised_cost",
     "levelised_cost_per_m3",
 )  # fmt: skip
 _BASES: dict[str, Callable[[Study], object]] = {

@@ -143,7 +143,7 @@ def _table(document: Document, table: Table) -> None:
 
 def _contents(document: Document, chapters: Sequence[Page]) -> None:
     """List the chapters, as a field that Word brings up to date when asked to."""
-    document.add_paragraph(clean(text("document.contents")), style="TOC Heading")
+    document.add_paragraph(clean(text("proposal.contents_heading")), style="TOC Heading")
     for number, page in enumerate(chapters, start=1):
         line = document.add_paragraph(style=CONTENTS)
         if number == 1:
@@ -175,7 +175,7 @@ def _frame(document: Document, frame: Frame) -> None:
     stops.add_tab_stop(Mm(TEXT_WIDTH_MM), WD_TAB_ALIGNMENT.RIGHT)
     foot.add_run(f"{clean(frame.footer)}\t")
     words = ""
-    for letter in text("document.page", page=_PAGE, pages=_PAGES):
+    for letter in text("proposal.page", page=_PAGE, pages=_PAGES):
         if letter in _FIELDS:
             foot.add_run(words)
             words = ""

@@ -1,45 +1,8 @@
-"""English."""
+"""English: every sentence of the modules of this folder, and what the figures are called."""
 
-from planner.text.en import (
-    answers,
-    assumptions,
-    bill,
-    by_time,
-    cautions,
-    checks,
-    checks_electrical,
-    checks_nameplate,
-    checks_pipeline,
-    checks_works,
-    decision,
-    form,
-    form_refusals,
-    inputs,
-    materials,
-    method,
-    plate,
-    proposal,
-    proposal_open,
-    proposal_upkeep,
-    records,
-    reference,
-    remedies,
-    run,
-    site,
-    studies,
-    technical,
-    terminal,
-    users,
-    weather,
-)
 from planner.text.en.figures import FIGURES
+from planner.text.gathered import gathered
 
 __all__ = ["FIGURES", "SENTENCES"]
 
-SENTENCES: dict[str, str] = {}
-for _part in (
-    answers, assumptions, bill, by_time, cautions, checks, checks_electrical, checks_nameplate, checks_pipeline,
-    checks_works, decision, form, form_refusals, inputs, materials, method, plate, proposal, proposal_open,
-    proposal_upkeep, records, reference, remedies, run, site, studies, technical, terminal, users, weather,
-):  # fmt: skip
-    SENTENCES |= _part.SENTENCES
+SENTENCES: dict[str, str] = gathered(__name__, __path__)

@@ -14,19 +14,29 @@ FIGURES: dict[str, tuple[str, str]] = {
     ),
     "generator_kw": ("Generator, rated", "Rated power of the generating set at the reference conditions."),
     "meets_target": ("Meets the service target (1: yes)", "Whether it delivers what the service target asks."),
+    "short_days_per_year": (
+        "Short days",
+        "Days on which more than a tenth of the day's demand is missing, mean of the years (common practice, no "
+        "source).",
+    ),
+    "worst_month": (
+        "Worst month (1: January)",
+        "Calendar month in which the lowest share of demand is delivered, all years together.",
+    ),
+    "worst_month_short_days": ("Short days in the worst month", "Short days in that month, mean of the years."),
+    "longest_short_days": (
+        "Longest run of short days",
+        "Most short days in a row in the analysis period, over the turn of the year as well.",
+    ),
+    "missing_l_per_short_day": (
+        "Water missing on a mean short day",
+        "What users miss on all short days of the analysis period over their number.",
+    ),
     "demand_met_percent": ("Demand met", "Water delivered over water wanted, all years together."),
     "demand_met_worst_year_percent": ("Demand met in the worst year", "The lowest yearly share of demand delivered."),
     "demand_met_worst_month_percent": (
         "Demand met in the worst month",
         "The lowest share of demand delivered of any calendar month, all years together.",
-    ),
-    "short_days_per_year": (
-        "Short days",
-        "Days on which more than a tenth of the day's demand is missing, mean of the years.",
-    ),
-    "longest_short_days": (
-        "Longest run of short days",
-        "Most days in a row on which more than a tenth of the day's demand is missing.",
     ),
     "demand_first_year_m3": ("Demand in the first year", "Water wanted by the users in year 1."),
     "delivered_first_year_m3": ("Delivered in the first year", "Water that reaches the users in year 1."),
@@ -36,6 +46,18 @@ FIGURES: dict[str, tuple[str, str]] = {
     "shortfall_by_daily_limit_m3_per_year": (
         "  of it caused by the daily limit",
         "Demand that would be met without the daily limit, mean of the years; found by a run without it.",
+    ),
+    "demand_met_worst_year_in_ten_percent": (
+        "Demand met in the worst year in ten",
+        "Yearly share of demand delivered that nine years in ten reach (10th percentile of the years).",
+    ),
+    "short_days_worst_year_in_ten": (
+        "Short days in the worst year in ten",
+        "Short days that nine years in ten do not exceed (90th percentile of the years).",
+    ),
+    "missing_l_per_day_worst_year_in_ten": (
+        "Missing in the worst year in ten",
+        "Water missing, mean of a year's days, that nine years in ten do not exceed (90th percentile of the years).",
     ),
     "pumped_by_solar_percent": ("Pumped by the sun", "Share of the water pumped that PV power lifts."),
     "pumped_by_grid_percent": ("Added by the grid", "Share of the water pumped that the grid adds."),

@@ -1,8 +1,8 @@
 """Words of the proposal to a funder: its chapters, tables and what is said in them."""
 
 SENTENCES: dict[str, str] = {
-    "document.contents": "Contents",
-    "document.page": "Page {page} of {pages}",
+    "proposal.contents_heading": "Contents",
+    "proposal.page": "Page {page} of {pages}",
     "proposal.wrote": "Wrote {file}; lines to be completed: {count}.",
     # ---- first page
     "proposal.kind": "Proposal for a pumped water supply from a borehole: {place}",

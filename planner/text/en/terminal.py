@@ -10,8 +10,11 @@ SENTENCES: dict[str, str] = {
     "narrow.grid_kwh_per_year": "Grid\nkWh/yr",
     "narrow.fuel_l_per_year": "Fuel\nL/yr",
     "narrow.demand_met_worst_month_percent": "Worst\nmonth\n%",
-    "narrow.short_days_per_year": "Short\ndays/yr",
-    "narrow.longest_short_days": "Most in\na row",
+    "narrow.short_days_per_year": "Short\ndays\n/yr",
+    "narrow.worst_month": "Worst\nmonth",
+    "narrow.worst_month_short_days": "In that\nmonth",
+    "narrow.longest_short_days": "Most\nin a\nrow",
+    "narrow.missing_l_per_short_day": "Missing\nL/day",
     "narrow.modules": "Series x\nstrings",
     "narrow.series_by_strings": "{series} x {strings}",
     "narrow.capital_cost": "Capital\ncost\n{currency}",
@@ -26,10 +29,36 @@ SENTENCES: dict[str, str] = {
     "terminal.checks": "Site checks: {summary}",
     "terminal.failed": "{sign} {topic}: {compared}: {value} against {limit}. {remedy}",
     "terminal.more_faults": "and {count} more: sheet 'Checks'",
-    "terminal.limits": "Limits of these figures",
-    "terminal.safety": (
-        "! Electricity, falls, trenches and untested water kill: local codes and licensed practice come first. Before "
-        "anything is built, opened or drunk read the cautions of this site, and the limits of these figures, on the "
-        "sheet 'Method and cautions'."
+    "sweep.change_less": (
+        "Inputs that change it less, or not at all, and never the best option: {count}; they stand in the workbook."
     ),
+    "size.switch": "Float switch (% of tank)",
+    "size.levels": "{start:g} / {stop:g}",
+    "worth.map_one": "Whatever the values of {down} and of {across} that were tried, {option} stays the best option.",
+    "worth.map_one_misses": (
+        "Whatever the values of {down} and of {across} that were tried, {option} comes nearest to the target."
+    ),
+    "terminal.beware": "! {caution}",
+    "check.named_fail": "{count} failed ({names})",
+    "check.named_first_fail": "{count} failed ({names}; ...)",
+    "check.named_caution": "{count} with caution ({names})",
+    "check.named_first_caution": "{count} with caution ({names}; ...)",
+    # dangers: names of things in a list
+    "terminal.dangers": (
+        "! What kills here: {dangers}. Local codes and licensed practice come first. Before anything is built, opened "
+        "or drunk read the cautions on the sheet 'Method and cautions' (--verbose prints them)."
+    ),
+    "terminal.more_dangers": "! And here as well: {dangers}.",
+    "danger.solar": "DC voltage of the array (never off by day)",
+    "danger.grid": "grid electricity",
+    "danger.exhaust": "exhaust of the generator",
+    "danger.backfeed": "a generator that feeds back into the line",
+    "danger.any": "electricity from {source}",
+    "danger.lightning": "lightning",
+    "danger.loads": "falling loads",
+    "danger.falls": "falls from a height",
+    "danger.air": "bad air in shafts and tanks",
+    "danger.trench": "trenches",
+    "danger.tank": "open tanks",
+    "danger.water": "untested water",
 }
