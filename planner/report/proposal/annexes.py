@@ -13,11 +13,11 @@ from planner.report.pages.method import cautions_table
 from planner.report.proposal.material import Material, asked, to_complete
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import ASSUMED, Field, first_line, walk
-from planner.text import listed, text
+from planner.text import listed, model_words, text
 
 _CHECK_COLUMNS = ("verdict", "compared", "value", "limit", "source")
-_NOT_SHOWN = ("seed", "include", "currency", "size", "sweep", "overrides")
-_NAMES = ("name", "place", "kind")
+_NOT_SHOWN = ("seed", "language", "include", "currency", "size", "sweep", "overrides")
+_NAMES = ("name", "place", "kind", "time_zone")
 _LISTS = ("pipeline.profile", "tank.sizes")
 """Keys that say nothing of the works, and lists of points and sizes."""
 
@@ -68,10 +68,10 @@ def _assumptions(scenario: Scenario) -> Table:
             said = str(field.value).replace("_", " ")
             rounded = float(f"{field.value:.4g}") if number else 0.0
             cells = {
-                "label": Cell(field.short, "wrap"),
+                "label": Cell(model_words(field.short), "wrap"),
                 "value": Cell(rounded, plain_kind(rounded)) if number else Cell(said, "word"),
-                "unit": Cell(field.unit, "wrap"),
-                "source": Cell(field.source, "wrap"),
+                "unit": Cell(model_words(field.unit), "wrap"),
+                "source": Cell(model_words(field.source), "wrap"),
             }
             # Tables of a list mostly share what was not given.
             same = (field.name, field.value, field.source)
@@ -96,4 +96,4 @@ def _is_assumption(field: Field, *, priced: bool) -> bool:
 
 def _part_words(field: Field) -> str:
     """What the part is in which a key stands: the first clause of what is said of its table."""
-    return re.split(r"[;:,.]", first_line(field.model), maxsplit=1)[0]
+    return re.split(r"[;:,.]", model_words(first_line(field.model)), maxsplit=1)[0]

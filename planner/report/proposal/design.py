@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from planner.answers.next_step import next_step_sentences
+from planner.answers.uncertainty import call_sentences
 from planner.figures import figures_of
 from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
 from planner.report.pages.head import PARTS, RUNS
@@ -70,5 +72,7 @@ def options_blocks(material: Material) -> Iterator[Block]:
     )  # fmt: skip
     columns = tuple(Column(key, heading) for key, heading in compared.headings.items())
     yield Table("proposal.options", columns, rows)
-    yield from (Text(sentence) for sentence in dict.fromkeys([*sentences(material.study), *material.decision.turns]))
+    study = material.study
+    said = [*sentences(study), *material.decision.turns, *call_sentences(study), *next_step_sentences(study)]
+    yield from (Text(sentence) for sentence in dict.fromkeys(said))
     yield from asked("other_ways")

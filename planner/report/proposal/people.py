@@ -12,7 +12,7 @@ from planner.report.proposal.material import Material, asked, to_complete
 from planner.resource.sun import DAYS_PER_MONTH
 from planner.scenario.place import User
 from planner.scenario.scenario import Scenario
-from planner.text import text
+from planner.text import number, text
 from planner.water.demand import daily_demand_m3
 
 _COLUMNS = ("user", "number", "each", "mean", "largest")
@@ -50,10 +50,10 @@ def _users(scenario: Scenario) -> Table:
     for place, user in enumerate(scenario.demand.users):
         alone = scenario.demand.model_copy(update={"users": [user], "leakage_percent": 0.0, "leakage_m3_per_day": 0.0})
         by_month = daily_demand_m3(alone, 1)[0]
-        number, each = _how_many(user)
+        how_many, each = _how_many(user)
         cells = {
             "user": Cell(user.name, "wrap"),
-            "number": Cell(number, "word"),
+            "number": Cell(how_many, "word"),
             "each": Cell(each, "word"),
             "mean": Cell(float(np.average(by_month, weights=DAYS_PER_MONTH)), "one"),
             "largest": Cell(float(by_month.max()), "one"),
@@ -66,9 +66,11 @@ def _users(scenario: Scenario) -> Table:
 def _how_many(user: User) -> tuple[str, str]:
     """Say how many there are, and what each of them draws."""
     if user.kind == "people":
-        return text("proposal.users.people", count=f"{user.count:,.0f}"), f"{user.litres_per_person_day:g} L"
+        each = f"{number(user.litres_per_person_day, 'g')} L"
+        return text("proposal.users.people", count=f"{user.count:,.0f}"), each
     if user.kind == "livestock":
-        return text("proposal.users.animals", count=f"{user.count:,.0f}"), f"{user.litres_per_head_day:g} L"
+        each = f"{number(user.litres_per_head_day, 'g')} L"
+        return text("proposal.users.animals", count=f"{user.count:,.0f}"), each
     if user.kind == "irrigation":
-        return f"{user.area_m2:,.0f} m2", f"{max(user.net_requirement_mm_day):g} mm"
+        return f"{number(user.area_m2, ',.0f')} m2", f"{number(max(user.net_requirement_mm_day), 'g')} mm"
     return text("answer.nothing"), text("answer.nothing")

@@ -19,6 +19,7 @@ from docx.shared import Mm
 
 from planner.report.document import Block, Chart, Heading, Page, Report, Table, Text, TextStyle
 from planner.report.files import write_stream
+from planner.report.review import with_review_note
 from planner.report.word.styles import (
     CONTENTS,
     NOTE,
@@ -89,7 +90,7 @@ def word_bytes(report: Report, frame: Frame) -> bytes:
     set_up(document, language_in_use())
     _properties(document, report.title, frame)
     _frame(document, frame)
-    front, *chapters = report.pages
+    front, *chapters = with_review_note(report).pages
     document.add_paragraph(clean(front.title), style="Title")
     if front.under:
         document.add_paragraph(clean(front.under), style="Subtitle")

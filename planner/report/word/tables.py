@@ -15,6 +15,7 @@ from planner.report.shown import is_number, shown
 from planner.report.style import HAIR, MIST, RULE, SLATE, STRAW, longest_word, text_width
 from planner.report.word.styles import TABLE_HEADING, TABLE_NUMBER, TABLE_POINTS, TABLE_TEXT, TEXT_WIDTH_MM
 from planner.report.word.words import clean
+from planner.text import option_label
 
 TWIPS_PER_MM, DIGIT_POINTS, MARGIN_TWIPS = 56.693, 0.556, 70
 """Twips are the unit of lengths in the format; width of a digit of Arial over the size of its letters."""
@@ -71,7 +72,7 @@ def _row(properties: str, cells: Iterable[str]) -> str:
 def _header_cells(table: Table, widths: Sequence[int], keep: str) -> Iterator[str]:
     for column, width in zip(table.columns, widths, strict=True):
         right = '<w:jc w:val="right"/>' if _stands_right(table, column) else ""
-        yield _cell(column.heading, width, TABLE_HEADING, keep + right, fill=MIST)
+        yield _cell(option_label(column.heading), width, TABLE_HEADING, keep + right, fill=MIST)
 
 
 def _row_cell(row: Row, column: Column, width: int, keep: str) -> str:

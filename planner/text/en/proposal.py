@@ -81,8 +81,9 @@ SENTENCES: dict[str, str] = {
     ),
     # ---- source
     "proposal.borehole": "The borehole",
-    "proposal.given": "given",
-    "proposal.not_given": "not given: worked out or assumed",
+    "proposal.basis.given": "given",
+    "proposal.basis.worked_out": "worked out",
+    "proposal.basis.assumed": "assumed",
     "proposal.permits": "Permits and land",
     "proposal.daily_limit": (
         "No more than {limit} m3 a day is taken in the study: it counts that as what permit or test allow."
@@ -145,6 +146,7 @@ SENTENCES: dict[str, str] = {
     # ---- risks
     "proposal.no_check_warns": "No site check fails or warns.",
     "proposal.risks.heading": "What the site checks found",
+    "proposal.risks.turns": "What would turn the answer",
     "proposal.risks.risk": "Risk",
     "proposal.risks.found": "Found",
     "proposal.risks.why": "Why it matters",

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import ast
+import io
 from pathlib import Path
 
+import docx
 import pytest
 
 from planner.report.proposal.book import CHAPTERS, count_to_complete, proposal_report
-from planner.text import text, texts_of
+from planner.report.proposal.summary import frame_of
+from planner.report.word.book import word_bytes
+from planner.text import in_language, text, texts_of
 from tests.report.proposal.scenarios import asks, document, lines, material, words
 
 NO_KEY = (
@@ -176,3 +180,13 @@ def test_revision_and_visit_stand_at_the_foot_of_each_page() -> None:
     assert foot.startswith("Revision B · Site visited: 2026-11-02 · planner ")
     assert "Revision" not in document("bare").sections[0].footer.paragraphs[0].text
     assert str(document("whole").core_properties.created.date()) == "2026-11-02"
+
+
+def test_numbers_are_written_as_the_language_writes_them() -> None:
+    found = material("whole")
+    with in_language("fr"):
+        said = docx.Document(io.BytesIO(word_bytes(proposal_report(found), frame_of(found.scenario))))
+    cells = [cell.text for table in said.tables for row in table.rows for cell in row.cells]
+    assert "10,0" in cells
+    assert "10.0" not in cells
+    assert said.core_properties.language == "fr"
