@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
+from planner.answers.decision import OptionRow
 from planner.answers.next_step import next_step_sentences
 from planner.answers.uncertainty import call_sentences
-from planner.figures import figures_of
+from planner.figures import figure, figures_of
 from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
 from planner.report.pages.head import PARTS, RUNS
 from planner.report.pages.options import OPTIONS
@@ -16,6 +18,8 @@ from planner.text import text
 
 _ACCEPTANCE = ("pump", "flow", "array", "works")
 """Tests at hand-over, in the order in which they are named."""
+_WORDS: dict[str, Kind] = {"option": "wrap", "meets_target": "centre"}
+"""Columns of the options that hold no numbers."""
 
 
 def design_blocks(material: Material) -> Iterator[Block]:
@@ -64,15 +68,20 @@ def _acceptance(material: Material) -> Table:
 def options_blocks(material: Material) -> Iterator[Block]:
     """Hold the options against each other, and say why this one is proposed and what would turn that."""
     compared = material.decision.options
-    kinds: dict[str, Kind] = {"option": "wrap", "meets_target": "centre"}
     rows = tuple(
-        Row(option.name, {key: Cell(said, kinds.get(key, "word")) for key, said in option.texts.items()},
-            "best" if option.best else "plain")
+        Row(option.name, {key: _compared(option, key) for key in compared.headings}, "best" if option.best else "plain")
         for option in compared.rows
-    )  # fmt: skip
+    )
     columns = tuple(Column(key, heading) for key, heading in compared.headings.items())
     yield Table("proposal.options", columns, rows)
     study = material.study
     said = [*sentences(study), *material.decision.turns, *call_sentences(study), *next_step_sentences(study)]
     yield from (Text(sentence) for sentence in dict.fromkeys(said))
     yield from asked("other_ways")
+
+
+def _compared(option: OptionRow, key: str) -> Cell:
+    said, value = option.texts[key], option.values.get(key, math.nan)
+    if key in _WORDS or not math.isfinite(value) or said == text("answer.nothing"):
+        return Cell(said, _WORDS.get(key, "word"))
+    return Cell(value, figure(key).format)
