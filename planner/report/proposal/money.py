@@ -75,6 +75,8 @@ def _has(entry: Entry, option: str) -> bool:
 
 def _bill_line(material: Material, table: Table, entry: Entry) -> Row:
     row = table.row(entry.number)
+    if entry.line.group in PERCENTAGES:
+        return replace(row, cells={**row.cells, "price": Cell(text("answer.nothing"), "word")})
     if entry.line.thing not in material.unpriced:
         return row
     missing = Cell(text("figure.not_given"), "word", "strong")

@@ -6,7 +6,6 @@ from collections.abc import Iterator
 
 import numpy as np
 
-from planner.checks.safety import people_drink
 from planner.report.document import Block, Cell, Column, Row, Table, Text
 from planner.report.proposal.material import Material, asked, to_complete
 from planner.resource.sun import DAYS_PER_MONTH
@@ -21,16 +20,12 @@ _COLUMNS = ("user", "number", "each", "mean", "largest")
 def need_blocks(material: Material) -> Iterator[Block]:
     """Say who draws how much and what service is asked, and ask for what a study cannot know of them."""
     scenario, service = material.scenario, material.scenario.service
-    if scenario.question:
-        yield Text(text("answer.question", question=scenario.question))
     yield _users(scenario)
     first, last = (float(material.first.quantities.demand_m3[year]) / 365 for year in (0, -1))
     growth = "proposal.demand_grows" if not np.isclose(first, last, rtol=1e-3) else "proposal.demand_level"
     years = scenario.finance.analysis_period_years
     yield Text(text(growth, first=f"{first:,.1f}", last=f"{last:,.1f}", years=years))
     yield Text(text("proposal.target", percent=f"{service.demand_met_percent:g}", years=years))
-    if people_drink(scenario):
-        yield Text(text("proposal.service_ladder"))
     if not material.given("demand.growth_percent_per_year"):
         yield to_complete("growth")
     if not material.given("demand.leakage_percent") and not material.given("demand.leakage_m3_per_day"):
