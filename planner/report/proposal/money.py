@@ -112,7 +112,7 @@ def recovery_blocks(material: Material) -> Iterator[Block]:
         columns = [column.key for column in ranges.columns[:4]]
         yield material.of_first(RANGES, [*columns, OWN], _keys(ranges), text("users.ranges"))
         since = material.scenario.finance.usd_prices_since_2011
-        yield Text(text("users.ranges_source" if since else "users.ranges_source_2011"), "note")
+        yield Text(text("proposal.ranges_source" if since else "proposal.ranges_source_2011"), "note")
     yield _by_year(material)
     price = material.scenario.finance.water_price_per_m3
     if material.given("finance.water_price_per_m3"):
