@@ -125,10 +125,28 @@ def test_the_cautions_of_several_sites_are_printed_once(toml: Path) -> None:
     data["service"] = {"options": ["generator"]}
     data["sweep"] = {}
     other.write_text(toml_text(data), encoding="utf-8")
-    code, out, err = run("run", toml, other, "--outputs", toml.parent / "two")
+    code, out, err = run("run", toml, other, "--outputs", toml.parent / "two", "--verbose")
     assert code == 0, err
-    for words in ("Before a cover is opened", "Trench walls", "Clean, disinfect and flush", "exhaust kills"):
+    for words in ("Trench walls", "Clean, disinfect and flush", "exhaust kills"):
         assert out.count(words) == 1, words
-    assert "isolate every source (array, grid and generator)" in out
+    assert "isolate every source (array and grid)" in out
+    assert "isolate every source (generator)" in out
     assert out.count("Local codes and licensed practice come first.") == 1
     assert out.count("Wrote ") == 2
+
+
+def test_the_dangers_of_several_sites_are_named_once_and_the_answer_stands_last(toml: Path) -> None:
+    other = toml.with_name("sunny.toml")
+    data = raw()
+    data["name"] = "The other site"
+    data["service"] = {"options": ["solar + generator"]}
+    data["sweep"] = {}
+    other.write_text(toml_text(data), encoding="utf-8")
+    code, out, err = run("run", other, toml, "--outputs", toml.parent / "three", "--quick")
+    assert code == 0, err
+    for words in ("DC voltage of the array", "exhaust of the generator", "grid electricity", "trenches"):
+        assert out.count(words) == 1, words
+    assert out.count("Local codes and licensed practice come first.") == 1
+    assert "Before a cover is opened" not in out
+    last = json.loads((toml.parent / "three" / f"{toml.stem}.json").read_text(encoding="utf-8"))["sentences"][-1]
+    assert out.rstrip().endswith(last)

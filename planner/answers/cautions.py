@@ -14,6 +14,7 @@ from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.study.compare import Study
 from planner.study.search import LEVELS
+from planner.study.site import estimate_sentences
 from planner.text import known, listed, source_name, text
 
 
@@ -69,6 +70,12 @@ def warnings(study: Study, said: set[str], *, full: bool) -> list[str]:
         listed_ones = [text("terminal.beware", caution=words) for words in new]
         return [*listed_ones, text("caution.local")] if first else listed_ones
     return [text("terminal.dangers" if first else "terminal.more_dangers", dangers=listed(new))] if new else []
+
+
+def weather_first(sentences: Sequence[str], scenario: Scenario) -> list[str]:
+    """Put what there is to say of estimated weather before the answer, which then ends the screen."""
+    estimate = estimate_sentences(scenario)
+    return [*(each for each in sentences if each in estimate), *(each for each in sentences if each not in estimate)]
 
 
 def number_cautions(study: Study) -> list[str]:

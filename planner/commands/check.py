@@ -56,9 +56,9 @@ def check(
     if not quiet:
         from planner.report.checks_table import check_summary
 
-        found = [*finding(basis, verdicts), *estimate_sentences(checked)[:1]]
+        found, beware = finding(basis, verdicts), estimate_sentences(checked)[:1]
         lines = plate_lines(basis, verdicts)
-        _print(check_summary(checked.name, found, lines, verdicts, verbose=verbose))
+        _print(check_summary(checked.name, found, lines, verdicts, beware, verbose=verbose))
     if apply is not None:
         from planner.checks.remedies import carried_out
         from planner.report.checks_table import carried_out_blocks

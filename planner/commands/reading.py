@@ -8,7 +8,9 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
-from planner.text import go_on_in
+import typer
+
+from planner.text import go_on_in, text
 
 
 def read_with_seed(file: Path, seed: int | None, language: str | None = None) -> Any:
@@ -26,6 +28,18 @@ def read_with_seed(file: Path, seed: int | None, language: str | None = None) ->
         scenario = read_scenario(file, language)
     go_on_in(scenario.language)
     return scenario if seed is None else scenario.model_copy(update={"seed": seed})
+
+
+def rows_kind(*, parquet: bool) -> str:
+    """Kind of a file of rows: CSV where Parquet is not wanted, or cannot be written, which is said."""
+    if not parquet:
+        return "csv"
+    from planner.report.rows import has_parquet
+
+    if has_parquet():
+        return "parquet"
+    typer.echo(text("command.no_parquet"), err=True)
+    return "csv"
 
 
 def as_toml(file: Path) -> str:

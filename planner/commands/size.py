@@ -41,6 +41,6 @@ def size(
         write_book(size_report(sizing, said), folder / workbook.name)
         write_study_json(sizing_as_data(sizing, said), folder / data.name)
     if not quiet:
-        out_console().print(terminal_blocks(size_summary(sizing, said, verbose=verbose)))
         typer.echo(text("command.wrote_both", first=workbook, second=data))
+        out_console().print(terminal_blocks(size_summary(sizing, said, verbose=verbose)))
     return DONE

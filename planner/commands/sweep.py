@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Annotated, Any
 import typer
 
 from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, Language, OneScenario, Quiet, Seed, Verbose
-from planner.commands.reading import located, read_with_seed
+from planner.commands.reading import located, read_with_seed, rows_kind
 from planner.text import text
 
 if TYPE_CHECKING:
@@ -46,7 +46,7 @@ def sweep(
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in, writing
     from planner.report.pages.sweep.report import sweep_report, sweep_summary
-    from planner.report.sweep_rows import has_parquet, write_rows
+    from planner.report.sweep_rows import write_rows
     from planner.report.sweep_store import ChunkFolder
     from planner.report.terminal_writer import terminal_blocks
     from planner.report.workbook.book import write_book
@@ -54,10 +54,7 @@ def sweep(
     from planner.study.sweep.summary import sentences
 
     checked = read_with_seed(scenario, seed, language)
-    kind = rows.value
-    if rows is Rows.PARQUET and not has_parquet():
-        typer.echo(text("command.no_parquet"), err=True)
-        kind = "csv"
+    kind = rows_kind(parquet=rows is Rows.PARQUET)
     book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
     check_folder(outputs, [book.name, table.name])
     store = ChunkFolder(outputs / f"{scenario.stem}.sweep", checked, scenario.parent)
@@ -85,8 +82,8 @@ def sweep(
     if not lost:
         store.clear()
     if not quiet:
-        out_console().print(terminal_blocks(sweep_summary(swept, said)))
         typer.echo(text("command.wrote_both", first=book, second=table))
+        out_console().print(terminal_blocks(sweep_summary(swept, said)))
     if lost:
         typer.echo(text("command.given_up", count=lost), err=True)
     return OUR_FAULT if lost else DONE

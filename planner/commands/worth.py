@@ -59,6 +59,6 @@ def worth(
         write_book(worth_report(found, said), folder / workbook.name)
         write_study_json(worth_as_data(found, said), folder / data.name)
     if not quiet:
-        out_console().print(terminal_blocks(worth_summary(found, said)))
         typer.echo(text("command.wrote_both", first=workbook, second=data))
+        out_console().print(terminal_blocks(worth_summary(found, said)))
     return DONE

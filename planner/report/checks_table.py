@@ -47,16 +47,15 @@ def plate_table(lines: Sequence[PlateLine]) -> Table:
 
 
 def check_summary(
-    name: str, found: Sequence[str], lines: Sequence[PlateLine], verdicts: Sequence[Verdict], *, verbose: bool
-) -> Iterator[Block]:
-    """Show the first finding, the plate, and every verdict that does not pass, with why and its remedy.
+    name: str, found: Sequence[str], lines: Sequence[PlateLine], verdicts: Sequence[Verdict],
+    beware: Sequence[str] = (), *, verbose: bool,
+) -> Iterator[Block]:  # fmt: skip
+    """Show the plate, every verdict that does not pass, with why and its remedy, and last the count and the finding.
 
-    Checks that could not be made are counted in one line; `verbose` shows them, and the passed ones too.
+    Checks that could not be made are counted in one line; `verbose` shows them, and the passed ones too. `beware` is
+    what else there is to know before the finding is trusted.
     """
     yield Heading(text("check.title", scenario=name))
-    for place, sentence in enumerate(found):
-        yield Text(sentence, "verdict" if place == 0 else "paragraph")
-    yield Text(summary(verdicts))
     yield plate_table(lines)
     for verdict in worst_first(verdicts):
         if verdict.outcome in ("pass", "not given") and not verbose:
@@ -73,6 +72,10 @@ def check_summary(
         yield Text(text("check.open_one" if open_count == 1 else "check.open_many", count=open_count))
     listed = text("caution.where_listed")
     yield Text(listed if verbose else f"{text('check.more')} {listed}")
+    yield from map(Text, beware)
+    yield Text(summary(verdicts))
+    for place, sentence in enumerate(found):
+        yield Text(sentence, "verdict" if place == 0 else "paragraph")
 
 
 def carried_out_blocks(carried: CarriedOut, after: Sequence[Verdict], out: Path, *, kept: bool) -> Iterator[Block]:

@@ -14,7 +14,7 @@ from rich.text import Text as RichText
 from planner.report.document import Block, Chart, Column, Heading, Section, Table, Text
 from planner.report.shown import is_number, shown
 
-INDENT, HEADING_LINES = 4, 5
+INDENT, HEADING_LINES, LONGEST_WORD = 4, 5, 16
 _STYLES = {"best": "bold", "total": "bold", "strong": "bold", "sub": "italic", "plain": ""}
 
 
@@ -57,7 +57,8 @@ def terminal_table(table: Table) -> RichTable:
     numbers = {key for row in table.data_rows() for key, cell in row.cells.items() if is_number(cell)}
     for column in table.columns:
         right = column.key in numbers
-        made.add_column(RichText(_heading(table, column)), justify="right" if right else "left", no_wrap=right)
+        made.add_column(RichText(_heading(table, column)), justify="right" if right else "left", no_wrap=right,
+                        overflow="fold", min_width=min(_longest_word(table, column), LONGEST_WORD))  # fmt: skip
     for row in table.rows:
         if isinstance(row, Section):
             made.add_section()
@@ -66,6 +67,12 @@ def terminal_table(table: Table) -> RichTable:
         cells = (row.cells.get(column.key) for column in table.columns)
         made.add_row(*(RichText("" if cell is None else shown(cell)) for cell in cells), style=_STYLES[row.look])
     return made
+
+
+def _longest_word(table: Table, column: Column) -> int:
+    """Length of the longest word of a column's cells, below which it must not be pressed."""
+    cells = [shown(row.cells[column.key]) for row in table.data_rows() if column.key in row.cells]
+    return max((len(word) for cell in cells for word in cell.split()), default=1)
 
 
 def _heading(table: Table, column: Column) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import difflib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -149,7 +149,7 @@ def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float | None]]:
         yield path, float(value)
 
 
-def key_of(scenario: Scenario, written: str, where: str) -> Key:
+def key_of(scenario: Scenario, written: str, where: str, keys: Mapping[str, Key] | None = None) -> Key:
     """Find a numeric key.
 
     Parameters
@@ -160,13 +160,15 @@ def key_of(scenario: Scenario, written: str, where: str) -> Key:
         Dotted path as a user writes it.
     where : str
         Key under which the user wrote it, for the message.
+    keys : mapping of str to Key, optional
+        What `numeric_keys` gave, where that is known.
 
     Raises
     ------
     InputError
         When there is none; the message names the nearest path that there is.
     """
-    there = numeric_keys(scenario)
+    there = numeric_keys(scenario) if keys is None else keys
     path = parts_of(written)
     plain = dotted(path)
     if plain in there:

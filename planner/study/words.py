@@ -7,15 +7,13 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from planner.study.close_call import CLOSE_PERCENT
 from planner.study.compare import OptionResult, Study
 from planner.study.ranking import TANK_KWP_PER_M3
 from planner.study.search import LevelTrial
 from planner.supply.cells import DAY
 from planner.supply.run import MONTH_DAYS
 from planner.text import listed, number, source_name, text
-
-CLOSE_PERCENT = 2.0
-"""Difference in life-cycle cost, in per cent, below which cost alone does not decide."""
 
 
 def sentences(study: Study) -> list[str]:
@@ -65,7 +63,7 @@ def _verdict(study: Study) -> str:
     if study.best is None:
         return text(f"answer.none_meets{incomplete}", delivered=100 * first.delivered_share, **slots)
     best = text(
-        f"answer.best{incomplete}",
+        f"answer.{'best' if len(study.options) > 1 else 'only_option'}{incomplete}",
         capital_cost=money(float(first.life.capital_cost), currency),
         per_m3=f"{currency} {number(float(first.life.levelised_cost_per_m3), '.2f')}",
         **slots,

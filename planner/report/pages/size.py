@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Hashable, Iterator, Sequence
 from dataclasses import replace
-from math import nan
+from math import isnan, nan
 
+from planner.answers.cautions import weather_first
 from planner.figures import shown
 from planner.report.document import Axis, Block, Cell, Chart, Column, Heading, Page, Report, Row, Series, Span, Table
 from planner.report.document import Text as Words
@@ -19,6 +20,8 @@ from planner.report.pages.figure_cells import (
     figure_value,
     yes_no,
 )
+from planner.report.shown import NOTHING
+from planner.report.shown import shown as shown_cell
 from planner.study.sizing import CLOSE, OptionSizing, SizedDesign, Sizing
 from planner.study.sizing_words import hours_words, misses_words, switch_sentence
 from planner.text import text
@@ -33,9 +36,11 @@ FIGURES = (*ARRAY, "tank_m3", *LEVELS, *SERVICE, "grid_kwh_per_year", "fuel_l_pe
 """Figures of a design, by their keys in the catalogue."""
 WEIGHT = "weight"
 """Column of the objective, in the place of costs where there are no prices."""
+SWITCH = "switch"
+"""Column of both levels of the float switch, for the terminal."""
 _IN_TERMINAL = (
-    "strings", "array_kwp", "tank_m3", *LEVELS, "hours", "demand_met_percent", "capital_cost", "life_cycle_cost",
-    "levelised_cost_per_m3",
+    "array_kwp", "tank_m3", SWITCH, "hours", "longest_short_days", "demand_met_percent", "capital_cost",
+    "life_cycle_cost",
 )  # fmt: skip
 
 
@@ -79,23 +84,46 @@ def size_report(sizing: Sizing, sentences: Sequence[str]) -> Report:
 
 def size_summary(sizing: Sizing, sentences: Sequence[str], *, verbose: bool = False) -> Iterator[Block]:
     """Give what the terminal shows of a sizing; `verbose` adds the candidates that were left out."""
-    heading = _said(sizing, "size.best_of", scenario=sizing.scenario.name)
     table, runners = best_table(sizing), runners_table(sizing)
-    wanted = ["option", "meets_target", *_IN_TERMINAL, WEIGHT, "tried"]
-    yield replace(table.only(_there(table, wanted)), heading=heading)
-    yield from map(Words, sentences)
     first = sizing.ranked[0]
     if first.runners_up:
         keys = [(first.name, place) for place in range(min(RUNNERS_IN_TERMINAL, len(first.runners_up)))]
         slots = {"option": first.name, "count": len(keys), "all": len(first.runners_up), "percent": f"{100 * CLOSE:g}"}
-        chosen = _there(runners, [*_IN_TERMINAL, WEIGHT])
-        yield replace(runners.only(chosen, keys), heading=text("size.first_runners", **slots))
+        chosen = _there(_with_switch(runners), [*_IN_TERMINAL, WEIGHT])
+        yield replace(_with_switch(runners).only(chosen, keys), heading=text("size.first_runners", **slots))
     heading = _said(sizing, "size.service_heading", currency=sizing.scenario.currency)
-    yield replace(service_table(sizing), heading=heading)
-    yield from map(Words, _unmet(sizing))
+    service = service_table(sizing)
+    yield replace(service.only([column.key for column in service.columns], _steps(service)), heading=heading)
     if verbose:
         yield from map(Words, _left_out(sizing))
     yield Words(text("caution.where_listed"), "note")
+    heading = _said(sizing, "size.best_of", scenario=sizing.scenario.name)
+    table = _with_switch(table)
+    wanted = ["option", "meets_target", *(key for key in _IN_TERMINAL if key != "hours"), WEIGHT]
+    yield replace(table.only(_there(table, wanted)), heading=heading)
+    yield from map(Words, _unmet(sizing))
+    yield from map(Words, weather_first(sentences, sizing.scenario))
+
+
+def _with_switch(table: Table) -> Table:
+    """Add a column that has both levels of the float switch."""
+    rows = []
+    for row in table.data_rows():
+        levels = text("size.levels", start=row.cells[LEVELS[0]].value, stop=row.cells[LEVELS[1]].value)
+        has_switch = not isnan(float(row.cells[LEVELS[0]].value or nan))
+        rows.append(replace(row, cells={**row.cells, SWITCH: Cell(levels if has_switch else NOTHING)}))
+    return replace(table, columns=(*table.columns, Column(SWITCH, text("size.switch"))), rows=tuple(rows))
+
+
+def _steps(service: Table) -> list[Hashable]:
+    """Rows of the table of service from which the next differs, and that of the target."""
+    rows = list(service.data_rows())
+    costs = [[shown_cell(cell) for key, cell in row.cells.items() if key != "share"] for row in rows]
+    return [
+        row.key
+        for place, row in enumerate(rows)
+        if row.look == "strong" or place + 1 == len(rows) or costs[place] != costs[place + 1]
+    ]
 
 
 def _there(table: Table, keys: Sequence[str]) -> list[str]:

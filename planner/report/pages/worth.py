@@ -33,7 +33,7 @@ from planner.report.pages.figure_cells import (
 )
 from planner.report.pages.worth_map import map_page, map_slots, map_table
 from planner.report.shown import NOTHING
-from planner.study.worth import AGREE, OptionSummary, Switching, Worth
+from planner.study.worth import AGREE, CheapestMap, OptionSummary, Switching, Worth
 from planner.text import source_name, text
 
 ANSWER_WIDTHS = (14.0,) * 8
@@ -77,16 +77,34 @@ def worth_report(worth: Worth, sentences: Sequence[str]) -> Report:
 
 def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
     """Give what the terminal shows of a study."""
-    yield from map(Words, sentences)
+    slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
+    # what changes nothing is said in the sentences
+    telling = [each.varied.name for each in worth.switching if each.value is not None or each.turns]
+    if telling:
+        shown = ["input", "unit", "base", "words", "turns"]
+        heading = text("worth.switching_heading", **slots)
+        yield replace(switching_table(worth).only(shown, telling), heading=heading)
+    if worth.map is not None:
+        yield _map_summary(worth.map)
+    yield Words(text("caution.where_listed"), "note")
     heading = text("worth.options_heading", scenario=worth.scenario.name, source=source_name(worth.source))
     shown = ["option", "meets_target", *IN_TERMINAL, *COSTS[:-1], "saving"]
     yield replace(options_table(worth).only(shown), heading=heading)
-    slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
-    shown = ["input", "unit", "base", "words", "gap_percent", "turns"]
-    yield replace(switching_table(worth).only(shown), heading=text("worth.switching_heading", **slots))
-    if worth.map is not None:
-        yield replace(map_table(worth.map), heading=text("worth.map_under", **map_slots(worth.map)))
-    yield Words(text("caution.where_listed"), "note")
+    yield from map(Words, sentences)
+
+
+def _map_summary(cheapest: CheapestMap) -> Block:
+    """Give the map, or a sentence where one option is best all over it."""
+    slots = map_slots(cheapest)
+    best = {
+        (name, meets)
+        for row in zip(cheapest.best, cheapest.meets, strict=True)
+        for name, meets in zip(*row, strict=True)
+    }
+    if len(best) > 1:
+        return replace(map_table(cheapest), heading=text("worth.map_under", **slots))
+    name, meeting = best.pop()
+    return Words(text("worth.map_one" if meeting else "worth.map_one_misses", option=name, **slots))
 
 
 def _answer(worth: Worth, sentences: Sequence[str]) -> Page:

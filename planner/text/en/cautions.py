@@ -5,7 +5,7 @@ SENTENCES: dict[str, str] = {
     "caution.with_local": "{caution} Local codes and licensed practice come first.",
     "caution.where_listed": (
         "Local codes and licensed practice come first. Read the cautions before anything is built, opened or drunk: "
-        "'planner run' prints those that apply to the site and writes them on the sheet 'Method and cautions'."
+        "'planner run' writes those that apply to the site on the sheet 'Method and cautions'."
     ),
     # of the work itself
     "caution.source.solar": "array",

@@ -3,7 +3,7 @@
 SENTENCES: dict[str, str] = {
     "command.wrote": "Wrote {file}",
     "command.wrote_schema": "Wrote {file}, by which an editor that reads the first line completes keys",
-    "command.wrote_three": "\nWrote {first}, {second} and {third}\n",
+    "command.wrote_all": "\nWrote {files}\n",
     "command.wrote_both": "\nWrote {first} and {second}\n",
     "command.wrote_form": "Wrote {file}. Fill in the framed cells, then: planner run {file}",
     "command.wrote_starter": "Wrote {file}. Fill in your own site, then: planner run {file}",

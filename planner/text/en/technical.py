@@ -187,8 +187,8 @@ SENTENCES: dict[str, str] = {
     "rests_on.source": "Where it comes from",
     "rests_on.pair": "{low} / {high}",
     "rests_on.none": (
-        "What was not given was tried lower and higher ({count} numbers, one at a time): none changes the water "
-        "delivered or the cost by 1 % or more; every value that was not given stands on the sheet 'Inputs'"
+        "What was not given was tried lower and higher ({count} numbers): none changes the answer notably; every value "
+        "that was not given stands on the sheet 'Inputs'"
     ),
     "rests_on.more": (
         "and {count} more, which change less; every value that was not given stands on the sheet 'Inputs'"

@@ -29,6 +29,15 @@ SENTENCES: dict[str, str] = {
     "terminal.checks": "Site checks: {summary}",
     "terminal.failed": "{sign} {topic}: {compared}: {value} against {limit}. {remedy}",
     "terminal.more_faults": "and {count} more: sheet 'Checks'",
+    "sweep.change_less": (
+        "Inputs that change it less, or not at all, and never the best option: {count}; they stand in the workbook."
+    ),
+    "size.switch": "Float switch (% of tank)",
+    "size.levels": "{start:g} / {stop:g}",
+    "worth.map_one": "Whatever the values of {down} and of {across} that were tried, {option} stays the best option.",
+    "worth.map_one_misses": (
+        "Whatever the values of {down} and of {across} that were tried, {option} comes nearest to the target."
+    ),
     "terminal.beware": "! {caution}",
     "check.named_fail": "{count} failed ({names})",
     "check.named_first_fail": "{count} failed ({names}; ...)",

@@ -8,6 +8,7 @@ from math import nan
 
 import numpy as np
 
+from planner.answers.cautions import weather_first
 from planner.figures import shown
 from planner.report.document import Block, Cell, Column, Page, Report, Row, Table
 from planner.report.document import Text as Words
@@ -52,13 +53,19 @@ def sweep_summary(swept: SweepResult, sentences: Sequence[str]) -> Iterator[Bloc
     for results in moved:
         table = tornado_table(swept.base, results, 0)
         changing = {place for place, _ in changes_of(results)}
-        keys = [row.key for number, row in enumerate(table.data_rows()) if number < SHOWN_INPUTS or row.key in changing]
+        rows = list(table.data_rows())
+        moving = [row.key for row in rows if (row.cells["swing"].value or 0) != 0][:SHOWN_INPUTS]
+        keys = [row.key for row in rows if row.key in moving or row.key in changing]
         heading = text("sweep.tornado_of", scenario=swept.base.scenario.name, tornado=table.heading)
-        yield replace(table.only(_IN_TERMINAL, keys), heading=heading)
+        columns = _IN_TERMINAL if changing else [key for key in _IN_TERMINAL if not key.startswith("best")]
+        if keys:
+            yield replace(table.only(columns, keys), heading=heading)
+        if len(keys) < len(rows):
+            yield Words(text("sweep.change_less", count=len(rows) - len(keys)))
+    yield Words(text("caution.where_listed"), "note")
     if not moved:
         yield replace(_options_table(swept), heading=text("sweep.options_of", scenario=swept.base.scenario.name))
-    yield from map(Words, sentences)
-    yield Words(text("caution.where_listed"), "note")
+    yield from map(Words, weather_first(sentences, swept.base.scenario))
 
 
 def _answer(swept: SweepResult, sentences: Sequence[str]) -> Page:
