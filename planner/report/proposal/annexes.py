@@ -13,7 +13,7 @@ from planner.report.pages.method import cautions_table
 from planner.report.proposal.material import Material, asked, to_complete
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import ASSUMED, Field, first_line, walk
-from planner.text import listed, text
+from planner.text import listed, model_words, text
 
 _CHECK_COLUMNS = ("verdict", "compared", "value", "limit", "source")
 _NOT_SHOWN = ("seed", "name", "include", "currency", "size", "sweep", "overrides")
@@ -67,10 +67,10 @@ def _assumptions(scenario: Scenario) -> Table:
             number = isinstance(field.value, int | float)
             said = str(field.value).replace("_", " ")
             cells = {
-                "label": Cell(field.short, "wrap"),
-                "value": Cell(field.value, plain_kind(field.value)) if number else Cell(said, "word"),
-                "unit": Cell(field.unit, "wrap"),
-                "source": Cell(field.source, "wrap"),
+                "label": Cell(model_words(field.short), "wrap"),
+                "value": Cell(field.value, plain_kind(field.value)) if number else Cell(model_words(said), "word"),
+                "unit": Cell(model_words(field.unit), "wrap"),
+                "source": Cell(model_words(field.source), "wrap"),
             }
             # Tables of a list mostly share what was not given.
             same = (field.name, field.value, field.source)
@@ -91,4 +91,4 @@ def _is_assumption(field: Field, *, priced: bool) -> bool:
 
 def _part_words(field: Field) -> str:
     """What the part is in which a key stands: the first clause of what is said of its table."""
-    return re.split(r"[;:,.]", first_line(field.model), maxsplit=1)[0]
+    return model_words(re.split(r"[;:,.]", first_line(field.model), maxsplit=1)[0])

@@ -20,7 +20,7 @@ from planner.report.pages.users import users_page
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import Field, walk
 from planner.study.compare import OptionResult, Study
-from planner.text import text
+from planner.text import model_words, text
 
 OWN = "own"
 
@@ -142,4 +142,5 @@ def chapter(key: str, blocks: Iterator[Block], *, apart: bool = False) -> Page:
 
 def named(field: Field) -> str:
     """What a key is called inside a sentence."""
-    return field.short[:1].lower() + field.short[1:]
+    name = model_words(field.short)
+    return name[:1].lower() + name[1:]

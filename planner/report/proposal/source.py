@@ -10,7 +10,7 @@ from planner.report.document import Block, Cell, Column, Heading, Kind, Row, Tab
 from planner.report.pages.records import QUALITY, STEPS, TEST
 from planner.report.proposal.material import Material, asked, named, to_complete
 from planner.scenario.walk import Field
-from planner.text import listed, text
+from planner.text import listed, model_words, text
 
 _BOREHOLE: dict[str, Kind] = {
     "depth_m": "general",
@@ -60,9 +60,9 @@ def _borehole(material: Material) -> Table:
         if field.value is not None:
             status = text("proposal.given" if field.given else "proposal.not_given")
             cells = {
-                "label": Cell(field.short, "wrap"),
+                "label": Cell(model_words(field.short), "wrap"),
                 "value": Cell(field.value, kind),
-                "unit": Cell(field.unit),
+                "unit": Cell(model_words(field.unit)),
                 "basis": Cell(status, "wrap"),
             }
             rows.append(Row(key, cells))
