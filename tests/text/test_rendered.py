@@ -22,8 +22,8 @@ from planner.scenario.walk import walk_models
 from planner.text import FIRST_LANGUAGE, languages
 
 WORD = re.compile(r"[^\W\d_]{4,}")
-KEY = re.compile(r"\b[a-z]+(?:[._][a-z0-9_\[\]]+)+|--[a-z]+|\[[a-z_]+\]|https?://\S+")
-"""Keys of scenarios and options of the command line, which stay as they are."""
+KEY = re.compile(r"\b[A-Z][a-z]+/[A-Z]\w+|\b[a-z]+(?:[._][a-z0-9_\[\]]+)+|--[a-z]+|\[[a-z_]+\]|https?://\S+")
+"""Keys of scenarios, options of the command line and time zones, which stay as they are."""
 SOURCES = re.compile(
     r"Making choices in health: WHO guide to cost-effectiveness analysis|Handbook for the Economic Analysis of Water "
     r"Supply Projects|Hicks, Handbook of Energy Engineering Calculations|NIST Handbook|Recommended Standards for Water "
@@ -102,7 +102,14 @@ def sheet_words(path: Path, sheets: int) -> str:
     return " ".join([*book.sheetnames, *(str(cell) for cell in cells if isinstance(cell, str))])
 
 
-@pytest.fixture(scope="module", params=[(code, name) for code in OTHERS for name in SCENARIOS], ids="-".join)
+RUNS = [
+    pytest.param((code, name), id=f"{code}-{name}", marks=[pytest.mark.slow] if name != "visit" else [])
+    for code in OTHERS
+    for name in SCENARIOS
+]
+
+
+@pytest.fixture(scope="module", params=RUNS)
 def rendered(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory) -> tuple[str, str, Path, str]:
     """Language, scenario, folder of its outputs, and what the terminal said."""
     code, name = request.param

@@ -5,6 +5,7 @@ PARTS: dict[str, str] = {
     "Everything the user tells us about one site": "Tout ce que l'usager dit d'un site",
     "The place on the map": "Le lieu sur la carte",
     "Twelve monthly means": "Douze moyennes mensuelles",
+    "Twelve monthly means of a coarse climatology": "Douze moyennes mensuelles d'une climatologie grossière",
     "A weather file": "Un fichier météo",
     "Everything that is drawn from the tank": "Tout ce qui est puisé dans le réservoir",
     "People": "Personnes",
