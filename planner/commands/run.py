@@ -97,7 +97,12 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
     with writing(compare):
         write_book(comparison_report(studies, str(compare)), compare)
     if not quiet:
-        typer.echo(text("command.wrote", file=compare))
+        from planner.report.console import out_console
+        from planner.report.terminal_comparison import comparison_summary
+        from planner.report.terminal_writer import terminal_blocks
+
+        typer.echo(f"\n{text('command.wrote', file=compare)}\n")
+        out_console().print(terminal_blocks(comparison_summary(studies)))
 
 
 def _run_one(
