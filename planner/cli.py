@@ -7,16 +7,17 @@ import gc
 import os
 import sys
 from collections.abc import Callable
+from contextvars import copy_context
 from typing import Annotated, ParamSpec
 
 import typer
 
-from planner import __version__
 from planner.commands.check import check
 from planner.commands.ending import say_fault, say_wrong
 from planner.commands.form import form
 from planner.commands.new import new
 from planner.commands.options import DONE
+from planner.commands.proposal import proposal
 from planner.commands.reference import reference
 from planner.commands.run import run
 from planner.commands.schema import schema
@@ -24,6 +25,8 @@ from planner.commands.size import size
 from planner.commands.sweep import sweep
 from planner.commands.weather import weather
 from planner.commands.worth import worth
+from planner.text import review_note
+from planner.version import __version__
 
 app = typer.Typer(
     name="planner",
@@ -46,8 +49,9 @@ def _guarded(command: Callable[P, int | None]) -> Callable[P, None]:
     def wrapped(*args: P.args, **kwargs: P.kwargs) -> None:
         from planner.scenario.errors import InputError
 
+        context = copy_context()  # of its own: the language that a scenario asks for ends with the command
         try:
-            code = command(*args, **kwargs)
+            code = context.run(command, *args, **kwargs)
         except InputError as error:
             raise typer.Exit(say_wrong(error)) from error
         except (typer.Exit, typer.Abort, KeyboardInterrupt, BrokenPipeError):
@@ -56,6 +60,9 @@ def _guarded(command: Callable[P, int | None]) -> Callable[P, None]:
             if kwargs.get("verbose"):
                 raise
             raise typer.Exit(say_fault(error)) from error
+        note = "" if kwargs.get("quiet") else context.run(review_note)
+        if note:
+            typer.echo(note)
         if code:
             raise typer.Exit(code)
 
@@ -77,7 +84,7 @@ def _options(
     pass
 
 
-for _command in (new, form, weather, check, run, size, sweep, worth, schema, reference):
+for _command in (new, form, weather, check, run, size, sweep, worth, proposal, schema, reference):
     app.command(short_help=_command.__doc__)(_guarded(_command))
 
 
@@ -92,6 +99,9 @@ def main() -> None:
         # the reader of our output went away, as `head` does; nothing is wrong
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         sys.exit(DONE)
+    finally:
+        # the process ends here: its memory goes back whole, and looking through it once more costs a tenth of a run
+        gc.freeze()
 
 
 if __name__ == "__main__":

@@ -15,7 +15,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from planner.money.users import INCOMES, TARIFFS
-from planner.text import figure_definition, figure_label, text
+from planner.supply.worst_year import (
+    demand_met_worst_year_in_ten,
+    missing_l_per_day_worst_year_in_ten,
+    worst_year_in_ten,
+)
+from planner.text import figure_definition, figure_label, model_words, text
 
 Array = NDArray[np.float64]
 Group = Literal["design", "service", "energy", "money", "components", "users", "carbon", "comparison"]
@@ -108,7 +113,7 @@ class Figure:
 
     def unit_in(self, currency: str) -> str:
         """Its unit with the currency's code in it."""
-        return self.unit.replace("money", currency)
+        return model_words(self.unit).replace("money", currency)
 
 
 def _mean(name: str) -> Callable[[Any], Any]:
@@ -201,6 +206,16 @@ def _ratio(part: Any, whole: Any) -> Any:
     return np.divide(part, whole, out=np.full(part.shape, np.nan), where=whole > 0)
 
 
+def _share_in_ten(result: Any) -> Any:
+    did = result.quantities
+    return 100 * demand_met_worst_year_in_ten(did.demand_m3, did.delivered_m3)
+
+
+def _missing_in_ten(result: Any) -> Any:
+    did = result.quantities
+    return missing_l_per_day_worst_year_in_ten(did.demand_m3, did.delivered_m3)
+
+
 def _limit_shortfall_m3(result: Any) -> Any:
     """Mean over the years; nothing where the daily limit was not looked at, as none is given."""
     missing = result.outcome.limit_shortfall_m3
@@ -264,6 +279,10 @@ FIGURES: tuple[Figure, ...] = (
     Figure("delivered_last_year_m3", "m3", "whole", "service", lambda r: r.quantities.delivered_m3[..., -1]),
     Figure("shortfall_m3_per_year", "m3/year", "one", "service", _shortfall_m3),
     Figure("shortfall_by_daily_limit_m3_per_year", "m3/year", "one", "service", _limit_shortfall_m3),
+    Figure("demand_met_worst_year_in_ten_percent", "% of demand", "two", "service", _share_in_ten),
+    Figure("short_days_worst_year_in_ten", "days/year", "one", "service",
+           lambda r: worst_year_in_ten(r.outcome.short_days, worst="high")),
+    Figure("missing_l_per_day_worst_year_in_ten", "L/day", "whole", "service", _missing_in_ten),
     Figure("pumped_by_solar_percent", "% of pumped", "one", "service", _pumped_percent("solar")),
     Figure("pumped_by_grid_percent", "% of pumped", "one", "service", _pumped_percent("grid")),
     Figure("pumped_by_generator_percent", "% of pumped", "one", "service", _pumped_percent("generator")),

@@ -13,9 +13,9 @@ import openpyxl
 import pytest
 from typer.testing import CliRunner
 
-from planner import __version__
 from planner.cli import app
 from planner.scenario.writer import toml_text
+from planner.version import __version__
 
 DOCUMENTED = (
     "name",

@@ -11,8 +11,8 @@ from pathlib import Path
 import pytest
 
 ORDER = [
-    "text", "scenario", "resource", "water", "supply", "assumptions", "money", "sources", "figures", "checks", "study",
-    "answers", "report", "commands",
+    "version", "text", "scenario", "resource", "water", "supply", "assumptions", "money", "sources", "figures",
+    "checks", "study", "answers", "report", "api", "commands",
 ]  # fmt: skip
 FILES = sorted(Path("planner").rglob("*.py"))
 MOST_LINES = 400

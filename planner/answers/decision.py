@@ -10,7 +10,6 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from planner import __version__
 from planner.answers.of_study import failed_of_first, failures, others_that_hold
 from planner.answers.users import users_sentence
 from planner.checks.verdict import Verdict
@@ -19,6 +18,7 @@ from planner.money.users import INCOMES
 from planner.study.compare import OptionResult, Study
 from planner.study.words import money, others_that_meet, runner_up, worst_month, worth_of_top_up
 from planner.text import listed, text
+from planner.version import __version__
 
 PRICED_COLUMNS = (
     "meets_target", "short_days_per_year", "array_kwp", "tank_m3", "capital_cost", "life_cycle_cost",

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from pathlib import Path
-from typing import Any
+from typing import Any, get_args
 
 from pydantic import ValidationError
 
@@ -14,15 +14,21 @@ from planner.scenario.paths import parts_of
 from planner.scenario.reader import NO_LINES, Lines, merged, problem_at, read_with_lines
 from planner.scenario.scenario import Scenario, option_name_of
 from planner.scenario.walk import field_at
+from planner.text import FIRST_LANGUAGE, in_language
+from planner.text.numbers import Language
+
+LANGUAGE = "language"
 
 
-def read_scenario(path: Path) -> Scenario:
+def read_scenario(path: Path, language: str | None = None) -> Scenario:
     """Read, complete and check a scenario file.
 
     Parameters
     ----------
     path : pathlib.Path
         The TOML file.
+    language : str, optional
+        Language of the answer, instead of the scenario's.
 
     Returns
     -------
@@ -34,7 +40,7 @@ def read_scenario(path: Path) -> Scenario:
         When the file cannot be read or anything in it is wrong; every problem found is named.
     """
     raw, lines = read_with_lines(path)
-    return check_scenario(raw, str(path), lines)
+    return check_scenario(raw if language is None else {**raw, LANGUAGE: language}, str(path), lines)
 
 
 def check_scenario(raw: dict[str, Any], file: str, lines: Lines = NO_LINES) -> Scenario:
@@ -93,8 +99,15 @@ def option_scenario(
     return _validated(merged(base, override), file, lines, ("overrides", option))
 
 
+def _language_of(raw: Mapping[str, Any]) -> str:
+    """Language that raw data ask for; English where they do not, or where it is none."""
+    asked = raw.get(LANGUAGE)
+    return next((code for code in get_args(Language) if code == asked), FIRST_LANGUAGE)
+
+
 def _validated(raw: dict[str, Any], file: str, lines: Lines, prefix: tuple[str | int, ...]) -> Scenario:
-    whole, assumptions = completed(raw)
+    with in_language(_language_of(raw)):  # it says how what is left out was worked out
+        whole, assumptions = completed(raw)
     try:
         return Scenario.model_validate(whole).resting_on(assumptions)
     except ValidationError as error:

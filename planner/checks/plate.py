@@ -13,7 +13,7 @@ from planner.checks.cooling import INCH_MM
 from planner.checks.verdict import ORDER, Outcome, Verdict, amount
 from planner.scenario.printed import Printed
 from planner.sources.registry import supplies_of
-from planner.text import source_name, text
+from planner.text import model_words, number, source_name, text
 from planner.water.pump import hydraulic_power_w
 
 CLASS_LIMIT_C = {"Y": 90, "A": 105, "E": 120, "B": 130, "F": 155, "H": 180, "N": 200, "R": 220}
@@ -124,7 +124,7 @@ def _printed(basis: Basis) -> dict[str, str | None]:
 
 
 def _figure(value: float | None, unit: str) -> str | None:
-    return None if value is None else f"{value:g} {unit}"
+    return None if value is None else f"{number(value, 'g')} {model_words(unit)}"
 
 
 def _range(printed: Printed | None, low: float | None, high: float | None, unit: str) -> str | None:
@@ -137,7 +137,8 @@ def _range(printed: Printed | None, low: float | None, high: float | None, unit:
         low = high = printed
     if low is None or high is None:
         return None
-    return f"{low:g} {unit}" if low == high else text("plate.printed.range", low=low, high=high, unit=unit)
+    unit = model_words(unit)
+    return f"{number(low, 'g')} {unit}" if low == high else text("plate.printed.range", low=low, high=high, unit=unit)
 
 
 def _meanings(basis: Basis) -> dict[str, dict[str, Any]]:
@@ -156,7 +157,7 @@ def _asks(basis: Basis, found: Mapping[str, Verdict]) -> Iterator[tuple[str, str
     """What the site asks of each line of which it asks anything."""
     borehole, solar = basis.scenario.borehole, basis.scenario.sources.solar
     water_c = borehole.water_temperature_c
-    yield "rated_flow", text("plate.rated_flow.asks", limit=f"{borehole.safe_yield_m3h:g} m3/h")
+    yield "rated_flow", text("plate.rated_flow.asks", limit=f"{number(borehole.safe_yield_m3h, 'g')} m3/h")
     flow, needed = f"{basis.design_flow_m3h:.3g}", amount(basis.needed_head_m, "m")
     yield "rated_head", text("plate.rated_head.asks", limit=needed, flow=flow)
     for line, key in (
@@ -192,7 +193,9 @@ def _asked_by_supplies(basis: Basis) -> Iterator[tuple[str, str]]:
     ):
         said = [
             text(
-                "plate.asked_by", value=f"{value:g}~" if unit == "~" else amount(value, unit), source=source_name(name)
+                "plate.asked_by",
+                value=f"{number(value, 'g')}~" if unit == "~" else amount(value, unit),
+                source=source_name(name),
             )
             for name, value in zip((supply.name for supply in supplies), values, strict=True)
             if value is not None

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from typing import Any, Literal
 
-from planner.text import known, text
+from planner.text import known, model_words, number, text
 
 Outcome = Literal["pass", "caution", "fail", "not given"]
 
@@ -107,13 +107,13 @@ def figure(value: float) -> str:
     """Write a number with about three digits, without an exponent."""
     size = abs(value)
     if size >= 99.95 or value == round(value):
-        return f"{value:.0f}"
-    return f"{value:.1f}" if size >= 9.995 else f"{value:.2f}"
+        return number(value, ".0f")
+    return number(value, ".1f" if size >= 9.995 else ".2f")
 
 
 def amount(value: float, unit: str) -> str:
     """Write a number with its unit."""
-    return f"{figure(value)} {unit}".strip()
+    return f"{figure(value)} {model_words(unit)}".strip()
 
 
 def at_most(value: float, limit: float) -> bool:

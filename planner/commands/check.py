@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Annotated
 
 import typer
 
-from planner.commands.options import DONE, OneScenario, Quiet, Seed, Verbose
+from planner.commands.options import DONE, Language, OneScenario, Quiet, Seed, Verbose
 from planner.commands.reading import as_toml, located, read_with_seed
 
 if TYPE_CHECKING:
@@ -33,6 +33,7 @@ def check(
         ),
     ] = None,
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -46,7 +47,7 @@ def check(
         from planner.report.scenario_file import check_new_file
 
         check_new_file(apply)
-    checked = read_with_seed(scenario, seed)
+    checked = read_with_seed(scenario, seed, language)
     with located(scenario):
         place = place_of(checked)
         weather = weather_of(checked, place, scenario.parent)

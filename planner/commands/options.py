@@ -7,6 +7,8 @@ from typing import Annotated
 
 import typer
 
+from planner.text.numbers import Language as LanguageCode
+
 Scenarios = Annotated[
     list[Path], typer.Argument(help="Scenario files (TOML, or a filled-in form).", show_default=False)
 ]
@@ -17,6 +19,14 @@ Verbose = Annotated[bool, typer.Option("--verbose", "-v", help="Say more; show t
 Seed = Annotated[
     int | None,
     typer.Option("--seed", min=0, max=2**31, help="Seed to use instead of the scenario's.", show_default=False),
+]
+Language = Annotated[
+    LanguageCode | None,
+    typer.Option(
+        "--language",
+        help="Language of the answer and the reports, instead of the scenario's; each but English awaits review.",
+        show_default=False,
+    ),
 ]
 
 DONE, OUR_FAULT, WRONG_INPUT = 0, 1, 2

@@ -8,18 +8,38 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
+import typer
 
-def read_with_seed(file: Path, seed: int | None) -> Any:
-    """Read a scenario from TOML or from a filled-in form, another seed put in place of its own."""
+from planner.text import go_on_in, text
+
+
+def read_with_seed(file: Path, seed: int | None, language: str | None = None) -> Any:
+    """Read a scenario from TOML or from a filled-in form, and go on in its language.
+
+    Another seed and another language are put in place of its own.
+    """
     if is_form(file):
         from planner.report.form.reading import check_form
 
-        scenario = check_form(file)
+        scenario = check_form(file, language)
     else:
         from planner.assumptions.reader import read_scenario
 
-        scenario = read_scenario(file)
+        scenario = read_scenario(file, language)
+    go_on_in(scenario.language)
     return scenario if seed is None else scenario.model_copy(update={"seed": seed})
+
+
+def rows_kind(*, parquet: bool) -> str:
+    """Kind of a file of rows: CSV where Parquet is not wanted, or cannot be written, which is said."""
+    if not parquet:
+        return "csv"
+    from planner.report.rows import has_parquet
+
+    if has_parquet():
+        return "parquet"
+    typer.echo(text("command.no_parquet"), err=True)
+    return "csv"
 
 
 def as_toml(file: Path) -> str:

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated
 
 import typer
 
 from planner.commands.ending import say_fault, say_wrong
-from planner.commands.options import DONE, Outputs, Quiet, Scenarios, Seed, Verbose
-from planner.commands.reading import located, read_with_seed, shown_progress
-from planner.text import text
+from planner.commands.options import DONE, Language, Outputs, Quiet, Scenarios, Seed, Verbose
+from planner.commands.reading import located, read_with_seed, rows_kind, shown_progress
+from planner.text import listed, text
 
 if TYPE_CHECKING:
     from planner.study.compare import Study
@@ -25,28 +27,68 @@ Brief = Annotated[
 ]
 
 
+class RowsBy(StrEnum):
+    """By what there is a row."""
+
+    HOURS = "hours"
+    MONTHS = "months"
+    YEARS = "years"
+
+
+Rows = Annotated[
+    RowsBy | None,
+    typer.Option("--rows", help="Write every option's hours, months or years as CSV as well.", show_default=False),
+]
+Parquet = Annotated[bool, typer.Option("--parquet", help="Write those rows as Parquet.")]
+
+
+@dataclass(frozen=True)
+class _Wanted:
+    """What is to be written and said of each scenario."""
+
+    outputs: Path
+    seed: int | None
+    language: str | None
+    brief: bool
+    quick: bool
+    quiet: bool
+    verbose: bool
+    rows: RowsBy | None
+    rows_kind: str
+
+    def files(self, scenario: Path) -> list[str]:
+        """Names of the files of a scenario: workbook, JSON, and those that are asked for."""
+        stem = scenario.stem
+        rows = [] if self.rows is None else [f"{stem}-{self.rows.value}.{self.rows_kind}"]
+        return [f"{stem}.xlsx", f"{stem}.json", *([f"{stem}.html"] if self.brief else []), *rows]
+
+
 def run(
     scenarios: Scenarios,
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
     compare: Compare = None,
     brief: Brief = False,
     quick: Quick = False,
+    rows: Rows = None,
+    parquet: Parquet = False,
 ) -> int:
     """Simulate, cost and compare every supply option; write a workbook and a JSON file for each scenario."""
     from planner.report.files import check_folder
     from planner.scenario.errors import InputError, Problem
 
+    kind = rows_kind(parquet=parquet)
+    wanted = _Wanted(outputs, seed, language, brief, quick, quiet, verbose, rows, kind)
     doubled = {file.stem for file in scenarios if sum(other.stem == file.stem for other in scenarios) > 1}
     if doubled:
         name = sorted(doubled)[0]
         raise InputError(name, [Problem("", "two scenarios of this name would write the same files; rename one")])
     if compare is not None:
         _check_comparison(compare, scenarios, outputs)
-    suffixes = (".xlsx", ".json", *([".html"] if brief else []))
-    check_folder(outputs, [f"{file.stem}{suffix}" for file in scenarios for suffix in suffixes])
+    check_folder(outputs, [name for file in scenarios for name in wanted.files(file)])
     failed: list[int] = []
     studies: list[Study] = []
     warned: set[str] = set()  # of all sites: a list that is repeated is not read
@@ -54,7 +96,7 @@ def run(
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
-                study = _run_one(file, outputs, seed, warned, brief=brief, quick=quick, quiet=quiet, verbose=verbose)
+                study = _run_one(file, wanted, warned)
                 if compare is not None:
                     studies.append(study)
             except InputError as error:
@@ -105,48 +147,50 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
         out_console().print(terminal_blocks(comparison_summary(studies)))
 
 
-def _run_one(
-    file: Path, outputs: Path, seed: int | None, warned: set[str], *, brief: bool, quick: bool, quiet: bool,
-    verbose: bool,
-) -> Study:  # fmt: skip
+def _run_one(file: Path, wanted: _Wanted, warned: set[str]) -> Study:
     from planner.answers.cautions import cautions, limits, number_cautions, warnings
     from planner.answers.of_study import answer, study_basis, study_verdicts
     from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
     from planner.report.json_file import write_json
-    from planner.report.run_workbook import write_brief, write_workbook
+    from planner.report.run_workbook import write_workbook
     from planner.scenario.errors import InputError, Problem
     from planner.study.compare import study_scenario
 
-    workbook, data, page = (outputs / f"{file.stem}{suffix}" for suffix in (".xlsx", ".json", ".html"))
-    if workbook.resolve() == file.resolve():
+    names = wanted.files(file)
+    workbook, data, *_ = names
+    if (wanted.outputs / workbook).resolve() == file.resolve():
         raise InputError(str(file), [Problem("", "the results would replace this form; give another --outputs folder")])
     with located(file):
-        study = study_scenario(read_with_seed(file, seed), file.parent, with_effects=not quick)
+        checked = read_with_seed(file, wanted.seed, wanted.language)
+        study = study_scenario(checked, file.parent, with_effects=not wanted.quick)
         verdicts = study_verdicts(study)
         found = remedied(study, verdicts, file.parent)
     beware, with_remedies = cautions(study), remedied_sentences(found)
-    with results_in(outputs) as folder:
-        write_workbook(study, beware, folder / workbook.name, verdicts, with_remedies)
-        write_json(study, beware, verdicts, folder / data.name, found)
-        if brief:
-            write_brief(study, beware, folder / page.name, verdicts, with_remedies)
-    if not quiet:
+    with results_in(wanted.outputs) as folder:
+        write_workbook(study, beware, folder / workbook, verdicts, with_remedies)
+        write_json(study, beware, verdicts, folder / data, found)
+        if wanted.brief:
+            from planner.report.brief.file import write_brief
+
+            write_brief(study, folder / f"{file.stem}.html", verdicts, with_remedies)
+        if wanted.rows is not None:
+            from planner.report.rows import study_rows, write_frames
+
+            write_frames(study_rows(study, wanted.rows.value), folder / names[-1])
+    if not wanted.quiet:
         from planner.checks.finding import finding
         from planner.report.console import out_console
         from planner.report.terminal import Answer, run_report
 
-        if brief:
-            typer.echo(text("command.wrote_three", first=workbook, second=data, third=page))
-        else:
-            typer.echo(text("command.wrote_both", first=workbook, second=data))
+        typer.echo(text("command.wrote_all", files=listed([str(wanted.outputs / name) for name in names])))
         said = Answer(
             found=finding(study_basis(study), verdicts),
             sentences=answer(study, verdicts),
             remedied=with_remedies,
             verdicts=verdicts,
-            limits=number_cautions(study) if verbose else limits(study),
-            dangers=warnings(study, warned, full=verbose),
+            limits=number_cautions(study) if wanted.verbose else limits(study),
+            dangers=warnings(study, warned, full=wanted.verbose),
         )
-        out_console().print(run_report(study, said, verbose=verbose))
+        out_console().print(run_report(study, said, verbose=wanted.verbose))
     return study

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import typer
 
-from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
+from planner.commands.options import DONE, Language, OneScenario, Outputs, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
 
@@ -15,6 +15,7 @@ def size(
     scenario: OneScenario,
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -32,7 +33,7 @@ def size(
     workbook, data = outputs / f"{scenario.stem}-size.xlsx", outputs / f"{scenario.stem}-size.json"
     check_folder(outputs, [workbook.name, data.name])
     with located(scenario), shown_progress(quiet) as progress:
-        checked = read_with_seed(scenario, seed)
+        checked = read_with_seed(scenario, seed, language)
         sizing = size_scenario(checked, scenario.parent, progress)
         place = place_of(checked)
         said = sizing_answer(sizing, place, weather_of(checked, place, scenario.parent))

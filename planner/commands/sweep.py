@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING, Annotated, Any
 
 import typer
 
-from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, OneScenario, Quiet, Seed, Verbose
-from planner.commands.reading import located, read_with_seed
+from planner.commands.options import DONE, OUR_FAULT, WRONG_INPUT, Language, OneScenario, Quiet, Seed, Verbose
+from planner.commands.reading import located, read_with_seed, rows_kind
 from planner.text import text
 
 if TYPE_CHECKING:
@@ -38,6 +38,7 @@ def sweep(
     ] = None,
     resume: Annotated[bool, typer.Option("--resume", help="Go on with the same sweep where it was stopped.")] = False,
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -45,18 +46,15 @@ def sweep(
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in, writing
     from planner.report.pages.sweep.report import sweep_report, sweep_summary
-    from planner.report.sweep_rows import has_parquet, write_rows
+    from planner.report.sweep_rows import write_rows
     from planner.report.sweep_store import ChunkFolder
     from planner.report.terminal_writer import terminal_blocks
     from planner.report.workbook.book import write_book
     from planner.study.sweep.run import run_sweep
     from planner.study.sweep.summary import sentences
 
-    checked = read_with_seed(scenario, seed)
-    kind = rows.value
-    if rows is Rows.PARQUET and not has_parquet():
-        typer.echo(text("command.no_parquet"), err=True)
-        kind = "csv"
+    checked = read_with_seed(scenario, seed, language)
+    kind = rows_kind(parquet=rows is Rows.PARQUET)
     book, table = outputs / f"{scenario.stem}-sweep.xlsx", outputs / f"{scenario.stem}-sweep.{kind}"
     check_folder(outputs, [book.name, table.name])
     store = ChunkFolder(outputs / f"{scenario.stem}.sweep", checked, scenario.parent)

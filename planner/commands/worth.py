@@ -8,7 +8,7 @@ from typing import Annotated
 
 import typer
 
-from planner.commands.options import DONE, OneScenario, Outputs, Quiet, Seed, Verbose
+from planner.commands.options import DONE, Language, OneScenario, Outputs, Quiet, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
 
@@ -29,6 +29,7 @@ def worth(
     source: Annotated[Source, typer.Argument(help="The source in question.", show_default=False)],
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -48,7 +49,7 @@ def worth(
     with located(scenario), shown_progress(quiet) as progress:
         done = iter(range(100))
         found = worth_of(
-            read_with_seed(scenario, seed),
+            read_with_seed(scenario, seed, language),
             source.value,
             scenario.parent,
             lambda step: progress(next(done), STEPS, step),

@@ -10,7 +10,7 @@ from planner.checks.plate import PlateLine
 from planner.checks.remedies import CarriedOut
 from planner.checks.verdict import ORDER, SYMBOL, Verdict, failed, worst_first
 from planner.report.document import Block, Cell, Column, Heading, Row, Table, Text
-from planner.text import text
+from planner.text import model_words, number, text
 
 PLATE = "checks.plate"
 PLATE_WIDTHS = {"symbol": 12, "printed": 14, "meaning": 26, "asks": 24, "holds": 12}
@@ -28,8 +28,8 @@ def figure(value: float | str | None, unit: str) -> str:
         return "-"
     if isinstance(value, str):
         return value
-    shown = f"{value:,.0f}" if abs(value) >= 1000 else f"{value:.4g}"
-    return f"{shown} {unit}".strip()
+    shown = number(value, ",.0f" if abs(value) >= 1000 else ".4g")
+    return f"{shown} {model_words(unit)}".strip()
 
 
 def plate_table(lines: Sequence[PlateLine]) -> Table:

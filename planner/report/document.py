@@ -17,7 +17,8 @@ Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two
 """How a cell's content is shown: words, or numbers with so many decimals."""
 Look = Literal["plain", "best", "total", "sub", "strong"]
 """How a cell or row stands out."""
-TextStyle = Literal["paragraph", "verdict", "note"]
+TextStyle = Literal["paragraph", "verdict", "note", "item", "open"]
+"""How a paragraph stands out; 'item' is one of a list, 'open' a line that somebody has yet to complete."""
 ChartKind = Literal["stacked bars", "columns", "stacked columns", "lines", "points"]
 Value = str | float | None
 HEADER = "header"

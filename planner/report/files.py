@@ -97,7 +97,7 @@ def results_in(folder: Path) -> Iterator[Path]:
 
 
 _STAGING = re.compile(r"\.planner-([A-Za-z0-9]+)-(\d+)-[a-z0-9_]{8}")
-_TEMPORARY = re.compile(r"\.(.+)-[a-z0-9_]{8}(\.xlsx|\.json|\.csv|\.parquet)")
+_TEMPORARY = re.compile(r"\.(.+)-[a-z0-9_]{8}(\.xlsx|\.json|\.csv|\.parquet|\.docx)")
 
 
 def _clear_left(folder: Path) -> None:

@@ -9,22 +9,21 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
-from planner import __version__
 from planner.answers.of_study import answer, headline, holds
 from planner.answers.remedied import Remedied, remedied_sentences
 from planner.checks.verdict import Verdict
 from planner.figures import catalogue
 from planner.report.files import write_text
+from planner.report.next_step_json import next_steps_as_data
+from planner.report.rows import by_month, by_year
+from planner.report.uncertainty_json import uncertainty_data
 from planner.scenario.paths import dotted
 from planner.study.compare import OptionResult, Study
 from planner.study.rests_on import Effect
+from planner.version import __version__
 
 SCHEMA = 3
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
-_YEARLY = {"solar_kwh": "pv_used_kwh", "generator_kwh": "generator_kwh", "fuel_l": "fuel_l",
-           "generator_hours": "generator_hours"}  # fmt: skip
-_MONTHLY = {"demand_m3": "demand_m3", "delivered_m3": "delivered_m3", **_YEARLY, "idle_kwh": "pv_unused_kwh"}
-"""Names in the JSON of what the results hold by year, and by month."""
 
 
 def write_json(
@@ -79,6 +78,8 @@ def study_as_data(
         "reference": study.reference if study.scenario.priced else None,
         "sentences": answer(study, verdicts),
         "rests_on": [_effect(effect, priced=study.scenario.priced) for effect in study.effects],
+        "uncertainty": uncertainty_data(study),
+        "next_steps": None if study.next_steps is None else next_steps_as_data(study.next_steps, study.scenario),
         "cautions": list(cautions),
         "checks": [_check(verdict) for verdict in verdicts],
         "remedied": None if found is None else _remedied(found),
@@ -148,35 +149,22 @@ def _option(option: OptionResult, further_costs: Sequence[str]) -> dict[str, Any
 
 
 def _yearly(option: OptionResult) -> list[dict[str, Any]]:
-    quantities = option.quantities
-    grid_kwh = quantities.grid_kwh.sum(axis=(-1, -2))
-    cost = option.life.flows.total_cost()
+    columns: dict[str, Any] = by_year(option)
+    years = columns["demand_m3"].size
+    columns.setdefault("cost", [None] * years)
     by_limit = option.outcome.limit_shortfall_m3
-    return [
-        {
-            "year": year + 1,
-            "demand_m3": _number(quantities.demand_m3[year]),
-            "delivered_m3": _number(quantities.delivered_m3[year]),
-            **{key: _number(getattr(quantities, name)[year]) for name, key in _YEARLY.items()},
-            "grid_kwh": _number(grid_kwh[year]),
-            "cost": _number(cost[year + 1]) if option.scenario.priced else None,
-            "shortfall_by_daily_limit_m3": _number(None if by_limit is None else by_limit[year]),
-        }
-        for year in range(quantities.demand_m3.shape[-1])
-    ]
+    columns["shortfall_by_daily_limit_m3"] = [None] * years if by_limit is None else by_limit
+    return _records("year", columns)
 
 
 def _monthly(option: OptionResult) -> list[dict[str, Any]]:
-    outcome = option.outcome
-    grid_kwh = outcome.grid_kwh[0].sum(axis=-1)
-    return [
-        {
-            "month": month + 1,
-            **{key: _number(getattr(outcome, name)[0, month]) for name, key in _MONTHLY.items()},
-            "grid_kwh": _number(grid_kwh[month]),
-        }
-        for month in range(12)
-    ]
+    return _records("month", {key: values[0] for key, values in by_month(option).items()})
+
+
+def _records(name: str, columns: dict[str, Any]) -> list[dict[str, Any]]:
+    """Turn columns into rows, which are counted from 1."""
+    rows = zip(*columns.values(), strict=True)
+    return [{name: place, **dict(zip(columns, map(_number, row), strict=True))} for place, row in enumerate(rows, 1)]
 
 
 def _number(value: Any) -> float | None:

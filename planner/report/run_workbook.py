@@ -1,4 +1,4 @@
-"""The workbook to put in front of others, its sums of money alive, and the brief page of the same tables."""
+"""The workbook to put in front of others, its sums of money alive."""
 
 from __future__ import annotations
 
@@ -7,17 +7,17 @@ from pathlib import Path
 from typing import Any
 
 from planner.answers.of_study import below_headline
-from planner.checks.verdict import Verdict, failed
-from planner.report.document import Heading, Page, Report, Text
-from planner.report.html import write_html
+from planner.checks.verdict import Verdict
+from planner.report.document import Page, Report
 from planner.report.pages.answer import answer_page
 from planner.report.pages.bill import bill_of_study, bill_page
 from planner.report.pages.by_time import energy_page, water_page
 from planner.report.pages.cash import Sources, cash_page
-from planner.report.pages.checks import checks_page, checks_table
+from planner.report.pages.checks import checks_page
 from planner.report.pages.head import head_page
 from planner.report.pages.inputs import Inputs, inputs_of, inputs_page
-from planner.report.pages.method import cautions_table, method_page
+from planner.report.pages.method import method_page
+from planner.report.pages.next_step import next_step_page
 from planner.report.pages.options import options_page
 from planner.report.pages.records import records_page
 from planner.report.pages.renewals import renewals_page
@@ -67,21 +67,6 @@ def write_workbook(
     write_book(run_report(study, cautions, verdicts, remedied), path, form)
 
 
-def write_brief(
-    study: Study, cautions: Sequence[str], path: Path, verdicts: Sequence[Verdict], remedied: Sequence[str] = ()
-) -> None:
-    """Write the answer, the site checks that fail and the cautions as one HTML page; see `write_workbook`."""
-    faults = failed(verdicts)
-    failing = checks_table(faults) if faults else Text(text("brief.none_failed"))
-    notes = Page(
-        "notes",
-        text("brief.cautions"),
-        text("brief.failed"),
-        blocks=(failing, *map(Text, remedied), Heading(text("brief.cautions")), cautions_table(cautions)),
-    )
-    write_html(Report(study.scenario.name, (_answer(study, inputs_of(study), verdicts, alive=False), notes)), path)
-
-
 def run_report(
     study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], remedied: Sequence[str] = ()
 ) -> Report:
@@ -90,6 +75,7 @@ def run_report(
     pages = (
         _answer(study, inputs, verdicts),
         options_page(study),
+        *([] if study.next_steps is None else [next_step_page(study.next_steps, study.scenario)]),
         water_page(study),
         energy_page(study),
         head_page(study),

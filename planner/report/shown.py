@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from planner.report.document import Cell
+from planner.text import option_label, restyled
 
 DECIMALS = {"whole": 0, "one": 1, "two": 2, "three": 3, "money": 0, "price": 2, "year": 0}
 NOTHING = "–"
@@ -16,16 +17,16 @@ def shown(cell: Cell) -> str:
     if value is None:
         return ""
     if isinstance(value, str):
-        return value
+        return option_label(value)
     number = float(value)
     if not math.isfinite(number):
         return NOTHING if cell.word is None else cell.word
     if cell.kind == "general":
-        return f"{number:.10g}"
+        return restyled(f"{number:.10g}")
     if cell.kind == "year":
         return f"{number:.0f}"
     text = f"{number:,.{DECIMALS.get(cell.kind, 0)}f}"
-    return text.removeprefix("-") if float(text.replace(",", "")) == 0 else text
+    return restyled(text.removeprefix("-") if float(text.replace(",", "")) == 0 else text)
 
 
 def is_number(cell: Cell) -> bool:

@@ -9,7 +9,6 @@ from dataclasses import asdict
 from pathlib import Path
 from typing import Any
 
-from planner import __version__
 from planner.report.files import write_text
 from planner.report.pages.size import MOST_RUNNERS, design_figures
 from planner.report.pages.worth import option_figures, switching_words
@@ -17,6 +16,7 @@ from planner.study.sizing import OptionSizing, SizedDesign, Sizing
 from planner.study.sizing_words import hours_words
 from planner.study.worth import Switching, Worth
 from planner.text import text
+from planner.version import __version__
 
 SCHEMA = 2
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""

@@ -86,6 +86,7 @@ _FILLS: dict[str, Fill] = {
     **{f"source {name}": fill for name, fill in SOURCE_FILLS.items()},
     **{f"cost {name}": fill for name, fill in COST_FILLS.items()},
     "unused": hatched("dotted_grid", "#B08D2E"),
+    "missing": solid("#FFFFFF"),
     "light": solid("#C8DCDA"),
     "dark": solid("#2C4A56"),
     "low": LOW_FILL,

@@ -3,25 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from importlib.util import find_spec
 from pathlib import Path
 
 import numpy as np
 import pandas as pd
 
 from planner.figures import shown
-from planner.report.files import write_whole
 from planner.report.pages.figure_cells import figure_of
+from planner.report.rows import write_frames
 from planner.study.sweep.engine import MEASURES
 from planner.study.sweep.run import Results, SweepResult
 
 _ROWS = 200_000
 """Rows written at a time."""
-
-
-def has_parquet() -> bool:
-    """Whether Parquet can be written here."""
-    return find_spec("pyarrow") is not None
 
 
 def write_rows(swept: SweepResult, path: Path) -> None:
@@ -34,16 +28,7 @@ def write_rows(swept: SweepResult, path: Path) -> None:
     path : pathlib.Path
         File to write, ending in .csv or .parquet (the latter needs pyarrow).
     """
-    write_whole(path, lambda temporary: _fill(swept, temporary))
-
-
-def _fill(swept: SweepResult, path: Path) -> None:
-    if path.suffix == ".parquet":
-        pd.concat(list(frames(swept)), ignore_index=True).to_parquet(path, index=False)
-        return
-    with path.open("w", encoding="utf-8", newline="") as stream:
-        for number, frame in enumerate(frames(swept)):
-            frame.to_csv(stream, index=False, header=number == 0, lineterminator="\n")
+    write_frames(frames(swept), path)
 
 
 def frames(swept: SweepResult) -> Iterator[pd.DataFrame]:

@@ -11,13 +11,13 @@ from pathlib import Path
 
 import numpy as np
 
-from planner import __version__
 from planner.report.files import write_whole
 from planner.scenario.scenario import Scenario
 from planner.study.sweep.engine import MEASURES, Found
 from planner.study.sweep.plan import Plan
 from planner.study.sweep.reasons import Reason
 from planner.study.sweep.workers import Done
+from planner.version import __version__
 
 _NAME = re.compile(r"(\d+)-(\d+)\.npz")
 _LEFT = re.compile(r"\.\d+-\d+-[a-z0-9_]{8}\.npz")

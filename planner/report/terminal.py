@@ -16,7 +16,7 @@ from planner.report.pages.rests_on import IN_TERMINAL, more_words, rests_on_tabl
 from planner.report.terminal_options import INCOMPLETE, days_table, options_table
 from planner.report.terminal_writer import terminal_table
 from planner.study.compare import Study
-from planner.text import text
+from planner.text import model_words, text
 from planner.water.duty import Duty
 
 SHOWN_FAULTS, SHOWN_NAMES = 3, 4
@@ -130,7 +130,7 @@ def duty_words(duty: Duty) -> str:
         friction=f"{duty.friction_m:.1f}",
         residual=f"{duty.residual_head_m:.1f}",
         input_w=f"{duty.input_power_w:.0f}",
-        limit=duty.limited_by,
+        limit=model_words(duty.limited_by),
     )
 
 

@@ -163,6 +163,14 @@ class Service(Model):
         ge=0,
         le=365,
     )
+    unserved_water_value_per_m3: float | None = optional(
+        "What a m3 of demand that is not met costs those who go without, such as the price of a vendor or of a tanker, "
+        "or the crop lost; the options are also ranked with it, and it is part of no cost",
+        "money/m3",
+        absent="the value at which the answer would turn is worked out",
+        changes="nothing",
+        ge=0,
+    )
     options: list[str] = several(
         "Supply options to compare, such as 'solar + grid'; none means all the described sources allow",
         changes="run",

@@ -24,6 +24,7 @@ from planner.scenario.sweep import Sweep
 from planner.scenario.tank import Tank, TopUp
 from planner.scenario.walk import walk
 from planner.scenario.waterworks import Borehole, Controller, Pipeline, Pump
+from planner.text.numbers import Language
 
 SOURCE_ORDER = ("solar", "grid", "generator")
 NO_CURRENCY = "XXX"
@@ -61,6 +62,12 @@ class Scenario(Model):
         source="no currency in ISO 4217: no prices, and a technical answer",
         changes="nothing",
         pattern=r"^[A-Z]{3}$",
+    )
+    language: Language = assumed(
+        "en",
+        "Language of the answer and the reports: keys of this file and messages stay English",
+        source="the language of these files",
+        changes="nothing",
     )
     price_date: str | None = optional("When the prices were asked", changes="nothing", min_length=1)
     prepared_by: str | None = optional("Who prepared the study", changes="nothing", min_length=1)

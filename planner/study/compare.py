@@ -20,9 +20,11 @@ from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of, usual_alternative
 from planner.study.cases import as_chosen, digest
 from planner.study.context import Context, Store
+from planner.study.next_step import NextSteps, next_steps_of
 from planner.study.ranking import ranked
-from planner.study.rests_on import Effect, effects_of
+from planner.study.rests_on import Effect
 from planner.study.search import Choice, LevelTrial, TankCurve, best_trial, choose_all
+from planner.study.uncertainty import Uncertainty, uncertainty_of
 from planner.supply.array import ArrayPower
 from planner.supply.run import Outcome
 from planner.water.duty import Duty, duty_point
@@ -127,8 +129,8 @@ class Study:
     """The whole comparison of one scenario; `options` in the scenario's order, `ranking` best first.
 
     `best` is None where no option meets the service target; `ranking` then begins with the one that delivers most.
-    `kinds` are the sources known to it, in order of priority. `effects` tell what numbers that were not given change of
-    the option ranked first, what matters most first; empty where they were not tried.
+    `kinds` are the sources known to it, in order of priority. `uncertainty` tells how sure the answer is, `next_steps`
+    what comes next beyond the options as they are; None where that was not asked for.
     """
 
     scenario: Scenario
@@ -141,7 +143,13 @@ class Study:
     best: str | None
     reference: str
     kinds: tuple[SourceKind, ...]
-    effects: tuple[Effect, ...] = ()
+    uncertainty: Uncertainty | None = None
+    next_steps: NextSteps | None = None
+
+    @property
+    def effects(self) -> tuple[Effect, ...]:
+        """What numbers that were not given change of the option ranked first; empty where that was not asked for."""
+        return () if self.uncertainty is None else self.uncertainty.effects
 
     def option(self, name: str) -> OptionResult:
         """Return one option by its name."""
@@ -182,7 +190,7 @@ def study_scenario(
     kinds : tuple of SourceKind
         The sources in order of priority.
     with_effects : bool
-        Also try what the numbers that were not given change.
+        Also try how sure the answer is.
 
     Returns
     -------
@@ -213,7 +221,6 @@ def study_scenario(
     ranking = rank(options)
     site = context.site(scenario)
     chosen = next((option for name in ranking for option in options if option.name == name and option.has_array), None)
-    first = next(choice.design for choice in choices if choice.supply.name == ranking[0])
     return Study(
         scenario=scenario if chosen is None else as_chosen(scenario, chosen.series, chosen.section_mm2),
         place=site.place,
@@ -225,7 +232,8 @@ def study_scenario(
         best=ranking[0] if next(o for o in options if o.name == ranking[0]).meets_service else None,
         reference=reference,
         kinds=kinds,
-        effects=effects_of(context, scenario, first) if with_effects else (),
+        uncertainty=uncertainty_of(context, scenario, [choice.result for choice in choices]) if with_effects else None,
+        next_steps=next_steps_of(context, choices) if with_effects else None,
     )
 
 

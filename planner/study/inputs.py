@@ -15,7 +15,7 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.sources import Outages
 from planner.scenario.walk import field_at
 from planner.study.keys import numeric_keys
-from planner.text import text
+from planner.text import number, text
 
 Array = NDArray[np.float64]
 Kind = Literal["linear", "money", "hours"]
@@ -78,7 +78,7 @@ class VariedInput:
 
     def with_unit(self, value: float) -> str:
         """Write a value of it with its unit."""
-        shown = f"{value:,.0f}" if abs(value) >= 1000 else f"{value:.3g}"
+        shown = number(value, ",.0f" if abs(value) >= 1000 else ".3g")
         return f"{shown} {self.unit}"
 
     def change(self, scenario: Scenario, value: float | Array) -> Scenario:

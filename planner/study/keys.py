@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import difflib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -14,7 +14,7 @@ from planner.scenario.paths import Path, dotted, parts_of, set_path
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import Field, walk, words_of
 from planner.study.cases import SIZES
-from planner.text import known, text
+from planner.text import known, model_words, text
 
 STAGES: tuple[Changes, ...] = ("weather", "run", "money", "nothing")
 """In the order in which they follow from one another: a change leaves every earlier stage as it was."""
@@ -118,7 +118,7 @@ def _keys_of(scenario: Scenario, field: Field) -> Iterator[Key]:
 def label_of(scenario: Scenario, field: Field, path: Path) -> str:
     """Name a value for people: what it is, in which entry or part of the works, and which value of a list."""
     option = path[1] if field.in_override else None
-    name = field.short
+    name = model_words(field.short)
     if isinstance(path[-1], int):
         name = text("input.numbered", list=name, number=path[-1] + 1)
     parts = field.path[2:-1] if option else field.path[:-1]
@@ -138,7 +138,7 @@ def _place_of(scenario: Scenario, parts: Path) -> str:
 
 def _title(names: Sequence[str]) -> str:
     key = f"input.place.{'.'.join(names)}"
-    return text(key) if known(key) else words_of(names[-1])
+    return text(key) if known(key) else model_words(words_of(names[-1]))
 
 
 def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float | None]]:
@@ -149,7 +149,7 @@ def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float | None]]:
         yield path, float(value)
 
 
-def key_of(scenario: Scenario, written: str, where: str) -> Key:
+def key_of(scenario: Scenario, written: str, where: str, keys: Mapping[str, Key] | None = None) -> Key:
     """Find a numeric key.
 
     Parameters
@@ -160,13 +160,15 @@ def key_of(scenario: Scenario, written: str, where: str) -> Key:
         Dotted path as a user writes it.
     where : str
         Key under which the user wrote it, for the message.
+    keys : mapping of str to Key, optional
+        What `numeric_keys` gave, where that is known.
 
     Raises
     ------
     InputError
         When there is none; the message names the nearest path that there is.
     """
-    there = numeric_keys(scenario)
+    there = numeric_keys(scenario) if keys is None else keys
     path = parts_of(written)
     plain = dotted(path)
     if plain in there:

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 import numpy as np
 
-from planner.assumptions.reader import option_scenario, scenario_of
+from planner.assumptions.reader import option_scenario
 from planner.resource.climatology import MONTH_TOO_BRIGHT, climatology_at
-from planner.scenario.errors import InputError
 from planner.scenario.place import MonthlyWeather
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import Field, walk
-from planner.study.cases import Case, Design
+from planner.study.cases import Design
+from planner.study.changes import Changes
 from planner.study.context import Context
-from planner.study.evaluate import evaluate
-from planner.study.keys import READY_CHANGE_PERCENT, READY_ENDS, Key, numeric_keys, with_value
+from planner.study.keys import READY_CHANGE_PERCENT, READY_ENDS, Key
+from planner.study.trials import Trial
 from planner.text import text
 
 Pair = tuple[float, float]
@@ -30,12 +30,20 @@ ENDS = READY_ENDS | {
 """Ends between which a value is tried that may be nil, or of which a change by per cent says little; all others go a
 fifth down and up. Assumed, common practice, no source."""
 IRRADIATION = "weather.ghi_kwh_m2_day"
+IRRADIATION_SHARES = 1 / MONTH_TOO_BRIGHT, 2 - 1 / MONTH_TOO_BRIGHT
+"""Shares of an estimate of the sun between which it is tried."""
 _HELD = (
     "seed", "service.", "tank.", "topup.", "weather.", "finance.analysis_period_years", "pipeline.segments",
     "pump.life", "controller.dc_voltage", "controller.ac_", "costs.items", "sources.solar.module",
     "sources.solar.planes", "sources.solar.strings",
 )  # fmt: skip
 """Not tried: what was chosen, is printed on what is bought, or follows from what was given."""
+_SMALL = (
+    "albedo", "wiring_percent", "light_induced_percent", "mismatch_percent", "conductor_temperature_c",
+    "derating_percent_per_100m", "derating_from_altitude_m", "derating_percent_per_k", "derating_from_temperature_c",
+    "speed_min_percent", "co2_kg_per_l", "loan_years",
+)  # fmt: skip
+"""Not tried either: a fifth of them moves the power by less than half a per cent, or nothing that is shown here."""
 
 
 @dataclass(frozen=True)
@@ -71,8 +79,8 @@ class Effect:
 
 
 @dataclass(frozen=True)
-class _Trial:
-    """A number, and the scenario in which it is lower and higher; None where it cannot be."""
+class Number:
+    """A number that was not given, and the trials of the first option with it lower and higher; None where none is."""
 
     key: str
     label: str
@@ -80,82 +88,69 @@ class _Trial:
     value: float
     how: str
     tried: Pair
-    scenarios: tuple[Scenario | None, Scenario | None]
+    trials: tuple[Trial | None, Trial | None]
 
 
-def effects_of(context: Context, scenario: Scenario, design: Design) -> tuple[Effect, ...]:
-    """Try every number that was not given, one at a time, all in the same passes through the hours.
+def numbers_not_given(context: Context, changes: Changes, keys: Mapping[str, Key], design: Design) -> Iterator[Number]:
+    """List every number that was not given and bears on an option, with its trials.
 
     Parameters
     ----------
     context : Context
-        What the cases share.
-    scenario : Scenario
-        The scenario for all options.
+        What the trials share.
+    changes : Changes
+        Makes the scenarios.
+    keys : mapping of str to Key
+        Every numeric key.
     design : Design
-        The works, which are held.
-
-    Returns
-    -------
-    tuple of Effect
-        Those that matter most first.
+        The works of the option, which are held.
     """
-    trials = list(_trials(context, scenario, design.name))
-    cases = [Case.of(option_scenario(scenario, design.name), design)]
-    place_of: dict[int, int] = {}
-    for trial in trials:
-        for changed in trial.scenarios:
-            if changed is not None and _can_run(context, case := Case.of(changed, design)):
-                place_of[id(changed)] = len(cases)
-                cases.append(case)
-    found = evaluate(context, cases)
-    met, cost = 100 * found.delivered_share, found.present_cost
+    scenario = changes.scenario
+    if scenario.weather.kind == "estimate":
+        yield _irradiation(context, scenario, design.name)
+    for field in walk(scenario):
+        key = keys.get(field.key)
+        if key is None or key.base is None or not _is_tried(field, design, priced=scenario.priced):
+            continue
+        ends = _ends(key, field)
+        if ends[0] < ends[1]:
+            low, high = (changes.trial(design.name, key, end) for end in ends)
+            yield Number(key.text, key.label, key.unit, key.base, field.source, ends, (low, high))
 
-    def came_of(changed: Scenario | None) -> Pair:
-        if changed is None:
-            return np.nan, np.nan
-        at = place_of.get(id(changed))
-        return (0.0, np.nan) if at is None else (float(met[at]), float(cost[at]))
 
+def effects_of(
+    numbers: Sequence[Number], found: Callable[[Trial | None], tuple[float, float]], base: Pair
+) -> tuple[Effect, ...]:
+    """Read the effect of each number off its trials, what matters most first.
+
+    Parameters
+    ----------
+    numbers : sequence of Number
+        The numbers.
+    found : callable
+        Share of the demand met [%] and life-cycle cost of a trial; NaN where there is none.
+    base : (float, float)
+        The same as the option stands.
+    """
     effects = []
-    for trial in trials:
-        shares, costs = zip(*map(came_of, trial.scenarios), strict=True)
-        changes = [abs(share - met[0]) / 100 for share in shares]
-        if cost[0] > 0:
-            changes += [abs(each / cost[0] - 1) for each in costs]
-        weight = max((float(change) for change in changes if np.isfinite(change)), default=0.0)
+    for number in numbers:
+        shares, costs = zip(*map(found, number.trials), strict=True)
+        moves = [abs(share - base[0]) / 100 for share in shares]
+        if base[1] > 0:
+            moves += [abs(each / base[1] - 1) for each in costs]
+        weight = max((float(move) for move in moves if np.isfinite(move)), default=0.0)
         effects.append(
-            Effect(trial.key, trial.label, trial.unit, trial.value, trial.how, trial.tried, shares, costs, weight)
+            Effect(number.key, number.label, number.unit, number.value, number.how, number.tried, shares, costs, weight)
         )
     return tuple(sorted(effects, key=lambda effect: -effect.weight))
 
 
-def _can_run(context: Context, case: Case) -> bool:
-    try:
-        context.prepared(case)
-    except InputError:
-        return False
-    return True
-
-
-def _trials(context: Context, scenario: Scenario, option: str) -> Iterator[_Trial]:
-    if scenario.weather.kind == "estimate":
-        yield _irradiation(context, scenario, option)
-    known = numeric_keys(scenario)
-    for field in walk(scenario):
-        key = known.get(field.key)
-        if key is None or key.base is None or not _is_tried(field, priced=scenario.priced):
-            continue
-        ends = _ends(key, field)
-        if ends[0] < ends[1]:
-            low, high = (_changed(scenario, key, end, option) for end in ends)
-            yield _Trial(key.text, key.label, key.unit, key.base, field.source, ends, (low, high))
-
-
-def _is_tried(field: Field, *, priced: bool) -> bool:
+def _is_tried(field: Field, design: Design, *, priced: bool) -> bool:
     if field.status not in ("assumed", "default") or field.changes == "nothing" or field.unit.startswith("money"):
         return False
-    return not field.key.startswith(_HELD) and (priced or not field.is_of_money)
+    if field.path[0] == "sources" and field.path[1] not in design.sources:
+        return False
+    return not field.key.startswith(_HELD) and field.name not in _SMALL and (priced or not field.is_of_money)
 
 
 def _ends(key: Key, field: Field) -> Pair:
@@ -173,28 +168,32 @@ def _ends(key: Key, field: Field) -> Pair:
     return low, high
 
 
-def _changed(scenario: Scenario, key: Key, value: float, option: str) -> Scenario | None:
-    """The scenario of an option with one key set; None where the key cannot have the value."""
-    try:
-        return option_scenario(scenario_of(with_value(scenario.given(keep=[key.path]), key, value)), option)
-    except InputError:
-        return None
-
-
-def _irradiation(context: Context, scenario: Scenario, option: str) -> _Trial:
-    """The estimate's months all lower and higher, by as much as a month of it was found to be off."""
+def irradiation_trial(context: Context, scenario: Scenario, option: str, share: float) -> Trial:
+    """An option where the sun of every month is a share of what was estimated."""
     place = context.site(scenario).place
     months = climatology_at(place.latitude_deg, place.longitude_deg, place.altitude_m)
-    own, error = option_scenario(scenario, option), 1 - 1 / MONTH_TOO_BRIGHT
     held = scenario.weather.model_dump(exclude={"kind"}) | {"temperature_c": months.temperature_c.tolist()}
-
-    def with_share(share: float) -> Scenario:
-        ghi = (share * months.ghi_kwh_m2_day).tolist()
-        return own.model_copy(update={"weather": MonthlyWeather(kind="monthly", ghi_kwh_m2_day=ghi, **held)})
-
-    mean, low, high = float(months.ghi_kwh_m2_day.mean()), 1 - error, 1 + error
-    label, how, ends = text("rests_on.irradiation"), text("rests_on.estimate"), (low * mean, high * mean)
-    return _Trial(IRRADIATION, label, "kWh/m2/day", mean, how, ends, (with_share(low), with_share(high)))
+    ghi = (share * months.ghi_kwh_m2_day).tolist()
+    weather = MonthlyWeather(kind="monthly", ghi_kwh_m2_day=ghi, **held)
+    return Trial(option, option_scenario(scenario, option).model_copy(update={"weather": weather}), {})
 
 
-__all__ = ["IRRADIATION", "Effect", "effects_of"]
+def _irradiation(context: Context, scenario: Scenario, option: str) -> Number:
+    """The estimate's months all lower and higher, by as much as a month of it was found to be off."""
+    place = context.site(scenario).place
+    mean = float(climatology_at(place.latitude_deg, place.longitude_deg, place.altitude_m).ghi_kwh_m2_day.mean())
+    low, high = (irradiation_trial(context, scenario, option, share) for share in IRRADIATION_SHARES)
+    label, how = text("rests_on.irradiation"), text("rests_on.estimate")
+    ends = IRRADIATION_SHARES[0] * mean, IRRADIATION_SHARES[1] * mean
+    return Number(IRRADIATION, label, "kWh/m2/day", mean, how, ends, (low, high))
+
+
+__all__ = [
+    "IRRADIATION",
+    "IRRADIATION_SHARES",
+    "Effect",
+    "Number",
+    "effects_of",
+    "irradiation_trial",
+    "numbers_not_given",
+]

@@ -7,15 +7,13 @@ from collections.abc import Sequence
 
 import numpy as np
 
+from planner.study.close_call import CLOSE_PERCENT
 from planner.study.compare import OptionResult, Study
 from planner.study.ranking import TANK_KWP_PER_M3
 from planner.study.search import LevelTrial
 from planner.supply.cells import DAY
 from planner.supply.run import MONTH_DAYS
-from planner.text import listed, source_name, text
-
-CLOSE_PERCENT = 2.0
-"""Difference in life-cycle cost, in per cent, below which cost alone does not decide."""
+from planner.text import listed, number, source_name, text
 
 
 def sentences(study: Study) -> list[str]:
@@ -43,7 +41,7 @@ def money(value: float, currency: str) -> str:
     """Write an amount of money for people, to three or four significant figures."""
     if abs(value) >= 10_000:
         value = round(value, -2)
-    return f"{currency} {value:,.0f}"
+    return f"{currency} {number(value, ',.0f')}"
 
 
 def sources_words(sources: Sequence[str]) -> str:
@@ -65,9 +63,9 @@ def _verdict(study: Study) -> str:
     if study.best is None:
         return text(f"answer.none_meets{incomplete}", delivered=100 * first.delivered_share, **slots)
     best = text(
-        f"answer.best{incomplete}",
+        f"answer.{'best' if len(study.options) > 1 else 'only_option'}{incomplete}",
         capital_cost=money(float(first.life.capital_cost), currency),
-        per_m3=f"{currency} {float(first.life.levelised_cost_per_m3):.2f}",
+        per_m3=f"{currency} {number(float(first.life.levelised_cost_per_m3), '.2f')}",
         **slots,
     )
     return f"{best} {text('answer.in_money_of_year_0')}" if study.scenario.finance.prices == "nominal" else best

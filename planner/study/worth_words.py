@@ -6,9 +6,10 @@ from typing import Any
 
 from planner.assumptions.reader import option_scenario
 from planner.money.quantities import unpriced
+from planner.study.close_call import CLOSE_PERCENT
 from planner.study.inputs import VariedInput
 from planner.study.site import estimate_sentences
-from planner.study.words import CLOSE_PERCENT, money
+from planner.study.words import money
 from planner.study.worth import OptionSummary, Switching, Turn, Worth
 from planner.text import source_name, text
 

@@ -155,7 +155,10 @@ def with_every_table() -> dict[str, Any]:
         "service_interval_h": 200, "overhaul_interval_h": 700,
     }  # fmt: skip
     raw["tank"] |= {"price": 3000, "life_years": 2}
-    raw["service"] |= {"demand_met_worst_year_percent": 20, "longest_short_days": 100, "demand_met_percent": 50}
+    raw["service"] |= {
+        "demand_met_worst_year_percent": 20, "longest_short_days": 100, "demand_met_percent": 50,
+        "unserved_water_value_per_m3": 1.5,
+    }  # fmt: skip
     raw["costs"] |= {
         "items": [{"name": "Fence", "quantity": 100, "unit": "m", "unit_price": 8, "life_years": 1.6,
                    "maintenance_percent_per_year": 2}],

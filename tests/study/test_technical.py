@@ -9,18 +9,20 @@ import pytest
 
 from planner.money.quantities import Thing
 from planner.scenario.errors import InputError
+from planner.scenario.scenario import Scenario
 from planner.study.cases import Case
 from planner.study.compare import Study, study_scenario
 from planner.study.context import Context, Prepared
 from planner.study.evaluate import evaluate
 from planner.study.keys import key_of, numeric_keys
 from planner.study.ranking import TANK_KWP_PER_M3, objective
-from planner.study.rests_on import ENDS, IRRADIATION, effects_of
+from planner.study.rests_on import ENDS, IRRADIATION, Effect
 from planner.study.search import choose_all
 from planner.study.sizing import size_scenario
 from planner.study.sweep.plan import plans_of
 from planner.study.sweep.run import base_of, run_plan
 from planner.study.sweep.workers import Serial
+from planner.study.uncertainty import uncertainty_of
 from planner.study.words import sentences
 from planner.study.worth import worth_of
 from tests.study.visits import visit
@@ -100,10 +102,16 @@ def test_where_none_meets_the_target_the_demand_is_held_against_the_flow_of_the_
     assert "such hours do: more hours of power" in fewer[1]
 
 
+def effects_of(context: Context, scenario: Scenario) -> tuple[Effect, ...]:
+    """Effects of the numbers that were not given on the one option of a scenario."""
+    chosen = choose_all(context, context.supplies(scenario))
+    return uncertainty_of(context, scenario, [choice.result for choice in chosen]).effects
+
+
 def test_what_matters_most_is_found_by_trying() -> None:
     scenario, context = visit(), Context(HERE)
     choice = choose_all(context, context.supplies(scenario))[0]
-    effects = effects_of(context, scenario, choice.design)
+    effects = effects_of(context, scenario)
     assert [effect.weight for effect in effects] == sorted((effect.weight for effect in effects), reverse=True)
     by_key = {effect.key: effect for effect in effects}
     # each against a scenario in which the number is given, with the same works
@@ -126,8 +134,7 @@ def test_what_matters_most_is_found_by_trying() -> None:
 def test_what_is_given_or_chosen_is_not_tried() -> None:
     users = [{"kind": "people", "count": 400, "litres_per_person_day": 25.0}]
     scenario, context = visit(demand={"users": users}), Context(HERE)
-    design = choose_all(context, context.supplies(scenario))[0].design
-    keys = {effect.key for effect in effects_of(context, scenario, design)}
+    keys = {effect.key for effect in effects_of(context, scenario)}
     assert "demand.growth_percent_per_year" in keys
     for key in ("demand.users[1].litres_per_person_day", "borehole.static_level_m", "sources.solar.modules_in_series"):
         assert key in numeric_keys(scenario)
@@ -137,8 +144,7 @@ def test_what_is_given_or_chosen_is_not_tried() -> None:
 
 def test_works_that_cannot_run_with_a_value_are_told_as_no_water(monkeypatch: pytest.MonkeyPatch) -> None:
     scenario, context = visit(), Context(HERE)
-    design = choose_all(context, context.supplies(scenario))[0].design
-    prepared = context.prepared
+    prepared, made = context.prepared, choose_all(context, context.supplies(scenario))
 
     def without_leaks(case: Case) -> Prepared:
         if case.scenario.demand.leakage_percent > 0:
@@ -146,7 +152,7 @@ def test_works_that_cannot_run_with_a_value_are_told_as_no_water(monkeypatch: py
         return prepared(case)
 
     monkeypatch.setattr(context, "prepared", without_leaks)
-    first = effects_of(context, scenario, design)[0]
+    first = uncertainty_of(context, scenario, [made[0].result]).effects[0]
     assert (first.key, first.demand_met_percent[1]) == ("demand.leakage_percent", 0.0)
 
 

@@ -10,9 +10,7 @@ from pathlib import Path
 from pkgutil import iter_modules
 from string import Formatter
 
-import pytest
-
-from planner.text import in_language, languages, source_name, text
+from planner.text import in_language, source_name, text
 
 ENGLISH = import_module("planner.text.en")
 SENTENCES: dict[str, str] = ENGLISH.SENTENCES
@@ -24,8 +22,8 @@ def keys_in_code() -> tuple[frozenset[str], frozenset[str]]:
     """First arguments of `text(...)`, and every string that could be a key; slots of an f-string as '.+'."""
     called, all_strings = set(), set()
     for file in Path("planner").rglob("*.py"):
-        if file.is_relative_to("planner/text/en"):
-            continue
+        if len(file.relative_to("planner").parts) == 3 and file.is_relative_to("planner/text"):
+            continue  # the words of a language
         tree = ast.parse(file.read_text(encoding="utf-8"))
         for node in ast.walk(tree):
             if isinstance(node, ast.Call) and ast.unparse(node.func) == "text" and node.args:
@@ -58,12 +56,6 @@ def test_every_sentence_is_asked_for() -> None:
     _, strings = keys_in_code()
     asked = re.compile("|".join(pattern for pattern in strings if re.match(r"\w+\\\.", pattern)))
     assert [key for key in SENTENCES if not asked.fullmatch(key)] == []
-
-
-@pytest.mark.parametrize("language", languages())
-def test_every_language_has_the_same_sentences_with_the_same_slots(language: str) -> None:
-    own = import_module(f"planner.text.{language}").SENTENCES
-    assert {key: slots_of(own[key]) for key in own} == {key: slots_of(SENTENCES[key]) for key in SENTENCES}
 
 
 def slots_of(sentence: str) -> set[str]:

@@ -52,10 +52,11 @@ def read_form(path: Path) -> dict[str, Any]:
     return form.data
 
 
-def check_form(path: Path) -> Scenario:
+def check_form(path: Path, language: str | None = None) -> Scenario:
     """Read a fill-in form and check it against the scenario models.
 
-    Overrides are checked once the values they stand on are right.
+    Overrides are checked once the values they stand on are right. `language` is that of the answer, instead of the
+    form's.
 
     Raises
     ------
@@ -70,6 +71,8 @@ def check_form(path: Path) -> Scenario:
     except InputError as error:
         data, lines = form.data, NO_LINES
         problems += [pair for problem in error.problems for pair in _placed(problem, form)]
+    if language is not None:
+        data = {**data, "language": language}
     base = {key: value for key, value in data.items() if key != "overrides"}
     trials = [base, *({**base, "overrides": {name: keys}} for name, keys in data.get("overrides", {}).items())]
     for trial in trials:

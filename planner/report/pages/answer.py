@@ -26,7 +26,7 @@ from planner.report.document import (
 from planner.report.pages.cash import YEAR, cash_span
 from planner.report.pages.inputs import Inputs, plain_kind
 from planner.report.pages.options import RANK, SERVICE, option_span, service_words
-from planner.report.pages.rests_on import IN_BRIEF, IN_WORKBOOK, more_words, rests_on_table
+from planner.report.pages.rests_on import IN_BRIEF, IN_WORKBOOK, uncertainty_blocks
 from planner.scenario.starter import statuses
 from planner.scenario.walk import walk
 from planner.study.compare import OptionResult, Study
@@ -94,9 +94,7 @@ def answer_page(
         blocks.append(Text(text("answer.unchanged"), formula=_agreement(study, inputs)))
     blocks.append(_options(study))
     blocks += _money(study, inputs, alive=alive) if scenario.priced else [_basis(study, inputs)]
-    if study.effects:
-        table = rests_on_table(study, IN_WORKBOOK if alive else IN_BRIEF)
-        blocks += [*([table] if table.rows else []), Text(more_words(study))]
+    blocks += uncertainty_blocks(study, IN_WORKBOOK if alive else IN_BRIEF)
     if alive:
         blocks.append(Text(text("answer.cautions")))
     return Page("answer", text("page.answer"), scenario.name, scenario.site.place, tuple(blocks), one_page=True)

@@ -13,7 +13,7 @@ from planner.report.document import At, Axis, Block, Cell, Chart, Column, Kind, 
 from planner.report.pages.by_time import MONTHS
 from planner.scenario.scenario import Scenario
 from planner.study.compare import Study
-from planner.text import text
+from planner.text import model_words, text
 from planner.water.duty import Duty, duty_at_speeds, duty_points
 from planner.water.friction import velocity_m_s
 from planner.water.head import SystemHead, system_head
@@ -93,7 +93,7 @@ def _duty(duty: Duty) -> Table:
         Row(key, {"figure": Cell(text(f"head.{key}")), "value": Cell(value, kind), "unit": Cell(unit)})
         for key, value, unit, kind in figures
     ]
-    rows.append(Row("limit", {"figure": Cell(text("head.limited_by")), "value": Cell(duty.limited_by)}))
+    rows.append(Row("limit", {"figure": Cell(text("head.limited_by")), "value": Cell(model_words(duty.limited_by))}))
     return Table("head.figures", _columns("figure", "value", "unit"), tuple(rows), heading=text("head.duty"))
 
 

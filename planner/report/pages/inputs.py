@@ -19,7 +19,7 @@ from planner.scenario.starter import STILL_STARTER, statuses
 from planner.scenario.walk import ASSUMED, Field, is_table_list, leaves, walk
 from planner.scenario.writer import toml_value
 from planner.study.compare import OptionResult, Study
-from planner.text import text
+from planner.text import model_words, text
 
 INPUTS = "inputs"
 PERCENTAGES = tuple(("costs", f"{group}_percent") for group in quantities.PERCENTAGES)
@@ -177,10 +177,10 @@ def _row(row: InputRow) -> Row:
     monthly = isinstance(value, list) and len(value) == 12 and not isinstance(value[0], list | str)
     cells = {
         "key": Cell(row.key, "wrap"),
-        "unit": Cell("" if entry.in_override else entry.unit, "wrap"),
+        "unit": Cell("" if entry.in_override else model_words(entry.unit), "wrap"),
         "status": Cell(text(f"inputs.status_{row.status}")),
-        "meaning": Cell(entry.meaning, "wrap"),
-        "source": Cell(entry.source, "wrap"),
+        "meaning": Cell(model_words(entry.meaning), "wrap"),
+        "source": Cell(model_words(entry.source), "wrap"),
     }
     for place, month in enumerate(MONTHS):
         cells[month] = Cell(value[place] if monthly else None, "general")
@@ -210,7 +210,11 @@ def _weather(study: Study, columns: tuple[Column, ...]) -> Iterator[Block]:
     ]  # fmt: skip
     table = weather.monthly_table()
     for name, unit, kind in WEATHER:
-        cells = {"key": Cell(text(f"weather.{name}")), "value": Cell(text("inputs.by_month")), "unit": Cell(unit)}
+        cells = {
+            "key": Cell(text(f"weather.{name}")),
+            "value": Cell(text("inputs.by_month")),
+            "unit": Cell(model_words(unit)),
+        }
         for month, value in zip(MONTHS, table[name], strict=True):
             cells[month] = Cell(float(value), kind, word=text("figure.none"))
         rows.append(Row(name, cells))

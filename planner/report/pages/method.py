@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from planner import __version__
 from planner.report.document import Block, Cell, Column, Heading, Page, Row, Table, Text
 from planner.resource.clearness import law_in_words
 from planner.study.compare import Study
 from planner.study.ranking import FUEL_KWP_PER_L_A_YEAR, GRID_KWP_PER_KWH_A_YEAR, TANK_KWP_PER_M3
 from planner.text import text, texts_of
+from planner.version import __version__
 
 COLUMNS = (Column("part", "", 28), Column("words", "", 112))
 

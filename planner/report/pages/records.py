@@ -11,7 +11,7 @@ from planner.report.document import Block, Cell, Column, Heading, Page, Row, Tab
 from planner.report.pages.inputs import plain_kind
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk
-from planner.text import text
+from planner.text import model_words, text
 
 TEST, STEPS, QUALITY = "records.test", "records.steps", "records.quality"
 
@@ -29,9 +29,9 @@ def _test(scenario: Scenario) -> Iterator[Block]:
     else:
         rows = tuple(
             Row(field.key, {
-                "label": Cell(field.short),
+                "label": Cell(model_words(field.short)),
                 "value": Cell(field.value, "text" if isinstance(field.value, str) else plain_kind(field.value)),
-                "unit": Cell(field.unit),
+                "unit": Cell(model_words(field.unit)),
             })
             for field in given
         )  # fmt: skip
@@ -80,9 +80,9 @@ def _row(scenario: Scenario, guideline: Guideline, *, drunk: bool) -> Row:
     return Row(
         guideline.key,
         {
-            "parameter": Cell(guideline.name, "wrap"),
+            "parameter": Cell(model_words(guideline.name), "wrap"),
             "result": Cell(text("answer.nothing"), "word") if value is None else Cell(value, "general"),
-            "unit": Cell(guideline.unit),
+            "unit": Cell(model_words(guideline.unit)),
             "limit": Cell(guideline.range, "word") if guideline.range else Cell(guideline.limit, "general"),
             "kind": Cell(text(f"records.kind_{guideline.kind}"), "centre"),
             "verdict": Cell(f"{SYMBOL[outcome]} {said}" if drunk else text("answer.nothing"), "centre"),

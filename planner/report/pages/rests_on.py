@@ -1,18 +1,20 @@
-"""What an answer rests on: numbers that were not given, by what they change of the option that stands first."""
+"""How sure an answer is: what would turn it, and the numbers that were not given, by what they change."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from math import isnan
 
-from planner.report.document import Cell, Column, Kind, Row, Table
+from planner.answers.uncertainty import uncertainty_sentences
+from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
 from planner.report.pages.inputs import plain_kind
 from planner.report.shown import NOTHING
 from planner.study.compare import Study
 from planner.study.rests_on import Effect, Pair
-from planner.text import text
+from planner.study.switching_values import SwitchingValue, Turn
+from planner.text import model_words, number, text
 
-RESTS_ON = "rests_on"
+RESTS_ON, SWITCHING = "rests_on", "uncertainty"
 SHOWN = 5
 """So many are named, if they change anything."""
 NOTABLE = 0.005
@@ -20,6 +22,60 @@ NOTABLE = 0.005
 _FIGURES = ("value", "unit", "tried", "met", "cost")
 IN_TERMINAL, IN_WORKBOOK, IN_BRIEF = ("key", *_FIGURES), ("label", *_FIGURES), ("label", *_FIGURES, "source")
 """Columns by writer: keys where they can be typed; on a sheet a reason would stand in a column of figures."""
+_SWITCHING = ("input", "base", "unit", "tried", "below", "above")
+
+
+def uncertainty_blocks(study: Study, columns: Sequence[str]) -> Iterator[Block]:
+    """Lay out how sure an answer is, as sentences and tables; nothing where it was not asked for.
+
+    Parameters
+    ----------
+    study : Study
+        The finished comparison.
+    columns : sequence of str
+        Keys of the columns of the table of numbers that were not given.
+    """
+    if study.uncertainty is None:
+        return
+    yield from (Text(sentence) for sentence in uncertainty_sentences(study))
+    if study.uncertainty.switching:
+        yield switching_table(study)
+    table = rests_on_table(study, columns)
+    if table.rows:
+        yield table
+    yield Text(more_words(study))
+
+
+def switching_table(study: Study) -> Table:
+    """Lay the inputs that matter most out with the values at which the answer turns."""
+    found = study.uncertainty.switching if study.uncertainty else ()
+    headings = tuple(Column(key, text(f"uncertainty.{key}")) for key in _SWITCHING)
+    return Table(SWITCHING, headings, tuple(map(_switching_row, found)), heading=text("uncertainty.heading"))
+
+
+def _switching_row(found: SwitchingValue) -> Row:
+    varied = found.varied
+    value, low, high = map(_significant, (varied.base, varied.values[0], varied.values[-1]))
+    cells = {
+        "input": Cell(varied.label, "wrap"),
+        "base": Cell(value, plain_kind(value)),
+        "unit": Cell(varied.unit),
+        "tried": Cell(text("uncertainty.range", low=low, high=high)),
+        "below": Cell(_turn_words(found.below), "wrap"),
+        "above": Cell(_turn_words(found.above), "wrap"),
+    }
+    return Row(varied.name, cells)
+
+
+def _turn_words(turn: Turn | None) -> str:
+    if turn is None:
+        return text("uncertainty.no_turn")
+    key = "first_there" if turn.meets else "nearest_there"
+    return text(f"uncertainty.{key}", value=_significant(turn.value), option=turn.first)
+
+
+def _significant(value: float) -> float:
+    return float(f"{value:.3g}")
 
 
 def rests_on_table(study: Study, columns: Sequence[str]) -> Table:
@@ -63,15 +119,15 @@ def _row(effect: Effect) -> Row:
         "key": Cell(effect.key, "wrap"),
         "label": Cell(effect.label, "wrap"),
         "value": Cell(value, kind),
-        "unit": Cell(effect.unit),
+        "unit": Cell(model_words(effect.unit)),
         "tried": Cell(_pair(effect.tried, ".3g")),
         "met": Cell(_pair(effect.demand_met_percent, ".2f")),
         "cost": Cell(_pair(effect.life_cycle_cost, ",.0f")),
-        "source": Cell(effect.how, "wrap"),
+        "source": Cell(model_words(effect.how), "wrap"),
     }
     return Row(effect.key, cells)
 
 
 def _pair(ends: Pair, kind: str) -> str:
-    low, high = (NOTHING if isnan(end) else format(end, kind) for end in ends)
+    low, high = (NOTHING if isnan(end) else number(end, kind) for end in ends)
     return text("rests_on.pair", low=low, high=high)

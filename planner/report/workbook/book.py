@@ -12,6 +12,7 @@ from xlsxwriter.utility import xl_rowcol_to_cell
 from planner.money.formula import Formula
 from planner.report.document import Chart, Heading, Page, Report, Section, Table, Text
 from planner.report.files import write_stream
+from planner.report.review import with_review_note
 from planner.report.style import Styles
 from planner.report.workbook.charts import book_chart
 from planner.report.workbook.layout import (
@@ -54,7 +55,8 @@ def write_book(report: Report, path: Path, more: More | None = None) -> None:
     NotFinite
         When a figure has no value where it must have one; an earlier file is then left as it was.
     """
-    write_stream(path, lambda stream: _fill(report, stream, more))
+    noted = with_review_note(report)
+    write_stream(path, lambda stream: _fill(noted, stream, more))
 
 
 def _fill(report: Report, stream: BinaryIO, more: More | None) -> None:

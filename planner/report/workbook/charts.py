@@ -7,6 +7,7 @@ from typing import Any
 from planner.report.document import Axis, Chart, Series
 from planner.report.style import NUMBER_FORMATS, axis, series_style, style_chart, value_axis
 from planner.report.workbook.layout import Addresses
+from planner.text import option_label
 
 _TYPES: dict[str, dict[str, str]] = {
     "stacked bars": {"type": "bar", "subtype": "stacked"},
@@ -37,7 +38,7 @@ def book_chart(book: Any, chart: Chart, addresses: Addresses) -> Any:
 
 def _series(chart: Chart, series: Series, addresses: Addresses) -> dict[str, Any]:
     options = {
-        "name": series.name,
+        "name": option_label(series.name),
         "categories": list(addresses.corners(series.x)),
         "values": list(addresses.corners(series.y)),
         **series_style(series.style, chart.kind),

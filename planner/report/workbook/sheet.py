@@ -20,6 +20,7 @@ from planner.report.style import (
     text_width,
     total_width,
 )
+from planner.text import option_label
 
 LONGEST_TEXT = 32_000
 """A cell holds 32,767 characters; longer texts are cut, visibly."""
@@ -104,6 +105,7 @@ class Sheet:
 
     def header(self, row: int, column: int, text: str) -> None:
         """Write the heading of a column."""
+        text = option_label(text)
         style = "header left" if column == 0 else "header"
         self.sheet.write_string(row, column, clean(text), self.styles.named(style))
         self._need(column, longest_word(text) + 2)
@@ -132,7 +134,7 @@ class Sheet:
                 where = xl_rowcol_to_cell(row, column)
                 raise NotFinite(f"'{self.sheet.get_name()}' {where}: {number} cannot be written as a number")
             value, kind = cell.word, "word"
-        self._word(row, column, clean(value), kind, look, formula)
+        self._word(row, column, clean(option_label(value)), kind, look, formula)
 
     def _number(self, row: int, column: int, number: float, kind: Kind, look: Look, formula: str | None) -> None:
         style = self.styles.cell(kind, look)

@@ -14,17 +14,17 @@ from numpy.typing import NDArray
 from planner.assumptions.completed import completed
 from planner.assumptions.reader import option_scenario, scenario_of
 from planner.money.simulated import Quantities, quantities_of
-from planner.scenario.operands import value_at, with_arrays
-from planner.scenario.paths import Path
+from planner.scenario.operands import with_arrays
 from planner.scenario.scenario import Scenario
-from planner.scenario.walk import walk
 from planner.study.cases import Case, as_chosen
+from planner.study.changes import derived_prices
 from planner.study.context import Context, Store
 from planner.study.evaluate import run_cases
 from planner.study.results import Result, Results, life_of, serves
 from planner.study.sweep.prices import PriceLine, price_line
 from planner.study.sweep.reasons import Reason, reason_of
 from planner.study.sweep.variants import Core, Row, Variants
+from planner.study.trials import number_at
 from planner.supply.run import Outcome
 
 Array = NDArray[np.float64]
@@ -202,7 +202,7 @@ class Engine:
         rows = [ran.rows[place] for place in at]
         keys = [self._core.keys[place] for place in self._money]
         paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
-        paths = list(dict.fromkeys([*paths, *_derived_prices(rows[0].scenario)]))
+        paths = list(dict.fromkeys([*paths, *derived_prices(rows[0].scenario)]))
         first: list[Scenario] = []
         wrong: dict[int, Reason] = {}
         numbers = np.empty((len(self._options), len(paths), len(money)))
@@ -220,7 +220,7 @@ class Engine:
                 wrong |= dict.fromkeys(group.tolist(), reason_of(error))
                 continue
             # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
-            kept = [[_number(own, path) for path in paths] for own in owns]
+            kept = [[number_at(own, path) for path in paths] for own in owns]
             numbers[..., group] = np.reshape(kept, (len(owns), len(paths), 1))
             first = first or owns
         sound = [place for place in range(len(money)) if place not in wrong]
@@ -264,22 +264,6 @@ def _as_chosen(owns: Sequence[Scenario], ran: Ran, place: int) -> list[Scenario]
     """Put the modules in series and the cable of an hour case's designs into the scenarios that are priced."""
     designs = [cases[place].design for cases in ran.cases]
     return [as_chosen(own, each.series, each.section_mm2) for own, each in zip(owns, designs, strict=True)]
-
-
-def _number(own: Scenario, path: Path) -> float:
-    try:
-        value = value_at(own, path)
-    except (AttributeError, IndexError):
-        return np.nan  # an override of the option has no such entry
-    return np.nan if value is None else float(value)
-
-
-def _derived_prices(scenario: Scenario) -> list[Path]:
-    """Keys of money that were worked out, as from a price list, and so move with others."""
-    if not scenario.assumptions:
-        return []
-    found = (field for field in walk(scenario) if field.reason and field.changes == "money" and not field.is_list)
-    return [field.path for field in found if isinstance(field.value, int | float)]
 
 
 def _costs(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:

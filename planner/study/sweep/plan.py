@@ -8,7 +8,7 @@ it, every number comes out the same to the last bit.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from itertools import product
 from typing import Literal
@@ -131,13 +131,13 @@ def plans_of(scenario: Scenario) -> list[Plan]:
     return plans
 
 
-def ready_inputs(scenario: Scenario) -> list[SteppedInput]:
+def ready_inputs(scenario: Scenario, keys: Mapping[str, Key] | None = None) -> list[SteppedInput]:
     """List the inputs that most often matter, where the scenario has them.
 
     They are moved down and up by a fifth, but the ageing of the works between ends of its own, or to the scenario's
-    value where that lies outside.
+    value where that lies outside. `keys` are the numeric keys of the scenario, where they are known.
     """
-    known = numeric_keys(scenario)
+    known = numeric_keys(scenario) if keys is None else keys
     texts = [text for text in known if text.startswith("demand.users[") and text.endswith(_READY_USER)]
     by_share = [
         SteppedInput(key=text, change_percent=READY_CHANGE_PERCENT)
@@ -151,8 +151,22 @@ def ready_inputs(scenario: Scenario) -> list[SteppedInput]:
     return by_share + by_ends
 
 
-def _one_at_a_time(scenario: Scenario, steps: Sequence[SteppedInput]) -> Plan:
-    keys = _keys(scenario, [step.key for step in steps], "sweep.one_at_a_time[{}].key")
+def ready_plan(scenario: Scenario, keys: Mapping[str, Key]) -> Plan | None:
+    """Lay out the ready list of inputs, each moved alone; None where the scenario has none of them.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The scenario.
+    keys : mapping of str to Key
+        Its numeric keys.
+    """
+    steps = ready_inputs(scenario, keys)
+    return _one_at_a_time(scenario, steps, keys) if steps else None
+
+
+def _one_at_a_time(scenario: Scenario, steps: Sequence[SteppedInput], known: Mapping[str, Key] | None = None) -> Plan:
+    keys = _keys(scenario, [step.key for step in steps], "sweep.one_at_a_time[{}].key", known)
     values = np.full((1 + 2 * len(keys), len(keys)), np.nan)
     for place, (key, step) in enumerate(zip(keys, steps, strict=True)):
         low, high = step.low, step.high
@@ -197,8 +211,11 @@ def _random(scenario: Scenario, sweep: Sweep) -> Plan:
     return Plan("random", keys, values)
 
 
-def _keys(scenario: Scenario, texts: Sequence[str], where: str) -> tuple[Key, ...]:
-    keys = tuple(key_of(scenario, text, where.format(place + 1)) for place, text in enumerate(texts))
+def _keys(
+    scenario: Scenario, texts: Sequence[str], where: str, known: Mapping[str, Key] | None = None
+) -> tuple[Key, ...]:
+    there = numeric_keys(scenario) if known is None else known
+    keys = tuple(key_of(scenario, text, where.format(place + 1), there) for place, text in enumerate(texts))
     for place, key in enumerate(keys):
         if key.is_of_money and not scenario.priced:
             text = f"'{key.text}' changes costs alone, and without a currency there are none"

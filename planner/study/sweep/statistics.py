@@ -14,8 +14,6 @@ from planner.text import text
 Array = NDArray[np.float64]
 
 PERCENTS = (5, 10, 25, 50, 75, 90, 95)
-YEAR_IN_TEN = 10
-"""Per cent of the years that are worse than 'the worst year in ten' promises."""
 
 
 @dataclass(frozen=True)
@@ -207,14 +205,3 @@ def sensitivity_indicator(base_result: float, result: float, base_input: float, 
     if base_result == 0 or base_input == 0 or given == base_input:
         return float("nan")
     return abs((result - base_result) / base_result) / abs((given - base_input) / base_input)
-
-
-def worst_year_in_ten(shares: ArrayLike) -> float:
-    """Delivered share that nine years in ten reach or exceed: the 10th percentile of the years.
-
-    Parameters
-    ----------
-    shares : array_like, (years,)
-        Delivered share of each year; with fewer than ten years it lies near the lowest of them.
-    """
-    return percentiles(shares, (YEAR_IN_TEN,))[0].value

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.study.close_call import CloseCall, close_call, close_call_sentence
 from planner.study.site import estimate_sentences
 from planner.study.sweep.engine import MEASURES
 from planner.study.sweep.run import Base, Results, SweepResult, ranking_of
@@ -199,7 +200,19 @@ def _of_tornado(base: Base, results: Results) -> list[str]:
                 cost=_amount(base, cost.base),
             )
         )
-    return [*said, _of_answer(base, results)]
+    call = close_call_of(base, results)
+    return [*said, _of_answer(base, results), *([close_call_sentence(call)] if call else [])]
+
+
+def close_call_of(base: Base, results: Results) -> CloseCall | None:
+    """Tell in how many of the changes one at a time the first two options are not told apart; None without changes."""
+    if results.plan.size < 2:
+        return None
+    two = base.ranking()[:2]
+    meets, share, cost = (
+        results.measure(name)[:, two] for name in ("meets_service", "delivered_share", "present_cost")
+    )
+    return close_call([base.options[place] for place in two], meets, share, cost, priced=base.scenario.priced)
 
 
 def changes_of(results: Results) -> list[tuple[int, str]]:

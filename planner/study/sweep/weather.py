@@ -17,9 +17,9 @@ from planner.scenario.sweep import WeatherSweep
 from planner.study.cases import Design
 from planner.study.context import Context
 from planner.study.design import Built, built_of, option_of, pump_table
-from planner.study.sweep.statistics import worst_year_in_ten
 from planner.supply.array import ageing
 from planner.supply.run import run_options
+from planner.supply.worst_year import worst_year_in_ten
 from planner.water.demand import hourly_demand_m3
 
 Array = NDArray[np.float64]
@@ -111,7 +111,7 @@ def weather_spread(
         delivered_share=share,
         grid_kwh=np.array([q.grid_kwh.sum(axis=(-1, -2)) for q, _ in found]),
         fuel_l=np.array([q.fuel_l for q, _ in found]),
-        worst_in_ten=np.array([worst_year_in_ten(row) for row in share]),
+        worst_in_ten=worst_year_in_ten(share),
     )
 
 

@@ -20,11 +20,11 @@ from typing import Any, Protocol
 
 import numpy as np
 
-from planner import __version__
 from planner.scenario.errors import InputError, Problem
 from planner.study.sweep.engine import MEASURES, Found, Task, engine_of
 from planner.study.sweep.reasons import Reason, reason_of
 from planner.study.sweep.variants import Core
+from planner.version import __version__
 
 AHEAD = 2
 """Chunks in hand for each worker: one at work, one waiting."""

@@ -47,6 +47,18 @@ FIGURES: dict[str, tuple[str, str]] = {
         "  of it caused by the daily limit",
         "Demand that would be met without the daily limit, mean of the years; found by a run without it.",
     ),
+    "demand_met_worst_year_in_ten_percent": (
+        "Demand met in the worst year in ten",
+        "Yearly share of demand delivered that nine years in ten reach (10th percentile of the years).",
+    ),
+    "short_days_worst_year_in_ten": (
+        "Short days in the worst year in ten",
+        "Short days that nine years in ten do not exceed (90th percentile of the years).",
+    ),
+    "missing_l_per_day_worst_year_in_ten": (
+        "Missing in the worst year in ten",
+        "Water missing, mean of a year's days, that nine years in ten do not exceed (90th percentile of the years).",
+    ),
     "pumped_by_solar_percent": ("Pumped by the sun", "Share of the water pumped that PV power lifts."),
     "pumped_by_grid_percent": ("Added by the grid", "Share of the water pumped that the grid adds."),
     "pumped_by_generator_percent": ("Added by the generator", "Share of the water pumped that the generator adds."),

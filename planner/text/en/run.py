@@ -3,6 +3,7 @@
 SENTENCES: dict[str, str] = {
     "list.and": "{first} and {last}",
     "list.comma": ", ",
+    "language.unreviewed": "This translation awaits review by a native speaker.",
     "page.answer": "Answer",
     "page.options": "Options",
     "page.head": "Head",

@@ -19,7 +19,8 @@ from typer.testing import CliRunner
 
 from planner.cli import app
 from planner.report.pages.sweep.report import sweep_report
-from planner.report.sweep_rows import has_parquet, write_rows
+from planner.report.rows import has_parquet
+from planner.report.sweep_rows import write_rows
 from planner.report.workbook.book import write_book
 from planner.scenario.writer import toml_text
 from planner.study.sweep.reasons import Reason

@@ -14,7 +14,6 @@ from planner.study.sweep.statistics import (
     rank_correlations,
     sensitivity_indicator,
     tornado,
-    worst_year_in_ten,
 )
 
 NAN = float("nan")
@@ -81,10 +80,3 @@ def test_an_indicator_needs_a_base_and_a_change() -> None:
     assert sensitivity_indicator(100, 90, 10, 11) == pytest.approx(1)
     for arguments in ((0, 1, 1, 2), (1, 2, 0, 1), (1, 1, 3, 3)):
         assert np.isnan(sensitivity_indicator(*arguments))
-
-
-def test_nine_years_in_ten_reach_the_worst_year_in_ten() -> None:
-    shares = np.linspace(0.5, 1, 101)
-    worst = worst_year_in_ten(shares)
-    assert worst == pytest.approx(0.55)
-    assert (shares >= worst - 1e-12).mean() >= 0.9

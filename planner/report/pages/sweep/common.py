@@ -5,14 +5,14 @@ from __future__ import annotations
 from planner.report.document import Cell, Kind
 from planner.study.keys import Key
 from planner.study.sweep.run import Base
-from planner.text import text
+from planner.text import model_words, text
 
 CHART_OPTIONS, CHART_ROWS = 5, 20
 
 
 def input_name(key: Key, currency: str) -> str:
     """Name an input with its unit."""
-    unit = key.unit.replace("money", currency)
+    unit = model_words(key.unit).replace("money", currency)
     return text("figure.heading", label=key.label, unit=unit) if unit else key.label
 
 

@@ -19,7 +19,7 @@ from planner.report.pages.sweep.random_draws import random_page
 from planner.report.pages.sweep.weather_years import weather_page
 from planner.study.sweep.run import SweepResult
 from planner.study.sweep.summary import changes_of, of_base
-from planner.text import text
+from planner.text import model_words, text
 
 SHOWN_INPUTS = 8
 INPUT_WIDTH = 46.0
@@ -119,7 +119,7 @@ def _inputs_table(swept: SweepResult) -> Table:
                 "base": Cell(nan if key.base is None else key.base, "general", word=text("sweep.chosen")),
                 "lowest": Cell(_short(np.nanmin(values)), "general"),
                 "highest": Cell(_short(np.nanmax(values)), "general"),
-                "unit": Cell(key.unit.replace("money", currency)),
+                "unit": Cell(model_words(key.unit).replace("money", currency)),
                 "changes": Cell(text(f"sweep.changes_{key.changes}")),
                 "key": Cell(key.text),
             }

@@ -1,0 +1,93 @@
+"""Say how sure an answer is: what is too close to call, what would turn it, and the worst year in ten."""
+
+from __future__ import annotations
+
+from planner.figures import figure
+from planner.study.close_call import close_call_sentence
+from planner.study.compare import Study
+from planner.study.switching_values import SwitchingValue, Turn, Varied
+from planner.text import text
+
+FEW_YEARS = 10
+"""Below so many years a worst year in ten is little more than the worst year."""
+
+
+def uncertainty_sentences(study: Study) -> list[str]:
+    """Put what is uncertain about an answer into sentences, each by itself.
+
+    Parameters
+    ----------
+    study : Study
+        The finished comparison.
+
+    Returns
+    -------
+    list of str
+        What is too close to call, the values at which the answer turns, and the worst year in ten; empty where that
+        was not asked for.
+    """
+    if study.uncertainty is None:
+        return []
+    return [*call_sentences(study), *switching_sentences(study), *worst_year_sentences(study)]
+
+
+def call_sentences(study: Study) -> list[str]:
+    """Say whether the first two options are too close to call."""
+    call = study.uncertainty.call if study.uncertainty else None
+    said = close_call_sentence(call) if call is not None else ""
+    return [said] if said else []
+
+
+def switching_sentences(study: Study) -> list[str]:
+    """Say at which values of the inputs that matter most the answer turns, and with which works."""
+    found = study.uncertainty.switching if study.uncertainty else ()
+    said = [_switching(study, each) for each in found]
+    return [*said, text("uncertainty.works_held")] if said else []
+
+
+def worst_year_sentences(study: Study) -> list[str]:
+    """Say what the option ranked first gives in the worst year in ten."""
+    first, years = study.ranked[0], study.scenario.finance.analysis_period_years
+
+    def value(key: str) -> float:
+        return float(figure(key).read(first))
+
+    met = value("demand_met_worst_year_in_ten_percent")
+    said = text(
+        "uncertainty.worst_year" if met < 100 * (1 - 1e-9) else "uncertainty.worst_year_full",
+        option=first.name,
+        met=met,
+        days=value("short_days_worst_year_in_ten"),
+        litres=value("missing_l_per_day_worst_year_in_ten"),
+    )
+    return [said, text("uncertainty.few_years", years=years)] if years < FEW_YEARS else [said]
+
+
+def _switching(study: Study, found: SwitchingValue) -> str:
+    varied, turn, option = found.varied, found.nearest, study.ranked[0].name
+    slots = {"input": varied.label, "base": _now(varied), "option": option}
+    if turn is None:
+        low, high = (amount(varied, varied.values[end]) for end in (0, -1))
+        stays = "stays_first" if study.best else "stays_nearest"
+        return text(f"uncertainty.{stays}", low=low, high=high, **slots)
+    key = f"{_happens(study, turn)}_{'above' if turn.value > varied.base else 'below'}"
+    return text(f"uncertainty.{key}", value=amount(varied, turn.value), other=turn.first, **slots)
+
+
+def _happens(study: Study, turn: Turn) -> str:
+    """Key of what happens at a turn."""
+    if study.best is None:
+        return "meets" if turn.meets else "nearest"
+    if not turn.meets:
+        return "none_meets"
+    return "misses" if turn.misses else "other_first"
+
+
+def amount(varied: Varied, value: float) -> str:
+    """Write a value of an input with its unit, to three significant figures."""
+    return text("uncertainty.amount", value=float(f"{value:.3g}"), unit=varied.unit)
+
+
+def _now(varied: Varied) -> str:
+    """Write the value that an input has; of what is a share of today's, without the words for that."""
+    return text("uncertainty.percent", value=varied.base) if varied.is_share else amount(varied, varied.base)

@@ -1,0 +1,106 @@
+"""What the brief holds: the decision, three charts, what fails and what to beware of."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from planner.answers.cautions import number_cautions, safety_cautions
+from planner.answers.decision import Decision
+from planner.checks.safety import people_drink
+from planner.checks.verdict import SYMBOL, Verdict, failed
+from planner.report.brief.charts import chart_pages
+from planner.report.document import Block, Cell, Column, Heading, Page, Report, Row, Table, Text
+from planner.report.pages.checks import checks_table
+from planner.study.compare import Study
+from planner.study.hours import Hours
+from planner.text import text
+
+SHOWN = ("head", "verdict", "large", "options", "words", "charts", "facts", "cautions")
+"""Keys of the pages that are shown, in their order; the others hold what the charts show."""
+FAULT = ("topic", "compared", "value", "limit", "remedy")
+"""Columns of the table of failed checks."""
+
+
+def brief_report(study: Study, decided: Decision, verdicts: Sequence[Verdict], hours: Hours) -> Report:
+    """Build the brief.
+
+    Parameters
+    ----------
+    study : Study
+        The finished comparison.
+    decided : Decision
+        What it decides.
+    verdicts : sequence of Verdict
+        What the site checks found.
+    hours : Hours
+        The hours of the option ranked first.
+    """
+    scenario = study.scenario
+    pages = (
+        Page("head", "", scenario.name, _where(study)),
+        Page("verdict", "", "", blocks=tuple(_verdict(study, decided))),
+        Page("large", "", "", blocks=(_large(decided),)),
+        Page("options", "", text("brief.options"), blocks=(_options(decided),)),
+        Page("words", "", "", blocks=tuple(_words(decided))),
+        *chart_pages(study, hours),
+        Page("facts", "", "", blocks=tuple(_facts(decided, verdicts))),
+        Page("cautions", "", text("brief.cautions"), text("caution.local"), tuple(map(Text, _cautions(study)))),
+    )
+    return Report(scenario.name, pages)
+
+
+def _where(study: Study) -> str:
+    place, people = study.scenario.site.place, study.scenario.people
+    return place if people is None else text("brief.place_people", place=place, people=f"{people:,.0f}")
+
+
+def _verdict(study: Study, decided: Decision) -> Iterator[Text]:
+    sign = SYMBOL["fail" if study.best is None else "caution" if decided.conditions else "pass"]
+    yield Text(f"{sign} {decided.verdict}", "verdict")
+    yield from map(Text, decided.conditions)
+
+
+def _large(decided: Decision) -> Table:
+    columns = tuple(Column(key, "") for key in ("label", "value", "note"))
+    rows = tuple(
+        Row(number.key, {"label": Cell(number.label), "value": Cell(number.value_text), "note": Cell(number.note)})
+        for number in decided.large
+    )
+    return Table("brief.large", columns, rows, header=False)
+
+
+def _options(decided: Decision) -> Table:
+    compared = decided.options
+    columns = tuple(Column(key, heading) for key, heading in compared.headings.items())
+    rows = tuple(
+        Row(
+            option.name,
+            {key: Cell(words, "text" if key == columns[0].key else "word") for key, words in option.texts.items()},
+            "best" if option.best else "plain",
+        )
+        for option in compared.rows
+    )
+    return Table("brief.options", columns, rows)
+
+
+def _words(decided: Decision) -> Iterator[Block]:
+    """Sentences below their headings; a heading without any is left out."""
+    for key, sentences in (("days", decided.days), ("pay", decided.pay), ("turns", decided.turns)):
+        if sentences:
+            yield Heading(text(f"brief.{key}"))
+            yield from map(Text, sentences)
+
+
+def _facts(decided: Decision, verdicts: Sequence[Verdict]) -> Iterator[Block]:
+    """What fails, with what would mend it; and by whom, when and from what all this was worked out."""
+    faults = failed(verdicts)
+    yield Heading(text("brief.failed"))
+    yield checks_table(faults).only(FAULT) if faults else Text(text("brief.none_failed"))
+    yield Heading(text("brief.who"))
+    yield from map(Text, decided.who)
+    yield Text(text("brief.cautions_follow"))
+
+
+def _cautions(study: Study) -> list[str]:
+    """Every caution: of the work itself first, then of the numbers."""
+    return [*safety_cautions(study.sources, drinks=people_drink(study.scenario)), *number_cautions(study)]
