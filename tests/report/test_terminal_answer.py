@@ -32,7 +32,7 @@ def study() -> Study:
 
 def screen(study: Study, *, verbose: bool = False) -> list[str]:
     verdicts = study_verdicts(study)
-    said = Answer((), answer(study, verdicts), (), verdicts, (), warnings(study, set(), full=verbose))
+    said = Answer((), answer(study, verdicts), (), (), verdicts, (), warnings(study, set(), full=verbose))
     stream = io.StringIO()
     LiteralConsole(file=stream, width=WIDTH, markup=False, emoji=False).print(run_report(study, said, verbose=verbose))
     return stream.getvalue().splitlines()
