@@ -172,9 +172,16 @@ def test_an_option_that_cannot_run_at_a_value_misses_the_target_there() -> None:
 def test_inputs_that_turn_by_the_smallest_change_come_first_and_then_those_that_move_most() -> None:
     near = switching_value(VARIED, course([10, 20, 40], [24, 26, 30]), 0, 1, priced=True)
     far = switching_value(VARIED, course([10, 20, 40], [38, 38, 38]), 0, 1, priced=True)
-    still = switching_value(VARIED, course([20, 20, 20], [50, 50, 50]), 0, 1, priced=True)
+    still = switching_value(VARIED, course([20, 20, 20], [50, 50, 50]), 0, 1, priced=True)  # it moves nothing
     moved = switching_value(VARIED, course([10, 20, 40], [90, 90, 90]), 0, 1, priced=True)
     assert matter_most([still, moved, far, near]) == (near, far, moved)
+    assert matter_most([still, moved]) == (moved,)
+
+
+def test_values_are_rounded_to_what_is_known_of_them() -> None:
+    assert VARIED.rounded(3.4567) == 3.46
+    demand = Varied("demand", "k", "%", 100.0, (50.0, 100.0), ((),), True, touches_hours=True, is_share=True)
+    assert [demand.rounded(value) for value in (71.33, 101.57, 100.44, 100.0)] == [71, 102, 100.4, 100]
 
 
 def test_quick_leaves_it_out() -> None:
