@@ -34,8 +34,7 @@ SENTENCES: dict[str, str] = {
         "demand at a life-cycle cost of {currency} {cost}."
     ),
     "rests_on.one_technical": (
-        "What it rests on: {key} was not given ({value} {unit}); tried at {tried}, {option} meets {met} % of the "
-        "demand."
+        "What it rests on: {key} was not given ({value} {unit}); tried at {tried}, {option} meets {met} % of demand."
     ),
     "sweep.change_less": (
         "Inputs that change it less, or not at all, and never the best option: {count}; they stand in the workbook."
