@@ -13,11 +13,13 @@ from typing import Literal, NamedTuple
 
 from planner.money.formula import Formula, Operand
 
-Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
+Kind = Literal[
+    "text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year", "yes"
+]
 """How a cell's content is shown: words, or numbers with so many decimals."""
 Look = Literal["plain", "best", "total", "sub", "strong"]
 """How a cell or row stands out."""
-TextStyle = Literal["paragraph", "verdict", "note", "item", "open"]
+TextStyle = Literal["paragraph", "verdict", "condition", "note", "item", "open"]
 """How a paragraph stands out; 'item' is one of a list, 'open' a line that somebody has yet to complete."""
 ChartKind = Literal["stacked bars", "columns", "stacked columns", "lines", "points"]
 Value = str | float | None
@@ -85,11 +87,15 @@ class Cell(NamedTuple):
 
 @dataclass(frozen=True)
 class Column:
-    """One column of a table: its key, its heading (unit included) and, where it is given, its width in digits."""
+    """One column of a table: its key, its heading (unit included) and, where it is given, its width in digits.
+
+    `printed` is False for the last columns of a table that stay in the workbook.
+    """
 
     key: str
     heading: str
     width: float | None = None
+    printed: bool = True
 
 
 @dataclass(frozen=True)
@@ -229,10 +235,33 @@ class Chart:
     y: Axis
     beside: str | None = None
     column: int | None = None
-    rows: int = 18
+    rows: int = 21
 
 
-Block = Table | Text | Heading | Chart
+@dataclass(frozen=True)
+class Tile:
+    """One number that stands large: what it is, the number as it is written, and what there is to add.
+
+    `cell` holds it; `before` and `after` are written around a number, with `decimals`.
+    """
+
+    label: str
+    cell: Cell
+    note: Text
+    before: str = ""
+    after: str = ""
+    decimals: int = 0
+
+
+@dataclass(frozen=True)
+class Tiles:
+    """Large numbers side by side."""
+
+    key: str
+    tiles: tuple[Tile, ...]
+
+
+Block = Table | Text | Heading | Chart | Tiles
 
 
 @dataclass(frozen=True)
@@ -251,6 +280,12 @@ class Page:
         Least widths of the columns, in digits, from the left.
     one_page : bool
         Whether it prints on one page.
+    most_pages : int
+        On how many at most, where it is not one; 0 for as many as it takes.
+    upright : bool
+        Whether its paper stands upright.
+    printed : int or None
+        So many of its blocks, from the top, belong to the printed set; None for all. The rest stays in the workbook.
     """
 
     key: str
@@ -260,6 +295,9 @@ class Page:
     blocks: tuple[Block, ...] = ()
     widths: tuple[float, ...] = ()
     one_page: bool = False
+    most_pages: int = 0
+    upright: bool = False
+    printed: int | None = None
 
 
 @dataclass(frozen=True)

@@ -155,7 +155,7 @@ class Field:
     def is_of_money(self) -> bool:
         """Whether it matters only where there are prices."""
         if self.path[0] == "service":
-            return self.name == "reference"
+            return self.name == "reference" or self.unit.startswith("money")
         return self.path[0] in ("currency", "prices") or self.unit.startswith("money") or self.changes == "money"
 
     @property
