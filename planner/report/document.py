@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from planner.money.formula import Formula, Operand
 
@@ -27,8 +27,7 @@ HEADER = "header"
 """Row that stands, in references, for the headings of a table's columns."""
 
 
-@dataclass(frozen=True)
-class At:
+class At(NamedTuple):
     """One cell: table, row and column by their keys."""
 
     table: str
@@ -36,8 +35,7 @@ class At:
     column: str
 
 
-@dataclass(frozen=True)
-class Span:
+class Span(NamedTuple):
     """A run of cells of one table: a column from one row to another, or a row from one column to another.
 
     `last_row` and `last_column` None stand for the first ones.
@@ -50,15 +48,13 @@ class Span:
     last_column: str | None = None
 
 
-@dataclass(frozen=True)
-class Foreign:
+class Foreign(NamedTuple):
     """One cell of a sheet that is not of the report, by a key for which that sheet's writer knows the address."""
 
     key: str
 
 
-@dataclass(frozen=True)
-class Cell:
+class Cell(NamedTuple):
     """One cell of a table.
 
     Attributes

@@ -7,6 +7,7 @@ and dashes, tables add words and signs.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import repeat
 from typing import Any, Literal
 
@@ -224,6 +225,7 @@ def shown_length(value: float, kind: Kind) -> int:
     return len(f"{value:.10g}" if kind == "general" else f"{value:,.{DECIMALS.get(kind, 0)}f}")
 
 
+@lru_cache(maxsize=10_000)
 def text_width(text: str) -> float:
     """Width of a text in the sheet's letters, in digits of a column's width."""
     return 1.02 * sum(map(_LETTER_WIDTHS.get, text, repeat(1.0)))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 from typing import Any, BinaryIO
 
@@ -154,7 +155,7 @@ def _formula(formula: Formula | None, page: Page, addresses: Addresses, where: t
     if formula is None:
         return None
     try:
-        written = formula.text(lambda reference: addresses.text(reference, page.name))
+        written = formula.text(partial(addresses.text, sheet=page.name))
         return f"={fit_for_xml(written) if QUOTE in written else written}"
     except NoSuchCell:
         return None
