@@ -54,7 +54,7 @@ tr.sub td {{ font-style: italic; }}
   .cards td:not(:first-child)::before {{ content: attr(data-label); display: block; font-size: 0.8rem;
     font-weight: normal; color: {SLATE}; line-height: 1.2; }}
 }}
-@page {{ size: A4; margin: 7mm 8mm; }}
+@page {{ size: A4; margin: 6mm 7mm; }}
 @media print {{
   * {{ print-color-adjust: exact; -webkit-print-color-adjust: exact; }}
   body {{ font-size: 8pt; line-height: 1.2; max-width: none; padding: 0; overflow-wrap: break-word; }}
@@ -93,6 +93,8 @@ tr.sub td {{ font-style: italic; }}
   #cautions h2, #cautions .under {{ display: inline; font-size: 8pt; }}
   #cautions .body {{ columns: 3; column-gap: 3mm; }}
   #cautions .body p {{ margin-top: 0; }}
+  .dense #cautions .body p {{ display: inline; }}
+  .dense #cautions .body p::before {{ content: "\\25A0\\00A0"; }}
   figure, tr {{ break-inside: avoid; }}
 }}
 """
