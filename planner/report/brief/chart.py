@@ -10,7 +10,6 @@ from planner.report.brief.axes import Scale, every
 from planner.report.brief.drawing import (
     EDGE,
     LETTERS,
-    LINE,
     WIDTH,
     box,
     grid,
