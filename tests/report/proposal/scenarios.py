@@ -88,6 +88,7 @@ def document(name: str) -> Any:
     return docx.Document(io.BytesIO(word_bytes(proposal_report(found), frame_of(found.scenario))))
 
 
+@cache
 def lines(name: str) -> list[str]:
     """What is to be completed in it: its highlighted paragraphs."""
     return [
@@ -106,6 +107,7 @@ def asks(name: str, key: str) -> bool:
 _SLOTS = ("names", "currency", "factor", "topic")
 
 
+@cache
 def words(name: str) -> str:
     """Everything that a proposal says, tables included, in no order."""
     said = document(name)
