@@ -80,13 +80,17 @@ def test_brief_writes_a_page_that_fetches_nothing_and_says_what_the_workbook_say
     for part in ("<script", "http://", "https://", "src=", "<b>Hill"):
         assert part not in page
     assert "&lt;b&gt;Hill&lt;/b&gt; school" in page
-    assert escape(data["headline"]) in page
+    verdict = page.split('<p class="verdict">')[1].split("</p>")[0]
+    assert data["ranking"][0] in verdict
+    assert ("Recommended" in verdict) == data["recommended"]
     for option in data["options"]:
-        assert f"<td>{option['name']}</td>" in page
+        assert f">{option['name']}</td>" in page
         assert f">{option['life_cycle_cost']:,.0f}</td>" in page
     for verdict in data["checks"]:
         assert (escape(verdict["compared"]) in page) == (verdict["outcome"] == "fail")
-    assert all(escape(caution) in page for caution in data["cautions"])
+    local = "Local codes and licensed practice come first."
+    assert page.count(local) == 1
+    assert all(escape(caution.removesuffix(local).strip()) in page for caution in data["cautions"])
 
 
 def test_new_does_not_replace_a_file(tmp_path: Path) -> None:

@@ -84,7 +84,7 @@ def test_a_results_workbook_is_read_again(toml: Path) -> None:
     ("command", "place"),
     [
         (["size"], "sheet 'Studies', cell A30 (Name of the segment"),
-        (["worth", "solar"], "sheet 'Options', cell B8 (Supply options to compare"),
+        (["worth", "solar"], "sheet 'Options', cell B9 (Supply options to compare"),
         (["sweep"], "sheet 'Studies', cell A44 (Key of the scenario"),
     ],
     ids=["size", "worth", "sweep"],

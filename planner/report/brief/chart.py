@@ -24,7 +24,8 @@ from planner.report.brief.drawing import (
 )
 from planner.report.brief.escaping import safe
 from planner.report.brief.marks import Marks
-from planner.report.document import Chart, Series, Span, Value
+from planner.report.document import Cell, Chart, Series, Span, Value
+from planner.report.shown import shown
 from planner.report.style import INK, MIST
 
 Values = Callable[[Span], Sequence[Value]]
@@ -191,4 +192,4 @@ def _points(series: Series, values: Values) -> list[tuple[float, float] | None]:
 
 
 def _words(value: Value) -> str:
-    return "" if value is None else value if isinstance(value, str) else f"{value:g}"
+    return shown(Cell(value, "general"))

@@ -64,7 +64,7 @@ def _blocks(report: Report, blocks: Sequence[Block]) -> Iterator[str]:
             yield f'<p class="{block.style}">{safe(block.text)}</p>'
         elif isinstance(block, Chart):
             yield chart_html(block, report.values)
-        else:
+        elif isinstance(block, Table):
             yield from _table(block)
     if within:
         yield "</div>"

@@ -141,7 +141,7 @@ def chapter(key: str, blocks: Iterator[Block], *, apart: bool = False) -> Page:
 
 def value_cell(cell: Cell) -> Cell:
     """Cell of the only option in a table: in no other column's company it need not stand out, words as numbers do."""
-    return replace(cell, look=None, kind="word" if isinstance(cell.value, str) else cell.kind)
+    return cell._replace(look=None, kind="word" if isinstance(cell.value, str) else cell.kind)
 
 
 def named(field: Field) -> str:
