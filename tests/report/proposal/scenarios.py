@@ -77,7 +77,8 @@ def whole() -> dict[str, Any]:
 @cache
 def material(name: str) -> Material:
     """Study one of the scenarios above."""
-    study = study_scenario(scenario_of({"bare": bare, "priced": priced, "whole": whole}[name]()), VISIT.parent)
+    data = {"bare": bare, "priced": priced, "whole": whole}[name]()
+    study = study_scenario(scenario_of(data), VISIT.parent, with_effects=name == "whole")
     return Material(study, study_verdicts(study), (), tuple(cautions(study)))
 
 
