@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from planner.answers.next_step import next_step_sentences
 from planner.answers.users import users_sentence
 from planner.checks.basis import Basis
 from planner.checks.design import depends_on_design
@@ -75,7 +74,7 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     said = below_headline(study, verdicts)
     if failures(study, verdicts) and study.best:
         said[0] = text("site_answer.faults", headline=headline(study, verdicts), faults=said[0])
-    return [*said, *next_step_sentences(study)]
+    return said
 
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:

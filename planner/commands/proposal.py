@@ -10,6 +10,7 @@ from planner.commands.ending import say_fault, say_wrong
 from planner.commands.options import DONE, Language, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
+from planner.text.numbers import Language as LanguageCode
 
 
 def proposal(
@@ -54,7 +55,7 @@ def _name(file: Path) -> str:
     return f"{file.stem}-proposal.docx"
 
 
-def _write(file: Path, outputs: Path, seed: int | None, language: str | None) -> int:
+def _write(file: Path, outputs: Path, seed: int | None, language: LanguageCode | None) -> int:
     """Write the proposal of one scenario; the number of lines to be completed."""
     from planner.answers.cautions import cautions
     from planner.answers.of_study import study_verdicts

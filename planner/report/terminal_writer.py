@@ -14,7 +14,7 @@ from rich.text import Text as RichText
 from planner.report.document import Block, Chart, Column, Heading, Section, Table, Text, Tiles
 from planner.report.shown import is_number, shown
 
-INDENT, HEADING_LINES, LONGEST_WORD = 4, 5, 16
+INDENT, HEADING_LINES, LONGEST_WORD = 4, 5, 20
 _STYLES = {"best": "bold", "total": "bold", "strong": "bold", "sub": "italic", "plain": ""}
 
 

@@ -108,13 +108,13 @@ def figure_definition(key: str) -> str:
     return _figure(key)[1]
 
 
-def model_words(english: str) -> str:
+def model_words(english: str, *shorter: str) -> str:
     """What the scenario's models or the catalogue of figures say in English (a name, a unit, a source), as it is said.
 
-    In English where the language in use has no words for it.
+    The first of what is given for which the language in use has words; in English where it has none.
     """
     words: dict[str, str] = getattr(_module(), "MODEL_WORDS", {})
-    return words.get(english, english)
+    return next((words[each] for each in (english, *shorter) if each in words), english)
 
 
 def option_label(name: str) -> str:

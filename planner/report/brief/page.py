@@ -10,8 +10,9 @@ from collections.abc import Iterator, Sequence
 from planner.report.brief.chart import chart_html
 from planner.report.brief.escaping import safe
 from planner.report.brief.style import STYLE
-from planner.report.document import Block, Chart, Column, Heading, Page, Report, Row, Section, Table, Text
+from planner.report.document import Block, Chart, Column, Heading, Page, Report, Row, Section, Table, Text, Value
 from planner.report.shown import is_number, shown
+from planner.text import option_label, review_note
 
 
 def html_text(report: Report, pages: Sequence[str], language: str) -> str:
@@ -33,6 +34,7 @@ def html_text(report: Report, pages: Sequence[str], language: str) -> str:
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
         f"<title>{safe(report.title)}</title><style>{STYLE}</style></head><body>",
         *(line for place, key in enumerate(pages) for line in _section(report, by_key[key], first=place == 0)),
+        *([f'<footer class="note">{safe(note)}</footer>'] if (note := review_note()) else []),
         "</body></html>",
     ]
     return "\n".join(parts) + "\n"
@@ -63,11 +65,16 @@ def _blocks(report: Report, blocks: Sequence[Block]) -> Iterator[str]:
         elif isinstance(block, Text):
             yield f'<p class="{block.style}">{safe(block.text)}</p>'
         elif isinstance(block, Chart):
-            yield chart_html(block, report.values)
+            yield chart_html(block, lambda span: [_called(value) for value in report.values(span)])
         elif isinstance(block, Table):
             yield from _table(block)
     if within:
         yield "</div>"
+
+
+def _called(value: Value) -> Value:
+    """What stands at a place of a chart: a supply option as it is called in the language in use."""
+    return option_label(value) if isinstance(value, str) else value
 
 
 def _table(table: Table) -> Iterator[str]:

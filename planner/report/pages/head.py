@@ -130,7 +130,7 @@ def _duty_cells(duty: Duty) -> dict[str, Cell]:
         "total_head": Cell(duty.total_head_m, "one"),
         "friction": Cell(duty.friction_m, "two"),
         "input_w": Cell(duty.input_power_w, "whole"),
-        "limited_by": Cell(duty.limited_by),
+        "limited_by": Cell(model_words(duty.limited_by)),
     }
 
 

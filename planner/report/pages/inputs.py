@@ -194,7 +194,7 @@ def _row(row: InputRow, *, priced: bool) -> Row:
         "key": Cell(row.key, "wrap"),
         "unit": Cell("" if entry.in_override else model_words(entry.unit), "wrap"),
         "status": Cell(text(f"inputs.status_{row.status}")),
-        "meaning": Cell(model_words(entry.meaning), "wrap"),
+        "meaning": Cell(model_words(entry.meaning, entry.short), "wrap"),
         "source": Cell(model_words(entry.source), "wrap"),
     }
     if monthly:

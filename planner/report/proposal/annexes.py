@@ -69,7 +69,7 @@ def _assumptions(scenario: Scenario) -> Table:
             rounded = float(f"{field.value:.4g}") if number else 0.0
             cells = {
                 "label": Cell(model_words(field.short), "wrap"),
-                "value": Cell(rounded, plain_kind(rounded)) if number else Cell(said, "word"),
+                "value": Cell(rounded, plain_kind(rounded)) if number else Cell(model_words(said), "word"),
                 "unit": Cell(model_words(field.unit), "wrap"),
                 "source": Cell(model_words(field.source), "wrap"),
             }
@@ -96,4 +96,4 @@ def _is_assumption(field: Field, *, priced: bool) -> bool:
 
 def _part_words(field: Field) -> str:
     """What the part is in which a key stands: the first clause of what is said of its table."""
-    return re.split(r"[;:,.]", model_words(first_line(field.model)), maxsplit=1)[0]
+    return model_words(re.split(r"[;:,.]", first_line(field.model), maxsplit=1)[0])

@@ -146,5 +146,5 @@ def value_cell(cell: Cell) -> Cell:
 
 def named(field: Field) -> str:
     """What a key is called inside a sentence."""
-    short = model_words(field.short)
-    return short[:1].lower() + short[1:]
+    name = model_words(field.short)
+    return name[:1].lower() + name[1:]

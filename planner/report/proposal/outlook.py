@@ -13,7 +13,7 @@ from planner.report.checks_table import figure as compared_figure
 from planner.report.document import Block, Cell, Column, Heading, Kind, Row, Table, Text
 from planner.report.pages.rests_on import IN_WORKBOOK, rests_on_table
 from planner.report.proposal.material import Material, asked, to_complete
-from planner.text import text
+from planner.text import model_words, text
 
 _CARBON = ("co2_kg_per_year", "co2_kg_per_m3")
 
@@ -46,7 +46,7 @@ def _carbon(material: Material) -> Table:
         for each in shown:
             cells[each.key] = Cell(float(each.read(option)), each.format, word=each.words_for(option))
         rows.append(Row(option.name, cells, "best" if option is material.first else "plain"))
-    headings = (text("figure.heading", label=each.label, unit=each.unit) for each in shown)
+    headings = (text("figure.heading", label=each.label, unit=model_words(each.unit)) for each in shown)
     columns = (
         Column("option", text("proposal.column.option")),
         *(Column(each.key, heading) for each, heading in zip(shown, headings, strict=True)),
