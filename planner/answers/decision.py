@@ -17,7 +17,7 @@ from planner.figures import Figure, Format, figure
 from planner.money.users import INCOMES
 from planner.study.compare import OptionResult, Study
 from planner.study.words import money, others_that_meet, runner_up, worst_month, worth_of_top_up
-from planner.text import listed, text
+from planner.text import listed, number, text
 from planner.version import __version__
 
 PRICED_COLUMNS = (
@@ -266,7 +266,7 @@ def _written(of: Figure, option: OptionResult, value: float) -> str:
         return of.words_for(option)
     if value == 0 and of.key in ("array_kwp", "grid_kwh_per_year", "fuel_l_per_year"):
         return text("answer.nothing")
-    return f"{value:,.{_DECIMALS[of.format]}f}"
+    return number(value, f",.{_DECIMALS[of.format]}f")
 
 
 def _days(option: OptionResult, study: Study) -> str:

@@ -96,6 +96,6 @@ SENTENCES: dict[str, str] = {
     "decision.weather_file": "Météo : relevé horaire « {file!s} ».",
     "decision.version": "Calculé par planner {version!s}, graine {seed}.",
     # headings of the table of options beside those that other tables have
-    "short.meets_target": "Objectif atteint",
-    "short.tariff_operation_and_renewals": ("Prix de l'eau pour exploitation et remplacements{incomplete} ({unit})"),
+    "short.meets_target": "Atteint",
+    "short.tariff_operation_and_renewals": "Prix de l'eau, hors investissement{incomplete} ({unit})",
 }
