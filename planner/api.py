@@ -25,6 +25,7 @@ import pandas as pd
 from planner.answers.cautions import cautions
 from planner.answers.of_study import answer, sizing_answer, study_verdicts
 from planner.answers.remedied import remedied, remedied_sentences
+from planner.answers.worth import worth_answer
 from planner.assumptions.reader import check_scenario, read_scenario
 from planner.checks.finding import finding
 from planner.checks.site import site_basis, site_verdicts
@@ -45,7 +46,6 @@ from planner.study.sweep.run import SweepResult, run_sweep
 from planner.study.sweep.summary import sentences as sweep_sentences
 from planner.study.sweep.workers import Processes, Serial
 from planner.study.worth import Worth, worth_of
-from planner.study.worth_words import worth_sentences
 
 FORMS = (".xlsx", ".xlsm")
 
@@ -279,7 +279,7 @@ class Worthwhile:
     @cached_property
     def sentences(self) -> list[str]:
         """The answer."""
-        return worth_sentences(self.worth)
+        return worth_answer(self.worth)
 
     @cached_property
     def _data(self) -> dict[str, Any]:

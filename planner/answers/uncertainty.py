@@ -6,6 +6,7 @@ from planner.figures import figure
 from planner.study.close_call import close_call_sentence
 from planner.study.compare import Study
 from planner.study.switching_values import SwitchingValue, Turn, Varied
+from planner.study.trials import years_run
 from planner.text import text
 
 FEW_YEARS = 10
@@ -28,7 +29,9 @@ def uncertainty_sentences(study: Study) -> list[str]:
     """
     if study.uncertainty is None:
         return []
-    return [*call_sentences(study), *switching_sentences(study), *worst_year_sentences(study)]
+    return [
+        *call_sentences(study), *switching_sentences(study), *years_run_sentences(study), *worst_year_sentences(study),
+    ]  # fmt: skip
 
 
 def call_sentences(study: Study) -> list[str]:
@@ -43,6 +46,15 @@ def switching_sentences(study: Study) -> list[str]:
     found = study.uncertainty.switching if study.uncertainty else ()
     said = [_switching(study, each) for each in found]
     return [*said, text("uncertainty.works_held")] if said else []
+
+
+def years_run_sentences(study: Study) -> list[str]:
+    """Say how many years the changes were tried in, where these are not all."""
+    years = study.scenario.finance.analysis_period_years
+    run = years_run(years).size
+    if study.uncertainty is None or run == years:
+        return []
+    return [text("uncertainty.years_run", run=run, years=years)]
 
 
 def worst_year_sentences(study: Study) -> list[str]:

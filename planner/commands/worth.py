@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from enum import StrEnum
 from pathlib import Path
 from typing import Annotated
 
@@ -12,21 +11,22 @@ from planner.commands.options import DONE, Language, OneScenario, Outputs, Quiet
 from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
 
-STEPS = 9
+STEPS = 11
 """Steps of a study, at most, for the progress bar."""
 
 
-class Source(StrEnum):
-    """Sources that could be worth having."""
-
-    GRID = "grid"
-    GENERATOR = "generator"
-    SOLAR = "solar"
+SOURCES = ("grid", "generator", "solar")
+"""Sources that could be worth having, for the shell to complete; the study says which there are."""
 
 
 def worth(
     scenario: OneScenario,
-    source: Annotated[Source, typer.Argument(help="The source in question.", show_default=False)],
+    source: Annotated[
+        str,
+        typer.Argument(
+            help=f"The source in question: {', '.join(SOURCES)}.", show_default=False, autocompletion=lambda: SOURCES
+        ),
+    ],
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
     language: Language = None,
@@ -34,6 +34,7 @@ def worth(
     verbose: Verbose = False,
 ) -> int:
     """Say whether a source is worth having, and what would turn the answer."""
+    from planner.answers.worth import worth_answer
     from planner.report.console import out_console
     from planner.report.files import check_folder, results_in
     from planner.report.pages.worth import worth_report, worth_summary
@@ -41,20 +42,19 @@ def worth(
     from planner.report.terminal_writer import terminal_blocks
     from planner.report.workbook.book import write_book
     from planner.study.worth import worth_of
-    from planner.study.worth_words import worth_sentences
 
-    stem = f"{scenario.stem}-worth-{source.value}"
+    stem = f"{scenario.stem}-worth-{source}"
     workbook, data = outputs / f"{stem}.xlsx", outputs / f"{stem}.json"
     check_folder(outputs, [workbook.name, data.name])
     with located(scenario), shown_progress(quiet) as progress:
         done = iter(range(100))
         found = worth_of(
             read_with_seed(scenario, seed, language),
-            source.value,
+            source,
             scenario.parent,
             lambda step: progress(next(done), STEPS, step),
         )
-    said = worth_sentences(found)
+    said = worth_answer(found)
     with results_in(outputs) as folder:
         write_book(worth_report(found, said), folder / workbook.name)
         write_study_json(worth_as_data(found, said), folder / data.name)

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from planner.report.files import write_text
+from planner.report.next_step_json import next_steps_as_data
 from planner.report.pages.size import MOST_RUNNERS, design_figures
 from planner.report.pages.worth import option_figures, switching_words
 from planner.study.sizing import OptionSizing, SizedDesign, Sizing
@@ -134,7 +135,11 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
             {"without": pair.without.name, "with": pair.with_source.name, "saving_present": pair.saving}
             for pair in worth.pairs
         ],
-        "switching_values": [_switching(switching) for switching in worth.switching],
+        "switching_values": [
+            _switching(switching) | {"chosen_anew": None if worth.anew is None else _chosen_anew(worth.anew[place])}
+            for place, switching in enumerate(worth.switching)
+        ],
+        "next_steps": next_steps_as_data(worth.next_steps, worth.scenario),
         "map": None if cheapest is None else {
             "down": cheapest.down.label, "down_unit": cheapest.down.unit, "down_values": list(cheapest.down_values),
             "across": cheapest.across.label, "across_unit": cheapest.across.unit,
@@ -162,8 +167,18 @@ def _switching(switching: Switching) -> dict[str, Any]:
         "life_cycle_cost_without": switching.cost_without,
         "agrees": switching.agrees,
         "cheapest_there": switching.cheapest_there,
-        "answer_turns": [
-            {("meets_target" if name == "meets" else name): value for name, value in asdict(turn).items()}
-            for turn in switching.turns
-        ],
+        "answer_turns": _turns(switching),
     }
+
+
+def _chosen_anew(switching: Switching) -> dict[str, Any]:
+    """The same with the works chosen anew at each value."""
+    keys = ("value", "other_values", "words", "life_cycle_cost_with", "life_cycle_cost_without", "answer_turns")
+    return {key: value for key, value in _switching(switching).items() if key in keys}
+
+
+def _turns(switching: Switching) -> list[dict[str, Any]]:
+    return [
+        {("meets_target" if name == "meets" else name): value for name, value in asdict(turn).items()}
+        for turn in switching.turns
+    ]

@@ -17,7 +17,8 @@ from planner.study.evaluate import evaluate
 from planner.study.inputs import VariedInput
 from planner.study.results import Results, life_of
 
-_MONEY = ("capital_cost", "present_cost", "equivalent_yearly_cost", "levelised_cost_per_m3")
+MONEY = ("capital_cost", "present_cost", "equivalent_yearly_cost", "levelised_cost_per_m3")
+"""Figures of money by which options are told apart."""
 
 
 @dataclass(frozen=True)
@@ -63,7 +64,7 @@ class FixedDesigns:
     def at_base(self) -> list[OptionSummary]:
         """What every option does in the scenario as it stands."""
         days = np.transpose([figure(key).read(self.base) for key in DAYS])
-        return [replace(_summary(self.base, index), days=tuple(map(float, row))) for index, row in enumerate(days)]
+        return [replace(summary(self.base, index), days=tuple(map(float, row))) for index, row in enumerate(days)]
 
     def at(
         self, varied: VariedInput, values: Sequence[float], names: Sequence[str] | None = None
@@ -88,13 +89,16 @@ class FixedDesigns:
             # An override may hold a value of its own for the input, so that every scenario is put together by itself.
             return self.in_each([varied.change(self.scenario, value) for value in values], names)
         chosen = [index for index, case in enumerate(self.base.cases) if names is None or case.design.name in names]
+        if varied.kind == "service":
+            served = [self.base.serve(**varied.service(value)) for value in values]
+            return [[summary(self.base, index, meets=bool(each[index])) for index in chosen] for each in served]
         return _by_value([_priced(self.base, index, varied, values) for index in chosen])
 
     def over(self, down: VariedInput, down_values: Sequence[float], across: VariedInput, across_values: Sequence[float]
     ) -> list[list[list[OptionSummary]]]:  # fmt: skip
         """What every option does at all pairs of values of two inputs: by `down`, `across`, then option."""
         scenarios = [down.change(self.scenario, value) for value in down_values]
-        if across.kind == "hours" or self.scenario.overrides:
+        if across.kind in ("hours", "service") or self.scenario.overrides:
             return [self.in_each([across.change(each, value) for value in across_values]) for each in scenarios]
         found = evaluate(self.context, self._cases(scenarios))
         width = len(self.base.cases)
@@ -108,7 +112,7 @@ class FixedDesigns:
         found = evaluate(self.context, self._cases(scenarios, names))
         width = len(found.cases) // len(scenarios)
         return [
-            [_summary(found, index) for index in range(begin, begin + width)]
+            [summary(found, index) for index in range(begin, begin + width)]
             for begin in range(0, len(found.cases), width)
         ]
 
@@ -131,17 +135,20 @@ def _priced(found: Results, index: int, varied: VariedInput, values: Sequence[fl
         np.full(count, case.design.tank_m3),
         found.quantities.taken(np.full(count, index)),
     )
-    money = {name: np.broadcast_to(getattr(life, name), count) for name in _MONEY}
-    return [_summary(found, index, {name: float(column[at]) for name, column in money.items()}) for at in range(count)]
+    money = {name: np.broadcast_to(getattr(life, name), count) for name in MONEY}
+    return [summary(found, index, {name: float(column[at]) for name, column in money.items()}) for at in range(count)]
 
 
-def _summary(found: Results, index: int, money: dict[str, Any] | None = None) -> OptionSummary:
+def summary(
+    found: Results, index: int, money: dict[str, Any] | None = None, *, meets: bool | None = None
+) -> OptionSummary:
+    """Sum up one case; `money` and `meets` take the place of its costs and of whether it meets the target."""
     case = found.cases[index]
     return OptionSummary(
         design=case.design,
         modules=case.modules,
         delivered_share=float(found.delivered_share[index]),
         worst_year_share=float(found.worst_year_share[index]),
-        meets_service=bool(found.meets_service[index]),
-        **(money or {name: float(found.money[name][index]) for name in _MONEY}),
+        meets_service=bool(found.meets_service[index]) if meets is None else meets,
+        **(money or {name: float(found.money[name][index]) for name in MONEY}),
     )

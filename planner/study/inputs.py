@@ -18,7 +18,7 @@ from planner.study.keys import numeric_keys
 from planner.text import number, text
 
 Array = NDArray[np.float64]
-Kind = Literal["linear", "money", "hours"]
+Kind = Literal["linear", "money", "service", "hours"]
 
 MEAN_OUTAGE_H = 3.0
 """Duration of an outage where the scenario has none; assumed, common practice, no source."""
@@ -40,7 +40,8 @@ class VariedInput:
     base, low, high : float
         Its value in the scenario, and the range looked at.
     kind : str
-        'linear': present cost is a straight line of it; 'money': it changes prices only; 'hours': the hours run anew.
+        'linear': present cost is a straight line of it; 'money': it changes prices only; 'service': what is asked for;
+        'hours': the hours run anew.
     paths : tuple of tuple
         Keys that it sets or multiplies.
     of_today : bool
@@ -81,6 +82,10 @@ class VariedInput:
         shown = number(value, ",.0f" if abs(value) >= 1000 else ".3g")
         return f"{shown} {self.unit}"
 
+    def service(self, value: float) -> dict[str, float]:
+        """Put another value of it into the service to be given."""
+        return {str(path[-1]): value for path in self.paths}
+
     def change(self, scenario: Scenario, value: float | Array) -> Scenario:
         """Put another value of it into a scenario, or one for each of some cases that differ in money alone."""
         if self.key.startswith(_OUTAGES):
@@ -120,6 +125,8 @@ def inputs_of(scenario: Scenario, sources: Sequence[str], largest_demand_percent
         _scaled("demand", "demand.users", 25.0, most, drawn),
         _input(scenario, "discount_rate", "finance.discount_rate_percent", text("worth_input.unit_percent_a_year"),
                min(0.0, rate), max(30.0, rate)),
+        _input(scenario, "target", "service.demand_met_percent", text("worth_input.unit_of_demand"),
+               min(50.0, scenario.service.demand_met_percent), 100.0),
     ]  # fmt: skip
 
 
@@ -164,6 +171,8 @@ def _kind(path: Path) -> Kind:
     """How an input works on the life-cycle cost: of what changes money alone, all but rates are factors of it."""
     field = field_at(Scenario, path)
     assert field is not None
+    if path[0] == "service":
+        return "service"
     if field.changes in ("weather", "run"):
         return "hours"
     return "money" if "%" in field.unit else "linear"

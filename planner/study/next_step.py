@@ -104,11 +104,16 @@ class Step:
 
     @property
     def cost_per_m3(self) -> float:
-        """Incremental cost of the water that it adds [money/m3, both discounted]; NaN where it adds none."""
-        if self.after is None or self.after.water_m3 <= self.before.water_m3 * (1 + _ROUNDING):
+        """Incremental cost of the water that it adds [money/m3, both discounted]; NaN where it adds or costs none."""
+        if self.after is None or not self.adds_water or self.after.life_cycle_cost <= self.before.life_cycle_cost:
             return math.nan
         extra = self.after.life_cycle_cost - self.before.life_cycle_cost
         return extra / (self.after.water_m3 - self.before.water_m3)
+
+    @property
+    def adds_water(self) -> bool:
+        """Whether more is served after it."""
+        return self.after is not None and self.after.water_m3 > self.before.water_m3 * (1 + _ROUNDING)
 
 
 @dataclass(frozen=True)
@@ -303,21 +308,21 @@ def _steps(
 
 
 def _sizes(choice: Choice, point: Point, judge: Judge) -> Iterator[tuple[Step, Case | None]]:
-    """The next string, the next tank, and both; no case of those that fail more checks than the option does."""
+    """The next string, the next tank, and both where each may be; no case of what fails more checks than the option."""
     supply, design = choice.supply, choice.design
     strings, tank_m3 = _next_strings(supply, design), _next_tank_m3(supply.scenario, design.tank_m3)
     sizes: list[tuple[StepKind, int | None, float | None]] = [
         ("string", strings, design.tank_m3), ("tank", design.strings, tank_m3), ("string_and_tank", strings, tank_m3),
     ]  # fmt: skip
-    now = judge(supply.series, design.strings, design.tank_m3)
+    now, fails = judge(supply.series, design.strings, design.tank_m3), False
     for kind, count, volume in sizes:
-        if count is None or volume is None:
+        if count is None or volume is None or (kind == "string_and_tank" and fails):
             continue
         judged = judge(supply.series, count, volume)
         if judged.power_ratio > max(MOST_POWER_RATIO, now.power_ratio) and count > design.strings:
             continue
         failed = tuple(key for key in judged.failed if key not in now.failed)
-        own = supply
+        own, fails = supply, fails or bool(failed)
         if judged.section_mm2 is not None:
             own = supply.with_sections({**{n: mm2 for n, (mm2, _) in supply.cabled.items()}, count: judged.section_mm2})
         case = own.case(count, volume, design.levels) if not failed else None

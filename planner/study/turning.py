@@ -1,6 +1,7 @@
 """The values of inputs that would turn a decision for or against a source, and a map over two inputs.
 
-Every option keeps the design of the base case while an input changes.
+Either every option keeps the design of the base case while an input changes (`FixedDesigns`), or its works are chosen
+anew at each value (`ChosenAnew`).
 """
 
 from __future__ import annotations
@@ -8,10 +9,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from typing import Protocol
 
 import numpy as np
 from numpy.typing import NDArray
 
+from planner.scenario.scenario import Scenario
 from planner.study.fixed_designs import FixedDesigns, OptionSummary
 from planner.study.inputs import VariedInput
 from planner.study.ranking import best_first
@@ -24,9 +27,11 @@ AGREE = 0.001
 _OUTAGES_H = (0.0, 2.0, 4.0, 8.0, 12.0, 16.0, 20.0)
 _DEMAND_PERCENT = (25.0, 50.0, 75.0, 100.0, 125.0, 150.0, 200.0)
 _PRICE_STEPS = (0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0)
-_SCAN_STEPS = 41
-_LIMIT_WIDTH, _FINE_WIDTH = 0.01, 1e-6
-"""Width, as a share of the range, to which turning points are found: where hours run anew, and where they do not."""
+_SCAN_STEPS, _FEW_STEPS = 41, 11
+"""Values over the range of an input that leaves the hours as they are: designs held, and chosen anew."""
+_LIMIT_WIDTH, _FINE_WIDTH, _FAIR_WIDTH = 0.01, 1e-6, 1e-3
+"""Width, as a share of the range, to which turning points are found: where hours run anew, and where they do not, the
+designs held or chosen anew."""
 _MAPS = {
     "grid": (("outage_hours", "tariff"), ("demand", "tariff")),
     "generator": (("outage_hours", "fuel_price"), ("demand", "fuel_price")),
@@ -104,21 +109,49 @@ class CheapestMap:
     present_cost: Array
 
 
+class Designs(Protocol):
+    """What options are built as while an input changes; see `FixedDesigns` and `ChosenAnew`."""
+
+    @property
+    def scenario(self) -> Scenario:
+        """The scenario as it stands."""
+
+    def at(
+        self, varied: VariedInput, values: Sequence[float], names: Sequence[str] | None = None
+    ) -> list[list[OptionSummary]]:
+        """What some options do at each of some values of an input."""
+
+    def in_each(self, scenarios: Sequence[Scenario], names: Sequence[str] | None = None) -> list[list[OptionSummary]]:
+        """What options do in each of some scenarios."""
+
+
 @dataclass(frozen=True)
 class Turning:
-    """Looks for what turns a decision about a source, the designs held fixed."""
+    """Looks for what turns a decision about a source.
 
-    fixed: FixedDesigns
+    Attributes
+    ----------
+    designs : Designs
+        What options are built as.
+    source : str
+        The source.
+    is_fixed : bool
+        Whether designs are held, so that costs are straight lines of prices and cheap to work out: inputs are then
+        looked at more closely.
+    """
+
+    designs: Designs
     source: str
+    is_fixed: bool = True
 
     def prepare(self, inputs: Sequence[VariedInput]) -> None:
         """Run the hours at every value of some inputs that is looked at first, all in the same passes."""
-        scenario = self.fixed.scenario
+        scenario = self.designs.scenario
         changed = [
             varied.change(scenario, value) for varied in inputs if varied.kind == "hours" for value in _values(varied)
         ]
         if changed:
-            self.fixed.in_each(changed)
+            self.designs.in_each(changed)
 
     def switching(self, varied: VariedInput, pair: tuple[OptionSummary, OptionSummary]) -> Switching:
         """Find where the best option with the source and the best without it cost the same, and where the best turns.
@@ -136,38 +169,19 @@ class Turning:
         scale = max(abs(option.present_cost) for option in pair)
 
         def gap(values: Array) -> Array:
-            both = (_of(names, options) for options in self.fixed.at(varied, values.tolist(), names))
+            both = (_of(names, options) for options in self.designs.at(varied, values.tolist(), names))
             return np.array([having.present_cost - lacking.present_cost for having, lacking in both])
 
         # The turns first: they run every option at the values between which a crossing is then sought.
         turns = self._turns(varied)
-        if varied.kind == "linear":
+        if varied.kind == "service" and self.is_fixed:
+            return Switching(varied, None, changes=False, turns=turns)
+        if varied.kind == "linear" and self.is_fixed:
             found = linear_crossing(gap, varied.base, varied.low, varied.high, scale)
         else:
             enough = AGREE / 10 * scale if varied.kind == "hours" else 0.0
-            found = crossing(gap, varied.base, _values(varied), scale, enough)
+            found = crossing(gap, varied.base, _values(varied, self._steps), scale, enough)
         return self._verified(varied, found, turns, pair)
-
-    def map(self, inputs: Sequence[VariedInput]) -> CheapestMap | None:
-        """Find the best option over two of some inputs; None where those that the source's map is of are not there."""
-        known = {varied.name: varied for varied in inputs if not varied.without_effect}
-        pairs = (*_MAPS.get(self.source, ()), _MAP_OF_ANY)
-        chosen = next((pair for pair in pairs if pair[0] in known and pair[1] in known), None)
-        if chosen is None:
-            return None
-        down, across = (known[name] for name in chosen)
-        down_values, across_values = _values(down), _map_values(across)
-        rows = self.fixed.over(down, down_values, across, across_values)
-        best = [[best_first(options)[0] for options in row] for row in rows]
-        return CheapestMap(
-            down,
-            across,
-            down_values,
-            across_values,
-            tuple(tuple(option.name for option in row) for row in best),
-            tuple(tuple(option.meets_service for option in row) for row in best),
-            np.array([[option.present_cost for option in row] for row in best]),
-        )
 
     def _verified(
         self, varied: VariedInput, found: Crossing, turns: tuple[Turn, ...], pair: tuple[OptionSummary, OptionSummary]
@@ -175,7 +189,7 @@ class Turning:
         """Work out the changed scenario at the switching value and compare the two present costs."""
         if found.value is None:
             return Switching(varied, None, beyond=found.beyond, changes=found.changes, turns=turns)
-        (there,) = self.fixed.in_each([varied.change(self.fixed.scenario, found.value)])
+        (there,) = self.designs.in_each([varied.change(self.designs.scenario, found.value)])
         having, lacking = _of([option.name for option in pair], there)
         costs = having.present_cost, lacking.present_cost
         first = best_first(there)[0]
@@ -197,7 +211,7 @@ class Turning:
     def _turns(self, varied: VariedInput) -> tuple[Turn, ...]:
         """Find where the answer turns, going up and going down, over all options."""
         fine = varied.kind != "hours"
-        values = _scan(varied) if fine else _values(varied)
+        values = _scan(varied, self._steps) if fine else _values(varied)
         at = dict(zip(values, self._orders(varied, values), strict=True))
         first = at[varied.base][0]
         having = self.source in first.design.sources
@@ -206,7 +220,8 @@ class Turning:
             orders = self._orders(varied, tried.tolist())
             return np.array([(self.source in order[0].design.sources) == having for order in orders])
 
-        width = (_FINE_WIDTH if fine else _LIMIT_WIDTH) * (varied.high - varied.low)
+        share = _LIMIT_WIDTH if not fine else _FINE_WIDTH if self.is_fixed else _FAIR_WIDTH
+        width = share * (varied.high - varied.low)
         up = [value for value in values if value >= varied.base]
         down = [value for value in reversed(values) if value <= varied.base]
         turns = []
@@ -222,9 +237,35 @@ class Turning:
                 break
         return tuple(turns)
 
+    @property
+    def _steps(self) -> int:
+        return _SCAN_STEPS if self.is_fixed else _FEW_STEPS
+
     def _orders(self, varied: VariedInput, values: Sequence[float]) -> list[list[OptionSummary]]:
         """Every option, best first, at each of some values of an input."""
-        return [best_first(options) for options in self.fixed.at(varied, values)]
+        return [best_first(options) for options in self.designs.at(varied, values)]
+
+
+def map_of(fixed: FixedDesigns, source: str, inputs: Sequence[VariedInput]) -> CheapestMap | None:
+    """Find the best option over two of some inputs; None where those that the source's map is of are not there."""
+    known = {varied.name: varied for varied in inputs if not varied.without_effect}
+    pairs = (*_MAPS.get(source, ()), _MAP_OF_ANY)
+    chosen = next((pair for pair in pairs if pair[0] in known and pair[1] in known), None)
+    if chosen is None:
+        return None
+    down, across = (known[name] for name in chosen)
+    down_values, across_values = _values(down), _map_values(across)
+    rows = fixed.over(down, down_values, across, across_values)
+    best = [[best_first(options)[0] for options in row] for row in rows]
+    return CheapestMap(
+        down,
+        across,
+        down_values,
+        across_values,
+        tuple(tuple(option.name for option in row) for row in best),
+        tuple(tuple(option.meets_service for option in row) for row in best),
+        np.array([[option.present_cost for option in row] for row in best]),
+    )
 
 
 def _of(names: Sequence[str], options: Sequence[OptionSummary]) -> tuple[OptionSummary, OptionSummary]:
@@ -233,15 +274,15 @@ def _of(names: Sequence[str], options: Sequence[OptionSummary]) -> tuple[OptionS
     return by_name[names[0]], by_name[names[1]]
 
 
-def _values(varied: VariedInput) -> tuple[float, ...]:
-    """Values of an input that are tried, its base among them."""
+def _values(varied: VariedInput, steps: int = _SCAN_STEPS) -> tuple[float, ...]:
+    """Values of an input that are tried, its base among them; so many of those whose range is scanned."""
     if varied.kind == "linear":
         return tuple(varied.base * step for step in _PRICE_STEPS)
     if varied.name == "outage_hours":
         return _with_base(_OUTAGES_H, varied)
     if varied.name == "demand":
         return _with_base(_DEMAND_PERCENT, varied)
-    return _scan(varied)
+    return _scan(varied, steps)
 
 
 def _with_base(values: Sequence[float], varied: VariedInput) -> tuple[float, ...]:
@@ -251,9 +292,9 @@ def _with_base(values: Sequence[float], varied: VariedInput) -> tuple[float, ...
     return tuple(sorted({min(value, varied.high) for value in kept}))
 
 
-def _scan(varied: VariedInput) -> tuple[float, ...]:
-    """Values over the range of an input that changes prices only."""
-    return tuple(sorted({*np.linspace(varied.low, varied.high, _SCAN_STEPS).tolist(), varied.base}))
+def _scan(varied: VariedInput, steps: int) -> tuple[float, ...]:
+    """Values over the range of an input that leaves the hours as they are."""
+    return tuple(sorted({*np.linspace(varied.low, varied.high, steps).tolist(), varied.base}))
 
 
 def _map_values(varied: VariedInput) -> tuple[float, ...]:

@@ -1,6 +1,7 @@
 """Is a source worth having? Options with and without it, the values that would turn the answer, and a map of them.
 
-Every option keeps the design chosen in the base case (strings, tank, float-switch levels) while an input changes.
+While an input changes, every option keeps the works as they would be built (strings, tank, float-switch levels); and
+once more, where the scenario leaves them open, strings and tank are chosen anew at each value.
 """
 
 from __future__ import annotations
@@ -14,13 +15,15 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES, option_name, options_of
+from planner.study.chosen_anew import ChosenAnew
 from planner.study.context import Context
 from planner.study.fixed_designs import FixedDesigns, OptionSummary
-from planner.study.inputs import inputs_of
+from planner.study.inputs import VariedInput, inputs_of
+from planner.study.next_step import NextSteps, next_steps_of
 from planner.study.ranking import best_first
 from planner.study.results import Results
 from planner.study.search import choose_all
-from planner.study.turning import AGREE, CheapestMap, Switching, Turn, Turning
+from planner.study.turning import AGREE, CheapestMap, Switching, Turn, Turning, map_of
 from planner.text import text
 
 
@@ -38,7 +41,8 @@ class Worth:
     """Whether a source is worth having.
 
     `with_best` and `without_best` are the best options with and without it: those that meet the target by present
-    cost, else the one that delivers most. `options` is best first.
+    cost, else the one that delivers most. `options` is best first. `switching` is of the works as they would be built,
+    `anew` of works chosen anew at each value, None where the scenario leaves nothing of them open.
     """
 
     scenario: Scenario
@@ -48,7 +52,9 @@ class Worth:
     without_best: OptionSummary
     pairs: tuple[Pair, ...]
     switching: tuple[Switching, ...]
+    anew: tuple[Switching, ...] | None
     map: CheapestMap | None
+    next_steps: NextSteps
 
     @property
     def saving(self) -> float:
@@ -92,7 +98,8 @@ def worth_of(
     tell = progress or (lambda step: None)
     tell(text("worth_input.step_base"))
     context = Context(folder, kinds)
-    base = Results.of([choice.result for choice in choose_all(context, context.supplies(scenario))])
+    choices = choose_all(context, context.supplies(scenario))
+    base = Results.of([choice.result for choice in choices])
     fixed = FixedDesigns(context, scenario, base)
     options = best_first(fixed.at_base())
     with_best = next(option for option in options if source in option.design.sources)
@@ -102,14 +109,16 @@ def worth_of(
     smallest_m3 = min(option.design.tank_m3 for option in options)
     largest_percent = 100 * smallest_m3 / float(context.site(scenario).draw_m3[:, 0].max())
     inputs = inputs_of(scenario, used, largest_percent)
+    pair = with_best, without_best
+    open_works = ChosenAnew.of(context, scenario, choices)
+    anew = None
+    if open_works is not None:
+        tell(text("worth_input.step_anew"))
+        anew = _switching(Turning(open_works, source, is_fixed=False), inputs, pair, lambda _: None)
     turning = Turning(fixed, source)
     tell(text("worth_input.step_map"))
     turning.prepare(inputs)
-    cheapest = turning.map(inputs) or turning.map(inputs_of(scenario, everything, largest_percent))
-    switching = []
-    for varied in inputs:
-        tell(varied.label)
-        switching.append(turning.switching(varied, (with_best, without_best)))
+    cheapest = map_of(fixed, source, inputs) or map_of(fixed, source, inputs_of(scenario, everything, largest_percent))
     return Worth(
         scenario=scenario,
         source=source,
@@ -117,9 +126,25 @@ def worth_of(
         with_best=with_best,
         without_best=without_best,
         pairs=_pairs(source, options),
-        switching=tuple(switching),
+        switching=_switching(turning, inputs, pair, tell),
+        anew=anew,
         map=cheapest,
+        next_steps=next_steps_of(context, choices, every=True),
     )
+
+
+def _switching(
+    turning: Turning,
+    inputs: Sequence[VariedInput],
+    pair: tuple[OptionSummary, OptionSummary],
+    tell: Callable[[str], None],
+) -> tuple[Switching, ...]:
+    turning.prepare(inputs)
+    found = []
+    for varied in inputs:
+        tell(varied.label)
+        found.append(turning.switching(varied, pair))
+    return tuple(found)
 
 
 def _check(scenario: Scenario, source: str, kinds: Sequence[SourceKind]) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from planner.assumptions.reader import option_scenario
@@ -13,6 +14,8 @@ from planner.study.words import money
 from planner.study.worth import OptionSummary, Switching, Turn, Worth
 from planner.text import source_name, text
 
+_SAME_WORKS = {"borehole", "pump", "controller", "pipe"}
+"""Things of the bill that are the same in every option."""
 _SHOWN = 3
 """Changes that would turn the answer, named in the sentences."""
 
@@ -23,20 +26,49 @@ def worth_sentences(worth: Worth) -> list[str]:
 
 
 def verdict(worth: Worth) -> str:
-    """Say whether the source is worth having, and where the costs compared leave something out."""
-    missing = [
-        thing.label()
+    """Say whether the source is worth having; where what has no price could turn that, say that it cannot be said."""
+    only_with, only_without, shared = _unpriced(worth)
+    having, lacking = worth.with_best, worth.without_best
+    slots = _slots(worth)
+    if having.meets_service and lacking.meets_service:
+        close = 100 * abs(worth.saving) < CLOSE_PERCENT * abs(min(having.present_cost, lacking.present_cost))
+        could_turn = [*(only_with if close or worth.saving > 0 else ()),
+                      *(only_without if close or worth.saving <= 0 else ())]  # fmt: skip
+        if could_turn:
+            return text("worth_answer.undecided", unpriced=", ".join(could_turn), **slots)
+        said = _by_cost(worth, close=close, slots=slots)
+    elif having.meets_service:
+        change = "worth_answer.needed_dearer" if worth.saving < 0 else "worth_answer.needed_cheaper"
+        said = f"{_needed(lacking, slots)} {text(change, **slots)}"
+    elif lacking.meets_service:
+        cost = money(lacking.present_cost, worth.scenario.currency)
+        said = text("worth_answer.only_without", life_cycle_cost=cost, **slots)
+    else:
+        said = _neither(having, lacking, slots)
+    if only_with or only_without:
+        missing = dict.fromkeys([*shared, *only_with, *only_without])
+        return f"{said} {text('worth_answer.incomplete', unpriced=', '.join(missing))}"
+    return f"{said} {text('worth_answer.incomplete_alike', unpriced=', '.join(shared))}" if shared else said
+
+
+def _unpriced(worth: Worth) -> tuple[list[str], list[str], list[str]]:
+    """What has no price: of the best option with the source, of the best without it, and what is the same in both."""
+    having, lacking = (
+        unpriced(option_scenario(worth.scenario, option.name), option.design.sources)
         for option in (worth.with_best, worth.without_best)
-        for thing in unpriced(option_scenario(worth.scenario, option.name), option.design.sources)
-    ]
-    if not missing:
-        return _worth_having(worth)
-    return f"{_worth_having(worth)} {text('worth_answer.incomplete', unpriced=', '.join(dict.fromkeys(missing)))}"
+    )
+    same_tank = worth.with_best.design.tank_m3 == worth.without_best.design.tank_m3
+    alike = {*_SAME_WORKS, "tank"} if same_tank else _SAME_WORKS
+    shared = [thing for thing in having if thing in lacking and thing.key in alike]
+    only_with, only_without = (
+        [thing.label() for thing in things if thing not in shared] for things in (having, lacking)
+    )
+    return only_with, only_without, [thing.label() for thing in shared]
 
 
-def _worth_having(worth: Worth) -> str:
+def _slots(worth: Worth) -> dict[str, Any]:
     having, lacking, currency = worth.with_best, worth.without_best, worth.scenario.currency
-    slots = {
+    return {
         "source": source_name(worth.source),
         "option": having.name,
         "without": lacking.name,
@@ -44,25 +76,22 @@ def _worth_having(worth: Worth) -> str:
         "target": worth.scenario.service.demand_met_percent,
         "delivered": 100 * having.delivered_share,
         "gap": money(abs(worth.saving), currency),
+        "cost_with": money(having.present_cost, currency),
+        "cost_without": money(lacking.present_cost, currency),
     }
-    if having.meets_service and not lacking.meets_service:
-        change = "worth_answer.needed_dearer" if worth.saving < 0 else "worth_answer.needed_cheaper"
-        return f"{_needed(lacking, slots)} {text(change, **slots)}"
-    if lacking.meets_service and not having.meets_service:
-        return text("worth_answer.only_without", life_cycle_cost=money(lacking.present_cost, currency), **slots)
-    if not having.meets_service:
-        return _neither(having, lacking, slots)
-    percent = 100 * abs(worth.saving) / abs(min(having.present_cost, lacking.present_cost))
-    if percent < CLOSE_PERCENT:
+
+
+def _by_cost(worth: Worth, *, close: bool, slots: dict[str, Any]) -> str:
+    """Say what life-cycle costs make of it, where both meet the target."""
+    having, lacking = worth.with_best, worth.without_best
+    if close:
         key = "worth_answer.hardly_matters"
     else:
         key = "worth_answer.worth_having" if worth.saving > 0 else "worth_answer.not_worth_having"
     return text(
         key,
-        cost_with=money(having.present_cost, currency),
-        cost_without=money(lacking.present_cost, currency),
-        yearly=money(abs(lacking.equivalent_yearly_cost - having.equivalent_yearly_cost), currency),
-        percent=percent,
+        yearly=money(abs(lacking.equivalent_yearly_cost - having.equivalent_yearly_cost), worth.scenario.currency),
+        percent=100 * abs(worth.saving) / abs(min(having.present_cost, lacking.present_cost)),
         **slots,
     )
 
@@ -86,10 +115,10 @@ def _neither(having: OptionSummary, lacking: OptionSummary, slots: dict[str, Any
     )
 
 
-def turning_points(worth: Worth) -> list[tuple[Switching, str]]:
-    """Say what would turn the answer, the smallest relative change first."""
+def turning_points(worth: Worth, found: Sequence[Switching]) -> list[tuple[Switching, str]]:
+    """Say what would turn the answer by what was found of the inputs, the smallest relative change first."""
     points: list[tuple[float, Switching, str]] = []
-    for switching in worth.switching:
+    for switching in found:
         varied = switching.varied
         scale = abs(varied.base) or (varied.high - varied.low)
         for turn in switching.turns:
@@ -109,14 +138,24 @@ def _turn_words(worth: Worth, varied: VariedInput, turn: Turn) -> str:
 
 
 def _would_turn(worth: Worth) -> str:
-    points = turning_points(worth)
+    """Say what turns the answer with the works as they would be built, and with works chosen anew at each value."""
+    said = _points(worth, worth.switching, "as_built")
+    if worth.anew is None:
+        return f"{said} {text('worth_answer.nothing_open')}"
+    both = [[says for _, says in turning_points(worth, found)] for found in (worth.switching, worth.anew)]
+    anew = text("worth_answer.anew_alike") if both[0] == both[1] else _points(worth, worth.anew, "anew")
+    return f"{said} {anew}"
+
+
+def _points(worth: Worth, found: Sequence[Switching], works: str) -> str:
+    points = turning_points(worth, found)
     if not points:
-        return text("worth_answer.nothing_turns")
-    return " ".join((text("worth_answer.what_turns"), *(says for _, says in points[:_SHOWN])))
+        return text(f"worth_answer.nothing_turns_{works}")
+    return " ".join((text(f"worth_answer.turns_{works}"), *(says for _, says in points[:_SHOWN])))
 
 
 def _would_not_turn(worth: Worth) -> str:
-    turned = {switching.varied.name for switching, _ in turning_points(worth)}
+    turned = {switching.varied.name for switching, _ in turning_points(worth, worth.switching)}
     steady = [switching.varied for switching in worth.switching if switching.varied.name not in turned]
     steady = [varied for varied in steady if not varied.without_effect]
     if not steady:

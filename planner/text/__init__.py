@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from contextlib import contextmanager
 from contextvars import ContextVar
+from functools import cache
 from importlib import import_module
 from pkgutil import iter_modules
 from string import Formatter
@@ -185,8 +186,13 @@ def _figure(key: str) -> tuple[str, str]:
 
 
 def _module() -> ModuleType:
-    return import_module(f"{__name__}.{_language.get().split('-')[0]}")
+    return _module_of(_language.get())
+
+
+@cache
+def _module_of(language: str) -> ModuleType:
+    return import_module(f"{__name__}.{language.split('-')[0]}")
 
 
 def _english() -> ModuleType:
-    return import_module(f"{__name__}.{FIRST_LANGUAGE}")
+    return _module_of(FIRST_LANGUAGE)

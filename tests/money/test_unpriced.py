@@ -94,4 +94,26 @@ def test_size_and_worth_call_it_incomplete_too(bare: Path) -> None:
     table = "\n[size]\nstrings = [2]\ntanks_m3 = [30.0]\nlevels_percent = [[20.0, 30.0]]\n"
     size.write_text(bare.read_text(encoding="utf-8") + table, encoding="utf-8")
     assert "Its total is incomplete, as no price was entered for: Borehole" in said_by(size, "size")[0]
-    assert "costs are incomplete, as no price was entered for: Borehole" in said_by(bare, "worth", "solar")[0]
+    assert (
+        "No price was entered for what both need (Borehole, Invented submersible)" in said_by(bare, "worth", "solar")[0]
+    )
+
+
+@pytest.mark.parametrize(("saves", "can_be_said"), [(True, False), (False, True)])
+def test_worth_does_not_decide_where_a_missing_price_could_turn_it(
+    saves: bool, can_be_said: bool, tmp_path: Path
+) -> None:
+    """The connection has no price: it can undo what the grid seems to save, and only add to what it costs more."""
+    raw = changed_raw(
+        **QUICK,
+        sources__grid__price=None,
+        sources__grid__tariff__price_per_kwh=0.01 if saves else 3.0,
+        service__options=["generator", "grid + generator" if saves else "grid"],
+    )
+    (tmp_path / "site.toml").write_text(toml_text(raw), encoding="utf-8")
+    said, out = said_by(tmp_path / "site.toml", "worth", "grid")
+    data = json.loads((out / "site-worth-grid.json").read_text(encoding="utf-8"))
+    assert (data["saving_present"] > 0) == saves
+    assert data["sentences"][0].startswith("It cannot be said yet") != can_be_said
+    assert "Yes" not in data["sentences"][0]
+    assert ("No, the grid is not worth having" in said) == can_be_said

@@ -45,9 +45,9 @@ def study_with(**more: Any) -> Study:
 
 
 def stepped(scenario: Scenario) -> Study:
-    """A whole study but for what the numbers that were not given change, which takes longest."""
+    """A whole study but for how sure it is, which takes longest."""
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(compare, "effects_of", lambda *_: ())
+        patch.setattr(compare, "uncertainty_of", lambda *_: None)
         return study_scenario(scenario, EXAMPLES, with_effects=True)
 
 

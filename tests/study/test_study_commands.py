@@ -38,9 +38,17 @@ def test_worth_prints_three_sentences_and_writes_workbook_and_json(quick: Path, 
     result = CliRunner().invoke(app, ["worth", str(quick), "solar", "--outputs", str(tmp_path / "out")])
     assert result.exit_code == 0, result.output
     data = json.loads((tmp_path / "out" / "quick-worth-solar.json").read_text(encoding="utf-8"))
-    assert len(data["sentences"]) == 3
+    further = len(data["next_steps"]["sentences"])
+    assert len(data["sentences"]) == 3 + further
+    assert data["sentences"][3:] == data["next_steps"]["sentences"]
     assert data["sentences"][0].split(":")[0] in result.stdout
     assert (tmp_path / "out" / "quick-worth-solar.xlsx").stat().st_size > 5_000
+
+
+def test_a_source_that_there_is_not_is_named_in_one_line(quick: Path) -> None:
+    result = CliRunner().invoke(app, ["worth", str(quick), "wind"])
+    assert result.exit_code == 2
+    assert result.stderr.splitlines() == [f"{quick}: 'wind' is no source; allowed: solar, grid, generator"]
 
 
 def test_a_source_that_no_option_has_is_wrong_input(quick: Path) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -12,15 +13,21 @@ import openpyxl
 import pytest
 from numpy.typing import NDArray
 
-from planner.report.pages.worth import switching_words, worth_report
+from planner.report.document import Table
+from planner.report.document import Text as Words
+from planner.report.pages.worth import switching_table, switching_words, turn_words, worth_report, worth_summary
 from planner.report.studies_json import worth_as_data, write_study_json
 from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
 from planner.study import evaluate, fixed_designs, results
 from planner.study.cases import Design
+from planner.study.chosen_anew import ChosenAnew
 from planner.study.compare import Study, study_scenario
+from planner.study.context import Context
 from planner.study.fixed_designs import OptionSummary
+from planner.study.search import choose_all
 from planner.study.switching import Array, crossing, limit_between, linear_crossing
+from planner.study.turning import Switching
 from planner.study.worth import Worth, worth_of
 from planner.study.worth_words import verdict, worth_sentences
 from tests.study.scenarios import EXAMPLES, changed
@@ -149,7 +156,7 @@ def test_where_there_is_no_switching_value_it_says_so() -> None:
     rate = by_name["discount_rate"]
     assert rate.value is None
     assert switching_words(rate).startswith("none from 0 percent a year to 30")
-    assert "no effect: the scenario gives the new line no price" in [switching_words(each) for each in worth.switching]
+    assert "the scenario gives the new line no price" in [switching_words(each) for each in worth.switching]
     assert "discount rate from 0 percent a year to 30 percent a year" in worth_sentences(worth)[2]
 
 
@@ -181,7 +188,7 @@ def test_a_source_without_which_nothing_serves_is_needed() -> None:
     assert said[0].startswith("Yes, the grid is needed")
     # With less demand the sun alone meets the target; no price brings that about.
     turned = {switching.varied.name for switching in worth.switching if switching.turns}
-    assert turned == {"demand"}
+    assert turned == {"demand", "target"}
     demand = next(each for each in worth.switching if each.varied.name == "demand")
     assert demand.turns[0].best == "solar"
     assert demand.turns[0].value < 100
@@ -216,16 +223,155 @@ def test_workbook_and_json_tell_the_same(tmp_path: Path) -> None:
     write_book(worth_report(worth, said), tmp_path / "a.xlsx")
     write_study_json(worth_as_data(worth, said), tmp_path / "a.json")
     book = openpyxl.load_workbook(tmp_path / "a.xlsx", data_only=True)
-    sheets = ["Answer", "With and without", "Switching values", "Map"]
+    sheets = ["Answer", "With and without", "Switching values", "Map", "Next step"]
     assert book.sheetnames == sheets
     data = json.loads((tmp_path / "a.json").read_text(encoding="utf-8"))
     assert data["sentences"] == said
     assert [option["life_cycle_cost"] for option in data["options"]] == [o.present_cost for o in worth.options]
     values = {each["input"]: each["value"] for each in data["switching_values"]}
     rows = {row[0]: row for row in book["Switching values"].iter_rows(values_only=True)}
-    for name, value in values.items():
-        assert rows[name][5] == pytest.approx(value)
-    assert all(len(book[name]._charts) == 1 for name in sheets[1:])
+    turning = {each["input"] for each in data["switching_values"] if each["value"] or each["answer_turns"]}
+    assert turning <= set(rows)
+    for name in turning:
+        assert values[name] is None or rows[name][3] == pytest.approx(values[name])
+    assert all(len(book[name]._charts) == 1 for name in sheets[1:4])
+
+
+# --------------------------------------------------------------------------------------------- works chosen anew
+
+OPEN: dict[str, Any] = {
+    "finance__analysis_period_years": 2,
+    "sources__solar__strings": "auto",
+    "sources__solar__strings_max": 3,
+    "tank__volume_m3": "auto",
+    "tank__sizes": [{"volume_m3": 10.0, "price": 1500.0}, {"volume_m3": 20.0, "price": 4500.0},
+                    {"volume_m3": 40.0, "price": 9000.0}],
+    "topup__start_level_percent": 20.0,
+    "topup__stop_level_percent": 40.0,
+    "service__options": ["solar", "solar + generator"],
+}  # fmt: skip
+
+
+@cache
+def open_worth() -> Worth:
+    return worth_of(changed(**OPEN), "generator", EXAMPLES)
+
+
+def anew_of(worth: Worth, name: str) -> Switching:
+    assert worth.anew is not None
+    return next(each for each in worth.anew if each.varied.name == name)
+
+
+def test_chosen_anew_at_the_base_the_works_are_those_of_the_run() -> None:
+    scenario, context = changed(**OPEN), Context(EXAMPLES)
+    choices = choose_all(context, context.supplies(scenario))
+    anew = ChosenAnew.of(context, scenario, choices)
+    assert anew is not None
+    (there,) = anew.in_each([scenario])
+    for option, choice in zip(there, choices, strict=True):
+        assert option.design == choice.design
+        assert option.present_cost == pytest.approx(float(choice.result.life.present_cost), rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("name", "values"),
+    [
+        ("demand", (50.0, 75.0, 110.0)),
+        ("target", (70.0, 90.0, 99.9)),
+        ("panel_price", (0.0, 600.0)),
+        ("discount_rate", (0.0, 25.0)),
+    ],
+)
+def test_chosen_anew_the_works_are_what_the_run_chooses_at_that_value(name: str, values: tuple[float, ...]) -> None:
+    scenario, context = changed(**OPEN), Context(EXAMPLES)
+    anew = ChosenAnew.of(context, scenario, choose_all(context, context.supplies(scenario)))
+    assert anew is not None
+    varied = next(each.varied for each in open_worth().switching if each.varied.name == name)
+    seen = set()
+    for value, options in zip(values, anew.at(varied, values), strict=True):
+        there = varied.change(scenario, value)
+        for option, choice in zip(options, choose_all(context, context.supplies(there)), strict=True):
+            assert option.design == choice.design, value
+            assert option.present_cost == pytest.approx(float(choice.result.life.present_cost), rel=1e-9)
+            assert option.meets_service == choice.result.meets_service
+            seen.add((option.name, option.design))
+    assert len(seen) > len(anew.options), "the works were the same at every value"
+
+
+@pytest.mark.parametrize("name", ["demand", "target", "fuel_price", "panel_price"])
+def test_a_study_run_from_the_start_turns_where_works_chosen_anew_do(name: str) -> None:
+    """The study chooses strings and tank by itself; the levels are given, and held in both."""
+    worth = open_worth()
+    found, fixed = anew_of(worth, name), next(each for each in worth.switching if each.varied.name == name)
+    first = worth.options[0]
+    having = "generator" in first.design.sources
+    for turn in found.turns:
+        varied = found.varied
+        step = (0.02 if varied.kind == "hours" else 0.004) * (varied.high - varied.low)
+        beyond = step if turn.value > varied.base else -step
+        for change, same in ((-beyond, True), (beyond / 8, False)):
+            value = turn.value + change
+            if not varied.low <= value <= varied.high:
+                continue
+            study = study_scenario(varied.change(changed(**OPEN), value), EXAMPLES)
+            assert ("generator" in study.ranking[0]) == (having if same else not having), (turn, value)
+    if name in ("demand", "target"):
+        assert found.turns, "nothing was looked at"
+        assert [turn.value for turn in found.turns] != [turn.value for turn in fixed.turns]
+
+
+def test_both_are_told_and_which_is_which() -> None:
+    worth = open_worth()
+    said = worth_sentences(worth)[1]
+    built, anew = said.split("With strings and tank chosen anew at each value, ")
+    assert built.startswith("With the works as they would be built, ")
+    demand, fixed = anew_of(worth, "demand"), next(each for each in worth.switching if each.varied.name == "demand")
+    assert demand.varied.with_unit(demand.turns[0].value) in anew
+    assert fixed.varied.with_unit(fixed.turns[0].value) in built
+    table = switching_table(worth)
+    row = table.row("demand")
+    assert row.cells["turns"].value == turn_words(fixed)
+    assert row.cells["anew_turns"].value == turn_words(demand)
+    data = next(each for each in worth_as_data(worth, [])["switching_values"] if each["input"] == "demand")
+    assert data["answer_turns"][0]["value"] == fixed.turns[0].value
+    assert data["chosen_anew"]["answer_turns"][0]["value"] == demand.turns[0].value
+
+
+def test_where_nothing_is_open_that_is_said_and_nothing_is_run_twice() -> None:
+    worth = grid_worth()
+    assert worth.anew is None
+    assert "The scenario leaves neither strings nor tank open" in worth_sentences(worth)[1]
+    assert "anew_turns" not in {column.key for column in switching_table(worth).columns}
+    assert worth_as_data(worth, [])["switching_values"][0]["chosen_anew"] is None
+
+
+def test_what_has_one_outcome_is_a_sentence_and_no_table_and_no_map() -> None:
+    """The sun alone is best by far wherever its panels cost next to nothing and there is room for them."""
+    cheap = BASE | {"sources__solar__strings": 5, "sources__solar__module__price": 0.01}
+    options = ["solar", "generator"]
+    worth = worth_of(changed(**cheap, service__options=options, service__demand_met_percent=50.0), "solar", EXAMPLES)
+    quiet = replace(
+        worth, switching=tuple(replace(each, value=None, turns=()) for each in worth.switching if each.varied.name)
+    )
+    names = [block.key for block in worth_summary(quiet, ["x"]) if isinstance(block, Table)]
+    assert "worth.switching" not in names
+    assert worth.map is not None
+    one = {(name, meets) for row, serves in zip(worth.map.best, worth.map.meets, strict=True)
+           for name, meets in zip(row, serves, strict=True)}  # fmt: skip
+    assert one == {("solar", True)}
+    assert "worth.map" not in names
+    words = [block.text for block in worth_summary(worth, ["x"]) if isinstance(block, Words)]
+    assert any(each.startswith("Whatever the values of ") and "solar stays the best option" in each for each in words)
+    assert "worth.map" not in [page.key for page in worth_report(worth, ["x"]).pages]
+
+
+def test_inputs_with_which_nothing_turns_stand_in_no_table() -> None:
+    worth = open_worth()
+    shown = {row.key for row in switching_table(worth).data_rows()}
+    assert worth.anew is not None
+    for fixed, anew in zip(worth.switching, worth.anew, strict=True):
+        does = fixed.value is not None or fixed.turns or anew.value is not None or anew.turns
+        assert (fixed.varied.name in shown) == bool(does)
 
 
 # ------------------------------------------------------------------------------------------ the search for a crossing

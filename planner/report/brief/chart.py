@@ -24,9 +24,9 @@ from planner.report.brief.drawing import (
 )
 from planner.report.brief.escaping import safe
 from planner.report.brief.marks import Marks
-from planner.report.document import Chart, Series, Span, Value
+from planner.report.document import Cell, Chart, Series, Span, Value
+from planner.report.shown import shown
 from planner.report.style import INK, MIST
-from planner.text import restyled
 
 Values = Callable[[Span], Sequence[Value]]
 """Gives the values of a run of cells, as `Report.values` does."""
@@ -192,4 +192,4 @@ def _points(series: Series, values: Values) -> list[tuple[float, float] | None]:
 
 
 def _words(value: Value) -> str:
-    return "" if value is None else value if isinstance(value, str) else restyled(f"{value:g}")
+    return shown(Cell(value, "general"))

@@ -66,7 +66,7 @@ def _blocks(report: Report, blocks: Sequence[Block]) -> Iterator[str]:
             yield f'<p class="{block.style}">{safe(block.text)}</p>'
         elif isinstance(block, Chart):
             yield chart_html(block, lambda span: [_called(value) for value in report.values(span)])
-        else:
+        elif isinstance(block, Table):
             yield from _table(block)
     if within:
         yield "</div>"

@@ -16,14 +16,17 @@ from planner.study.next_step import NextSteps, Point, Step
 from planner.text import text
 
 STEPS, FRONTIER = "next_step.steps", "next_step.frontier"
-_SERVED = ("demand_met_percent", "demand_met_worst_year_percent", "short_days_per_year", "longest_short_days")
+NUMBER_WIDTH = 13.0
+_SERVED = ("demand_met_percent", "short_days_per_year", "longest_short_days")
 
 
 def next_step_page(steps: NextSteps, scenario: Scenario) -> Page:
     """Build the page from what was worked out for a scenario."""
-    key = "next_step.under" if scenario.priced else "next_step.under_technical"
-    under = text(key, currency=scenario.currency)
-    return Page("next_step", text("page.next_step"), text("next_step.title"), under, tuple(_blocks(steps, scenario)))
+    if scenario.priced:
+        title, under = text("next_step.title"), text("next_step.under", currency=scenario.currency)
+    else:
+        title, under = text("next_step.title_technical"), text("next_step.under_technical")
+    return Page("next_step", text("page.next_step"), title, under, tuple(_blocks(steps, scenario)))
 
 
 def _blocks(steps: NextSteps, scenario: Scenario) -> Iterator[Block]:
@@ -45,8 +48,9 @@ def steps_table(steps: NextSteps, scenario: Scenario) -> Table:
         Column("option", text("next_step.option"), 24.0),
         Column("step", text("next_step.step"), 40.0),
         Column("meets_target", text("studies.meets_target")),
-        *(figure_column(key, currency) for key in _SERVED),
-        *(Column(key, text(f"next_step.{key}", currency=currency)) for key in money),
+        *(figure_column(key, currency, NUMBER_WIDTH) for key in _SERVED),
+        *(Column(key, text(f"next_step.{key}", currency=currency), NUMBER_WIDTH) for key in money),
+        *([Column("why_not", text("next_step.why_not"), 40.0)] if any(step.failed for step in steps.steps) else []),
     )
     rows = []
     for point in steps.points:
@@ -62,7 +66,6 @@ def _served(point: Point) -> dict[str, Cell]:
     return {
         "meets_target": yes_no(point.meets_target),
         "demand_met_percent": Cell(point.demand_met_percent, "two"),
-        "demand_met_worst_year_percent": Cell(point.demand_met_worst_year_percent, "two"),
         "short_days_per_year": Cell(point.short_days_per_year, "one"),
         "longest_short_days": Cell(point.longest_short_days, "whole"),
     }
@@ -70,14 +73,15 @@ def _served(point: Point) -> dict[str, Cell]:
 
 def _step_cells(step: Step) -> dict[str, Cell]:
     if step.after is None:
-        return {"step": Cell(step_words(step), "wrap"),
-                "meets_target": Cell(text("next_step.fails", checks=failed_words(step)), "wrap")}  # fmt: skip
+        return {"step": Cell(step_words(step), "wrap"), "why_not": Cell(failed_words(step), "wrap")}
     return {
         "step": Cell(step_words(step), "wrap"),
         **_served(step.after),
         "more_capital": Cell(step.after.capital_cost - step.before.capital_cost, "money"),
         "more_cost": Cell(step.after.life_cycle_cost - step.before.life_cycle_cost, "money"),
-        "per_m3": Cell(step.cost_per_m3, "price", word=text("next_step.no_more")),
+        "per_m3": Cell(
+            step.cost_per_m3, "price", word=text(f"next_step.{'no_dearer' if step.adds_water else 'no_more'}")
+        ),
     }
 
 
@@ -86,12 +90,11 @@ def frontier_table(steps: NextSteps, scenario: Scenario) -> Table:
     currency = scenario.currency
     columns = [
         Column("option", text("next_step.option"), 24.0),
-        Column("water", text("next_step.water")),
-        figure_column("life_cycle_cost", currency),
-        Column("average", text("next_step.average")),
-        Column("against", text("next_step.against"), 24.0),
-        Column("increment", text("next_step.increment")),
-        Column("standing", text("next_step.standing"), 36.0),
+        Column("standing", text("next_step.standing"), 40.0),
+        Column("water", text("next_step.water"), NUMBER_WIDTH),
+        figure_column("life_cycle_cost", currency, NUMBER_WIDTH),
+        Column("average", text("next_step.average", currency=currency), NUMBER_WIDTH),
+        Column("increment", text("next_step.increment", currency=currency), NUMBER_WIDTH),
     ]
     valued = {each.option: each for each in steps.at_value}
     if valued:
@@ -101,7 +104,8 @@ def frontier_table(steps: NextSteps, scenario: Scenario) -> Table:
     rows = []
     for place in np.argsort([point.water_m3 for point in steps.points], kind="stable").tolist():
         point, increment = steps.points[place], steps.increments[place]
-        lowest = increment.standing == "frontier" and increment.against is None
+        against = "" if increment.against is None else steps.points[increment.against].option
+        standing = increment.standing if against else "lowest"
         cells = {
             "option": Cell(point.option),
             "water": Cell(point.water_m3, "whole"),
@@ -109,9 +113,8 @@ def frontier_table(steps: NextSteps, scenario: Scenario) -> Table:
             "average": Cell(
                 point.life_cycle_cost / point.water_m3 if point.water_m3 > 0 else nan, "price", word=NOTHING
             ),
-            "against": Cell(NOTHING if increment.against is None else steps.points[increment.against].option),
             "increment": Cell(increment.per_unit, "price", word=NOTHING),
-            "standing": Cell(text(f"next_step.standing.{'lowest' if lowest else increment.standing}"), "wrap"),
+            "standing": Cell(text(f"next_step.standing.{standing}", against=against), "wrap"),
         }
         if point.option in valued:
             own = valued[point.option]

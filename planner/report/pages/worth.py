@@ -31,13 +31,14 @@ from planner.report.pages.figure_cells import (
     figure_value,
     yes_no,
 )
-from planner.report.pages.worth_map import map_page, map_slots, map_table
+from planner.report.pages.next_step import next_step_page
+from planner.report.pages.worth_map import has_several, map_page, map_slots, map_table, one_map_words
 from planner.report.shown import NOTHING
-from planner.study.worth import AGREE, CheapestMap, OptionSummary, Switching, Worth
+from planner.study.worth import AGREE, OptionSummary, Switching, Worth
 from planner.text import source_name, text
 
 ANSWER_WIDTHS = (14.0,) * 8
-WORDS_WIDTH = 34.0
+WORDS_WIDTH = 28.0
 OPTION_ROWS, SWITCHING_ROWS = 18, 16
 
 SERVICE = ("demand_met_percent", "demand_met_worst_year_percent")
@@ -69,23 +70,24 @@ def worth_report(worth: Worth, sentences: Sequence[str]) -> Report:
     sentences : sequence of str
         The answer in words.
     """
-    pages = [_answer(worth, sentences), _options_page(worth), _switching_page(worth)]
-    if worth.map is not None:
+    pages = [_answer(worth, sentences), _options_page(worth)]
+    if _with_outcome(worth):
+        pages.append(_switching_page(worth))
+    if worth.map is not None and has_several(worth.map):
         pages.append(map_page(worth.map, worth.scenario.currency))
+    pages.append(next_step_page(worth.next_steps, worth.scenario))
     return Report(worth.scenario.name, tuple(pages))
 
 
 def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
-    """Give what the terminal shows of a study."""
+    """Give what the terminal shows of a study; what changes nothing is said in sentences."""
     slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
-    # what changes nothing is said in the sentences
-    telling = [each.varied.name for each in worth.switching if each.value is not None or each.turns]
-    if telling:
-        shown = ["input", "unit", "base", "words", "turns"]
-        heading = text("worth.switching_heading", **slots)
-        yield replace(switching_table(worth).only(shown, telling), heading=heading)
-    if worth.map is not None:
-        yield _map_summary(worth.map)
+    if _with_outcome(worth):
+        shown = ["input", "unit", "base", "words", "turns", *([] if worth.anew is None else ["anew_turns"])]
+        yield replace(switching_table(worth).only(shown), heading=text("worth.switching_heading", **slots))
+    yield from _in_words(worth)
+    if worth.map is not None and has_several(worth.map):
+        yield replace(map_table(worth.map), heading=text("worth.map_under", **map_slots(worth.map)))
     yield Words(text("caution.where_listed"), "note")
     heading = text("worth.options_heading", scenario=worth.scenario.name, source=source_name(worth.source))
     shown = ["option", "meets_target", *IN_TERMINAL, *COSTS[:-1], "saving"]
@@ -93,31 +95,30 @@ def worth_summary(worth: Worth, sentences: Sequence[str]) -> Iterator[Block]:
     yield from map(Words, sentences)
 
 
-def _map_summary(cheapest: CheapestMap) -> Block:
-    """Give the map, or a sentence where one option is best all over it."""
-    slots = map_slots(cheapest)
-    best = {
-        (name, meets)
-        for row in zip(cheapest.best, cheapest.meets, strict=True)
-        for name, meets in zip(*row, strict=True)
-    }
-    if len(best) > 1:
-        return replace(map_table(cheapest), heading=text("worth.map_under", **slots))
-    name, meeting = best.pop()
-    return Words(text("worth.map_one" if meeting else "worth.map_one_misses", option=name, **slots))
-
-
 def _answer(worth: Worth, sentences: Sequence[str]) -> Page:
     blocks: list[Block] = [
         Words(sentences[0], "verdict"),
         *map(Words, sentences[1:]),
+        *_in_words(worth),
         Heading(text("studies.how_found")),
     ]
-    blocks += map(Words, [text("worth.note", percent=f"{100 * AGREE:g}"), text("caution.where_listed")])
+    blocks += map(Words, [text("worth.note_of_both", percent=f"{100 * AGREE:g}"), text("caution.where_listed")])
     title = text("worth.title", source=source_name(worth.source))
     under = text("worth.answer_under", scenario=worth.scenario.name, currency=worth.scenario.currency)
     return Page("worth.answer", text("studies.answer"), title, under, tuple(blocks), ANSWER_WIDTHS,
                 one_page=True)  # fmt: skip
+
+
+def _in_words(worth: Worth) -> Iterator[Block]:
+    """What would be a table or a map of one outcome."""
+    shown = [switching for switching, _ in _with_outcome(worth)]
+    idle = [each for each in worth.switching if not each.changes and each not in shown]
+    if idle:
+        reasons = [(each.varied.label, switching_words(each)) for each in idle]
+        inputs = [text("worth.with_reason", input=label, why=why) for label, why in reasons]
+        yield Words(text("worth.without_effect", inputs="; ".join(inputs)))
+    if worth.map is not None and not has_several(worth.map):
+        yield Words(one_map_words(worth.map))
 
 
 def options_table(worth: Worth) -> Table:
@@ -178,7 +179,9 @@ def switching_words(switching: Switching) -> str:
     """Say what came of one input's switching value."""
     varied = switching.varied
     if varied.without_effect:
-        return text("worth.no_effect", why=varied.without_effect)
+        return varied.without_effect
+    if varied.kind == "service" and not switching.changes:
+        return text("worth.cost_unchanged")
     if not switching.changes:
         return text("worth.alike")
     if switching.value is None:
@@ -205,39 +208,46 @@ def turn_words(switching: Switching) -> str:
     return "; ".join(turns) if turns else text("worth.nowhere")
 
 
+def _with_outcome(worth: Worth) -> list[tuple[Switching, Switching | None]]:
+    """Inputs with which something turns: with the works as built, and chosen anew (None where nothing is open)."""
+    anew = worth.anew or [None] * len(worth.switching)
+    pairs = zip(worth.switching, anew, strict=True)
+    return [pair for pair in pairs if any(each is not None and _does(each) for each in pair)]
+
+
+def _does(switching: Switching) -> bool:
+    """Whether costs meet or the answer turns within the range."""
+    return switching.value is not None or bool(switching.turns)
+
+
 def switching_table(worth: Worth) -> Table:
-    """Where the best option with the source and the best without cost the same, and where the answer turns."""
-    currency = worth.scenario.currency
-    columns = [Column(key, text(f"worth.{key}")) for key in ("input", "unit", "base", "low", "high")]
-    columns += [Column(key, text(f"worth.{key}")) for key in ("value", "change_percent")]
-    columns.append(Column("words", text("worth.words"), WORDS_WIDTH))
-    columns += [Column(key, text("worth.cost_there", option=option.name, currency=currency))
-                for key, option in (("cost_with", worth.with_best), ("cost_without", worth.without_best))]  # fmt: skip
-    columns += [Column(key, text(f"worth.{key}")) for key in ("gap_percent", "best_there")]
-    columns += [Column(key, text(f"worth.{key}"), WORDS_WIDTH) for key in ("turns", "key")]
-    return Table("worth.switching", tuple(columns), tuple(map(_switching_row, worth.switching)), freeze=1)
+    """Where the best option with the source and the best without cost the same, and where the answer turns.
+
+    Inputs with which nothing does are left out: the answer says them in a sentence.
+    """
+    columns = [Column(key, text(f"worth.{key}")) for key in ("input", "unit", "base", "value", "change_percent")]
+    columns += [Column(key, text(f"worth.{key}_as_built"), WORDS_WIDTH) for key in ("words", "turns")]
+    if worth.anew is not None:
+        columns += [Column(f"anew_{key}", text(f"worth.{key}_anew"), WORDS_WIDTH) for key in ("words", "turns")]
+    columns.append(Column("key", text("worth.key"), WORDS_WIDTH))
+    rows = tuple(_switching_row(*each) for each in _with_outcome(worth))
+    return Table("worth.switching", tuple(columns), rows, freeze=1)
 
 
-def _switching_row(switching: Switching) -> Row:
+def _switching_row(switching: Switching, anew: Switching | None) -> Row:
     varied, value = switching.varied, switching.value
-    having, lacking = switching.cost_with, switching.cost_without
-    gap = None if having is None or lacking is None else 100 * abs(having - lacking) / max(abs(having), abs(lacking))
     cells = {
         "input": Cell(varied.label),
         "unit": Cell(varied.unit),
         "base": Cell(varied.base, "general"),
-        "low": Cell(varied.low, "general"),
-        "high": Cell(varied.high, "general"),
         "value": Cell(value, "two"),
         "change_percent": Cell(_change_percent(switching), "one"),
         "words": Cell(switching_words(switching), "wrap"),
-        "cost_with": Cell(having, "money"),
-        "cost_without": Cell(lacking, "money"),
-        "gap_percent": Cell(gap, "three"),
-        "best_there": Cell(switching.cheapest_there),
         "turns": Cell(turn_words(switching), "wrap"),
         "key": Cell(varied.key),
     }
+    if anew is not None:
+        cells |= {"anew_words": Cell(switching_words(anew), "wrap"), "anew_turns": Cell(turn_words(anew), "wrap")}
     return Row(varied.name, cells)
 
 
@@ -250,8 +260,9 @@ def _switching_page(worth: Worth) -> Page:
     table = switching_table(worth)
     slots = {"having": worth.with_best.name, "lacking": worth.without_best.name}
     blocks: list[Block] = [table]
-    if any(_change_percent(switching) is not None for switching in worth.switching):
-        first, last = worth.switching[0].varied.name, worth.switching[-1].varied.name
+    shown = [switching for switching, _ in _with_outcome(worth)]
+    if any(_change_percent(switching) is not None for switching in shown):
+        first, last = shown[0].varied.name, shown[-1].varied.name
         x, y = (Span(table.key, first, column, last) for column in ("input", "change_percent"))
         series = (Series(text("worth.change_percent"), x, y, "dark"),)
         alt = text("worth.switching_alt", **slots)

@@ -19,6 +19,18 @@ def map_slots(cheapest: CheapestMap) -> dict[str, str]:
     return {place: text("figure.heading", label=varied.label, unit=varied.unit) for place, varied in named.items()}
 
 
+def has_several(cheapest: CheapestMap) -> bool:
+    """Whether more than one answer stands on the map."""
+    return len({(name, meets) for names, row in zip(cheapest.best, cheapest.meets, strict=True)
+                for name, meets in zip(names, row, strict=True)}) > 1  # fmt: skip
+
+
+def one_map_words(cheapest: CheapestMap) -> str:
+    """Say what stands all over a map."""
+    key = "worth.map_one" if cheapest.meets[0][0] else "worth.map_one_misses"
+    return text(key, option=cheapest.best[0][0], **map_slots(cheapest))
+
+
 def map_table(cheapest: CheapestMap) -> Table:
     """Best option by two inputs."""
     columns = [Column("down", text("worth.map_corner", **map_slots(cheapest)), CORNER_WIDTH)]

@@ -5,11 +5,12 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
+from planner.answers.uncertainty import switching_sentences, worst_year_sentences
 from planner.checks.safety import people_drink
 from planner.checks.verdict import Verdict
 from planner.figures import figure
 from planner.report.checks_table import figure as compared_figure
-from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
+from planner.report.document import Block, Cell, Column, Heading, Kind, Row, Table, Text
 from planner.report.pages.rests_on import IN_WORKBOOK, rests_on_table
 from planner.report.proposal.material import Material, asked, to_complete
 from planner.text import model_words, text
@@ -60,6 +61,10 @@ def risk_blocks(material: Material) -> Iterator[Block]:
         yield _checks(found)
     else:
         yield Text(text("proposal.no_check_warns"))
+    said = [*switching_sentences(material.study), *worst_year_sentences(material.study)]
+    if said:
+        yield Heading(text("proposal.risks.turns"))
+        yield from (Text(sentence, "item") for sentence in dict.fromkeys(said))
     if material.study.effects:
         table = rests_on_table(material.study, IN_WORKBOOK)
         yield from [table] if table.rows else []

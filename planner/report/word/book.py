@@ -19,6 +19,7 @@ from docx.shared import Mm
 
 from planner.report.document import Block, Chart, Heading, Page, Report, Table, Text, TextStyle
 from planner.report.files import write_stream
+from planner.report.review import with_review_note
 from planner.report.word.styles import (
     CONTENTS,
     NOTE,
@@ -89,7 +90,7 @@ def word_bytes(report: Report, frame: Frame) -> bytes:
     set_up(document, language_in_use())
     _properties(document, report.title, frame)
     _frame(document, frame)
-    front, *chapters = report.pages
+    front, *chapters = with_review_note(report).pages
     document.add_paragraph(clean(front.title), style="Title")
     if front.under:
         document.add_paragraph(clean(front.under), style="Subtitle")
@@ -153,7 +154,7 @@ def _contents(document: Document, chapters: Sequence[Page]) -> None:
                 line._p.append(run)
         link = parse_xml(f'<w:hyperlink {nsdecls("w")} w:anchor="{_mark(number)}" w:history="1"/>')
         line._p.append(link)
-        run = line.add_run(clean(f"{number}\t{page.title}"))
+        run = line.add_run(f"{number}\t{clean(page.title)}")
         link.append(run._r)
         line.paragraph_format.tab_stops.add_tab_stop(Mm(10))
         if number == len(chapters):

@@ -233,8 +233,6 @@ SENTENCES: dict[str, str] = {
         "is {cost_with} for the cheapest supply with it, {option}, and {cost_without} for the cheapest without it, "
         "{without}, so it would raise the annualised cost by {yearly}."
     ),
-    "worth_answer.what_turns": "The answer would turn by any of these alone, the smallest change first.",
-    "worth_answer.nothing_turns": "Within the ranges looked at, no input changed by itself turns this answer.",
     "worth_answer.from_now": "{value} (now {base})",
     "worth_answer.above_best": "If {input} rose above {value}, {best} would be best.",
     "worth_answer.below_best": "If {input} fell below {value}, {best} would be best.",

@@ -85,30 +85,35 @@ SENTENCES: dict[str, str] = {
     # the page
     "page.next_step": "Next step",
     "next_step.title": "The next step up, and what more water costs",
-    "next_step.under": "Works as they would be built: sizes as chosen for each option. Money in {currency}.",
+    "next_step.title_technical": "The next step up",
+    "next_step.under": (
+        "Works as they would be built, sizes as chosen for each option, in the run: what is changed here does not "
+        "follow. Money in {currency}."
+    ),
     "next_step.under_technical": "Works as they would be built: sizes as chosen for each option.",
     "next_step.steps": "Next steps",
     "next_step.option": "Supply option",
     "next_step.step": "Step",
-    "next_step.fails": "not as it stands: {checks}",
+    "next_step.why_not": "Not as it stands: checks that would fail",
     "next_step.more_capital": "More to build ({currency})",
     "next_step.more_cost": "More over the life ({currency})",
     "next_step.per_m3": "Per m3 more ({currency})",
     "next_step.no_more": "no more water",
+    "next_step.no_dearer": "costs no more",
     "next_step.frontier": "What the water of one option costs beyond that of another",
     "next_step.water": "Water served, present value (m3)",
-    "next_step.average": "On average (per m3)",
-    "next_step.against": "Against",
-    "next_step.increment": "Beyond it (per m3)",
-    "next_step.standing": "Standing",
+    "next_step.average": "On average ({currency}/m3)",
+    "next_step.increment": "Beyond that option ({currency}/m3)",
+    "next_step.standing": "Held against",
     "next_step.unserved": "Value of unserved water ({currency})",
     "next_step.cost_with_unserved": "Life-cycle cost with it ({currency})",
-    "next_step.standing.frontier": "worth it above that value of a m3",
-    "next_step.standing.lowest": "the least water",
-    "next_step.standing.dominated": "costs no less and serves no more",
-    "next_step.standing.extended": "the next one gives more for less a m3",
+    "next_step.standing.frontier": "{against}",
+    "next_step.standing.lowest": "none: serves least",
+    "next_step.standing.dominated": "{against}, which costs no more and serves no less",
+    "next_step.standing.extended": "{against}; the next one gives more for less a m3",
     "next_step.method": (
-        "Options in the order of the water they serve; a cost per m3 beyond another is the difference of two "
+        "Options in the order of the water they serve, each held against one that serves less; a cost per m3 beyond "
+        "that one is the difference of two "
         "life-cycle costs over that of the water served, both discounted. Method: Tan-Torres Edejer et al. (eds), "
         "Making choices in health: WHO guide to cost-effectiveness analysis, World Health Organization, 2003, with "
         "water served in the place of health. A m3 hides when it is missing: read it beside the short days."
@@ -117,4 +122,48 @@ SENTENCES: dict[str, str] = {
         "The value of unserved water is service.unserved_water_value_per_m3 of the scenario, for each m3 of demand "
         "that is not met, discounted; it is in no other cost."
     ),
+    # worth: works as built, and chosen anew
+    "worth_answer.turns_as_built": (
+        "With the works as they would be built, the answer would turn by any of these alone, the smallest change first."
+    ),
+    "worth_answer.nothing_turns_as_built": (
+        "With the works as they would be built, no input changed by itself turns this answer within the ranges looked "
+        "at."
+    ),
+    "worth_answer.turns_anew": (
+        "With strings and tank chosen anew at each value, it would turn by any of these alone, the smallest change "
+        "first."
+    ),
+    "worth_answer.nothing_turns_anew": (
+        "With strings and tank chosen anew at each value, no input changed by itself turns it within these ranges."
+    ),
+    "worth_answer.anew_alike": "With strings and tank chosen anew at each value it turns at the same values.",
+    "worth_answer.nothing_open": (
+        "The scenario leaves neither strings nor tank open, so that chosen anew the works would be the same."
+    ),
+    "worth_answer.undecided": (
+        "It cannot be said yet whether {source} is worth having: no price was entered for {unpriced}. Without that the "
+        "life-cycle cost (present value) over the {years}-year analysis period comes to {cost_with} for {option}, with "
+        "it, and to {cost_without} for {without}, without it."
+    ),
+    "worth_answer.incomplete_alike": (
+        "No price was entered for what both need ({unpriced}): their costs are incomplete, the difference is not."
+    ),
+    "worth.note_of_both": (
+        "Each value is looked for twice. With the works as built every design stays as it was chosen in the scenario "
+        "as it stands (strings, tank, float-switch levels) while an input changes; with works chosen anew each option "
+        "takes, at each value, the cheapest of its open strings and tanks that meets the target there, among those "
+        "that pass the checks as the scenario stands and with the float-switch levels of now. A switching value is "
+        "where the two best options, one with and one without the source, have the same life-cycle cost; it was "
+        "verified by running the scenario again there, and the two agree to {percent} percent unless the table says "
+        "otherwise. 'The answer turns' looks at every option and at the service target as well: beyond that value the "
+        "best of all options changes sides."
+    ),
+    "worth.words_as_built": "Same life-cycle cost at (works as built)",
+    "worth.turns_as_built": "The answer turns at (works as built)",
+    "worth.words_anew": "Same life-cycle cost at (works chosen anew)",
+    "worth.turns_anew": "The answer turns at (works chosen anew)",
+    "worth.cost_unchanged": "changes no cost",
+    "worth.without_effect": "Without effect here: {inputs}.",
+    "worth.with_reason": "{input} ({why})",
 }

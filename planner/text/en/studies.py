@@ -52,13 +52,6 @@ SENTENCES: dict[str, str] = {
     "size.service_alt": "Least life-cycle cost by the demand met, one column an option: {options}.",
     "worth.title": "Is {source} worth it?",
     "worth.answer_under": "{scenario}; money in {currency}",
-    "worth.note": (
-        "While an input changes, every design stays as it was chosen in the base case (strings, tank, float-switch "
-        "levels). A switching value is where the two best options, one with and one without the source, have the same "
-        "life-cycle cost; each was verified by running the scenario again at the value, and the two agree to {percent} "
-        "percent unless the table says otherwise. 'The answer turns' looks at every option and at the service target "
-        "as well: beyond that value the best of all options changes sides."
-    ),
     "worth.options": "With and without",
     "worth.options_under": "Each option's design is the one that the ordinary run chooses; source: {source}.",
     "worth.options_heading": "{scenario}: with and without {source}",
@@ -76,18 +69,10 @@ SENTENCES: dict[str, str] = {
     "worth.input": "Input",
     "worth.unit": "Unit",
     "worth.base": "Now",
-    "worth.low": "Range from",
-    "worth.high": "Range to",
     "worth.value": "Switching value",
     "worth.change_percent": "Change from now (%)",
     "worth.change_axis": "Change of the input that makes the two cost the same (%)",
-    "worth.words": "Same life-cycle cost at",
-    "worth.cost_there": "{option} there ({currency})",
-    "worth.gap_percent": "They differ by (%)",
-    "worth.best_there": "Best of all there",
-    "worth.turns": "The answer turns at",
     "worth.key": "Key in the scenario",
-    "worth.no_effect": "no effect: {why}",
     "worth.alike": "changes both alike",
     "worth.none": "none from {low} to {high}",
     "worth.none_beyond": "none from {low} to {high} (it would be at {beyond})",

@@ -254,8 +254,6 @@ SENTENCES: dict[str, str] = {
         "ans est de {cost_with} pour l'alimentation la moins chère avec cette source, {option}, et de {cost_without} "
         "pour la moins chère sans elle, {without} ; le coût annualisé en serait relevé de {yearly}."
     ),
-    "worth_answer.what_turns": ("La réponse changerait par l'un quelconque de ces changements, le plus petit d'abord."),
-    "worth_answer.nothing_turns": "Dans les plages examinées, aucune donnée ne change à elle seule cette réponse.",
     "worth_answer.from_now": "{value} (actuellement {base})",
     "worth_answer.above_best": "La meilleure option serait {best} au-dessus de : {input} {value}.",
     "worth_answer.below_best": "La meilleure option serait {best} au-dessous de : {input} {value}.",
