@@ -306,7 +306,7 @@ class _Between:
 
 
 def matter_most(found: Sequence[SwitchingValue]) -> tuple[SwitchingValue, ...]:
-    """Pick the inputs that turn the answer by the smallest change, then those that move what decides, the most first."""
+    """Pick the inputs that turn the answer by the smallest change, then those that move most what decides."""
     moved = [each for each in found if each.nearest is not None or each.moves > _NOTHING_MOVES]
     order = sorted(moved, key=lambda each: (each.distance, -each.moves))
     return tuple(order[:SHOWN])

@@ -9,6 +9,8 @@ import numpy as np
 import pytest
 
 from planner.answers.uncertainty import uncertainty_sentences
+from planner.report.document import Table, Text
+from planner.report.pages.rests_on import IN_WORKBOOK, SWITCHING, uncertainty_blocks
 from planner.report.uncertainty_json import uncertainty_data
 from planner.study.close_call import CLOSE_PERCENT, close_call, close_call_sentence
 from planner.study.compare import Study, study_scenario
@@ -206,3 +208,14 @@ def test_the_sentences_say_values_options_and_works() -> None:
     assert data["sentences"] == said
     assert [each["input"] for each in data["switching"]] == ["demand", "tariff", "module_price"]
     assert data["close_call"]["too_close_to_call"] is False
+
+
+def test_the_page_has_the_sentences_and_a_table_of_what_would_turn_the_answer() -> None:
+    blocks = list(uncertainty_blocks(study(), IN_WORKBOOK))
+    texts = [block.text for block in blocks if isinstance(block, Text)]
+    assert texts[: len(uncertainty_sentences(study()))] == uncertainty_sentences(study())
+    table = next(block for block in blocks if isinstance(block, Table) and block.key == SWITCHING)
+    words = {row.key: [cell.value for cell in row.cells.values()] for row in table.rows}
+    assert words["tariff"][1:] == [0.19, "USD/kWh", "0 to 0.57", "0.0191: grid", "stays"]
+    assert words["demand"][-2:] == ["stays", "128: solar + grid"]
+    assert list(uncertainty_blocks(study_scenario(changed(**WORKS), EXAMPLES), IN_WORKBOOK)) == []
