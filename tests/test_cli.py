@@ -80,13 +80,17 @@ def test_brief_writes_a_page_that_fetches_nothing_and_says_what_the_workbook_say
     for part in ("<script", "http://", "https://", "src=", "<b>Hill"):
         assert part not in page
     assert "&lt;b&gt;Hill&lt;/b&gt; school" in page
-    assert escape(data["headline"]) in page
+    verdict = page.split('<p class="verdict">')[1].split("</p>")[0]
+    assert data["ranking"][0] in verdict
+    assert ("Recommended" in verdict) == data["recommended"]
     for option in data["options"]:
-        assert f"<td>{option['name']}</td>" in page
+        assert f">{option['name']}</td>" in page
         assert f">{option['life_cycle_cost']:,.0f}</td>" in page
     for verdict in data["checks"]:
         assert (escape(verdict["compared"]) in page) == (verdict["outcome"] == "fail")
-    assert all(escape(caution) in page for caution in data["cautions"])
+    local = "Local codes and licensed practice come first."
+    assert page.count(local) == 1
+    assert all(escape(caution.removesuffix(local).strip()) in page for caution in data["cautions"])
 
 
 def test_new_does_not_replace_a_file(tmp_path: Path) -> None:
@@ -302,13 +306,13 @@ def test_check_names_what_fails_and_strict_ends_with_one(tmp_path: Path) -> None
     assert planner("check", file, "--quiet")[1] == ""
 
 
-def test_check_begins_with_whether_the_pump_fits_and_counts_what_was_not_given(tmp_path: Path) -> None:
+def test_check_ends_with_whether_the_pump_fits_and_counts_what_was_not_given(tmp_path: Path) -> None:
     file = tmp_path / "visit.toml"
     file.write_text(Path("tests/checks/visit.toml").read_text(encoding="utf-8"), encoding="utf-8")
     _, out, _ = planner("check", file)
     lines = [line for line in out.splitlines() if line]
-    assert lines[1].startswith("This pump lifts 1.5 times what the site needs")
-    assert lines[2].startswith("What would fit: a pump rated at about 74 m at 2.50 m3/h")
+    assert lines[-2].startswith("This pump lifts 1.5 times what the site needs")
+    assert lines[-1].startswith("What would fit: a pump rated at about 74 m at 2.50 m3/h")
     assert out.count("? not given:") == 0
     assert "checks could not be made for want of a figure; --verbose" in out
     _, verbose, _ = planner("check", file, "--verbose")

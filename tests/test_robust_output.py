@@ -162,6 +162,7 @@ def never(*_: object, **__: object) -> None:
         (["size"], "planner.study.sizing.size_scenario"),
         (["worth", "grid"], "planner.study.worth.worth_of"),
         (["sweep"], "planner.study.sweep.run.run_sweep"),
+        (["proposal"], "planner.study.compare.study_scenario"),
     ],
     ids=lambda value: value[0] if isinstance(value, list) else "",
 )

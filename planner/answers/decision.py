@@ -10,15 +10,18 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from planner.answers.days import days_words
 from planner.answers.next_step import next_step_sentences
 from planner.answers.of_study import failed_of_first, failures, others_that_hold
+from planner.answers.uncertainty import call_sentences, switching_sentences, worst_year_sentences
 from planner.answers.users import users_sentence
 from planner.checks.verdict import Verdict
-from planner.figures import Figure, Format, figure
+from planner.figures import DAYS, Figure, Format, figure
 from planner.money.users import INCOMES
+from planner.scenario.starter import left_over
 from planner.study.compare import OptionResult, Study
-from planner.study.words import money, others_that_meet, runner_up, worst_month, worth_of_top_up
-from planner.text import listed, text
+from planner.study.words import money, others_that_meet, runner_up
+from planner.text import listed, number, text
 from planner.version import __version__
 
 PRICED_COLUMNS = (
@@ -129,7 +132,7 @@ def decision(study: Study, verdicts: Sequence[Verdict], remedied: Sequence[str] 
         conditions=conditions,
         large=_large(study),
         options=_options(study),
-        days=(_days(study.ranked[0], study),),
+        days=(days_words(study.ranked[0]), *worst_year_sentences(study)),
         pay=tuple(_pay(study)),
         turns=tuple(_turns(study)),
         who=tuple(_who(study)),
@@ -156,6 +159,9 @@ def _verdict(study: Study, verdicts: Sequence[Verdict], conditions: Sequence[str
 
 def _conditions(study: Study, verdicts: Sequence[Verdict], remedied: Sequence[str]) -> list[str]:
     said = [failures(study, verdicts), *remedied, others_that_hold(study, verdicts)]
+    starters = left_over(study.scenario)
+    if starters:
+        said.append(text("decision.starter", count=len(starters)))
     if study.scenario.weather.kind == "estimate":
         said.append(text("decision.estimated_weather"))
     if study.scenario.priced and study.ranked[0].unpriced:
@@ -203,12 +209,11 @@ def _at_least(key: str, option: OptionResult) -> str:
 
 def _short_days(study: Study) -> LargeNumber:
     first = study.ranked[0]
-    days, longest = (_value(key, first) for key in ("short_days_per_year", "longest_short_days"))
-    _, month = worst_month(first)
+    days, month, _, longest, _ = (_value(key, first) for key in DAYS)
     years = study.scenario.finance.analysis_period_years
     note = text("decision.short_days_never", years=years)
     if longest:
-        note = text("decision.short_days_note", month=text(f"month_name.{month}"), longest=longest)
+        note = text("decision.short_days_note", month=text(f"month_name.{month:.0f}"), longest=longest)
     value = text("decision.value_days", value=days)
     return LargeNumber("short_days_per_year", text("decision.short_days"), value, note, days)
 
@@ -267,21 +272,7 @@ def _written(of: Figure, option: OptionResult, value: float) -> str:
         return of.words_for(option)
     if value == 0 and of.key in ("array_kwp", "grid_kwh_per_year", "fuel_l_per_year"):
         return text("answer.nothing")
-    return f"{value:,.{_DECIMALS[of.format]}f}"
-
-
-def _days(option: OptionResult, study: Study) -> str:
-    percent, month = worst_month(option)
-    longest = _value("longest_short_days", option)
-    return text(
-        "decision.days" if longest else "decision.days_never",
-        option=option.name,
-        days=_value("short_days_per_year", option),
-        longest=longest,
-        years=study.scenario.finance.analysis_period_years,
-        month=text(f"month_name.{month}"),
-        percent=percent,
-    )
+    return number(value, f",.{_DECIMALS[of.format]}f")
 
 
 def _pay(study: Study) -> list[str]:
@@ -299,8 +290,13 @@ def _pay(study: Study) -> list[str]:
 
 
 def _turns(study: Study) -> list[str]:
-    found = [runner_up(study), worth_of_top_up(study)] if study.scenario.priced else [others_that_meet(study)]
-    return [*(sentence for sentence in found if sentence), *next_step_sentences(study)]
+    found = [
+        runner_up(study) if study.scenario.priced else others_that_meet(study),
+        *call_sentences(study),
+        *switching_sentences(study),
+        *next_step_sentences(study),
+    ]
+    return [sentence for sentence in found if sentence]
 
 
 def _who(study: Study) -> list[str]:

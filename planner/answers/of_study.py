@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from planner.answers.next_step import next_step_sentences
 from planner.answers.users import users_sentence
 from planner.checks.basis import Basis
 from planner.checks.design import depends_on_design
@@ -15,13 +14,15 @@ from planner.resource.years import WeatherYears
 from planner.scenario.starter import starter_sentence
 from planner.sources.base import SourceKind
 from planner.study.compare import OptionResult, Study
+from planner.study.context import Store
 from planner.study.site import estimate_sentences
 from planner.study.sizing import Sizing
 from planner.study.sizing_words import sizing_sentences
 from planner.study.words import sentences
-from planner.text import text
+from planner.text import language_in_use, text
 
 _SHOWN = 4
+_BASES: Store[tuple[Study, Basis]] = Store(2)
 
 
 def study_verdicts(study: Study) -> tuple[Verdict, ...]:
@@ -38,12 +39,16 @@ def study_verdicts(study: Study) -> tuple[Verdict, ...]:
         In the order of the topics.
     """
     strings, tank_m3 = study_design(study)
-    return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=tank_m3)
+    known = study_basis(study)
+    return site_verdicts(study.scenario, study.place, study.weather, strings=strings, tank_m3=tank_m3, known=known)
 
 
 def study_basis(study: Study) -> Basis:
-    """What the checks of `study_verdicts` share."""
-    return site_basis(study.scenario, study.place, study.weather, *study_design(study))
+    """What the checks of `study_verdicts` share; kept for the last studies, by their identity."""
+    key = id(study), language_in_use()
+    return _BASES.keep(
+        key, lambda: (study, site_basis(study.scenario, study.place, study.weather, *study_design(study)))
+    )[1]
 
 
 def study_design(study: Study) -> tuple[int | None, float]:
@@ -69,7 +74,7 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     said = below_headline(study, verdicts)
     if failures(study, verdicts) and study.best:
         said[0] = text("site_answer.faults", headline=headline(study, verdicts), faults=said[0])
-    return [*said, *next_step_sentences(study)]
+    return said
 
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:

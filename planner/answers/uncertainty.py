@@ -6,6 +6,7 @@ from planner.figures import figure
 from planner.study.close_call import close_call_sentence
 from planner.study.compare import Study
 from planner.study.switching_values import SwitchingValue, Turn, Varied
+from planner.study.trials import years_run
 from planner.text import text
 
 FEW_YEARS = 10
@@ -41,8 +42,12 @@ def call_sentences(study: Study) -> list[str]:
 def switching_sentences(study: Study) -> list[str]:
     """Say at which values of the inputs that matter most the answer turns, and with which works."""
     found = study.uncertainty.switching if study.uncertainty else ()
-    said = [_switching(study, each) for each in found]
-    return [*said, text("uncertainty.works_held")] if said else []
+    if not found:
+        return []
+    years = study.scenario.finance.analysis_period_years
+    run = years_run(years).size
+    works = "works_held" if run == years else "works_held_in_years"
+    return [*(_switching(study, each) for each in found), text(f"uncertainty.{works}", run=run, years=years)]
 
 
 def worst_year_sentences(study: Study) -> list[str]:

@@ -38,12 +38,14 @@ COOLANT_C = 40.0
 """Coolant for which the rise of a winding is rated, IEC 60034-1."""
 EFFICIENT = (20.0, 75.0)
 NEAR_RATED, SERVICE_FACTOR = 1.05, 1.15
+LARGEST_FLOW = 4.0
+"""Largest flow over the rated one, above which a figure is likely misread: common practice, no source."""
 
 
 def verdicts(basis: Basis) -> list[Verdict]:
     """Judge the nameplate."""
     scenario = basis.scenario
-    found = [_consistent(basis), _current(basis), _speed_range(basis), _frame(basis)]
+    found = [_consistent(basis), _largest_flow(basis), _current(basis), _speed_range(basis), _frame(basis)]
     found += [_insulation(basis), _protection(basis), _temperature(basis)]
     if basis.duty is not None and not basis.too_short:
         found.append(_power(basis, basis.duty))
@@ -79,6 +81,22 @@ def _consistent(basis: Basis) -> Verdict:
         basis.pump_fault or text("check.rated_figures.why"),
         "" if good else text("check.rated_figures.remedy"),
         text("check.rated_figures.source"),
+    )
+
+
+def _largest_flow(basis: Basis) -> Verdict:
+    pump = basis.scenario.pump
+    return highest(
+        TOPIC,
+        "largest_flow",
+        text("check.largest_flow.compared", rated=pump.rated_flow_m3h, times=LARGEST_FLOW),
+        pump.max_flow_m3h,
+        LARGEST_FLOW * pump.rated_flow_m3h,
+        "m3/h",
+        why=text("check.largest_flow.why"),
+        remedy=text("check.largest_flow.remedy"),
+        source=text("check.largest_flow.source"),
+        beyond="caution",
     )
 
 

@@ -22,7 +22,7 @@ CLASS_LIMIT_C = {"Y": 90, "A": 105, "E": 120, "B": 130, "F": 155, "H": 180, "N":
 CHECKS: dict[str, tuple[str, ...]] = {
     "rated_flow": ("safe_yield",),
     "rated_head": ("rated_head",),
-    "largest_flow": (),
+    "largest_flow": ("largest_flow",),
     "largest_head": ("lift", "pressure_at_shut_off"),
     "rated_power": ("motor_power", "rated_figures"),
     "dc_supply": ("dc_window", "string_open_circuit_voltage"),

@@ -66,6 +66,7 @@ def site_verdicts(
     *,
     strings: int | None = None,
     tank_m3: float | None = None,
+    known: Basis | None = None,
 ) -> tuple[Verdict, ...]:
     """Check every pair of things that must fit, in the month of the deepest water.
 
@@ -78,6 +79,8 @@ def site_verdicts(
     strings, tank_m3 : int or None, float or None
         The chosen design, where the scenario says 'auto'; without it what would be chosen by rule counts, and the
         verdict says what is left open.
+    known : Basis, optional
+        What `site_basis` gives for all this, where it is at hand.
 
     Returns
     -------
@@ -94,12 +97,16 @@ def site_verdicts(
     """
 
     def judged(changes: dict[str, Any]) -> tuple[Verdict, ...]:
-        basis = site_basis(
-            _changed(scenario, changes, designed=strings is not None) if changes else scenario,
-            place,
-            weather,
-            None if "sources.solar.strings" in changes else strings,
-            None if "tank.volume_m3" in changes else tank_m3,
+        basis = (
+            known
+            if known and not changes
+            else site_basis(
+                _changed(scenario, changes, designed=strings is not None) if changes else scenario,
+                place,
+                weather,
+                None if "sources.solar.strings" in changes else strings,
+                None if "tank.volume_m3" in changes else tank_m3,
+            )
         )
         return tuple(verdict for topic in TOPIC_MODULES for verdict in topic.verdicts(basis))
 

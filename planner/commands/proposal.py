@@ -7,15 +7,17 @@ from pathlib import Path
 import typer
 
 from planner.commands.ending import say_fault, say_wrong
-from planner.commands.options import DONE, Outputs, Quiet, Scenarios, Seed, Verbose
+from planner.commands.options import DONE, Language, Outputs, Quiet, Scenarios, Seed, Verbose
 from planner.commands.reading import located, read_with_seed, shown_progress
 from planner.text import text
+from planner.text.numbers import Language as LanguageCode
 
 
 def proposal(
     scenarios: Scenarios,
     outputs: Outputs = Path("outputs"),
     seed: Seed = None,
+    language: Language = None,
     quiet: Quiet = False,
     verbose: Verbose = False,
 ) -> int:
@@ -33,7 +35,7 @@ def proposal(
         for done, file in enumerate(scenarios):
             progress(done, len(scenarios), file.name)
             try:
-                count = _write(file, outputs, seed)
+                count = _write(file, outputs, seed, language)
             except InputError as error:
                 failed.append(say_wrong(error))
             except BrokenPipeError:
@@ -53,7 +55,7 @@ def _name(file: Path) -> str:
     return f"{file.stem}-proposal.docx"
 
 
-def _write(file: Path, outputs: Path, seed: int | None) -> int:
+def _write(file: Path, outputs: Path, seed: int | None, language: LanguageCode | None) -> int:
     """Write the proposal of one scenario; the number of lines to be completed."""
     from planner.answers.cautions import cautions
     from planner.answers.of_study import study_verdicts
@@ -66,7 +68,7 @@ def _write(file: Path, outputs: Path, seed: int | None) -> int:
     from planner.study.compare import study_scenario
 
     with located(file):
-        study = study_scenario(read_with_seed(file, seed), file.parent, with_effects=True)
+        study = study_scenario(read_with_seed(file, seed, language), file.parent, with_effects=True)
         verdicts = study_verdicts(study)
         found = remedied(study, verdicts, file.parent)
     report = proposal_report(Material(study, verdicts, tuple(remedied_sentences(found)), tuple(cautions(study))))

@@ -17,6 +17,8 @@ from planner.text import listed, text
 if TYPE_CHECKING:
     from planner.study.compare import Study
 
+SHOWN_TURNS = 2
+"""Sentences shown of each kind on what would turn the answer."""
 Compare = Annotated[
     Path | None,
     typer.Option("--compare", help="Workbook that puts all scenarios side by side.", show_default=False),
@@ -139,7 +141,21 @@ def _compare(studies: list[Study], compare: Path, *, quiet: bool) -> None:
     with writing(compare):
         write_book(comparison_report(studies, str(compare)), compare)
     if not quiet:
-        typer.echo(text("command.wrote", file=compare))
+        from planner.report.console import out_console
+        from planner.report.terminal_comparison import comparison_summary
+        from planner.report.terminal_writer import terminal_blocks
+
+        typer.echo(f"\n{text('command.wrote', file=compare)}\n")
+        out_console().print(terminal_blocks(comparison_summary(studies)))
+
+
+def _turns(study: Study, *, full: bool) -> list[str]:
+    """Say what would turn the answer, and how sure it is: the first of it, or all."""
+    from planner.answers.next_step import next_step_sentences
+    from planner.answers.uncertainty import uncertainty_sentences
+
+    steps, sure = next_step_sentences(study), uncertainty_sentences(study)
+    return [*steps, *sure] if full else [*steps[:SHOWN_TURNS], *sure[:SHOWN_TURNS]]
 
 
 def _run_one(file: Path, wanted: _Wanted, warned: set[str]) -> Study:
@@ -182,6 +198,7 @@ def _run_one(file: Path, wanted: _Wanted, warned: set[str]) -> Study:
         said = Answer(
             found=finding(study_basis(study), verdicts),
             sentences=answer(study, verdicts),
+            turns=_turns(study, full=wanted.verbose),
             remedied=with_remedies,
             verdicts=verdicts,
             limits=number_cautions(study) if wanted.verbose else limits(study),

@@ -17,6 +17,8 @@ Operand = Any
 
 _RANK = {"=": 1, "<>": 1, "<": 1, ">": 1, "<=": 1, ">=": 1, "+": 2, "-": 2, "*": 3, "/": 3, "^": 4}
 _ATOM = 9
+_LONGEST_WORD = 255
+"""A spreadsheet takes no longer text in one piece."""
 
 
 def _combined(symbol: str, left: Operand, right: Operand) -> Operand:
@@ -149,6 +151,9 @@ def _is(operand: Operand, number: int) -> bool:
 def _written(part: Any) -> tuple[str, int]:
     """Text of a word or a number, and how closely it binds."""
     if isinstance(part, str):
+        if len(part) > _LONGEST_WORD:
+            pieces = [part[place : place + _LONGEST_WORD] for place in range(0, len(part), _LONGEST_WORD)]
+            return f"CONCATENATE({','.join(_written(piece)[0] for piece in pieces)})", _ATOM
         return '"' + part.replace('"', '""') + '"', _ATOM
     number = float(part)
     if not isfinite(number):

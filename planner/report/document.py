@@ -9,15 +9,17 @@ from __future__ import annotations
 
 from collections.abc import Collection, Hashable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from planner.money.formula import Formula, Operand
 
-Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
+Kind = Literal[
+    "text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year", "yes"
+]
 """How a cell's content is shown: words, or numbers with so many decimals."""
 Look = Literal["plain", "best", "total", "sub", "strong"]
 """How a cell or row stands out."""
-TextStyle = Literal["paragraph", "verdict", "note", "item", "open"]
+TextStyle = Literal["paragraph", "verdict", "condition", "note", "item", "open"]
 """How a paragraph stands out; 'item' is one of a list, 'open' a line that somebody has yet to complete."""
 ChartKind = Literal["stacked bars", "columns", "stacked columns", "lines", "points"]
 Value = str | float | None
@@ -25,8 +27,7 @@ HEADER = "header"
 """Row that stands, in references, for the headings of a table's columns."""
 
 
-@dataclass(frozen=True)
-class At:
+class At(NamedTuple):
     """One cell: table, row and column by their keys."""
 
     table: str
@@ -34,8 +35,7 @@ class At:
     column: str
 
 
-@dataclass(frozen=True)
-class Span:
+class Span(NamedTuple):
     """A run of cells of one table: a column from one row to another, or a row from one column to another.
 
     `last_row` and `last_column` None stand for the first ones.
@@ -48,15 +48,13 @@ class Span:
     last_column: str | None = None
 
 
-@dataclass(frozen=True)
-class Foreign:
+class Foreign(NamedTuple):
     """One cell of a sheet that is not of the report, by a key for which that sheet's writer knows the address."""
 
     key: str
 
 
-@dataclass(frozen=True)
-class Cell:
+class Cell(NamedTuple):
     """One cell of a table.
 
     Attributes
@@ -89,11 +87,15 @@ class Cell:
 
 @dataclass(frozen=True)
 class Column:
-    """One column of a table: its key, its heading (unit included) and, where it is given, its width in digits."""
+    """One column of a table: its key, its heading (unit included) and, where it is given, its width in digits.
+
+    `printed` is False for the last columns of a table that stay in the workbook.
+    """
 
     key: str
     heading: str
     width: float | None = None
+    printed: bool = True
 
 
 @dataclass(frozen=True)
@@ -233,10 +235,33 @@ class Chart:
     y: Axis
     beside: str | None = None
     column: int | None = None
-    rows: int = 18
+    rows: int = 21
 
 
-Block = Table | Text | Heading | Chart
+@dataclass(frozen=True)
+class Tile:
+    """One number that stands large: what it is, the number as it is written, and what there is to add.
+
+    `cell` holds it; `before` and `after` are written around a number, with `decimals`.
+    """
+
+    label: str
+    cell: Cell
+    note: Text
+    before: str = ""
+    after: str = ""
+    decimals: int = 0
+
+
+@dataclass(frozen=True)
+class Tiles:
+    """Large numbers side by side."""
+
+    key: str
+    tiles: tuple[Tile, ...]
+
+
+Block = Table | Text | Heading | Chart | Tiles
 
 
 @dataclass(frozen=True)
@@ -255,6 +280,12 @@ class Page:
         Least widths of the columns, in digits, from the left.
     one_page : bool
         Whether it prints on one page.
+    most_pages : int
+        On how many at most, where it is not one; 0 for as many as it takes.
+    upright : bool
+        Whether its paper stands upright.
+    printed : int or None
+        So many of its blocks, from the top, belong to the printed set; None for all. The rest stays in the workbook.
     """
 
     key: str
@@ -264,6 +295,9 @@ class Page:
     blocks: tuple[Block, ...] = ()
     widths: tuple[float, ...] = ()
     one_page: bool = False
+    most_pages: int = 0
+    upright: bool = False
+    printed: int | None = None
 
 
 @dataclass(frozen=True)

@@ -6,10 +6,11 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
-from planner.answers.of_study import below_headline
+from planner.answers.decision import decision
 from planner.checks.verdict import Verdict
 from planner.report.document import Page, Report
 from planner.report.pages.answer import answer_page
+from planner.report.pages.basis import basis_page
 from planner.report.pages.bill import bill_of_study, bill_page
 from planner.report.pages.by_time import energy_page, water_page
 from planner.report.pages.cash import Sources, cash_page
@@ -23,12 +24,14 @@ from planner.report.pages.records import records_page
 from planner.report.pages.renewals import renewals_page
 from planner.report.pages.returns import returns_page
 from planner.report.pages.simulated import simulated_page
+from planner.report.pages.since import FORM_DIFFERENCES
 from planner.report.pages.tank import tank_page
 from planner.report.pages.users import users_page
 from planner.report.workbook.book import write_book
-from planner.report.workbook.sheet import clean
+from planner.report.workbook.copy import add_copy
+from planner.report.workbook.sheet import clean, leave_unprinted
 from planner.study.compare import Study
-from planner.study.site import estimate_sentences
+from planner.study.words import sentences
 from planner.text import text
 
 
@@ -58,11 +61,15 @@ def write_workbook(
     from planner.report.form.sheets import add_form_sheets
 
     data = _clean(study.scenario.given("json"))
+    linked = [row.key for row in inputs_of(study).rows if row.is_linked_number]
 
     def form(book: Any) -> Mapping[str, str]:
         # An address of several cells is no value that a cell of the page 'Inputs' could take.
         found = add_form_sheets(book, data, sheet=text("page.form"))
-        return {key: cell for key, cell in found.items() if ":" not in cell}
+        leave_unprinted(book.get_worksheet_by_name(text("page.form")))
+        single = {key: cell for key, cell in found.items() if ":" not in cell}
+        followed = [single[key] for key in linked if key in single]
+        return {**single, FORM_DIFFERENCES: add_copy(book, text("page.form"), text("page.form_of_run"), followed)}
 
     write_book(run_report(study, cautions, verdicts, remedied), path, form)
 
@@ -73,7 +80,8 @@ def run_report(
     """Build the whole report of a study."""
     inputs = inputs_of(study)
     pages = (
-        _answer(study, inputs, verdicts),
+        answer_page(study, decision(study, verdicts, remedied), verdicts),
+        basis_page(study, inputs, sentences(study)),
         options_page(study),
         *([] if study.next_steps is None else [next_step_page(study.next_steps, study.scenario)]),
         water_page(study),
@@ -100,11 +108,6 @@ def money_pages(study: Study, inputs: Inputs) -> tuple[Page, ...]:
         returns_page(study),
         inputs_page(study, inputs),
     )
-
-
-def _answer(study: Study, inputs: Inputs, verdicts: Sequence[Verdict], *, alive: bool = True) -> Page:
-    said = [*below_headline(study, verdicts), *estimate_sentences(study.scenario)[:1]]
-    return answer_page(study, said, inputs, verdicts, alive=alive)
 
 
 def _clean(value: Any) -> Any:

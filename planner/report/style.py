@@ -7,10 +7,15 @@ and dashes, tables add words and signs.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import repeat
 from typing import Any, Literal
 
-Kind = Literal["text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year"]
+from planner.text import text
+
+Kind = Literal[
+    "text", "wrap", "centre", "word", "general", "whole", "one", "two", "three", "money", "price", "year", "yes"
+]
 Look = Literal["plain", "best", "total", "sub", "strong"]
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
@@ -27,6 +32,7 @@ NUMBER_FORMATS: dict[str, str] = {
     "price": "#,##0.00",
     "year": "0",
 }
+"""Of 'yes' the words stand in the texts: 1 and 0 are shown as yes and no."""
 DECIMALS = {"one": 1, "two": 2, "three": 3, "price": 2}
 
 _LETTER_WIDTHS: dict[str, float] = {
@@ -131,6 +137,9 @@ class Styles:
         key = (kind, f"{look} indented" if indented else look)
         if key not in self._made:
             properties: dict[str, Any] = {**_LETTERS, "valign": "top"}
+            if kind == "yes":
+                yes, no = (text(f"answer.{word}").replace('"', "") for word in ("yes", "no"))
+                properties |= {"num_format": f'"{yes}";;"{no}"', "align": "center"}
             if kind in NUMBER_FORMATS:
                 properties |= {"num_format": NUMBER_FORMATS[kind], "align": "center" if kind == "year" else "right"}
             if kind == "wrap":
@@ -150,6 +159,16 @@ class Styles:
             if look == "plain":
                 properties |= {"bottom": 1, "border_color": HAIR}
             self._made[key] = self._book.add_format(properties)
+        return self._made[key]
+
+    def large(self, before: str, after: str, decimals: int) -> Any:
+        """Format of a number that stands large, with the words around it."""
+        key = ("large", f"{before}|{after}|{decimals}")
+        if key not in self._made:
+            digits = "#,##0" + (f".{'0' * decimals}" if decimals else "")
+            around = [f'"{words}"' if words else "" for words in (before, after)]
+            number = {"num_format": f"{around[0]}{digits}{around[1]}"}
+            self._made[key] = self._book.add_format({**_LETTERS, **_NAMED["large"], **number})
         return self._made[key]
 
     def named(self, name: str) -> Any:
@@ -191,10 +210,13 @@ _NAMED: dict[str, dict[str, Any]] = {
         "bold": True,
         "font_size": 13,
         "bg_color": STRAW,
-        "top": 1,
-        "bottom": 1,
+        "top": 2,
         "border_color": SLATE,
     },
+    "condition": {"text_wrap": True, "valign": "vcenter", "bg_color": STRAW, "indent": 1},
+    "tile": {"bold": True, "font_color": SLATE, "top": 2, "top_color": SLATE, "align": "center", "text_wrap": True},
+    "large": {"bold": True, "font_size": 18, "align": "center", "valign": "vcenter"},
+    "tile note": {"text_wrap": True, "align": "center", "valign": "top", "bottom": 1, "bottom_color": RULE},
 }
 
 
@@ -203,6 +225,7 @@ def shown_length(value: float, kind: Kind) -> int:
     return len(f"{value:.10g}" if kind == "general" else f"{value:,.{DECIMALS.get(kind, 0)}f}")
 
 
+@lru_cache(maxsize=10_000)
 def text_width(text: str) -> float:
     """Width of a text in the sheet's letters, in digits of a column's width."""
     return 1.02 * sum(map(_LETTER_WIDTHS.get, text, repeat(1.0)))

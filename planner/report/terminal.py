@@ -13,6 +13,7 @@ from planner.answers.days import days_words
 from planner.checks.verdict import ORDER, SYMBOL, Outcome, Verdict, worst_first
 from planner.report.checks_table import figure
 from planner.report.pages.rests_on import IN_TERMINAL, more_words, rests_on_table
+from planner.report.shown import shown
 from planner.report.terminal_options import INCOMPLETE, days_table, options_table
 from planner.report.terminal_writer import terminal_table
 from planner.study.compare import Study
@@ -34,6 +35,8 @@ class Answer:
         Whether the pump fits, and if not, which would.
     sentences : sequence of str
         The answer.
+    turns : sequence of str
+        What would turn it, and how sure it is.
     remedied : sequence of str
         What the answer becomes with the remedies of failed checks.
     verdicts : sequence of Verdict
@@ -46,6 +49,7 @@ class Answer:
 
     found: Sequence[str]
     sentences: Sequence[str]
+    turns: Sequence[str]
     remedied: Sequence[str]
     verdicts: Sequence[Verdict]
     limits: Sequence[str]
@@ -67,11 +71,8 @@ def _parts(study: Study, answer: Answer, *, verbose: bool) -> Iterator[Renderabl
         yield Text(text("terminal.weather", source=study.weather.source))
     yield from map(Text, () if priced else answer.found)
     if study.effects:
-        table = rests_on_table(study, IN_TERMINAL)
         yield Text("")
-        if table.rows:
-            yield terminal_table(table)
-        yield Text(more_words(study))
+        yield from _rests_on(study)
     yield Text("")
     yield Text(text("terminal.checks", summary=named_summary(answer.verdicts)))
     yield from _faults(answer.verdicts)
@@ -89,12 +90,24 @@ def _parts(study: Study, answer: Answer, *, verbose: bool) -> Iterator[Renderabl
     yield from _answer(study, answer)
 
 
+def _rests_on(study: Study) -> Iterator[RenderableType]:
+    table = rests_on_table(study, IN_TERMINAL)
+    rows = list(table.data_rows())
+    if len(rows) == 1:
+        words = {key: shown(cell) for key, cell in rows[0].cells.items()}
+        slots = {"option": study.ranked[0].name, "currency": study.scenario.currency}
+        yield Text(text("rests_on.one" if study.scenario.priced else "rests_on.one_technical", **words, **slots))
+    elif rows:
+        yield terminal_table(table)
+    yield Text(more_words(study))
+
+
 def _answer(study: Study, answer: Answer) -> Iterator[Text]:
     first, *others = answer.sentences
     yield Text(first, style="bold")
     if study.scenario.priced:  # without prices the first sentence says it
         yield Text(days_words(study.ranked[0]))
-    yield from map(Text, [*others, *answer.remedied])
+    yield from map(Text, [*others, *answer.turns, *answer.remedied])
 
 
 def _faults(verdicts: Sequence[Verdict]) -> Iterator[RenderableType]:

@@ -43,7 +43,7 @@ def _table(study: Study, name: str, keys: Sequence[str], heading: str = "") -> T
     for option in study.ranked:
         incomplete = option.unpriced and "capital_cost" in keys
         cells = {"option": Cell(f"{option.name} {INCOMPLETE}" if incomplete else option.name)}
-        cells |= {key: _cell(option, key) for key in keys}
+        cells |= {key: option_cell(option, key) for key in keys}
         rows.append(Row(option.name, cells, "best" if option.name == study.best else "plain"))
     return Table(name, tuple(columns), tuple(rows), heading=heading)
 
@@ -52,7 +52,8 @@ def _value(option: OptionResult, key: str) -> float:
     return float(figure(key).read(option))
 
 
-def _cell(option: OptionResult, key: str) -> Cell:
+def option_cell(option: OptionResult, key: str) -> Cell:
+    """Cell of a figure of an option: words for yes, months and strings, a dash for what it does not have."""
     value = _value(option, key)
     if key == "meets_target":
         return Cell(text("answer.yes" if value else "answer.no"))

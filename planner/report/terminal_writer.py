@@ -11,19 +11,19 @@ from rich.padding import Padding
 from rich.table import Table as RichTable
 from rich.text import Text as RichText
 
-from planner.report.document import Block, Chart, Column, Heading, Section, Table, Text
+from planner.report.document import Block, Chart, Column, Heading, Section, Table, Text, Tiles
 from planner.report.shown import is_number, shown
 
-INDENT, HEADING_LINES, LONGEST_WORD = 4, 5, 16
+INDENT, HEADING_LINES, LONGEST_WORD = 4, 5, 20
 _STYLES = {"best": "bold", "total": "bold", "strong": "bold", "sub": "italic", "plain": ""}
 
 
 def terminal_blocks(blocks: Iterable[Block]) -> Group:
-    """Put blocks of a page below one another; notes stand indented, charts are left out."""
+    """Put blocks of a page below one another; notes stand indented, charts and large numbers are left out."""
     parts: list[RenderableType] = []
     before: Block | None = None
     for block in blocks:
-        if isinstance(block, Chart):
+        if isinstance(block, Chart | Tiles):
             continue
         if before is not None and _apart(before, block):
             parts.append(RichText(""))

@@ -215,27 +215,26 @@ class _Of:
     given: bool = True
     reason: str = ""
 
-    def inner(self, path: Path, *, given: bool = True) -> _Of:
-        return replace(self, given=self.given and given, reason=self.reasons.get(path, self.reason))
-
 
 def _of_model(model: BaseModel, path: Path, of: _Of) -> Iterator[Field]:
     for name, field in fields_of(type(model), path).items():
         value = getattr(model, name)
-        here = of.inner(field.path, given=name in model.model_fields_set)
+        given = of.given and name in model.model_fields_set
+        reason = of.reasons.get(field.path, of.reason)
         if isinstance(value, BaseModel):
-            yield from _of_model(value, field.path, here)
+            yield from _of_model(value, field.path, _Of(of.root, of.reasons, given, reason))
         elif isinstance(value, list) and value and isinstance(value[0], BaseModel):
             for place, entry in enumerate(value):
-                yield from _of_model(entry, (*field.path, place), here.inner((*field.path, place)))
+                inside = (*field.path, place)
+                yield from _of_model(entry, inside, _Of(of.root, of.reasons, given, of.reasons.get(inside, reason)))
         elif isinstance(value, dict):
             for option, tables in value.items():
                 for inner, held in leaves(tables):
                     known = field_at(of.root, inner) or field
                     yield replace(known, path=(*field.path, option, *inner), value=held, given=True)
         else:
-            reason = here.reason if here.given else ""
-            yield replace(field, value=value, given=here.given and not reason, reason=reason)
+            reason = reason if given else ""
+            yield Field(field.path, field.model, field.info, value, given and not reason, reason)
 
 
 def leaves(data: Any, path: Path = (), *, whole_lists: bool = False) -> Iterator[tuple[Path, Any]]:

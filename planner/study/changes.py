@@ -26,7 +26,12 @@ class Changes:
         self._follow = derived_prices(scenario)
 
     def trial(self, option: str, key: Key, value: float) -> Trial | None:
-        """Set a key for an option; None where the key cannot have the value."""
+        """Set a key for an option; None where the key cannot have the value.
+
+        Where something was worked out, any key may move what the bill counts, such as the riser's length by the depth.
+        """
+        if self._stands_alone(key):
+            return Trial(option, None, {key.path: value})
         changed = self._changed(key, value)
         if changed is None:
             return None
@@ -35,9 +40,13 @@ class Changes:
         except InputError:
             return None
         if key.touches_hours:
-            return Trial(option, own, None)
+            return Trial(option, own, None if key.is_counted or self.scenario.assumptions else {})
         path = key.path[2:] if key.path[0] == "overrides" else key.path
         return Trial(option, None, {each: number_at(own, each) for each in (path, *self._follow)})
+
+    def _stands_alone(self, key: Key) -> bool:
+        """Whether a key changes nothing but itself: it is of money, no price follows it, no option has its own."""
+        return not (key.touches_hours or self._follow or self.scenario.overrides)
 
     def _changed(self, key: Key, value: float) -> Scenario | None:
         at = key.path, value

@@ -9,6 +9,9 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Generic, TypeVar
 
+import numpy as np
+from numpy.typing import NDArray
+
 from planner.scenario.scenario import Scenario
 from planner.sources.base import SourceKind
 from planner.sources.registry import SOURCES
@@ -85,8 +88,13 @@ class Context:
 
     def __init__(self, folder: Path, kinds: Sequence[SourceKind] = SOURCES) -> None:
         self.folder, self.kinds = folder, tuple(kinds)
-        self.hours: Store[Outcome] = Store(MOST_HOURS)
+        self._life_years: NDArray[np.int64] | None = None
         self._parts: Store[Any] = Store(MOST_PARTS)
+        self._begin()
+
+    def _begin(self) -> None:
+        """Keep nothing of what was made of cases."""
+        self.hours: Store[Outcome] = Store(MOST_HOURS)
         self._built: Store[Prepared] = Store(MOST_BUILT, lambda prepared: prepared.site.draw_m3.shape[1])
         # By the identity of a scenario, which is kept too: its values need not be gathered again.
         self._sites: Store[tuple[Scenario, SiteContext]] = Store(_MOST_SEEN)
@@ -101,11 +109,18 @@ class Context:
         other.hours = Store(0)
         return other
 
+    def in_years(self, life_years: NDArray[np.int64]) -> Context:
+        """Return a context that runs some years of the life alone, from 0 and rising, and shares all other parts."""
+        other = copy(self)
+        other._life_years = life_years
+        other._begin()
+        return other
+
     def site(self, scenario: Scenario) -> SiteContext:
         """Place, weather, demand and tariff bands of a scenario; InputError where they cannot be had."""
 
         def make() -> tuple[Scenario, SiteContext]:
-            return scenario, site_context_of(scenario, self.folder, self._parts.keep, self.kinds)
+            return scenario, site_context_of(scenario, self.folder, self._parts.keep, self.kinds, self._life_years)
 
         return self._sites.keep(id(scenario), make)[1]
 

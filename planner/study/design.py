@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
-from typing import Protocol, TypeVar
+from typing import Any, Protocol, TypeVar
 
 import numpy as np
 from numpy.typing import NDArray
@@ -68,7 +68,8 @@ class SiteContext:
     """What all options share: place, weather and demand.
 
     `draw_m3` (hours, years) is the water drawn from the tank, leakage included; `band_count` the largest number of
-    tariff bands that any source has.
+    tariff bands that any source has. `weather_of_year` gives the weather of every year of the life, `life_years` which
+    of these, from 0, are run; None where all are.
     """
 
     place: Place
@@ -77,6 +78,12 @@ class SiteContext:
     weather_of_year: NDArray[np.int64]
     draw_m3: Array
     band_count: int
+    life_years: NDArray[np.int64] | None = None
+
+    @property
+    def years_key(self) -> Hashable:
+        """Equal for sites of which the same years are run."""
+        return None if self.life_years is None else self.life_years.tobytes()
 
     @property
     def around(self) -> Surroundings:
@@ -85,9 +92,27 @@ class SiteContext:
 
 
 def site_context_of(
-    scenario: Scenario, folder: Path, keep: Keep = _make_anew, kinds: Sequence[SourceKind] = SOURCES
+    scenario: Scenario,
+    folder: Path,
+    keep: Keep = _make_anew,
+    kinds: Sequence[SourceKind] = SOURCES,
+    life_years: NDArray[np.int64] | None = None,
 ) -> SiteContext:
-    """Work out what all options share; what can be kept of it is asked of `keep`."""
+    """Work out what all options share; what can be kept of it is asked of `keep`.
+
+    Parameters
+    ----------
+    scenario : Scenario
+        The scenario.
+    folder : pathlib.Path
+        Folder to which paths in it are relative.
+    keep : callable, optional
+        Keeps parts by the values that they are made from; without it all is made anew.
+    kinds : sequence of SourceKind
+        The sources in order of priority.
+    life_years : ndarray of int, optional
+        Years of the life, from 0, that are to be run; all without it.
+    """
     years = scenario.finance.analysis_period_years
 
     def located() -> tuple[Place, WeatherYears]:
@@ -97,7 +122,7 @@ def site_context_of(
     place, weather = keep(("weather", digest(scenario, ("weather",))), located)
     top_ups = [kind for kind in kinds if isinstance(kind, TopUpSourceKind) and kind.described(scenario)]
     demand = (years, digest(scenario, ("weather", "run"), tables=("demand",)))
-    return SiteContext(
+    site = SiteContext(
         place=place,
         altitude_given=scenario.site.altitude_m is not None,
         weather=weather,
@@ -105,6 +130,26 @@ def site_context_of(
         draw_m3=keep(demand, lambda: hourly_demand_m3(scenario.demand, years)),
         band_count=max((bands.band_count for kind in top_ups if (bands := kind.bands(scenario))), default=1),
     )
+    if life_years is None:
+        return site
+    chosen = life_years.tobytes()
+    weather, of_year = keep(
+        ("weather", digest(scenario, ("weather",)), years, chosen),
+        lambda: _weather_of(site.weather, site.weather_of_year, life_years),
+    )
+    draw_m3 = keep((*demand, chosen), lambda: site.draw_m3[:, life_years])
+    return replace(site, weather=weather, weather_of_year=of_year, draw_m3=draw_m3, life_years=life_years)
+
+
+def _weather_of(
+    weather: WeatherYears, of_year: NDArray[np.int64], life_years: NDArray[np.int64]
+) -> tuple[WeatherYears, NDArray[np.int64]]:
+    """Keep the weather of some life years alone; the other years are given that of one of them."""
+    used = np.unique(of_year[life_years])
+    columns: dict[str, Any] = {
+        name: each[..., used] for name, each in vars(weather).items() if isinstance(each, np.ndarray)
+    }
+    return replace(weather, **columns), np.minimum(np.searchsorted(used, of_year), used.size - 1)
 
 
 def built_of(own: Scenario, sources: tuple[SourceKind, ...], site: SiteContext, keep: Keep = _make_anew) -> Built:
@@ -126,23 +171,28 @@ def built_of(own: Scenario, sources: tuple[SourceKind, ...], site: SiteContext, 
     InputError
         When hydraulics or outages show the scenario to be unworkable.
     """
-    years = site.draw_m3.shape[1]
-
+    years, run = site.weather_of_year.size, site.life_years
     weather = digest(own, ("weather",))
 
     def key(name: str, *tables: str) -> Hashable:
-        return name, weather, digest(own, ("weather", "run"), tables=tables, sources=(name,))
+        return name, weather, site.years_key, digest(own, ("weather", "run"), tables=tables, sources=(name,))
 
-    works = ("borehole", "pipeline", "pump", "controller", "cables")
-    pump = keep((years, digest(own, ("weather", "run"), tables=works)), lambda: pump_table(own, years))
+    works = digest(own, ("weather", "run"), tables=("borehole", "pipeline", "pump", "cables"))
+    state = years, site.years_key, own.controller.power_limit_w, works
+    pump = keep(state, lambda: pump_table(own, years, run))
     array, top_ups = None, []
     for source in sources:
         if source.has_array:
             array = keep(key(source, "sources", "controller", "cables"), partial(source.array, own, site.weather))
         if isinstance(source, TopUpSourceKind):
-            made = partial(source.top_up, own, site.around)
+            made = partial(_top_up, source, own, site)
             top_ups.append(keep(key(source, "sources", "controller", "cables", "pump"), made))
     return Built(option_name(sources), sources, own, pump, array, tuple(top_ups))
+
+
+def _top_up(source: TopUpSourceKind, own: Scenario, site: SiteContext) -> TopUpSource:
+    made = source.top_up(own, site.around)
+    return made if site.life_years is None else made.in_years(site.life_years)
 
 
 def option_of(
@@ -158,6 +208,7 @@ def option_of(
     sun = None
     if design.array is not None and design.sunny is not None:
         sun = design.sunny.sun(own, design.array, site.weather_of_year, tuple(strings))
+        sun = sun if site.life_years is None else sun.in_years(site.life_years)
     return Option(
         name=design.name,
         sources=design.sources,
@@ -173,7 +224,7 @@ def option_of(
     )
 
 
-def pump_table(scenario: Scenario, years: int) -> FlowTable:
+def pump_table(scenario: Scenario, years: int, run: NDArray[np.int64] | None = None) -> FlowTable:
     """Solve what flow the controller's output gives, the drop cable's loss taken off, by life year and month.
 
     Parameters
@@ -182,6 +233,8 @@ def pump_table(scenario: Scenario, years: int) -> FlowTable:
         The option's own scenario.
     years : int
         Life years.
+    run : ndarray of int, optional
+        Those of them, from 0 and rising, for which it is solved; all without it.
 
     Raises
     ------
@@ -190,7 +243,7 @@ def pump_table(scenario: Scenario, years: int) -> FlowTable:
     """
     limit_w = scenario.controller.power_limit_w
     try:
-        table = flow_table(scenario.borehole, scenario.pipeline, scenario.pump, limit_w, years)
+        table = flow_table(scenario.borehole, scenario.pipeline, scenario.pump, limit_w, years, run)
         return _through_drop_cable(table, scenario)
     except CannotDraw as error:
         raise InputError("", [Problem("borehole.pump_depth_m", str(error))]) from error

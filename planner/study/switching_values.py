@@ -30,7 +30,7 @@ MOST_OPTIONS = 3
 PRICES_TO = 3.0
 """Prices are tried from nothing to so many times their value."""
 DEMAND_PERCENT = (50.0, 75.0, 90.0, 100.0, 110.0, 125.0, 150.0)
-OUTAGES_H = (0.0, 4.0, 8.0, 12.0, 16.0, 20.0)
+OUTAGES_H = (0.0, 6.0, 12.0, 20.0)
 RATES_PERCENT = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0)
 """Values tried of what is no price."""
 _SMALL_CHANGE = 0.2

@@ -1,9 +1,14 @@
-"""Works as chosen tried in changed scenarios: their hours in the same passes, their money over arrays of trials."""
+"""Works as chosen tried in changed scenarios: their hours in the same passes, their money over arrays of trials.
+
+The hours of a change are run in some years of the life. What they change in these is added to what the comparison found
+for every year, between them in proportion to the distance from the years on either side: a trial that changes nothing
+gives exactly what the comparison gave.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -19,7 +24,11 @@ from planner.study.cases import Case
 from planner.study.context import Context
 from planner.study.evaluate import run_cases
 from planner.study.results import Result, laid_out, life_of, money_of, serves
+from planner.supply.run import Outcome
 
+YEARS_RUN = 5
+"""So many years of the life are run of each change."""
+_SHORTFALL = "shortfall_m3"
 Array = NDArray[np.float64]
 Integers = NDArray[np.int64]
 
@@ -93,20 +102,24 @@ def try_all(context: Context, chosen: Mapping[str, Result], trials: Sequence[Tri
     place_of = {name: place for place, name in enumerate(chosen)}
     at = np.array([place_of[trial.option] for trial in trials], dtype=np.int64)
     runs = np.ones(len(trials), dtype=bool)
+    years = next(iter(chosen.values())).outcome.demand_m3.shape[0]
+    some = context.in_years(years_run(years))
     cases: list[Case] = []
     for place, trial in enumerate(trials):
         if trial.scenario is None:
             continue
         case = Case.of(trial.scenario, chosen[trial.option].case.design)
-        runs[place] = _can_run(context, case)
+        runs[place] = _can_run(some, case)
         if runs[place]:
             at[place] = len(chosen) + len(cases)
             cases.append(case)
     every = [result.case for result in chosen.values()] + cases
-    done = [([place], result.outcome.taken(None)) for place, result in enumerate(chosen.values())]
+    found: list[tuple[Sequence[int], Outcome]] = [
+        ([place], result.outcome.taken(None)) for place, result in enumerate(chosen.values())
+    ]
     if cases:
-        done.append((list(range(len(chosen), len(every))), run_cases(context, cases)))
-    outcome = laid_out(done, len(every))
+        found.append((range(len(chosen), len(every)), _run(some, chosen, cases, years)))
+    outcome = laid_out(found, len(every))
     share, worst, longest = (
         outcome.delivered_share,
         outcome.worst_year_share,
@@ -120,6 +133,66 @@ def try_all(context: Context, chosen: Mapping[str, Result], trials: Sequence[Tri
         longest_short_days=np.where(runs, longest[at], np.inf),
         present_cost=np.where(runs, _costs(chosen, trials, every, at, quantities_of(outcome)), np.nan),
     )
+
+
+def years_run(years: int) -> Integers:
+    """Years of a life of so many, from 0, in which changes are run: the first, the last and some between."""
+    return np.unique(np.round(np.linspace(0, years - 1, YEARS_RUN)).astype(np.int64))
+
+
+def _run(some: Context, chosen: Mapping[str, Result], cases: Sequence[Case], years: int) -> Outcome:
+    """Run cases in some years, and carry what they change over to all years of what was found without the change."""
+    own = {case.design.name: chosen[case.design.name] for case in cases}
+    if years <= YEARS_RUN:
+        return run_cases(some, cases)
+    outcome = run_cases(some, [*(result.case for result in own.values()), *cases])
+    names = tuple(outcome.top_ups)
+    place = {name: at for at, name in enumerate(own)}
+    base = np.array([place[case.design.name] for case in cases])
+    whole = laid_out((([at], result.outcome.taken(None)) for at, result in enumerate(own.values())), len(own))
+    known, ran = _with_shortfall(whole.arrays(names)), _with_shortfall(outcome.arrays(names))
+    weights = _weights(years)
+    carried = {
+        name: _carried_over(known[name][base], values[base], values[len(own) :], weights)
+        for name, values in ran.items()
+    }
+    carried["delivered_m3"] = carried["demand_m3"] - carried.pop(_SHORTFALL)
+    return replace(Outcome.of_arrays("", carried), band_count=outcome.band_count)
+
+
+def _with_shortfall(arrays: dict[str, Array]) -> dict[str, Array]:
+    """Put what users miss in the place of what they get."""
+    delivered = arrays.pop("delivered_m3")
+    return arrays | {_SHORTFALL: np.maximum(arrays["demand_m3"] - delivered, 0.0)}
+
+
+def _carried_over(known: Array, base: Array, changed: Array, weights: Array) -> Array:
+    """Carry what a change does in the years run over to all years.
+
+    Parameters
+    ----------
+    known : ndarray, (cases, years, ...)
+        What was found for every year without the change.
+    base, changed : ndarray, (cases, years run, ...)
+        The same in the years run, and what is found there with the change.
+    weights : ndarray, (years, years run)
+        See `_weights`.
+
+    Returns
+    -------
+    ndarray, (cases, years, ...)
+        What becomes less is taken to do so in proportion, what becomes more by as much, so that nothing falls below 0.
+    """
+    less = np.divide(np.minimum(changed, base), base, out=np.ones_like(base), where=base > 0)
+    more = np.maximum(changed - base, 0.0)
+    less, more = (np.moveaxis(np.tensordot(weights, each, (1, 1)), 0, 1) for each in (less, more))
+    return np.asarray(known * less + more)
+
+
+def _weights(years: int) -> Array:
+    """Weight of each year that is run in each year of the life, (years, years run): the two on either side."""
+    run = years_run(years)
+    return np.array([np.interp(np.arange(years), run, unit) for unit in np.eye(run.size)]).T
 
 
 def _costs(

@@ -29,7 +29,7 @@ def sentences(study: Study) -> list[str]:
     list of str
     """
     if study.scenario.priced:
-        said = [_verdict(study), _why_none(study), runner_up(study), worth_of_top_up(study), _levels(study)]
+        said = [_verdict(study), _why_none(study), runner_up(study), _worth_of_top_up(study), _levels(study)]
     elif study.best is None:
         said = [_service(study), _why_none(study)]
     else:
@@ -104,7 +104,7 @@ def _only_one(missed: OptionResult, study: Study) -> str:
     return text("answer.only_one_share", option=missed.name, points=points)
 
 
-def worth_of_top_up(study: Study) -> str | None:
+def _worth_of_top_up(study: Study) -> str | None:
     """Compare the sun alone with the best option that adds grid or generator to it."""
     sunny = [option for option in study.ranked if option.has_array]
     alone = next((option for option in sunny if len(option.sources) == 1), None)

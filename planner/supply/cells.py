@@ -34,6 +34,10 @@ class Cells:
         column, variant = np.divmod(np.flatnonzero(chosen.T), variants)
         return Cells(variant, column, variant * columns + column, of_column[column])
 
+    def some(self, which: Integers) -> Cells:
+        """Return some of them, by their places among these."""
+        return Cells(self.variant[which], self.column[which], self.place[which], self.series[which])
+
     @property
     def count(self) -> int:
         """Number of cells."""
@@ -53,7 +57,7 @@ def over_day(flow: Array) -> Array:
 
     NumPy sums a single column in another order, and the last bit must not depend on how many cells stand together.
     """
-    result: Array = flow.sum(axis=0) if flow.shape[1] > 1 else flow.cumsum(axis=0)[-1]
+    result: Array = np.add.reduce(flow, axis=0) if flow.shape[1] > 1 else flow.cumsum(axis=0)[-1]
     return result
 
 
@@ -63,7 +67,7 @@ def hours_with_some(flow: Array) -> list[bool]:
 
 
 def side_by_side(columns: Integers) -> Columns:
-    """Return a slice in place of columns that stand side by side in rising order, which is faster."""
-    if columns.size and columns[-1] - columns[0] == columns.size - 1 and (np.diff(columns) == 1).all():
+    """Return a slice in place of columns, each once and in rising order, that stand side by side: it is faster."""
+    if columns.size and columns[-1] - columns[0] == columns.size - 1:
         return slice(int(columns[0]), int(columns[-1]) + 1)
     return columns

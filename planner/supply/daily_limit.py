@@ -7,25 +7,36 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import Cells, Columns, over_day
+from planner.supply.cells import Cells, Columns, Integers, over_day
 
 Array = NDArray[np.float64]
+
+_TINY = 1e-9
 
 
 class OpenDay(Protocol):
     """One day of some cells: sun and draw (24, cells), the level at its beginning and the tank (cells,) [m³].
 
-    `top_up_level` and `top_up_m3` (cells,) are the highest level to which top-up fills and the most that it could add.
+    `of_series` are sun and draw of all hourly series, (24, series), `drawn` (cells,) is the draw of the day.
+    Once it is over, `level` is that at the end of each hour, `short` the shortfall and `idle` the sun's water that
+    found no room, each (24, cells).
     """
 
-    sun: Array
-    draw: Array
-    net: Array
+    of_series: tuple[Array, Array]
+    drawn: Array
     first: Array
     volume: Array
-    ahead: Array
-    top_up_level: Array
-    top_up_m3: Array
+    level: Array
+    short: Array
+    idle: Array
+
+    @property
+    def sun(self) -> Array:
+        """Sun of the cells."""
+
+    @property
+    def draw(self) -> Array:
+        """Draw of the cells."""
 
 
 class DailyLimit:
@@ -46,35 +57,31 @@ class DailyLimit:
     def __init__(self, limit_m3: Array) -> None:
         self.limit_m3 = limit_m3
 
+    def might_hold(self, cells: Cells, day: OpenDay) -> Integers:
+        """Find, of a day that was worked out without the limit, the cells in which it might have held something back.
+
+        With P the water pumped until the end of an hour, nothing is held back where P, the sun that found no room in
+        the hour and, if a top-up added to it, the sun still to come are together within the limit in every hour.
+        """
+        limit = self.limit_m3[cells.column] - _TINY
+        most = day.level[-1] - day.first + day.drawn - over_day(day.short) + over_day(day.idle)
+        near = np.flatnonzero(most > limit)
+        if not near.size:
+            return near
+        sun, draw = (cells.some(near).of(flow) for flow in day.of_series)
+        idle = day.idle[:, near]
+        pumped = day.level[:, near] - day.first[near] + np.cumsum(draw - day.short[:, near], axis=0)
+        topped_up = np.diff(pumped, axis=0, prepend=0.0) - sun + idle > _TINY
+        booked = pumped + idle + _to_come(sun) * topped_up
+        return near[(booked > limit[near]).any(axis=0)]
+
     def open_day(self, cells: Cells, day: OpenDay) -> None:
         """Begin a day of some cells."""
-        self.volume, self.left = day.volume, self.limit_m3[cells.column]
-        self.left[self.spared(day)] = np.inf
-        held = np.flatnonzero(np.isfinite(self.left))
-        self.binds = held.size > 0
-        if not self.binds:
-            return
+        self.left = self.limit_m3[cells.column]
         self.barred, self.allowed, self.zeros = (np.zeros_like(self.left) for _ in range(3))
         self.more = np.zeros(self.left.shape, dtype=bool)
-        sun, draw = day.sun[:, held], day.draw[:, held]
-        sun_to_come, room_to_come = np.empty_like(sun), np.empty_like(sun)
-        sun_to_come[-1], room_to_come[-1] = 0.0, day.volume[held]
-        for hour in range(len(sun) - 1, 0, -1):
-            np.add(sun_to_come[hour], sun[hour], out=sun_to_come[hour - 1])
-            np.multiply(draw[hour], sun_to_come[hour - 1] > 0, out=room_to_come[hour - 1])
-            room_to_come[hour - 1] += room_to_come[hour]
-        self.sun_to_come, self.room_to_come = np.zeros_like(day.sun), np.zeros_like(day.sun)
-        self.sun_to_come[:, held], self.room_to_come[:, held] = sun_to_come, room_to_come
-
-    def spared(self, day: OpenDay) -> NDArray[np.bool_]:
-        """Cells that the limit cannot hold back in a day.
-
-        Top-up adds no more than to its highest level, nor the sun than to the rim: where even that is within the limit.
-        """
-        sun, draw = over_day(day.sun), over_day(day.draw)
-        top_up = np.minimum(np.maximum(day.top_up_level - day.first + draw, 0.0), day.top_up_m3)
-        most: Array = np.minimum(day.volume - day.first + draw, sun + top_up)
-        return most <= self.left
+        self.sun_to_come = _to_come(day.sun)
+        self.room_to_come = day.volume + _to_come(day.draw * (self.sun_to_come + day.sun > 0))
 
     def hold_sun(self, sun_m3: Array, ahead: Array) -> None:
         """Take off the sun's water beyond today's allowance, which is `barred`, nil or below."""
@@ -96,3 +103,10 @@ class DailyLimit:
         """Give back what the sun was booked for but found no room, and count barred water as idle sun."""
         self.left += idle_m3
         idle_m3 -= self.barred
+
+
+def _to_come(flow: Array) -> Array:
+    """Sum what is still to come after each hour, (24, cells)."""
+    result = np.zeros_like(flow)
+    np.cumsum(flow[:0:-1], axis=0, out=result[-2::-1])
+    return result

@@ -18,6 +18,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, fields
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -26,6 +27,7 @@ from planner.supply.cells import DAY, Cells, Integers, hours_with_some, over_day
 from planner.supply.daily_limit import DailyLimit
 from planner.supply.quiet import QuietDays
 from planner.supply.topup import FloatSwitch, TopUp, TopUpSeries, TopUpTotals
+from planner.supply.topup_day import TopUpDay
 
 Array = NDArray[np.float64]
 
@@ -125,13 +127,13 @@ class Trace:
         flows = (("level_m3", 0), ("shortfall_m3", 0), ("idle_m3", 0), ("top_up_m3", 1))
         return Trace(*(np.concatenate([getattr(part, name) for part in parts], axis=axis) for name, axis in flows))
 
-    def keep(self, day: slice, level: Array, short: Array, idle: Array, cells: Cells, top_ups: Sequence[TopUp]) -> None:
-        """Copy one day's flows, (24, cells), of all cells."""
-        for whole, flow in ((self.level_m3, level), (self.shortfall_m3, short), (self.idle_m3, idle)):
-            whole[day].reshape(DAY, -1)[:, cells.place] = flow
-        for whole, top_up in zip(self.top_up_m3, top_ups, strict=True):
-            if top_up.serves:
-                whole[day].reshape(DAY, -1)[:, cells.place[top_up.here]] = top_up.added
+    def keep(self, day: slice, step: _Day) -> None:
+        """Copy one day's flows of all cells."""
+        place = step.cells.place
+        for whole, flow in ((self.level_m3, step.level), (self.shortfall_m3, step.short), (self.idle_m3, step.idle)):
+            whole[day].reshape(DAY, -1)[:, place] = flow
+        for source, top_up in step.top_ups.items():
+            self.top_up_m3[source][day].reshape(DAY, -1)[:, place[top_up.here]] = top_up.added
 
 
 def run_hours(
@@ -204,7 +206,7 @@ def run_hours(
     users_sum = None if users_share is None else np.zeros((month_count, *shape))
     top_ups: list[TopUp] = []
     for place, (series, switch) in enumerate(sources):
-        top_ups.append(TopUp(series, switch, shape, month_count, top_ups))
+        top_ups.append(TopUp(series, switch, shape, month_count))
         if isinstance(start, State):
             top_ups[-1].resume(start.on[place], start.running[place], start.run_left_h[place])
         else:
@@ -213,12 +215,12 @@ def run_hours(
     run = start.short_days if isinstance(start, State) else np.zeros(shape)
     short_days = _ShortDays(draw_m3, run, month_count)
     record = _blank_trace(len(top_ups), hours, shape) if trace else None
-    quiet_days = QuietDays(volume, top_ups, limit, of_column)
+    quiet_days = QuietDays(volume, top_ups, limit, of_column, sun_m3, draw_m3)
 
     for begin in range(0, hours, DAY):
         day, month = slice(begin, begin + DAY), months[begin]
         sun, draw = sun_m3[day], draw_m3[day]
-        quiet = quiet_days.of(sun, draw, level)
+        quiet = quiet_days.of(begin // DAY, level)
         settled = needed & quiet.holds & (not trace)
         cells = Cells.where(needed & ~settled, of_column)
         level_then = level.reshape(-1)[cells.place]
@@ -226,12 +228,13 @@ def run_hours(
         quiet.add_idle(settled, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
         missing = users_missing = np.zeros(0)
         if cells.count:
-            step = _Day(cells.of(sun), cells.of(draw), level_then, volume.reshape(-1)[cells.place])
-            for top_up in top_ups:
-                top_up.open_day(day, cells, step)
-            if limit is not None:
-                limit.open_day(cells, step)
-            step.run(top_ups, limit)
+            step = _Day.of(day, sun, draw, cells, level_then, volume, top_ups)
+            step.run(None)
+            if limit is not None and (held := limit.might_hold(cells, step)).size:
+                again = _Day.of(day, sun, draw, cells.some(held), level_then[held], volume, top_ups)
+                limit.open_day(again.cells, again)
+                again.run(limit)
+                step.replace(held, again)
             level.reshape(-1)[cells.place] = step.level[-1]
             missing = users_missing = over_day(step.short)
             cells.add(sums["shortfall_m3"][month], missing)
@@ -240,10 +243,10 @@ def run_hours(
                 cells.add(users_sum[month], users_missing)
             cells.add(sums["idle_m3"][month], over_day(step.idle))
             cells.add(sums["idle_kwh"][month], over_day(step.idle * cells.of(sun_kwh_per_m3[day])))
-            for top_up in top_ups:
-                top_up.close_day(day, month, sums["sun_shift_kwh"][month])
+            for top_up_day in step.top_ups.values():
+                top_up_day.close(month, sums["sun_shift_kwh"][month])
             if record is not None:
-                record.keep(day, step.level, step.short, step.idle, cells, top_ups)
+                record.keep(day, step)
         short_days.count(begin // DAY, month, cells, missing, users_missing)
 
     totals = Totals(
@@ -265,25 +268,51 @@ class _Day:
     """One day of some cells, stepped through hour by hour: flows (24, cells) [m³].
 
     `level` is that at the end of each hour, `short` the shortfall, `idle` the sun's water that found no room; `net` is
-    sun less draw, `ahead` (cells,) the level to which the hour at work leads before rim and floor. `top_up_level` is
-    the highest level to which top-up fills, `top_up_m3` the most that it could add in the day, each (cells,).
+    sun less draw, `per_fall` one over draw less sun, `drawn` (cells,) the draw of the day, `ahead` (cells,) the level
+    to which the hour at work leads before rim and floor; `of_series` are sun and draw of all series. `top_ups` are the
+    sources that serve any of the cells, by their place in the order.
     """
 
-    def __init__(self, sun: Array, draw: Array, level: Array, volume: Array) -> None:
-        self.sun, self.draw, self.volume = sun, draw, volume
-        self.net = sun - draw
-        self.top_up_level, self.top_up_m3 = np.zeros_like(level), np.zeros_like(level)
-        self.first, self.ahead = level, np.empty_like(level)
-        self.level, self.short, self.idle = np.empty_like(sun), np.empty_like(sun), np.zeros_like(sun)
+    def __init__(self, sun: Array, draw: Array, cells: Cells, level: Array, volume: Array) -> None:
+        net = sun - draw  # of the series, which are fewer than the cells
+        self.of_series, self.drawn = (sun, draw), over_day(draw)[cells.series]
+        self.net, self.per_fall = cells.of(net), cells.of(1 / np.maximum(-net, _TINY))
+        self.cells, self.first, self.volume = cells, level, volume.reshape(-1)[cells.place]
+        self.ahead = np.empty_like(level)
+        self.level, self.short, self.idle = (np.zeros_like(self.net) for _ in range(3))
+        self.top_ups: dict[int, TopUpDay] = {}
 
-    def run(self, top_ups: Sequence[TopUp], limit: DailyLimit | None) -> None:
+    @staticmethod
+    def of(
+        day: slice, sun: Array, draw: Array, cells: Cells, level: Array, volume: Array, top_ups: Sequence[TopUp]
+    ) -> _Day:
+        """Begin a day of some cells, whose level is (cells,); sun and draw are of all series."""
+        step = _Day(sun, draw, cells, level, volume)
+        for place, top_up in enumerate(top_ups):
+            seat = TopUpDay(top_up, day, cells, step, tuple(step.top_ups.values()))
+            if seat.cells.count:
+                step.top_ups[place] = seat
+        return step
+
+    @cached_property
+    def sun(self) -> Array:
+        """Water that the sun pumps, were there room [m³]."""
+        return self.cells.of(self.of_series[0])
+
+    @cached_property
+    def draw(self) -> Array:
+        """Water drawn [m³]."""
+        return self.cells.of(self.of_series[1])
+
+    def run(self, limit: DailyLimit | None) -> None:
         """Step through the hours."""
         volume, ahead, level = self.volume, self.ahead, self.first
-        limit = limit if limit is not None and limit.binds else None
         held = np.empty_like(ahead)
-        working = [top_up for top_up in top_ups if top_up.serves]
+        working = tuple(self.top_ups.values())
         zeros = np.zeros_like(ahead)  # whole arrays are faster here than numbers
-        for hour, shines in enumerate(hours_with_some(self.sun)):
+        sun = self.of_series[0]
+        sun = sun[:, np.bincount(self.cells.series, minlength=sun.shape[1]) > 0]
+        for hour, shines in enumerate(hours_with_some(sun)):
             np.add(level, self.net[hour], out=ahead)
             if limit is not None and shines:
                 limit.hold_sun(self.sun[hour], ahead)
@@ -301,6 +330,13 @@ class _Day:
             np.subtract(ahead, held, out=idle)
             if limit is not None:
                 limit.release(idle)
+
+    def replace(self, cells: Integers, other: _Day) -> None:
+        """Take over what `other` did in some of the cells, which are all of its own."""
+        for name in ("level", "short", "idle"):
+            getattr(self, name)[:, cells] = getattr(other, name)
+        for place, top_up in other.top_ups.items():
+            self.top_ups[place].replace(cells, self.cells.count, top_up)
 
 
 def _blank_trace(sources: int, hours: int, shape: tuple[int, ...]) -> Trace:

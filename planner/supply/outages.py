@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
@@ -33,8 +35,9 @@ def outages_of(outages: Outages, years: int, seed: int) -> Array:
     return np.stack([_drawn_year(hourly, outages.mean_duration_h, first, random) for random in randoms], axis=1)
 
 
+@lru_cache(maxsize=8)
 def outage_share(hours_per_day: float, mean_duration_h: float, years: int, seed: int) -> Array:
-    """Share of each hour without grid, drawn anew for each year, (8760, years).
+    """Share of each hour without grid, drawn anew for each year, (8760, years); read-only, as it is kept.
 
     The grid is on and off in turn for exponentially distributed times whose means give the wanted hours per day; the
     exact time off within each hour is taken. Year k draws the same outages however many years are asked for.
@@ -49,7 +52,7 @@ def outage_share(hours_per_day: float, mean_duration_h: float, years: int, seed:
         How many years, and the seed.
     """
     if hours_per_day * 365 < _LEAST_HOURS:
-        return np.zeros((HOURS, years))
+        return _read_only(np.zeros((HOURS, years)))
     off_share = hours_per_day / 24
     mean_on_h = mean_duration_h * (1 - off_share) / off_share
     edges = np.arange(HOURS + 1.0)
@@ -68,7 +71,12 @@ def outage_share(hours_per_day: float, mean_duration_h: float, years: int, seed:
             offs_h.append(off_h + np.cumsum(pairs * is_off))
             time_h, off_h = knots_h[-1][-1], offs_h[-1][-1]
         result[:, year] = np.diff(np.interp(edges, np.concatenate(knots_h), np.concatenate(offs_h)))
-    return np.clip(result, 0.0, 1.0)
+    return _read_only(np.clip(result, 0.0, 1.0))
+
+
+def _read_only(array: Array) -> Array:
+    array.flags.writeable = False
+    return array
 
 
 def start_rates(month_hours: ArrayLike, mean_duration_h: float, start_weights: ArrayLike) -> tuple[Array, float]:

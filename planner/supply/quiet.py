@@ -16,7 +16,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from planner.supply.cells import Integers, over_day
+from planner.supply.cells import DAY, Integers
 from planner.supply.daily_limit import DailyLimit
 from planner.supply.topup import TopUp
 
@@ -30,13 +30,15 @@ class Quiet:
     """One day, were it quiet: arrays (variants, columns).
 
     `holds` tells where it is, `end_m3` is the level at its end; `below_rim_m3` is how far the tank was from full at its
-    beginning, below nil. `rise_m3` (24, series) is M, `of_column` (columns,) the series of each column.
+    beginning, below nil. `rise_m3` (24, series) is M, `grows` where it is more than an hour before, `of_column`
+    (columns,) the series of each column.
     """
 
     holds: NDArray[np.bool_]
     end_m3: Array
     below_rim_m3: Array
     rise_m3: Array
+    grows: NDArray[np.bool_]
     of_column: Integers
 
     def add_idle(self, settled: NDArray[np.bool_], kwh_per_m3: Array, idle_m3: Array, idle_kwh: Array) -> None:
@@ -49,8 +51,7 @@ class Quiet:
         begins, series = begins[:, fills], self.of_column[fills]
         rise, kwh_per_m3 = self.rise_m3[:, series], kwh_per_m3[:, series]
         before, now, kwh = np.zeros_like(begins), np.empty_like(begins), np.zeros_like(begins)
-        grows = np.diff(rise, axis=0, prepend=-np.inf) > 0
-        grows &= rise + highest[fills] > 0
+        grows = self.grows[:, series] & (rise + highest[fills] > 0)
         for hour in np.flatnonzero(grows.any(axis=1)):
             np.add(begins, rise[hour], out=now)
             np.maximum(now, 0.0, out=now)
@@ -65,11 +66,18 @@ class Quiet:
 class QuietDays:
     """Finds the quiet days of (variants, columns) with tanks `volume_m3`, sources `top_ups` and maybe a daily limit.
 
-    `of_column` is the hourly series of each column.
+    `of_column` is the hourly series of each column, whose sun and draw are (hours, series); all that does not depend on
+    the tank is found for all days at once.
     """
 
     def __init__(
-        self, volume_m3: Array, top_ups: Sequence[TopUp], limit: DailyLimit | None, of_column: Integers
+        self,
+        volume_m3: Array,
+        top_ups: Sequence[TopUp],
+        limit: DailyLimit | None,
+        of_column: Integers,
+        sun_m3: Array,
+        draw_m3: Array,
     ) -> None:
         self.volume, self.top_ups, self.of_column = volume_m3, top_ups, of_column
         self.limit_m3 = None if limit is None else limit.limit_m3 - _TINY
@@ -77,23 +85,29 @@ class QuietDays:
         for top_up in top_ups:
             own = self.lowest[:, top_up.columns]
             self.lowest[:, top_up.columns] = np.maximum(own, top_up.start + _TINY)
+        by_day = (-1, DAY, sun_m3.shape[1])
+        sums = (sun_m3 - draw_m3).reshape(by_day)
+        self.rise, self.grows = np.empty_like(sums), np.ones(sums.shape, dtype=bool)
+        self.rise[:, 0] = sums[:, 0]
+        for hour in range(1, DAY):  # several times faster than accumulating over the hours
+            sums[:, hour] += sums[:, hour - 1]
+            np.maximum(self.rise[:, hour - 1], sums[:, hour], out=self.rise[:, hour])
+            np.greater(sums[:, hour], self.rise[:, hour - 1], out=self.grows[:, hour])
+        self.fall, self.end = sums.min(axis=1), sums[:, -1].copy()
+        sums -= self.rise
+        self.fall_from_rim, self.end_from_rim = sums.min(axis=1), sums[:, -1].copy()
+        self.sun = sun_m3.reshape(by_day).sum(axis=1)
 
-    def of(self, sun_m3: Array, draw_m3: Array, level: Array) -> Quiet:
-        """Look at one day, whose sun and draw are (24, series), from the levels at its beginning."""
-        sums = sun_m3 - draw_m3
-        rise = np.empty_like(sums)
-        rise[0] = sums[0]
-        for hour in range(1, len(sums)):  # several times faster than accumulating over the first axis
-            sums[hour] += sums[hour - 1]
-            np.maximum(rise[hour - 1], sums[hour], out=rise[hour])
-        under = sums - rise
-        below_rim = level - self.volume
-        holds = level + sums.min(axis=0)[self.of_column] > self.lowest
-        holds &= self.volume + under.min(axis=0)[self.of_column] > self.lowest
+    def of(self, day: int, level: Array) -> Quiet:
+        """Look at one day from the levels at its beginning."""
+        column = self.of_column
+        rise, below_rim = self.rise[day], level - self.volume
+        holds = level + self.fall[day][column] > self.lowest
+        holds &= self.volume + self.fall_from_rim[day][column] > self.lowest
         for top_up in self.top_ups:
             holds[:, top_up.columns] &= top_up.rests
         if self.limit_m3 is not None:
-            pumped = over_day(sun_m3)[self.of_column] - np.maximum(below_rim + rise[-1, self.of_column], 0.0)
+            pumped = self.sun[day][column] - np.maximum(below_rim + rise[-1, column], 0.0)
             holds &= pumped < self.limit_m3
-        end = np.minimum(level + sums[-1, self.of_column], self.volume + under[-1, self.of_column])
-        return Quiet(holds, end, below_rim, rise, self.of_column)
+        end = np.minimum(level + self.end[day][column], self.volume + self.end_from_rim[day][column])
+        return Quiet(holds, end, below_rim, rise, self.grows[day], column)

@@ -33,6 +33,10 @@ class Sun:
     efficiency: float
     cable_loss_per_w: float = 0.0
 
+    def in_years(self, years: NDArray[np.int64]) -> Sun:
+        """Some years of the life alone, from 0."""
+        return replace(self, weather_of_year=self.weather_of_year[years], ageing=self.ageing[years])
+
 
 @dataclass(frozen=True)
 class TopUpSource:
@@ -75,6 +79,10 @@ class TopUpSource:
         mine, theirs = self.bands, other.bands
         alike = mine is theirs or (mine is not None and theirs is not None and np.array_equal(mine, theirs))
         return alike and self.band_count == other.band_count
+
+    def in_years(self, years: NDArray[np.int64]) -> TopUpSource:
+        """Some years of the life alone, from 0."""
+        return replace(self, available=self.available[:, years], power_w=self.power_w[:, years])
 
     def within(self, hours: slice) -> TopUpSource:
         """Some hours of it alone."""

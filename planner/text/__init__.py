@@ -13,6 +13,7 @@ from __future__ import annotations
 
 from contextlib import contextmanager
 from contextvars import ContextVar
+from functools import cache
 from importlib import import_module
 from pkgutil import iter_modules
 from string import Formatter
@@ -107,13 +108,13 @@ def figure_definition(key: str) -> str:
     return _figure(key)[1]
 
 
-def model_words(english: str) -> str:
+def model_words(english: str, *shorter: str) -> str:
     """What the scenario's models or the catalogue of figures say in English (a name, a unit, a source), as it is said.
 
-    In English where the language in use has no words for it.
+    The first of what is given for which the language in use has words; in English where it has none.
     """
     words: dict[str, str] = getattr(_module(), "MODEL_WORDS", {})
-    return words.get(english, english)
+    return next((words[each] for each in (english, *shorter) if each in words), english)
 
 
 def option_label(name: str) -> str:
@@ -185,8 +186,13 @@ def _figure(key: str) -> tuple[str, str]:
 
 
 def _module() -> ModuleType:
-    return import_module(f"{__name__}.{_language.get().split('-')[0]}")
+    return _module_of(_language.get())
+
+
+@cache
+def _module_of(language: str) -> ModuleType:
+    return import_module(f"{__name__}.{language.split('-')[0]}")
 
 
 def _english() -> ModuleType:
-    return import_module(f"{__name__}.{FIRST_LANGUAGE}")
+    return _module_of(FIRST_LANGUAGE)

@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from planner.scenario.waterworks import Borehole, Pipeline, Pump
-from planner.water.ageing import ageing_of
+from planner.water.ageing import Ageing, ageing_of
 from planner.water.head import SystemHead, system_head
 from planner.water.properties import water_density_kg_m3
 from planner.water.pump import hydraulic_power_w, pump_model
@@ -166,7 +166,12 @@ class DutyCurves:
 
 
 def flow_table(
-    borehole: Borehole, pipeline: Pipeline, pump: Pump, power_limit_w: float | None = None, years: int = 1
+    borehole: Borehole,
+    pipeline: Pipeline,
+    pump: Pump,
+    power_limit_w: float | None = None,
+    years: int = 1,
+    run: NDArray[np.int64] | None = None,
 ) -> FlowTable:
     """Solve, for each life year and month, the flow that every motor input gives at this site.
 
@@ -178,6 +183,8 @@ def flow_table(
         Largest motor input that the controller gives [W]; without it the pump's rated power.
     years : int
         Life years, through which the works age; the table has one year where nothing does.
+    run : ndarray of int, optional
+        Those of them, from 0 and rising, for which it is solved; all without it. The first counts as the first year.
 
     Raises
     ------
@@ -196,6 +203,8 @@ def flow_table(
     """
     system, model = system_head(borehole, pipeline), pump_model(pump)
     aged = ageing_of(borehole, pump, years)
+    if run is not None:
+        aged, years = Ageing(*(each[run] for each in vars(aged).values())), run.size
     states = np.stack(
         np.broadcast_arrays(
             system.static_level_m + aged.level_fall_m[:, np.newaxis],

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
+from functools import cache
 from typing import Literal, NamedTuple, Self
 
 import numpy as np
@@ -11,7 +12,8 @@ from numpy.typing import NDArray
 
 from planner.scenario.waterworks import Borehole, Pump
 from planner.water.head import SystemHead
-from planner.water.pump import PumpModel, rising_root
+from planner.water.pump import PumpModel
+from planner.water.root import rising_root
 
 Array = NDArray[np.float64]
 Limit = Literal["rated speed", "safe yield", "power limit", "intake level"]
@@ -201,18 +203,23 @@ class WorkingRange:
 
     Attributes
     ----------
-    start_m3h, full_m3h : array
-        Least and largest flow [m3/h].
+    full_m3h : array
+        Largest flow [m3/h].
     limit : array of int
         What sets the largest, an index of LIMITS.
     works : array of bool
         Whether the pump gives any water.
     """
 
-    start_m3h: Array
     full_m3h: Array
     limit: NDArray[np.int64]
     works: NDArray[np.bool_]
+    _start_m3h: Callable[[], Array]
+
+    @property
+    def start_m3h(self) -> Array:
+        """Least flow [m3/h], found only where it is asked for."""
+        return np.where(self.works, self._start_m3h(), 0.0)
 
 
 def working_range(
@@ -283,12 +290,15 @@ def working_range(
     covered = system.drawdown.flow_at(np.maximum(cover, 0) / at.drawdown_growth)
     limit = np.where(full > covered, LIMITS.index("intake level"), limit)
     full = np.minimum(full, covered)
-    start = np.minimum(flow_at(model.min_speed), full)
     works = ~(dry | beyond)
+
+    @cache
+    def start() -> Array:
+        return np.minimum(flow_at(model.min_speed), full)
 
     over = works & (work(system, model, full, at).input_w > bounds.power_limit_w * (1 + 1e-9))
     if over.any():
-        start_w = work(system, model, start, at).input_w
+        start_w = work(system, model, start(), at).input_w
         weak = over & (start_w > bounds.power_limit_w)
         case = worst(weak, start_w)
         if case is not None:
@@ -297,10 +307,10 @@ def working_range(
         if held.any():
             full[held] = rising_root(
                 lambda flow, *state: work(system, model, flow, Condition(*state)).input_w - bounds.power_limit_w,
-                start[held],
+                start()[held],
                 full[held],
                 *at.only(held),
             )
         limit = np.where(over, LIMITS.index("power limit"), limit)
         works &= ~weak
-    return WorkingRange(np.where(works, start, 0.0), np.where(works, full, 0.0), limit, works)
+    return WorkingRange(np.where(works, full, 0.0), limit, works, start)

@@ -56,6 +56,7 @@ class Edge:
 EDGES = [
     Edge("rated_figures", "pump.rated_power_w", 2400, 6000, "caution"),
     Edge("rated_figures", "pump.rated_power_w", 1600, 1420, "caution", extra={"pump.motor_efficiency_percent": 90}),
+    Edge("largest_flow", "pump.max_flow_m3h", 9, 90, "caution"),
     Edge("current", "pump.plate.current_a", 16, 5),
     Edge("speed_range", "pump.plate.speed_min_rpm", 1200, 2990, "caution"),
     Edge("frame", "borehole.casing_inner_diameter_mm", 150, 80),

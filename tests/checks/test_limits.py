@@ -20,6 +20,7 @@ FULL_SITE: dict[str, tuple[float | str, str]] = {
     "irradiation": (40, "%"),
     "air_temperature": (12, "K"),
     "rated_figures": (20, "%"),
+    "largest_flow": (4 * 5, "m3/h"),
     "current": (PLATE["current_a"], "A"),
     "speed_range": (90, "%"),
     "frame": (4 * 25.4, "mm"),
@@ -132,6 +133,7 @@ VALUES: list[tuple[str, float, dict[str, Any]]] = [
     # February 24.5 deg C; 32 and 30, 32 and 31 deg C at sea level there, and 1200 m up
     ("air_temperature", 24.5 - ((0.6 * (32 + 32) + 0.4 * (30 + 31)) / 2 - 6.5 * 1.2), {}),
     ("rated_figures", 100 * HYDRAULIC_W / 2400, {}),
+    ("largest_flow", 45, {"pump.max_flow_m3h": 45}),
     ("lift", 48 + 14, {}),
     ("insulation", 155 - 20, {}),
     ("below_motor", 96 - 78 - 0.8, {}),

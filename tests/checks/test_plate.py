@@ -37,7 +37,7 @@ def test_every_line_is_decoded() -> None:
     assert lines["dc_supply"].printed == "100 to 420 V"
     assert lines["speed"].printed == "1200 to 3000 rpm"
     assert all(line.printed != "not given" for line in lines.values())
-    assert {line.outcome for line in lines.values()} == {"pass", None}
+    assert {line.outcome for line in lines.values()} == {"pass"}
 
 
 def test_lines_that_are_not_given_say_what_to_look_for() -> None:
@@ -55,7 +55,7 @@ def test_each_line_says_what_this_site_asks_of_it() -> None:
     assert lines["frequency"].asks == "50 Hz from the grid, 60 Hz from the generator"
     assert lines["frequency"].outcome == "pass"
     assert lines["frame"].asks == "goes into a casing of 150 mm"
-    assert lines["largest_flow"].outcome is None
+    assert lines["largest_flow"].asks == ""
 
 
 def test_a_line_takes_the_worst_of_its_checks() -> None:

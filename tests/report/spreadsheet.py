@@ -152,6 +152,15 @@ def _counted(value: Any) -> np.ndarray:
                      for each in flat])  # fmt: skip
 
 
+def _exact(one: Any, other: Any) -> Any:
+    """Whether two values, or those of two ranges place by place, are the same as texts; nothing is the empty text."""
+    first, second = (np.atleast_1d(np.asarray(each, dtype=object)) for each in (one, other))
+    same = [
+        str("" if a is None else a) == str("" if b is None else b) for a, b in zip(first.flat, second.flat, strict=True)
+    ]
+    return np.array(same, dtype=object).reshape(first.shape)
+
+
 def _index(block: np.ndarray, place: Any) -> Any:
     # Beyond the range is an error, which only matters where IF takes it.
     number = int(_single(place)) - 1
@@ -170,5 +179,13 @@ _FUNCTIONS: dict[str, Callable[..., Any]] = {
     "PMT": lambda *terms: float(npf.pmt(*(float(_single(each)) for each in terms))),
     "IRR": lambda flows, guess: float(npf.irr(_counted(flows))),
     "N": lambda value: float(_single(value)) if isinstance(_single(value), int | float) else 0.0,
-    "ISBLANK": lambda value: _single(value) is None,
+    "ISBLANK": lambda value: np.array([each is None for each in np.atleast_1d(value).ravel()]).reshape(np.shape(value)),
+    "ISNUMBER": lambda value: isinstance(_single(value), int | float),
+    "EXACT": lambda one, other: _exact(one, other),
+    "COUNTIF": lambda block, word: float(sum(each == word for each in np.atleast_1d(block).ravel())),
+    "AND": lambda *conditions: all(bool(_single(each)) for each in conditions),
+    "OR": lambda *conditions: any(bool(_single(each)) for each in conditions),
+    "CONCATENATE": lambda *parts: "".join(str(_single(each)) for each in parts),
+    "SUBSTITUTE": lambda words, old, new: str(_single(words)).replace(old, str(_single(new))),
+    "MATCH": lambda wanted, block, _: float(list(np.atleast_1d(block).ravel()).index(_single(wanted)) + 1),
 }

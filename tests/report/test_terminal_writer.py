@@ -56,3 +56,13 @@ def test_notes_are_indented_and_blocks_of_another_kind_stand_apart() -> None:
     chart = Chart("c", "lines", "t", "a", (), Axis(), Axis())
     shown = on_terminal([Heading("Site"), Text("one"), Text("two"), chart, Text("aside", "note"), Heading("More")])
     assert [line.rstrip() for line in shown.splitlines()] == ["Site", "one", "two", "", "    aside", "", "More"]
+
+
+def test_no_key_is_cut_and_no_column_of_words_vanishes() -> None:
+    key = "demand.users[1].litres_per_person_day"
+    columns = (Column("key", "Key"), *(Column(f"{place}", "Life-cycle cost") for place in range(6)))
+    row = Row("only", {"key": Cell(key), **{f"{place}": Cell(123456.0, "money") for place in range(6)}})
+    shown = on_terminal([Table("t", columns, (row,))], 100)
+    assert key in "".join(line[1:].split("  ")[0].strip() for line in shown.splitlines()[2:])
+    assert shown.count("123,456") == 6
+    assert "…" not in shown

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import openpyxl
 import pytest
@@ -18,11 +20,16 @@ from tests.report.conftest import Written, write
 from tests.report.formulas import formula_cells
 
 SHEETS = (
-    "Answer", "Options", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank", "Bill of quantities",
-    "Cash flow", "What users pay", "Simulated", "Replacements", "Returns", "Inputs", "Method and cautions", "Form",
+    "Answer", "What it rests on", "Options", "Water", "Energy", "Head", "Checks", "Test and quality", "Tank",
+    "Bill of quantities", "Cash flow", "What users pay", "Simulated", "Replacements", "Returns", "Inputs",
+    "Method and cautions", "Form", "Form of the run",
 )  # fmt: skip
-MANY_TABLES = {"Answer", "Head", "Test and quality", "Tank", "What users pay", "Method and cautions", "Form"}
-"""Sheets of several tables, which have no single header to keep in sight."""
+ONE_PAGE = {"Answer", "What it rests on", "Water", "Energy", "Head", "Test and quality", "Tank"}
+UNPRINTED = {"Cash flow", "Simulated", "Replacements", "Returns", "Inputs", "Form"}
+"""Sheets of the workbook that stay out of the printed set."""
+HEADED = {"Options", "Checks", "Bill of quantities", "What users pay"}
+"""Printed sheets of several pages whose first table keeps its header in sight and on every page."""
+HIDDEN = "Form of the run"
 DIGIT_PIXELS = 7
 FIRST_HEADERS = {"Figure", "Month or life year", "Verdict", "Line", "Year", "Key", "Step"}
 
@@ -71,7 +78,8 @@ def test_texts_that_look_like_formulas_stay_texts(rich: Written) -> None:
     begin = {cell.value.split()[0] for _, cell in looks}
     assert {"=1+1", '=HYPERLINK("x")', "+place"} <= begin
     written_formulas = {cell.value for _, cell in formula_cells(rich.formulas)}
-    assert not any("HYPERLINK" in text or text.startswith("=1+1") for text in written_formulas)
+    bare = {re.sub(r'"(?:[^"]|"")*"', "", text) for text in written_formulas}  # words within a formula do nothing
+    assert not any("HYPERLINK" in text or text.startswith("=1+1") for text in bare)
 
 
 def test_control_characters_do_not_reach_the_file(rich: Written) -> None:
@@ -94,7 +102,7 @@ def test_a_number_without_value_leaves_the_earlier_workbook_alone(plain: Written
     path = tmp_path / "study.xlsx"
     write(plain.study, path)
     before = path.read_bytes()
-    with pytest.raises(NotFinite, match=r"'Answer' [A-Z]+\d+: nan"):
+    with pytest.raises(NotFinite, match=r"'What it rests on' [A-Z]+\d+: nan"):
         write_workbook(with_present_cost(plain.study, float("nan")), [], path, [])
     assert path.read_bytes() == before
     assert [file.name for file in tmp_path.iterdir()] == ["study.xlsx"]
@@ -136,13 +144,18 @@ def test_very_long_texts_are_cut_not_lost(plain: Written, tmp_path: Path) -> Non
 
 def test_numbers_fit_their_columns(written: Written) -> None:
     for sheet in written.values:
+        if sheet.title == HIDDEN:
+            continue
         # openpyxl gathers neighbouring columns of one width under the first of them.
         widths = {}
         for dimension in sheet.column_dimensions.values():
             for column in range(dimension.min, dimension.max + 1):
                 widths[column] = dimension.width
+        over_several = {area.coord.split(":")[0] for area in sheet.merged_cells.ranges}
         for row in sheet.iter_rows():
             for cell in row:
+                if cell.coordinate in over_several:
+                    continue
                 if isinstance(cell.value, int | float) and not isinstance(cell.value, bool):
                     shown = _shown(cell.value, cell.number_format)
                     bold = 1.1 if cell.font.b else 1.0
@@ -153,6 +166,8 @@ def test_numbers_fit_their_columns(written: Written) -> None:
 
 def _shown(value: float, number_format: str) -> str:
     first = number_format.split(";")[0]
+    if first.startswith('"') and first.endswith('"'):  # words in the place of the number
+        return first.strip('"')
     if first == "General":
         return f"{value:.10g}"
     decimals = len(first.partition(".")[2])
@@ -161,14 +176,17 @@ def _shown(value: float, number_format: str) -> str:
 
 def test_pages_are_set_up_for_printing(written: Written) -> None:
     for sheet in written.formulas:
-        assert sheet.page_setup.orientation == "landscape"
+        if sheet.title == HIDDEN:
+            assert sheet.sheet_state == "veryHidden"
+            continue
         assert sheet.page_setup.paperSize == 9
         assert sheet.sheet_properties.pageSetUpPr.fitToPage
         assert sheet.page_setup.fitToWidth in (None, 1)
-        assert sheet.page_setup.fitToHeight == (None if sheet.title == "Answer" else 0)
+        most = {**dict.fromkeys(ONE_PAGE), "Options": 2}.get(sheet.title, 0)
+        assert sheet.page_setup.fitToHeight == most, sheet.title
         assert "&P" in sheet.oddFooter.right.text
         assert "&N" in sheet.oddFooter.right.text
-        if sheet.title not in MANY_TABLES:
+        if sheet.title in HEADED:
             top_row = int(sheet.print_title_rows.strip("$").split(":")[0].replace("$", ""))
             assert sheet.freeze_panes is not None
             frozen_from = sheet[sheet.freeze_panes].row
@@ -176,23 +194,61 @@ def test_pages_are_set_up_for_printing(written: Written) -> None:
             assert sheet.cell(top_row, 1).value in FIRST_HEADERS
 
 
-def test_everything_lies_within_the_print_area(written: Written) -> None:
+def printed(sheet: Any) -> tuple[int, int, int, int]:
+    """First column and row, last column and row of what is printed of a sheet."""
+    return range_boundaries(sheet.print_area.rpartition("!")[2].replace("$", ""))
+
+
+def test_what_stays_in_the_workbook_has_a_print_area_in_which_nothing_stands(written: Written) -> None:
     for sheet in written.formulas:
-        if sheet.title == "Form":  # its keys stand beside the page, out of sight
+        if sheet.title == HIDDEN:
             continue
-        left, top, right, bottom = range_boundaries(sheet.print_area.rpartition("!")[2].replace("$", ""))
-        assert (left, top) == (1, 1)
-        assert (right, bottom) >= (sheet.max_column, 0)
-        assert bottom >= sheet.max_row
+        left, top, right, bottom = printed(sheet)
+        area = sheet.print_area.rpartition("!")[2]
+        area = area if ":" in area else f"{area}:{area}"
+        filled = any(cell.value is not None for row in sheet[area] for cell in row)
+        assert filled == (sheet.title not in UNPRINTED), sheet.title
+        if not filled:
+            assert (left, top) == (right, bottom)
+            assert not sheet.print_title_rows
+
+
+def test_charts_lie_inside_the_printed_page(written: Written) -> None:
+    for sheet in written.formulas:
         for chart in sheet._charts:
+            _, _, right, bottom = printed(sheet)
             corner = chart.anchor.to
             assert corner.col < right, f"{sheet.title}: chart reaches {get_column_letter(corner.col + 1)}"
-            assert corner.row < bottom
+            assert corner.row < bottom or chart.anchor._from.row >= bottom, f"{sheet.title}: a page break cuts a chart"
+
+
+def test_letters_are_printed_with_eight_points_or_more(written: Written) -> None:
+    """Letters of 10 points on A4, as small as the printed columns and, on a single page, the rows make them."""
+    seen = 0
+    for sheet in written.formulas:
+        if sheet.title in UNPRINTED or sheet.title == HIDDEN:
+            continue
+        left, top, right, bottom = printed(sheet)
+        wide = sum(0.75 * (7 * width_of(sheet, column) + 5) for column in range(left, right + 1))
+        high = sum(sheet.row_dimensions[row].height or 12.75 for row in range(top, bottom + 1))
+        across, down = (595.3, 841.9) if sheet.page_setup.orientation == "portrait" else (841.9, 595.3)
+        scale = min(1.0, (across - 57.6) / wide)
+        if sheet.title in ONE_PAGE:
+            scale = min(scale, (down - 86.4) / high)
+        assert 10 * scale >= 7.9, f"{sheet.title}: {10 * scale:.1f} points"
+        seen += 1
+    assert seen > 8
+
+
+def width_of(sheet: Any, column: int) -> float:
+    found = (each for each in sheet.column_dimensions.values() if each.min <= column <= each.max)
+    return next((each.width - 0.71 for each in found if each.width), 8.43)
 
 
 def test_charts_name_their_axes_and_units(written: Written) -> None:
     sheets_with_charts = [sheet.title for sheet in written.formulas if sheet._charts]
-    assert [name for name in sheets_with_charts if name != "Checks"] == ["Answer", "Water", "Energy", "Head", "Tank"]
+    wanted = ["Answer", "What it rests on", "Water", "Energy", "Head", "Tank"]
+    assert [name for name in sheets_with_charts if name != "Checks"] == wanted
     for sheet in written.formulas:
         for chart in sheet._charts:
             value_title = "".join(run.t for p in chart.y_axis.title.tx.rich.p for run in p.r or [])

@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
+from planner.supply.cells import Cells
 from planner.supply.daily_limit import DailyLimit, OpenDay
 from planner.supply.kernel import run_hours
 from planner.supply.run import run_options
@@ -114,18 +115,18 @@ def test_a_cell_is_spared_only_where_the_limit_would_hold_nothing_back(
     limit: float, run: float, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     arguments = make_cases(2, 3, 4, minimum_run_h=run, days=40).arguments
-    spared: list[float] = []
-    find = DailyLimit.spared
+    held: list[float] = []
+    find = DailyLimit.might_hold
 
-    def counted(self: DailyLimit, day: OpenDay) -> np.ndarray:
-        found = find(self, day)
-        spared.append(float(found.mean()))
+    def counted(self: DailyLimit, cells: Cells, day: OpenDay) -> np.ndarray:
+        found = find(self, cells, day)
+        held.append(found.size / cells.count)
         return found
 
-    monkeypatch.setattr(DailyLimit, "spared", counted)
+    monkeypatch.setattr(DailyLimit, "might_hold", counted)
     quick, _ = run_hours(**arguments, daily_limit_m3=limit)
-    assert 0 < np.mean(spared) < 1
-    monkeypatch.setattr(DailyLimit, "spared", lambda self, day: np.zeros(day.first.shape, dtype=bool))
+    assert 0 < np.mean(held) < 1
+    monkeypatch.setattr(DailyLimit, "might_hold", lambda self, cells, day: np.arange(cells.count))
     whole, _ = run_hours(**arguments, daily_limit_m3=limit)
     for name in ("shortfall_m3", "idle_m3", "end_m3"):
         np.testing.assert_allclose(getattr(quick, name), getattr(whole, name), atol=1e-9)

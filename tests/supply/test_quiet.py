@@ -58,7 +58,8 @@ def day(level_m3: float, sun_m3: float) -> tuple[bool, float]:
     """Whether a day of sun from 8 to 16 h and 1 m3/h drawn is quiet in a tank of 20 m3, and the level at its end."""
     hour = np.arange(24)
     sun = np.where((hour >= 8) & (hour < 16), sun_m3, 0.0)[:, None]
-    quiet = QuietDays(np.full((1, 1), 20.0), [], None, FIRST).of(sun, np.ones((24, 1)), np.full((1, 1), level_m3))
+    days = QuietDays(np.full((1, 1), 20.0), [], None, FIRST, sun, np.ones((24, 1)))
+    quiet = days.of(0, np.full((1, 1), level_m3))
     return bool(quiet.holds[0, 0]), float(quiet.end_m3[0, 0])
 
 
@@ -77,7 +78,8 @@ def test_a_tank_that_runs_dry_after_it_was_full_is_not_quiet() -> None:
     # The sum of the day is positive, but a tank of 20 m3 that is full at noon would be drawn on for 24 hours.
     hour = np.arange(24)
     sun = np.where(hour == 0, 60.0, 0.0)[:, None]
-    quiet = QuietDays(np.full((1, 1), 20.0), [], None, FIRST).of(sun, np.ones((24, 1)), np.full((1, 1), 5.0))
+    days = QuietDays(np.full((1, 1), 20.0), [], None, FIRST, sun, np.ones((24, 1)))
+    quiet = days.of(0, np.full((1, 1), 5.0))
     assert not quiet.holds[0, 0]
 
 

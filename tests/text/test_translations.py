@@ -34,7 +34,7 @@ NOT_PROMISED = ("form", "form_refusals", "reference")
 reference of keys and figures. The same holds for refusals of wrong input, which stand where the input is read, and for
 the help of the command line."""
 
-UNFINISHED = frozenset({"fr"})
+UNFINISHED: frozenset[str] = frozenset()
 """Languages that are being translated: what they lack is said in English. None, where all are done."""
 
 WORD = re.compile(r"[^\W\d_]{4,}")
@@ -43,7 +43,11 @@ WORD = re.compile(r"[^\W\d_]{4,}")
 ALIKE: dict[str, frozenset[str]] = {
     "fr": frozenset(
         {
+            "friction.hazen-williams",
             "page.options",
+            "unit.modules",
+            "uncertainty.unit.per_module",
+            "unit.phases",
             "bill.unit.module",
             "plate.frame.symbol",
             "plate.largest_flow.symbol",

@@ -10,7 +10,6 @@ from planner.report.brief.axes import Scale, every
 from planner.report.brief.drawing import (
     EDGE,
     LETTERS,
-    LINE,
     WIDTH,
     box,
     grid,
@@ -24,13 +23,14 @@ from planner.report.brief.drawing import (
 )
 from planner.report.brief.escaping import safe
 from planner.report.brief.marks import Marks
-from planner.report.document import Chart, Series, Span, Value
+from planner.report.document import Cell, Chart, Series, Span, Value
+from planner.report.shown import shown
 from planner.report.style import INK, MIST
 
 Values = Callable[[Span], Sequence[Value]]
 """Gives the values of a run of cells, as `Report.values` does."""
 
-BAR, BAR_GAP = 8.0, 4.0
+BAR, BAR_GAP = 7.0, 2.0
 COLUMN_SHARE = 0.72
 """Part of a place's room that its columns take."""
 
@@ -95,8 +95,8 @@ def _bars(chart: Chart, values: Values, marks: Marks) -> tuple[str, float]:
     top = 0.0
     for place, name in enumerate(names):
         for words in wrapped(name, WIDTH - 2 * EDGE):
-            top += LINE
-            parts.append(text_at(EDGE, top - 3, words))
+            top += LETTERS
+            parts.append(text_at(EDGE, top - 2, words))
         for series, stack in zip(chart.series, stacks, strict=True):
             low, high = stack[place]
             if high > low:
@@ -191,4 +191,4 @@ def _points(series: Series, values: Values) -> list[tuple[float, float] | None]:
 
 
 def _words(value: Value) -> str:
-    return "" if value is None else value if isinstance(value, str) else f"{value:g}"
+    return shown(Cell(value, "general"))

@@ -52,17 +52,17 @@ class Marks:
         """Attributes of an area, by the name of its style."""
         look = series_style(style, self._kind)
         border = look.get("border", {}).get("color", INK)
-        return f'fill="{self._paint(look)}" stroke="{border}" stroke-width="0.5"'
+        return _attributes(fill=self._paint(look), stroke=border, stroke_width="0.5")
 
     def line(self, style: str) -> str:
         """Attributes of a line; none where the style has no line."""
         line = series_style(style, self._kind).get("line", {"none": True})
         if line.get("none"):
-            return 'fill="none" stroke="none"'
+            return _attributes(fill="none", stroke="none")
         dash = _DASHES.get(line.get("dash_type", "solid"), "")
-        dashed = f' stroke-dasharray="{dash}"' if dash else ""
-        width = 0.8 * float(line.get("width", 1.5))
-        return f'fill="none" stroke="{line["color"]}" stroke-width="{width:.3g}" stroke-linejoin="round"{dashed}'
+        dashed = {"stroke_dasharray": dash} if dash else {}
+        width = f"{0.8 * float(line.get('width', 1.5)):.3g}"
+        return _attributes(fill="none", stroke=line["color"], stroke_width=width, stroke_linejoin="round", **dashed)
 
     def marker(self, style: str, x: float, y: float) -> str:
         """The marker of a style at a place; '' where it has none."""
@@ -94,6 +94,10 @@ class Marks:
             f'<path d="M0,0 h{TILE} v{TILE} h-{TILE} z" fill="{ground}"/>'
             f'<path d="{" ".join(_strokes(pattern))}" stroke="{colour}" stroke-width="1.6"/></pattern>'
         )
+
+
+def _attributes(**values: str) -> str:
+    return " ".join(f'{name.replace("_", "-")}="{value}"' for name, value in values.items())
 
 
 def _strokes(pattern: str) -> Iterator[str]:

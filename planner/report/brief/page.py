@@ -10,11 +10,12 @@ from collections.abc import Iterator, Sequence
 from planner.report.brief.chart import chart_html
 from planner.report.brief.escaping import safe
 from planner.report.brief.style import STYLE
-from planner.report.document import Block, Chart, Column, Heading, Page, Report, Row, Section, Table, Text
+from planner.report.document import Block, Chart, Column, Heading, Page, Report, Row, Section, Table, Text, Value
 from planner.report.shown import is_number, shown
+from planner.text import option_label, review_note
 
 
-def html_text(report: Report, pages: Sequence[str], language: str) -> str:
+def html_text(report: Report, pages: Sequence[str], language: str, *, dense: bool = False) -> str:
     """Return pages of a report as the text of one HTML file.
 
     Parameters
@@ -25,14 +26,18 @@ def html_text(report: Report, pages: Sequence[str], language: str) -> str:
         Keys of the pages that are shown, in their order; the report's other ones may hold what charts show.
     language : str
         Code of the language that it is in.
+    dense : bool
+        Whether small print runs on without new lines on paper.
     """
     by_key = {page.key: page for page in report.pages}
     parts = [
         "<!doctype html>",
         f'<html lang="{safe(language)}"><head><meta charset="utf-8">',
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
-        f"<title>{safe(report.title)}</title><style>{STYLE}</style></head><body>",
+        f"<title>{safe(report.title)}</title><style>{STYLE}</style></head>",
+        '<body class="dense">' if dense else "<body>",
         *(line for place, key in enumerate(pages) for line in _section(report, by_key[key], first=place == 0)),
+        *([f'<footer class="note">{safe(note)}</footer>'] if (note := review_note()) else []),
         "</body></html>",
     ]
     return "\n".join(parts) + "\n"
@@ -63,11 +68,16 @@ def _blocks(report: Report, blocks: Sequence[Block]) -> Iterator[str]:
         elif isinstance(block, Text):
             yield f'<p class="{block.style}">{safe(block.text)}</p>'
         elif isinstance(block, Chart):
-            yield chart_html(block, report.values)
-        else:
+            yield chart_html(block, lambda span: [_called(value) for value in report.values(span)])
+        elif isinstance(block, Table):
             yield from _table(block)
     if within:
         yield "</div>"
+
+
+def _called(value: Value) -> Value:
+    """What stands at a place of a chart: a supply option as it is called in the language in use."""
+    return option_label(value) if isinstance(value, str) else value
 
 
 def _table(table: Table) -> Iterator[str]:

@@ -2,7 +2,7 @@
 
 from planner.report.style import FONT, INK, MIST, RULE, SLATE, STRAW
 
-LETTERS = f"{FONT}, 'Liberation Sans', Helvetica, Roboto, 'DejaVu Sans Condensed', sans-serif"
+LETTERS = ", ".join((FONT, "'Liberation Sans'", "Helvetica", "Roboto", "'DejaVu Sans Condensed'", "sans-serif"))
 STYLE = f"""
 * {{ box-sizing: border-box; }}
 body {{ font: 16px/1.4 {LETTERS}; color: {INK}; background: #fff; max-width: 60rem;
@@ -54,12 +54,11 @@ tr.sub td {{ font-style: italic; }}
   .cards td:not(:first-child)::before {{ content: attr(data-label); display: block; font-size: 0.8rem;
     font-weight: normal; color: {SLATE}; line-height: 1.2; }}
 }}
-@page {{ size: A4; margin: 7mm 8mm; }}
+@page {{ size: A4; margin: 6mm 7mm; }}
 @media print {{
   * {{ print-color-adjust: exact; -webkit-print-color-adjust: exact; }}
-  body {{ font-size: 8pt; line-height: 1.2; max-width: none; padding: 0; overflow-wrap: break-word;
-    display: grid; grid-template-columns: repeat(6, minmax(0, 1fr)); gap: 1.4mm 3mm; }}
-  section {{ grid-column: 1 / -1; margin: 0; min-width: 0; }}
+  body {{ font-size: 8pt; line-height: 1.2; max-width: none; padding: 0; overflow-wrap: break-word; }}
+  section {{ margin: 0 0 1.2mm; }}
   section p + p {{ margin-top: 0.3mm; }}
   h1 {{ font-size: 12pt; }}
   h2, figcaption, caption {{ font-size: 8.5pt; margin-bottom: 0.4mm; }}
@@ -68,30 +67,34 @@ tr.sub td {{ font-style: italic; }}
   td:first-child {{ min-width: 36mm; }}
   #head {{ display: flex; gap: 4mm; align-items: baseline; }}
   #verdict {{ padding: 0.8mm 2mm; }}
-  p.verdict {{ font-size: 10.5pt; }}
+  p.verdict {{ font-size: 10pt; }}
   #large tbody {{ gap: 2mm; }}
-  #large tr {{ padding: 0.5mm 1.5mm; }}
+  #large tr {{ padding: 0.3mm 1.5mm; }}
   #large td:nth-child(2) {{ font-size: 12pt; }}
   #options h2 {{ display: none; }}
   #words .body {{ display: block; columns: 3; column-gap: 3mm; }}
   #words h2 {{ break-after: avoid; }}
+  #words p {{ break-inside: avoid; }}
   #words .body > div + div {{ margin-top: 0.8mm; }}
-  #charts, #charts .body {{ display: contents; }}
-  .chart {{ grid-column: span 2; }}
-  .chart:first-child:nth-last-child(3) {{ grid-row: span 2; }}
-  .chart:first-child:nth-last-child(2), .chart:first-child:nth-last-child(2) + .chart {{ grid-column: span 3; }}
+  #charts, #charts .body {{ display: block; margin: 0; }}
+  .chart {{ float: right; width: 32.3%; margin: 0 0 1.4mm 1.55%; }}
+  .chart:first-child:nth-last-child(3) {{ float: left; margin-left: 0; }}
+  .chart:first-child:nth-last-child(2) {{ float: left; margin-left: 0; width: 48%; }}
+  .chart:first-child:nth-last-child(2) + .chart {{ width: 48%; }}
   .chart:first-child:nth-last-child(2) > svg, .chart:first-child:nth-last-child(2) + .chart > svg {{ width: 72%; }}
   .key {{ gap: 0 2mm; line-height: 1.15; }}
-  #facts {{ grid-column: span 4; }}
-  #charts:has(.chart:nth-child(2):last-child) + #facts {{ grid-column: 1 / -1; }}
+  #facts {{ clear: right; margin-left: 33.85%; }}
+  #charts:has(.chart:nth-child(2):last-child) + #facts {{ clear: both; margin-left: 0; }}
   #facts .body > div + div {{ margin-top: 1mm; }}
   #facts td:first-child {{ min-width: 0; }}
   #facts p, #facts h2 {{ display: inline; }}
   #facts h2 {{ margin-right: 1mm; }}
-  #cautions {{ font-size: 7.5pt; line-height: 1.12; break-inside: avoid; }}
+  #cautions {{ clear: both; margin: 0; font-size: 7.5pt; line-height: 1.12; break-inside: avoid; }}
   #cautions h2, #cautions .under {{ display: inline; font-size: 8pt; }}
   #cautions .body {{ columns: 3; column-gap: 3mm; }}
   #cautions .body p {{ margin-top: 0; }}
+  .dense #cautions .body p {{ display: inline; padding: 0; }}
+  .dense #cautions .body p::before {{ content: "\\25A0\\00A0"; }}
   figure, tr {{ break-inside: avoid; }}
 }}
 """

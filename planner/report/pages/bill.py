@@ -102,11 +102,11 @@ def bill_page(study: Study, bill: Bill) -> Page:
     options = [option.name for option in study.ranked]
     columns = (
         Column("line", text("bill.line"), 34),
-        Column("supply", text("bill.supply")),
+        Column("supply", text("bill.supply"), 12),
         *(Column(key, text(f"bill.{key}")) for key in ("quantity", "unit")),
         *(Column(key, text(f"bill.{key}", currency=currency)) for key in ("price", "cost")),
-        *(Column(key, text(f"bill.{key}")) for key in ("life", "replaced_by", "maintenance")),
-        *(Column(name, text("bill.option", option=name, currency=currency), 14) for name in options),
+        *(Column(name, text("bill.option", option=name, currency=currency), 12) for name in options),
+        *(Column(key, text(f"bill.{key}"), printed=False) for key in ("life", "replaced_by", "maintenance")),
     )
     rows: list[Row | Section] = []
     before: list[Group] = []

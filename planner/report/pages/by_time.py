@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 
 from planner.money.formula import Formula, Operand
 from planner.money.functions import largest, ratio, total
-from planner.report.document import At, Axis, Cell, Chart, Column, Kind, Page, Row, Section, Series, Span, Table
+from planner.report.document import At, Axis, Block, Cell, Chart, Column, Kind, Page, Row, Section, Series, Span, Table
 from planner.study.compare import OptionResult, Study
 from planner.supply.option import TopUpOutcome
 from planner.text import known, source_name, text
@@ -23,7 +23,7 @@ Pair = tuple[Array, Array]
 
 MONTHS = tuple(f"month.{number}" for number in range(1, 13))
 TOTAL = "total"
-LABEL_WIDTH = 18.0
+LABEL_WIDTH, CHART_ROWS, MOST_UPRIGHT = 15.0, 24, 12
 
 
 @dataclass(frozen=True)
@@ -64,9 +64,9 @@ def water_page(study: Study) -> Page:
         ),
         x=Axis(text("by_time.month_axis"), "text"),
         y=Axis(text("water.axis")),
-        beside=_key("water", 0, "months"),
+        rows=CHART_ROWS,
     )
-    return Page("water", text("page.water"), text("page.water"), " ".join(under), (*blocks, chart), (LABEL_WIDTH,))
+    return _page("water", " ".join(under), blocks, chart)
 
 
 def energy_page(study: Study) -> Page:
@@ -91,9 +91,17 @@ def energy_page(study: Study) -> Page:
         ),
         x=Axis(text("by_time.month_axis"), "text"),
         y=Axis(text("energy.axis")),
-        beside=_key("energy", 0, "months"),
+        rows=CHART_ROWS,
     )
-    return Page("energy", text("page.energy"), text("page.energy"), under, (*blocks, chart), (LABEL_WIDTH,))
+    return _page("energy", under, blocks, chart)
+
+
+def _page(key: str, under: str, tables: Iterator[Table], chart: Chart) -> Page:
+    """Put the option ranked first and its chart on one sheet of paper; the others stand below them."""
+    name, months, years = text(f"page.{key}"), next(tables), next(tables)
+    blocks: tuple[Block, ...] = (months, years, chart, *tables)
+    upright = len(months.columns) <= MOST_UPRIGHT
+    return Page(key, name, name, under, blocks, (LABEL_WIDTH,), one_page=True, upright=upright, printed=3)
 
 
 def _heading(page: str, key: str, source: str) -> str:

@@ -104,7 +104,7 @@ def cash_page(study: Study, sources: Sources) -> Page:
         rows += _rows(study, option, sources)
     table = Table(CASH, columns, tuple(rows), freeze=1)
     under = text("cash.under", currency=currency, prices=text(f"cash.prices_{finance.prices}"))
-    return Page("cash", text("page.cash"), text("page.cash"), under, (_rates(study, sources.inputs), table))
+    return Page("cash", text("page.cash"), text("page.cash"), under, (_rates(study, sources.inputs), table), printed=0)
 
 
 def _heading(study: Study, key: str) -> str:

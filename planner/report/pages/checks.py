@@ -13,13 +13,13 @@ from planner.checks.verdict import SYMBOL, Verdict, worst_first
 from planner.report.checks_table import figure, plate_table, summary
 from planner.report.document import Axis, Block, Cell, Chart, Column, Page, Row, Series, Span, Table, Text
 from planner.study.compare import Study
-from planner.text import text
+from planner.text import listed, text
 from planner.water.route import RouteProfile, route_profile
 
-CHECKS, ROUTE = "checks", "checks.route"
+CHECKS, OTHERS, ROUTE = "checks", "checks.others", "checks.route"
 WIDTHS = {
-    "verdict": 12, "topic": 20, "compared": 26, "value": 15, "limit": 15, "margin": 20, "why": 34, "remedy": 40,
-    "source": 26,
+    "verdict": 12, "topic": 13, "compared": 23, "value": 12, "limit": 12, "margin": 14, "why": 29, "remedy": 32,
+    "source": 18,
 }  # fmt: skip
 _LINES = ("ground", "duty_line", "shut_off_line", "allowed_line")
 
@@ -37,17 +37,31 @@ def checks_page(study: Study, verdicts: Sequence[Verdict], remedied: Sequence[st
         What there is to say of the answer with the remedies.
     """
     profile, basis = route_profile(study.scenario), study_basis(study)
+    worst = [verdict for verdict in verdicts if verdict.outcome in ("fail", "caution")]
+    others = [verdict for verdict in verdicts if verdict.outcome not in ("fail", "caution")]
+    printed: list[Block] = [Text(sentence) for sentence in (*finding(basis, verdicts), *remedied)]
+    printed += [checks_table(worst)] if worst else []
+    printed += [Text(text(f"checks.{key}", names=listed(names))) for key, names in _names(others).items() if names]
     blocks = (
-        *(Text(sentence) for sentence in (*finding(basis, verdicts), *remedied)),
-        checks_table(verdicts),
+        *printed,
+        *([checks_table(others, OTHERS)] if others else []),
         *([] if profile is None else _route(profile)),
         plate_table(plate_lines(basis, verdicts)),
     )
     under = text("checks.under", summary=summary(verdicts))
-    return Page("checks", text("page.checks"), text("checks.title"), under, blocks)
+    return Page("checks", text("page.checks"), text("checks.title"), under, blocks, printed=len(printed))
 
 
-def checks_table(verdicts: Sequence[Verdict]) -> Table:
+def _names(verdicts: Sequence[Verdict]) -> dict[str, list[str]]:
+    """What was not given and what passed, in a few words each."""
+    outcomes = {"names_not_given": "not given", "names_passed": "pass"}
+    return {
+        key: list(dict.fromkeys(verdict.what for verdict in verdicts if verdict.outcome == outcome))
+        for key, outcome in outcomes.items()
+    }
+
+
+def checks_table(verdicts: Sequence[Verdict], key: str = CHECKS) -> Table:
     """Lay verdicts out, the worst first."""
     rows = []
     for number, verdict in enumerate(worst_first(verdicts)):
@@ -65,7 +79,7 @@ def checks_table(verdicts: Sequence[Verdict]) -> Table:
         cells |= {key: Cell(words, "wrap") for key, words in texts.items()}
         rows.append(Row(number, cells, "strong" if verdict.outcome == "fail" else "plain"))
     columns = tuple(Column(key, text(f"checks.{key}"), width) for key, width in WIDTHS.items())
-    return Table(CHECKS, columns, tuple(rows), freeze=1)
+    return Table(key, columns, tuple(rows), freeze=1 if key == CHECKS else None)
 
 
 def _route(profile: RouteProfile) -> Iterator[Block]:

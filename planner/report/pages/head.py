@@ -19,7 +19,7 @@ from planner.water.friction import velocity_m_s
 from planner.water.head import SystemHead, system_head
 
 PARTS, RUNS, CURVES, DUTY, TOTAL = "head.parts", "head.runs", "head.curves", "head.duty", "total"
-WIDTHS = (40.0, *[18.0] * 6)
+WIDTHS = (36.0, *[14.5] * 6)
 CHART_ROWS = 24
 SPEEDS_PERCENT = (40.0, 60.0, 80.0, 100.0)
 _SMALL_M = 0.005
@@ -35,15 +35,16 @@ def head_page(study: Study) -> Page:
     differing = _differing(study, duty)
     blocks: tuple[Block, ...] = (
         _build_up(system, duty, own),
-        chart,
         _duty(duty),
         _runs(system, duty),
-        _months(own),
         *([differing] if differing.rows else []),
+        _months(own),
+        chart,
         curves,
     )
     under = text("head.under", option=option.name)
-    return Page("head", text("page.head"), text("head.title"), under, blocks, WIDTHS)
+    return Page("head", text("page.head"), text("head.title"), under, blocks, WIDTHS, one_page=True, upright=True,
+                printed=len(blocks) - 1)  # fmt: skip
 
 
 def _columns(*keys: str) -> tuple[Column, ...]:
@@ -129,7 +130,7 @@ def _duty_cells(duty: Duty) -> dict[str, Cell]:
         "total_head": Cell(duty.total_head_m, "one"),
         "friction": Cell(duty.friction_m, "two"),
         "input_w": Cell(duty.input_power_w, "whole"),
-        "limited_by": Cell(duty.limited_by),
+        "limited_by": Cell(model_words(duty.limited_by)),
     }
 
 
@@ -202,6 +203,5 @@ def _chart(speeds: Sequence[float], last: int) -> Chart:
         ),
         Axis(text("head.flow_m3h"), "one", 0),
         Axis(text("head.head_m"), low=0),
-        beside=PARTS,
         rows=CHART_ROWS,
     )

@@ -12,6 +12,7 @@ from planner.money import quantities
 from planner.money.formula import Formula, Operand
 from planner.report.document import At, Block, Cell, Column, Foreign, Heading, Kind, Page, Row, Table, Text
 from planner.report.pages.by_time import MONTHS
+from planner.report.pages.since import COLUMN, INPUTS, months_cell, number_cell, since_table, words_cell
 from planner.scenario.operands import with_operands
 from planner.scenario.paths import Path, dotted
 from planner.scenario.scenario import Scenario, option_name_of
@@ -21,9 +22,10 @@ from planner.scenario.writer import toml_value
 from planner.study.compare import OptionResult, Study
 from planner.text import model_words, text
 
-INPUTS = "inputs"
 PERCENTAGES = tuple(("costs", f"{group}_percent") for group in quantities.PERCENTAGES)
 BLOCK_END = "up_to_kwh_month"
+IN_USERS = (("finance", "exchange_rate"), ("finance", "usd_prices_since_2011"))
+"""Keys that change no result and that a page shows sums by."""
 WEATHER: tuple[tuple[str, str, Kind], ...] = (
     ("ghi_kwh_m2_day", "kWh/m2/day", "two"),
     ("ghi_lowest_year_kwh_m2_day", "kWh/m2/day", "two"),
@@ -45,6 +47,11 @@ class InputRow:
     field: Field
     status: str
     linked: bool
+
+    @property
+    def is_linked_number(self) -> bool:
+        """Whether its cell follows the form."""
+        return self.linked and _is_number(self.field.value)
 
 
 @dataclass(frozen=True)
@@ -137,22 +144,26 @@ def inputs_page(study: Study, inputs: Inputs) -> Page:
     inputs : Inputs
         Its rows.
     """
+    priced = study.scenario.priced
     columns = (
         Column("key", text("inputs.key"), 42),
         Column("value", text("inputs.value"), 22),
         Column("unit", text("column.unit"), 14),
-        *(Column(month, text(month), 6) for month in MONTHS),
         Column("status", text("inputs.status"), 11),
+        Column(COLUMN, text("inputs.since"), 18),
         Column("meaning", text("inputs.meaning"), 46),
         Column("source", text("inputs.source"), 36),
+        *(Column(month, text(month), 6) for month in MONTHS),
     )
-    table = Table(INPUTS, columns, tuple(_row(row) for row in inputs.rows), freeze=1)
-    priced = study.scenario.priced
+    table = Table(INPUTS, columns, tuple(_row(row, priced=priced) for row in inputs.rows), freeze=1)
+    paid = inputs.cell("finance.grant_percent") + inputs.cell("finance.loan_percent") if priced else None
+    since = since_table(inputs.rows[0].key, inputs.rows[-1].key, paid=paid)
     under = text("inputs.under", starter=text(f"inputs.status_{STILL_STARTER}"))
     if priced:
         under = f"{under} {text('inputs.money_is', currency=study.scenario.currency)}"
-    blocks = (Text(text("inputs.note" if priced else "inputs.note_technical")), table, *_weather(study, columns))
-    return Page("inputs", text("page.inputs"), text("page.inputs"), under, blocks)
+    note = Text(text("inputs.note" if priced else "inputs.note_technical"))
+    blocks = (note, since, table, *_weather(study, columns))
+    return Page("inputs", text("page.inputs"), text("page.inputs"), under, blocks, printed=0)
 
 
 def plain_kind(value: float) -> Kind:
@@ -165,33 +176,49 @@ def _is_number(value: Any) -> bool:
 
 
 def _from_form(row: InputRow) -> Operand:
-    """Take a value from the form, the default where its cell there is empty."""
+    """Take a number from the form, that of the run where there is none."""
     if not row.linked:
         return row.field.value
     cell = Formula.leaf(Foreign(row.key))
-    return cell if row.field.given else Formula("IF", Formula("ISBLANK", cell), row.field.value, cell)
+    return Formula("IF", Formula("ISNUMBER", cell), cell, row.field.value)
 
 
-def _row(row: InputRow) -> Row:
+def _is_followed(entry: Field) -> bool:
+    """Whether every figure follows a number: see `Inputs.scenario_of`; what is asked of the service, none does."""
+    path = entry.path[2:] if entry.in_override else entry.path
+    money = entry.changes == "money" and path[0] != "service" and not str(path[-1]).startswith("co2")
+    money |= path in IN_USERS
+    return money and path[-1] != BLOCK_END and not (path in PERCENTAGES and entry.value == 0)
+
+
+def _row(row: InputRow, *, priced: bool) -> Row:
     entry, value = row.field, row.field.value
     monthly = isinstance(value, list) and len(value) == 12 and not isinstance(value[0], list | str)
     cells = {
         "key": Cell(row.key, "wrap"),
         "unit": Cell("" if entry.in_override else model_words(entry.unit), "wrap"),
         "status": Cell(text(f"inputs.status_{row.status}")),
-        "meaning": Cell(model_words(entry.meaning), "wrap"),
+        "meaning": Cell(model_words(entry.meaning, entry.short), "wrap"),
         "source": Cell(model_words(entry.source), "wrap"),
     }
-    for place, month in enumerate(MONTHS):
-        cells[month] = Cell(value[place] if monthly else None, "general")
     if monthly:
+        cells |= {month: Cell(value[place], "general") for place, month in enumerate(MONTHS)}
         cells["value"] = Cell(text("inputs.by_month"))
+        cells[COLUMN] = months_cell(row.key, value, MONTHS)
     elif _is_number(value):
         cells["value"] = Cell.worked_out(value, plain_kind(value), _from_form(row))
-    elif value is None or value == []:
-        cells["value"] = Cell("–")
+        cells[COLUMN] = number_cell(
+            row.key,
+            value,
+            linked=row.linked,
+            given=entry.given,
+            followed=priced and _is_followed(entry),
+            bounds=entry.takes.number,
+        )
     else:
-        cells["value"] = Cell(value if isinstance(value, str) else toml_value(value), "wrap")
+        words = "–" if value is None or value == [] else value if isinstance(value, str) else toml_value(value)
+        cells["value"] = Cell(words, "wrap")
+        cells[COLUMN] = words_cell(row.key, words)
     return Row(row.key, cells)
 
 

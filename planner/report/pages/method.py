@@ -11,7 +11,7 @@ from planner.study.ranking import FUEL_KWP_PER_L_A_YEAR, GRID_KWP_PER_KWH_A_YEAR
 from planner.text import text, texts_of
 from planner.version import __version__
 
-COLUMNS = (Column("part", "", 28), Column("words", "", 112))
+COLUMNS = (Column("part", "", 22), Column("words", "", 100))
 
 
 def method_page(study: Study, cautions: Sequence[str]) -> Page:
@@ -33,15 +33,17 @@ def method_page(study: Study, cautions: Sequence[str]) -> Page:
     blocks: tuple[Block, ...] = (
         Heading(text("method.cautions")),
         cautions_table(cautions),
-        Heading(text("method.method")),
-        _pairs("method.method", list(_method(study))),
         Heading(text("method.limits")),
         *map(Text, limits),
+        Heading(text("method.method")),
+        _pairs("method.method", list(_method(study))),
         Heading(text("method.words")),
         _pairs("method.words", words),
     )
     under = text("method.under", version=__version__, seed=study.scenario.seed)
-    return Page("method", text("page.method"), text("page.method"), under, blocks)
+    return Page(
+        "method", text("page.method"), text("page.method"), under, blocks, printed=3 + len(limits), upright=True
+    )
 
 
 def cautions_table(cautions: Sequence[str]) -> Table:

@@ -19,7 +19,7 @@ from planner.study.compare import OptionResult, Study
 from planner.study.ranking import RankTerms, rank_of
 from planner.text import text
 
-OPTIONS, RANK, SERVICE = "options", "rank", "service"
+OPTIONS, RANK, MEETS = "options", "rank", "meets_target"
 REMARKS = {
     "internal_rate_of_return_percent": "irr_reason",
     "payback_years": "payback_reason",
@@ -50,9 +50,10 @@ def options_page(study: Study) -> Page:
     columns = (
         Column("figure", text("options.figure"), 38),
         Column("unit", text("column.unit")),
-        *(Column(name, name, 19) for name in names),
+        *(Column(name, name, 15) for name in names),
     )
     rows = tuple(row for part in _parts(study) for row in part)
+    years = Table("options.years", columns, tuple(_by_year(study)), header=False)
     under = text(
         "options.under" if study.scenario.priced else "options.under_technical",
         currency=study.scenario.currency,
@@ -60,7 +61,7 @@ def options_page(study: Study) -> Page:
         years=finance.analysis_period_years,
     )
     table = Table(OPTIONS, columns, rows, freeze=2)
-    return Page("options", text("page.options"), text("options.title"), under, (table,))
+    return Page("options", text("page.options"), text("options.title"), under, (table, years), printed=1, most_pages=2)
 
 
 def _parts(study: Study) -> Iterator[Iterator[Row | Section]]:
@@ -74,7 +75,6 @@ def _parts(study: Study) -> Iterator[Iterator[Row | Section]]:
     yield _part(study, "carbon", after=[_words(study, "co2_covers", _covers, "wrap")])
     if priced:
         yield _comparison(study)
-    yield _by_year(study)
 
 
 def _heading(study: Study, group: str) -> Section:
@@ -84,7 +84,7 @@ def _heading(study: Study, group: str) -> Section:
 def _part(study: Study, group: Group, before: Iterable[Row] = (), after: Iterable[Row] = ()) -> Iterator[Row | Section]:
     yield _heading(study, group)
     yield from before
-    yield from (_figure(study, figure) for figure in figures_of(group, study.further_costs))
+    yield from (_figure(study, figure) for figure in figures_of(group, study.further_costs) if figure.key != MEETS)
     yield from after
 
 
@@ -158,7 +158,7 @@ def _service(study: Study) -> Iterator[Row]:
     label = text("options.target", percent=target)
     if worst is not None:
         label = text("options.target_worst_year", percent=target, worst=f"{worst:g}")
-    yield _row(study, SERVICE, label, "", lambda option: Cell(service_words(option), "word"))
+    yield _row(study, MEETS, label, "", lambda option: Cell(float(option.meets_service), "yes"))
 
 
 def _covers(option: OptionResult) -> str:

@@ -19,7 +19,15 @@ TEST, STEPS, QUALITY = "records.test", "records.steps", "records.quality"
 def records_page(scenario: Scenario) -> Page:
     """Build the page 'Test and quality' from a scenario."""
     blocks = (Heading(text("records.test")), *_test(scenario), Heading(text("records.quality")), *_quality(scenario))
-    return Page("records", text("page.records"), text("page.records"), text("records.under"), blocks)
+    return Page(
+        "records",
+        text("page.records"),
+        text("page.records"),
+        text("records.under"),
+        blocks,
+        upright=True,
+        one_page=True,
+    )
 
 
 def _test(scenario: Scenario) -> Iterator[Block]:
@@ -64,7 +72,7 @@ def _quality(scenario: Scenario) -> Iterator[Block]:
     elif found.date or found.laboratory:
         nothing = text("answer.nothing")
         yield Text(text("records.analysed", date=found.date or nothing, laboratory=found.laboratory or nothing))
-    keys = {"parameter": 26, "result": 12, "unit": 12, "limit": 14, "kind": 18, "verdict": 16, "source": 30}
+    keys = {"parameter": 25, "result": 11, "unit": 10, "limit": 13, "kind": 17, "verdict": 15, "source": 29}
     columns = tuple(
         Column(key, text("column.unit" if key == "unit" else f"records.{key}"), width) for key, width in keys.items()
     )

@@ -35,7 +35,7 @@ def renewals_page(study: Study, bill: Bill) -> Page:
         # An empty row stands in the place of the bill's subtotal, so that runs of cells of both are alike.
         rows += [Section(group_label(group)), *(_row(entry, years) for entry in entries), Row(subtotal_key(group), {})]
     table = Table(RENEWALS, columns, tuple(rows[:-1]), freeze=1)
-    return Page("renewals", text("page.renewals"), text("page.renewals"), text("renewals.under"), (table,))
+    return Page("renewals", text("page.renewals"), text("page.renewals"), text("renewals.under"), (table,), printed=0)
 
 
 def year_key(year: int) -> str:

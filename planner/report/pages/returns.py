@@ -15,7 +15,7 @@ from planner.text import text
 STEP_TABLE, WORTH = "returns.steps", "returns.worth"
 _KINDS: dict[str, Kind] = {
     "outlay": "money", "savers": "whole", "changes": "whole", "ever_behind": "whole", "last_behind": "whole",
-    "ever_behind_present": "whole", "last_behind_present": "whole",
+    "ever_behind_present": "whole", "last_behind_present": "whole", "slack": "money", "slack_present": "money",
 }  # fmt: skip
 _LAST = len(RATES) - 1
 
@@ -46,7 +46,7 @@ def returns_page(study: Study) -> Page:
     """Build the page 'Returns' from a finished comparison."""
     options = [option for option in study.ranked if option.name != study.reference]
     steps: dict[str, dict[str, Cell]] = {key: {"step": Cell(text(f"returns.{key}"))} for key in STEPS}
-    worth = [{"step": Cell(float(rate), "general")} for rate in RATES]
+    worth = [{"step": Cell(float(rate), "three")} for rate in RATES]
     last_year = study.scenario.finance.analysis_period_years
     for option in options:
         assert option.comparison is not None
@@ -60,7 +60,7 @@ def returns_page(study: Study) -> Page:
             rates_above=_part("step", 1, _LAST),
         )
         for key, definition in STEPS.items():
-            steps[key][name] = Cell.worked_out(float(values[key]), _KINDS.get(key, "general"), definition(c))
+            steps[key][name] = Cell.worked_out(float(values[key]), _KINDS.get(key, "three"), definition(c))
         for place, rate in enumerate(RATES):
             at = Formula.leaf(At(WORTH, place, "step"))
             made = worth_at(ranges["saving"], at, ranges["years"], base_year(rate, last_year))
@@ -77,7 +77,7 @@ def returns_page(study: Study) -> Page:
         ),
     )
     under = text("returns.under", reference=study.reference)
-    return Page("returns", text("page.returns"), text("page.returns"), under, blocks)
+    return Page("returns", text("page.returns"), text("page.returns"), under, blocks, printed=0)
 
 
 def _steps(option: str) -> dict[str, Formula]:

@@ -109,7 +109,9 @@ def simulated_page(study: Study, inputs: Inputs) -> Page:
     for option in study.ranked:
         rows += [Section(option.name), *_rows(study, option, inputs)]
     blocks = (shared, Table(SIMULATED, columns, tuple(rows), freeze=1))
-    return Page("simulated", text("page.simulated"), text("simulated.title"), text("simulated.under"), blocks)
+    return Page(
+        "simulated", text("page.simulated"), text("simulated.title"), text("simulated.under"), blocks, printed=0
+    )
 
 
 def _tariff(option: OptionResult) -> Tariff | None:

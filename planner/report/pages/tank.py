@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 import numpy as np
 
@@ -14,14 +14,16 @@ from planner.study.words import saving_words
 from planner.text import text
 
 SIZES, SETTINGS = "tank.sizes", "tank.settings"
-WIDTHS = (27.0, *[13.0] * 10)
-CHART_COLUMN, CHART_ROWS, SHOWN_CURVES = 6, 22, 3
+WIDTHS = (27.0, *[12.0] * 10)
+CHART_ROWS, SHOWN_CURVES, TIMES_CHOSEN = 18, 3, 4.0
 
 
 def tank_page(study: Study) -> Page:
     """Build the page 'Tank' from a finished comparison."""
-    blocks = (_sizes(study), _chart(study), Heading(text("tank.settings")), *_settings(study))
-    return Page("tank", text("page.tank"), text("tank.title"), text("tank.under"), blocks, WIDTHS)
+    settings = (Heading(text("tank.settings")), *_settings(study))
+    blocks = (_chart(study), *settings, _sizes(study))
+    return Page("tank", text("page.tank"), text("tank.title"), text("tank.under"), blocks, WIDTHS,
+                one_page=True, printed=len(blocks) - 1)  # fmt: skip
 
 
 def _sizes(study: Study) -> Table:
@@ -134,12 +136,17 @@ def _chart(study: Study) -> Chart:
             *(series(option.name, option, "met", f"line {place}") for place, option in enumerate(shown)),
             series(text("tank.target_line"), widest, "target", "target"),
         ),
-        Axis(text("tank.tank_m3"), low=0),
+        Axis(text("tank.tank_m3"), low=0, high=_last_shown(shown)),
         Axis(text("tank.met"), low=max(float(floor), 0.0), high=100),
-        beside=SIZES,
-        column=CHART_COLUMN,
         rows=CHART_ROWS,
     )
+
+
+def _last_shown(shown: Sequence[OptionResult]) -> float | None:
+    """Largest tank on the chart: some times what was chosen, as the curves are flat beyond; None for all."""
+    last = max(float(option.tank_curve.volume_m3[-1]) for option in shown)
+    wanted = TIMES_CHOSEN * max(option.tank_m3 for option in shown)
+    return None if wanted >= last else 10 * float(np.ceil(wanted / 10))
 
 
 def _alike(option: OptionResult, other: OptionResult) -> bool:

@@ -53,7 +53,7 @@ def users_page(study: Study, inputs: Inputs) -> Page:
         *_programme(study, inputs),
         _by_year(study, inputs),
     )
-    return Page("users", text("page.users"), text("page.users"), under, blocks)
+    return Page("users", text("page.users"), text("page.users"), under, blocks, printed=len(blocks) - 1)
 
 
 def _notes(study: Study) -> Iterator[str]:
@@ -78,7 +78,7 @@ def _payers(option: OptionResult, inputs: Inputs) -> Payers:
 
 def _columns(study: Study, first: str) -> tuple[Column, ...]:
     names = (option.name for option in study.ranked)
-    return Column("figure", first, 46), Column("unit", text("column.unit"), 18), *(Column(n, n, 19) for n in names)
+    return Column("figure", first, 46), Column("unit", text("column.unit"), 18), *(Column(n, n, 15) for n in names)
 
 
 def _figures(study: Study, inputs: Inputs) -> Table:

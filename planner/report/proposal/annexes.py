@@ -13,13 +13,13 @@ from planner.report.pages.method import cautions_table
 from planner.report.proposal.material import Material, asked, to_complete
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import ASSUMED, Field, first_line, walk
-from planner.text import listed, text
+from planner.text import listed, model_words, text
 
 _CHECK_COLUMNS = ("verdict", "compared", "value", "limit", "source")
-_NOT_SHOWN = ("seed", "name", "include", "currency", "size", "sweep", "overrides")
-"""Keys that say nothing of the works."""
-_ROUTE = "pipeline.profile"
-"""Points of which little but their level is ever given."""
+_NOT_SHOWN = ("seed", "language", "include", "currency", "size", "sweep", "overrides")
+_NAMES = ("name", "place", "kind", "time_zone")
+_LISTS = ("pipeline.profile", "tank.sizes")
+"""Keys that say nothing of the works, and lists of points and sizes."""
 
 
 def annex_blocks(material: Material) -> Iterator[Block]:
@@ -54,9 +54,9 @@ def _checks(material: Material) -> Iterator[Block]:
         rows.append(Row(number, cells, "strong" if verdict.outcome == "fail" else "plain"))
     columns = tuple(Column(key, text(f"checks.{key}")) for key in _CHECK_COLUMNS)
     yield Table("proposal.checks", columns, tuple(rows))
-    if open_ones:
-        names = dict.fromkeys(verdict.what for verdict in open_ones)
-        yield to_complete("checks", count=str(len(open_ones)), names=listed(list(names)))
+    for topic in dict.fromkeys(verdict.topic for verdict in open_ones):
+        names = dict.fromkeys(verdict.what for verdict in open_ones if verdict.topic == topic)
+        yield to_complete("checks", topic=text(f"topic.{topic}"), names=listed(list(names)))
 
 
 def _assumptions(scenario: Scenario) -> Table:
@@ -66,11 +66,12 @@ def _assumptions(scenario: Scenario) -> Table:
         if _is_assumption(field, priced=scenario.priced):
             number = isinstance(field.value, int | float)
             said = str(field.value).replace("_", " ")
+            rounded = float(f"{field.value:.4g}") if number else 0.0
             cells = {
-                "label": Cell(field.short, "wrap"),
-                "value": Cell(field.value, plain_kind(field.value)) if number else Cell(said, "word"),
-                "unit": Cell(field.unit, "wrap"),
-                "source": Cell(field.source, "wrap"),
+                "label": Cell(model_words(field.short), "wrap"),
+                "value": Cell(rounded, plain_kind(rounded)) if number else Cell(model_words(said), "word"),
+                "unit": Cell(model_words(field.unit), "wrap"),
+                "source": Cell(model_words(field.source), "wrap"),
             }
             # Tables of a list mostly share what was not given.
             same = (field.name, field.value, field.source)
@@ -83,12 +84,16 @@ def _assumptions(scenario: Scenario) -> Table:
 
 
 def _is_assumption(field: Field, *, priced: bool) -> bool:
-    if field.path[0] in _NOT_SHOWN or field.key.startswith(_ROUTE) or field.status not in ("default", ASSUMED):
+    """Whether a value was not given and bears on the figures; prices stand in the budget."""
+    if field.status not in ("default", ASSUMED) or (field.is_of_money and not priced):
         return False
-    plain = isinstance(field.value, int | float | str) and not isinstance(field.value, bool)
-    return plain and (priced or not field.is_of_money)
+    if field.path[0] in _NOT_SHOWN or field.name in _NAMES or field.key.startswith(_LISTS):
+        return False
+    if field.value == "auto" or field.source in field.model.model_fields or "price" in field.name.split("_"):
+        return False  # chosen by the study, printed on the plate, or a price
+    return isinstance(field.value, int | float | str) and not isinstance(field.value, bool)
 
 
 def _part_words(field: Field) -> str:
     """What the part is in which a key stands: the first clause of what is said of its table."""
-    return re.split(r"[;:,.]", first_line(field.model), maxsplit=1)[0]
+    return model_words(re.split(r"[;:,.]", first_line(field.model), maxsplit=1)[0])

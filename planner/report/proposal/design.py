@@ -2,18 +2,25 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
+from dataclasses import replace
 
-from planner.figures import figures_of
+from planner.answers.decision import OptionRow
+from planner.answers.uncertainty import switching_sentences
+from planner.figures import figure, figures_of
 from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
 from planner.report.pages.head import PARTS, RUNS
 from planner.report.pages.options import OPTIONS
-from planner.report.proposal.material import OWN, Material, asked, to_complete
+from planner.report.proposal.material import OWN, Material, asked, to_complete, value_cell
 from planner.study.words import sentences
 from planner.text import text
 
+DUTY_POINT = "head.figures"
 _ACCEPTANCE = ("pump", "flow", "array", "works")
 """Tests at hand-over, in the order in which they are named."""
+_WORDS: dict[str, Kind] = {"option": "wrap", "meets_target": "centre"}
+"""Columns of the options that hold no numbers."""
 
 
 def design_blocks(material: Material) -> Iterator[Block]:
@@ -25,10 +32,8 @@ def design_blocks(material: Material) -> Iterator[Block]:
         yield Text(text("proposal.design_unnamed", option=first.name))
         yield to_complete("pump")
     yield _works(material)
-    for key in (PARTS, "head.figures", RUNS):
-        table = material.table(key)
-        if table is not None:
-            yield table
+    head = {key: material.table(key) for key in (PARTS, DUTY_POINT, RUNS)}
+    yield from (_with_values(table) if key == DUTY_POINT else table for key, table in head.items() if table is not None)
     if not first.scenario.pipeline.profile:
         yield to_complete("profile")
     yield from asked("drawings")
@@ -36,6 +41,14 @@ def design_blocks(material: Material) -> Iterator[Block]:
         yield from asked("array_place")
     yield from asked("tank_structure")
     yield _acceptance(material)
+
+
+def _with_values(table: Table) -> Table:
+    """Set the words among the values of a table as its numbers are set."""
+    rows = tuple(
+        replace(row, cells={**row.cells, "value": value_cell(row.cells["value"])}) for row in table.data_rows()
+    )
+    return replace(table, rows=rows)
 
 
 def _works(material: Material) -> Table:
@@ -61,14 +74,23 @@ def _acceptance(material: Material) -> Table:
 
 def options_blocks(material: Material) -> Iterator[Block]:
     """Hold the options against each other, and say why this one is proposed and what would turn that."""
+    if material.scenario.question:
+        yield Text(text("answer.question", question=material.scenario.question))
     compared = material.decision.options
-    kinds: dict[str, Kind] = {"option": "wrap", "meets_target": "centre"}
     rows = tuple(
-        Row(option.name, {key: Cell(said, kinds.get(key, "word")) for key, said in option.texts.items()},
-            "best" if option.best else "plain")
+        Row(option.name, {key: _compared(option, key) for key in compared.headings}, "best" if option.best else "plain")
         for option in compared.rows
-    )  # fmt: skip
+    )
     columns = tuple(Column(key, heading) for key, heading in compared.headings.items())
     yield Table("proposal.options", columns, rows)
-    yield from (Text(sentence) for sentence in dict.fromkeys([*sentences(material.study), *material.decision.turns]))
+    among_risks = switching_sentences(material.study)
+    said = dict.fromkeys([*sentences(material.study), *material.decision.turns])
+    yield from (Text(sentence) for sentence in said if sentence not in among_risks)
     yield from asked("other_ways")
+
+
+def _compared(option: OptionRow, key: str) -> Cell:
+    said, value = option.texts[key], option.values.get(key, math.nan)
+    if key in _WORDS or not math.isfinite(value) or said == text("answer.nothing"):
+        return Cell(said, _WORDS.get(key, "word"))
+    return Cell(value, figure(key).format)

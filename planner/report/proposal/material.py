@@ -10,7 +10,7 @@ from planner.answers.decision import Decision, decision
 from planner.checks.verdict import Verdict
 from planner.figures import figure
 from planner.money.quantities import Thing
-from planner.report.document import Block, Page, Table, Text
+from planner.report.document import Block, Cell, Page, Table, Text
 from planner.report.pages.bill import Bill, bill_of_study, bill_page
 from planner.report.pages.head import head_page
 from planner.report.pages.inputs import Inputs, inputs_of
@@ -20,7 +20,7 @@ from planner.report.pages.users import users_page
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import Field, walk
 from planner.study.compare import OptionResult, Study
-from planner.text import text
+from planner.text import model_words, text
 
 OWN = "own"
 
@@ -109,8 +109,7 @@ class Material:
         )
         plain = []
         for row in map(table.row, rows):
-            own = replace(row.cells[name], look=None)  # no other column from which it must stand out
-            plain.append(replace(row, cells={**row.cells, name: own}))
+            plain.append(replace(row, cells={**row.cells, name: value_cell(row.cells[name])}))
         # The proposal takes several parts of one table of the workbook: each gets a key of its own.
         return replace(table, key=f"{key}.{rows[0]}", columns=shown, rows=tuple(plain), heading=heading)
 
@@ -140,6 +139,12 @@ def chapter(key: str, blocks: Iterator[Block], *, apart: bool = False) -> Page:
     return Page(f"proposal.{key}", title, title, blocks=tuple(blocks), one_page=apart)
 
 
+def value_cell(cell: Cell) -> Cell:
+    """Cell of the only option in a table: in no other column's company it need not stand out, words as numbers do."""
+    return cell._replace(look=None, kind="word" if isinstance(cell.value, str) else cell.kind)
+
+
 def named(field: Field) -> str:
     """What a key is called inside a sentence."""
-    return field.short[:1].lower() + field.short[1:]
+    name = model_words(field.short)
+    return name[:1].lower() + name[1:]

@@ -10,7 +10,7 @@ from planner.report.document import Block, Cell, Row, Section, Table, Text
 from planner.report.pages.bill import BILL, CAPITAL, MAINTENANCE, Entry, group_label, subtotal_key
 from planner.report.pages.options import OPTIONS
 from planner.report.pages.users import BY_YEAR, PROGRAMME, RANGES, USERS
-from planner.report.proposal.material import OWN, Material, asked, to_complete
+from planner.report.proposal.material import OWN, Material, asked, to_complete, value_cell
 from planner.text import listed, text
 
 _WHO_PAYS = ("grant", "loan", "own_funds", "capital_cost")
@@ -75,6 +75,8 @@ def _has(entry: Entry, option: str) -> bool:
 
 def _bill_line(material: Material, table: Table, entry: Entry) -> Row:
     row = table.row(entry.number)
+    if entry.line.group in PERCENTAGES:
+        return replace(row, cells={**row.cells, "price": Cell(text("answer.nothing"), "word")})
     if entry.line.thing not in material.unpriced:
         return row
     missing = Cell(text("figure.not_given"), "word", "strong")
@@ -93,12 +95,7 @@ def recovery_blocks(material: Material) -> Iterator[Block]:
         return
     if material.unpriced:
         yield Text(text("proposal.tariffs_too_low"))
-    table = material.table(USERS)
-    assert table is not None
-    name = material.first.name
-    own = table.only(("figure", name, "unit"))
-    headed = tuple(replace(each, heading=text("proposal.value")) if each.key == name else each for each in own.columns)
-    yield replace(own, columns=headed, heading=text("page.users"))
+    yield _users(material)
     yield Text(text("users.tariffs"), "note")
     yield Text(text("users.fund"), "note")
     if material.scenario.households is None and material.scenario.litres_per_person_day is not None:
@@ -115,7 +112,7 @@ def recovery_blocks(material: Material) -> Iterator[Block]:
         columns = [column.key for column in ranges.columns[:4]]
         yield material.of_first(RANGES, [*columns, OWN], _keys(ranges), text("users.ranges"))
         since = material.scenario.finance.usd_prices_since_2011
-        yield Text(text("users.ranges_source" if since else "users.ranges_source_2011"), "note")
+        yield Text(text("proposal.ranges_source" if since else "proposal.ranges_source_2011"), "note")
     yield _by_year(material)
     price = material.scenario.finance.water_price_per_m3
     if material.given("finance.water_price_per_m3"):
@@ -123,6 +120,21 @@ def recovery_blocks(material: Material) -> Iterator[Block]:
     else:
         yield to_complete("tariff")
     yield from asked("willingness", "savings_account")
+
+
+def _users(material: Material) -> Table:
+    """What users pay for the water of the proposed option, under the headings of its parts."""
+    table, name = material.table(USERS), material.first.name
+    assert table is not None
+    own = table.only(("figure", name, "unit"))
+    headed = tuple(replace(each, heading=text("proposal.value")) if each.key == name else each for each in own.columns)
+    rows = tuple(
+        replace(row, cells={**row.cells, name: value_cell(row.cells[name])})
+        if isinstance(row, Row) and name in row.cells
+        else row
+        for row in own.rows
+    )
+    return replace(own, columns=headed, rows=rows, heading=text("page.users"))
 
 
 def _by_year(material: Material) -> Table:

@@ -5,14 +5,15 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 
+from planner.answers.uncertainty import switching_sentences, worst_year_sentences
 from planner.checks.safety import people_drink
 from planner.checks.verdict import Verdict
 from planner.figures import figure
 from planner.report.checks_table import figure as compared_figure
-from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
+from planner.report.document import Block, Cell, Column, Heading, Kind, Row, Table, Text
 from planner.report.pages.rests_on import IN_WORKBOOK, rests_on_table
 from planner.report.proposal.material import Material, asked, to_complete
-from planner.text import text
+from planner.text import model_words, text
 
 _CARBON = ("co2_kg_per_year", "co2_kg_per_m3")
 
@@ -45,7 +46,7 @@ def _carbon(material: Material) -> Table:
         for each in shown:
             cells[each.key] = Cell(float(each.read(option)), each.format, word=each.words_for(option))
         rows.append(Row(option.name, cells, "best" if option is material.first else "plain"))
-    headings = (text("figure.heading", label=each.label, unit=each.unit) for each in shown)
+    headings = (text("figure.heading", label=each.label, unit=model_words(each.unit)) for each in shown)
     columns = (
         Column("option", text("proposal.column.option")),
         *(Column(each.key, heading) for each, heading in zip(shown, headings, strict=True)),
@@ -60,6 +61,11 @@ def risk_blocks(material: Material) -> Iterator[Block]:
         yield _checks(found)
     else:
         yield Text(text("proposal.no_check_warns"))
+    turns = (*switching_sentences(material.study), *worst_year_sentences(material.study))
+    said = [sentence for sentence in turns if sentence not in material.decision.days]
+    if said:
+        yield Heading(text("proposal.risks.turns"))
+        yield from (Text(sentence, "item") for sentence in said)
     if material.study.effects:
         table = rests_on_table(material.study, IN_WORKBOOK)
         yield from [table] if table.rows else []

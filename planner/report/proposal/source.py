@@ -9,8 +9,8 @@ from planner.checks.safety import people_drink
 from planner.report.document import Block, Cell, Column, Heading, Kind, Row, Table, Text
 from planner.report.pages.records import QUALITY, STEPS, TEST
 from planner.report.proposal.material import Material, asked, named, to_complete
-from planner.scenario.walk import Field
-from planner.text import listed, text
+from planner.scenario.walk import ASSUMED, Field
+from planner.text import listed, model_words, text
 
 _BOREHOLE: dict[str, Kind] = {
     "depth_m": "general",
@@ -58,12 +58,12 @@ def _borehole(material: Material) -> Table:
     for key, kind in _BOREHOLE.items():
         field = _field(material, key)
         if field.value is not None:
-            status = text("proposal.given" if field.given else "proposal.not_given")
+            basis = "given" if field.given else "worked_out" if field.status == ASSUMED else "assumed"
             cells = {
-                "label": Cell(field.short, "wrap"),
+                "label": Cell(model_words(field.short), "wrap"),
                 "value": Cell(field.value, kind),
-                "unit": Cell(field.unit),
-                "basis": Cell(status, "wrap"),
+                "unit": Cell(model_words(field.unit)),
+                "basis": Cell(text(f"proposal.basis.{basis}")),
             }
             rows.append(Row(key, cells))
     keys = ("label", "value", "unit", "basis")

@@ -19,6 +19,7 @@ from docx.shared import Mm
 
 from planner.report.document import Block, Chart, Heading, Page, Report, Table, Text, TextStyle
 from planner.report.files import write_stream
+from planner.report.review import with_review_note
 from planner.report.word.styles import (
     CONTENTS,
     NOTE,
@@ -32,7 +33,7 @@ from planner.report.word.styles import (
 )
 from planner.report.word.tables import table_element
 from planner.report.word.words import clean
-from planner.text import language_in_use, text
+from planner.text import language_in_use, review_note, text
 
 _STYLES: dict[TextStyle, str] = {
     "paragraph": "Normal", "verdict": VERDICT, "note": NOTE, "item": "List Bullet", "open": OPEN,
@@ -89,11 +90,13 @@ def word_bytes(report: Report, frame: Frame) -> bytes:
     set_up(document, language_in_use())
     _properties(document, report.title, frame)
     _frame(document, frame)
-    front, *chapters = report.pages
+    front, *chapters = with_review_note(report).pages
     document.add_paragraph(clean(front.title), style="Title")
     if front.under:
         document.add_paragraph(clean(front.under), style="Subtitle")
     _blocks(document, front.blocks)
+    if note := review_note():
+        document.add_paragraph(clean(note), style=NOTE)
     _contents(document, chapters)
     for number, page in enumerate(chapters, start=1):
         _chapter(document, page, number)
@@ -151,7 +154,7 @@ def _contents(document: Document, chapters: Sequence[Page]) -> None:
                 line._p.append(run)
         link = parse_xml(f'<w:hyperlink {nsdecls("w")} w:anchor="{_mark(number)}" w:history="1"/>')
         line._p.append(link)
-        run = line.add_run(clean(f"{number}\t{page.title}"))
+        run = line.add_run(f"{number}\t{clean(page.title)}")
         link.append(run._r)
         line.paragraph_format.tab_stops.add_tab_stop(Mm(10))
         if number == len(chapters):

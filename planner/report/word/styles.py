@@ -20,7 +20,7 @@ PAGE_MM, MARGIN_MM = (210.0, 297.0), (20.0, 22.0)
 """A4: width and height; margins left and right, top and bottom."""
 TEXT_WIDTH_MM = PAGE_MM[0] - 2 * MARGIN_MM[0]
 TABLE_POINTS = 8.5
-OPEN, TABLE_TEXT, TABLE_NUMBER, TABLE_HEADING = "To be completed", "Table text", "Table number", "Table heading"
+OPEN, TABLE_TEXT, TABLE_NUMBER, TABLE_HEADING = "Open point", "Table text", "Table number", "Table heading"
 TABLE_TITLE, TABLE_END, NOTE, VERDICT, CONTENTS = "Table title", "Table end", "Note", "Verdict", "TOC 1"
 _HEADINGS = {"Title": 24.0, "Subtitle": 13.0, "Heading 1": 15.0, "Heading 2": 11.5, "TOC Heading": 13.0}
 

@@ -15,11 +15,14 @@ from planner.report.shown import is_number, shown
 from planner.report.style import HAIR, MIST, RULE, SLATE, STRAW, longest_word, text_width
 from planner.report.word.styles import TABLE_HEADING, TABLE_NUMBER, TABLE_POINTS, TABLE_TEXT, TEXT_WIDTH_MM
 from planner.report.word.words import clean
+from planner.text import option_label
 
 TWIPS_PER_MM, DIGIT_POINTS, MARGIN_TWIPS = 56.693, 0.556, 70
 """Twips are the unit of lengths in the format; width of a digit of Arial over the size of its letters."""
-WIDEST, BREAKS_AT = 60.0, 24.0
-"""Digits beyond which no column asks for more, and beyond which a word is broken."""
+WIDEST, BREAKS_AT, SHORT = 60.0, 24.0, 16.0
+"""Digits beyond which no column asks for more, beyond which a word is broken, and up to which no text is broken."""
+NARROWEST, SLACK = 4.0, 1.12
+"""Least width of a column [digits], and what is added for letters that are wider than those counted with."""
 STRETCHED, KEPT_ROWS = 0.6, 14
 """Share of the text's width from which a table is stretched to all of it, and rows up to which it stays on a page."""
 _BOLD: tuple[Look, ...] = ("best", "total", "strong")
@@ -55,6 +58,7 @@ def _rows(table: Table, widths: Sequence[int]) -> Iterator[str]:
     for place, row in enumerate(table.rows, start=1):
         keep = _KEEP if small and place < len(table.rows) else ""
         if isinstance(row, Section):
+            keep = _KEEP if place > 1 else keep  # in the first row it would hold the whole table
             yield _row("", [_cell(row.text, sum(widths), TABLE_HEADING, keep, fill=HAIR, span=len(widths))])
         else:
             cells = zip(table.columns, widths, strict=True)
@@ -68,7 +72,7 @@ def _row(properties: str, cells: Iterable[str]) -> str:
 def _header_cells(table: Table, widths: Sequence[int], keep: str) -> Iterator[str]:
     for column, width in zip(table.columns, widths, strict=True):
         right = '<w:jc w:val="right"/>' if _stands_right(table, column) else ""
-        yield _cell(column.heading, width, TABLE_HEADING, keep + right, fill=MIST)
+        yield _cell(option_label(column.heading), width, TABLE_HEADING, keep + right, fill=MIST)
 
 
 def _row_cell(row: Row, column: Column, width: int, keep: str) -> str:
@@ -125,13 +129,15 @@ def _widths(table: Table) -> list[float]:
         heading = column.heading if table.header else ""
         cells = [row.cells[column.key] for row in table.data_rows() if column.key in row.cells]
         words = [shown(cell) for cell in cells]
-        numbers = [text_width(said) for cell, said in zip(cells, words, strict=True) if is_number(cell)]
-        longest = max(map(longest_word, [heading, *words]), default=0.0)
-        low = max(min(1.12 * longest, BREAKS_AT), *(1.12 * number for number in numbers), 4.0) + 1.0
-        whole = [1.12 * text_width(said) for said in words] + [1.12 * text_width(heading) / 2]
-        least.append(low)
+        # A heading may take two lines.
+        whole = [SLACK * text_width(said) for said in words] + [SLACK * text_width(heading) / 2]
+        numbers = [width for cell, width in zip(cells, whole, strict=False) if is_number(cell)]
+        longest = SLACK * max(map(longest_word, [heading, *words]))
+        low = max(min(longest, BREAKS_AT), *numbers, NARROWEST) + 1.0
+        asked = max(low, min(max(whole) + 1.0, WIDEST))
+        least.append(asked if asked <= SHORT else low)
         usual.append(math.sqrt(sum(each**2 for each in whole) / len(whole)))
-        wanted.append(max(low, min(max(whole, default=0.0) + 1.0, WIDEST)))
+        wanted.append(asked)
     points = DIGIT_POINTS * TABLE_POINTS
     room = TEXT_WIDTH_MM * 72 / 25.4 / points - len(wanted) * 2 * MARGIN_TWIPS / 20 / points
     if sum(wanted) <= STRETCHED * room:
@@ -141,8 +147,8 @@ def _widths(table: Table) -> list[float]:
     spare = room - sum(least)
     if spare <= 0:
         return [room * each / sum(least) for each in least]
-    asked = [max(each - low, 0.0) for low, each in zip(least, usual, strict=True)]
-    return [low + spare * each / (sum(asked) or 1.0) for low, each in zip(least, asked, strict=True)]
+    more = [max(each - low, 0.0) for low, each in zip(least, usual, strict=True)]
+    return [low + spare * each / (sum(more) or 1.0) for low, each in zip(least, more, strict=True)]
 
 
 def _twips(widths: Sequence[float]) -> list[int]:

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 from typing import Any, BinaryIO
 
 from xlsxwriter.utility import xl_rowcol_to_cell
 
 from planner.money.formula import Formula
-from planner.report.document import Chart, Heading, Page, Report, Section, Table, Text
+from planner.report.document import Chart, Heading, Page, Report, Section, Table, Text, Tiles
 from planner.report.files import write_stream
 from planner.report.review import with_review_note
-from planner.report.style import Styles
+from planner.report.style import FONT, SIZE, Styles
 from planner.report.workbook.charts import book_chart
 from planner.report.workbook.layout import (
     Addresses,
@@ -24,14 +25,17 @@ from planner.report.workbook.layout import (
     Title,
     last_column,
     lay_out,
+    rows_of,
 )
-from planner.report.workbook.sheet import NotFinite, Sheet, clean
+from planner.report.workbook.sheet import NotFinite, Printing, Sheet, clean, fit_for_xml
 
 CHART_COLUMNS, CHART_COLUMN_WIDTH, GAP_WIDTH = 8, 9.0, 2.0
 """A chart beside a table takes so many columns of its own, behind a narrow one."""
+LEAST_COLUMNS = 6
+"""A chart below tables of fewer columns takes more than they do."""
 LEAST_CHART_COLUMNS = 5
 """A chart among the page's columns takes no fewer."""
-_LONGEST_FOOTER = 100
+_LONGEST_FOOTER, QUOTE = 100, chr(34)
 
 
 More = Callable[[Any], Mapping[str, str] | None]
@@ -65,7 +69,9 @@ def _fill(report: Report, stream: BinaryIO, more: More | None) -> None:
     from planner.report.worksheet import PlainWorksheet
 
     plain = {"strings_to_formulas": False, "strings_to_urls": False, "strings_to_numbers": False}
-    book = xlsxwriter.Workbook(stream, {"in_memory": True, **plain})
+    # Widths of columns are counted in digits of these letters.
+    letters = {"font_name": FONT, "font_size": SIZE}
+    book = xlsxwriter.Workbook(stream, {"in_memory": True, "default_format_properties": letters, **plain})
     book.set_properties({"title": clean(report.title), "created": datetime(1980, 1, 1)})
     styles = Styles(book)
     layouts = {page.key: lay_out(page) for page in report.pages}
@@ -76,9 +82,18 @@ def _fill(report: Report, stream: BinaryIO, more: More | None) -> None:
     for page, worksheet in zip(report.pages, sheets, strict=True):
         sheet = Sheet(worksheet, styles, last_column(page))
         _write(book, sheet, page, layouts[page.key], addresses)
-        sheet.finish(footer, one_page=page.one_page)
+        sheet.finish(footer, _printing(sheet, page, layouts[page.key]))
     book.worksheets()[0].activate()
     book.close()
+
+
+def _printing(sheet: Sheet, page: Page, layout: list[Placed]) -> Printing:
+    """What of a page belongs to the printed set, up to the end of its last block there and of its widest."""
+    count = len(page.blocks) if page.printed is None else page.printed
+    rows = [placed.row + rows_of(placed.item) - 1 for placed in layout if placed.block < count]
+    charts = [block for block in page.blocks[:count] if isinstance(block, Chart) and block.series]
+    end = max([sheet.last_column, *(_columns(chart, sheet)[1] for chart in charts)])
+    return Printing(max(rows) if count else None, end, 1 if page.one_page else page.most_pages, page.upright)
 
 
 def _write(book: Any, sheet: Sheet, page: Page, layout: list[Placed], addresses: Addresses) -> None:
@@ -103,19 +118,29 @@ def _write(book: Any, sheet: Sheet, page: Page, layout: list[Placed], addresses:
             formula = _formula(item.formula, page, addresses, (row, 0))
             sheet.text(row, item.text, item.style, formula)
         elif isinstance(item, Header):
-            _header(sheet, row, item.table)
+            _header(sheet, row, item.table, repeated=page.printed != 0 and not page.one_page)
         elif isinstance(item, TableRow):
             _row(sheet, row, item, page, addresses)
+        elif isinstance(item, Tiles):
+            formulas = [
+                (
+                    _formula(tile.cell.formula, page, addresses, (row, 0)),
+                    _formula(tile.note.formula, page, addresses, (row, 0)),
+                )
+                for tile in item.tiles
+            ]
+            sheet.tiles(row, item.tiles, formulas)
         else:
             _chart(book, sheet, row, item, addresses)
 
 
-def _header(sheet: Sheet, row: int, table: Table) -> None:
+def _header(sheet: Sheet, row: int, table: Table, *, repeated: bool) -> None:
     for place, column in enumerate(table.columns):
         sheet.header(row, place, column.heading)
     if table.freeze is not None:
         sheet.sheet.freeze_panes(row + 1, table.freeze)
-        sheet.sheet.repeat_rows(row)
+        if repeated:
+            sheet.sheet.repeat_rows(row)
 
 
 def _row(sheet: Sheet, row: int, item: TableRow, page: Page, addresses: Addresses) -> None:
@@ -130,7 +155,8 @@ def _formula(formula: Formula | None, page: Page, addresses: Addresses, where: t
     if formula is None:
         return None
     try:
-        return f"={formula.text(lambda reference: addresses.text(reference, page.name))}"
+        written = formula.text(partial(addresses.text, sheet=page.name))
+        return f"={fit_for_xml(written) if QUOTE in written else written}"
     except NoSuchCell:
         return None
     except ValueError as error:
@@ -140,11 +166,14 @@ def _formula(formula: Formula | None, page: Page, addresses: Addresses, where: t
 def _chart(book: Any, sheet: Sheet, row: int, chart: Chart, addresses: Addresses) -> None:
     if not chart.series:
         return  # as of costs where nothing has a price
-    made = book_chart(book, chart, addresses)
+    first, last = _columns(chart, sheet)
+    sheet.chart(book_chart(book, chart, addresses), chart.alt_text, (row, first), last, chart.rows)
+
+
+def _columns(chart: Chart, sheet: Sheet) -> tuple[int, int]:
+    """First and last column of a chart."""
     if chart.beside is None:
-        first, last = 0, max(sheet.last_column, CHART_COLUMNS)
-    elif chart.column is None:
-        first, last = sheet.last_column + 2, sheet.last_column + 1 + CHART_COLUMNS
-    else:
-        first, last = chart.column, max(sheet.last_column, chart.column + LEAST_CHART_COLUMNS - 1)
-    sheet.chart(made, chart.alt_text, (row, first), last, chart.rows)
+        return 0, sheet.last_column if sheet.last_column >= LEAST_COLUMNS - 1 else CHART_COLUMNS
+    if chart.column is None:
+        return sheet.last_column + 2, sheet.last_column + 1 + CHART_COLUMNS
+    return chart.column, max(sheet.last_column, chart.column + LEAST_CHART_COLUMNS - 1)

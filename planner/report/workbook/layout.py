@@ -21,6 +21,7 @@ from planner.report.document import (
     Span,
     Table,
     Text,
+    Tiles,
 )
 
 
@@ -46,15 +47,18 @@ class TableRow:
     row: Row
 
 
-Item = Title | Header | TableRow | Heading | Section | Text | Chart
+Item = Title | Header | TableRow | Heading | Section | Text | Chart | Tiles
+TILE_ROWS = 3
+"""Label, number and note."""
 
 
 @dataclass(frozen=True)
 class Placed:
-    """One thing on a sheet and the row, from 0, where it stands (for a chart, its top)."""
+    """One thing on a sheet, the row, from 0, where it stands (for a chart, its top), and the place of its block."""
 
     row: int
     item: Item
+    block: int = 0
 
 
 @dataclass(frozen=True)
@@ -80,8 +84,16 @@ class TablePlace:
 
 
 def last_column(page: Page) -> int:
-    """Last column of a page's tables, over which texts and headings reach; at least the second."""
-    return max((max(len(block.columns) - 1, 1) for block in page.blocks if isinstance(block, Table)), default=7)
+    """Last column of what is printed of a page's tables, over which texts and headings reach; at least the second."""
+    printed = page.blocks[: page.printed or None]
+    widths = (sum(column.printed for column in block.columns) for block in printed if isinstance(block, Table))
+    found = [max(width - 1, 1) for width in widths]
+    return max(*found, len(page.widths) - 1, 1) if found else 7
+
+
+def rows_of(item: Item) -> int:
+    """Rows that a thing takes on its sheet."""
+    return item.rows + 1 if isinstance(item, Chart) else TILE_ROWS if isinstance(item, Tiles) else 1
 
 
 def lay_out(page: Page) -> list[Placed]:
@@ -98,9 +110,9 @@ def _placed(page: Page) -> Iterator[Placed]:
         row += 1
     tops: dict[str, int] = {}
     below_header = False
-    for block in page.blocks:
+    for number, block in enumerate(page.blocks):
         if isinstance(block, Chart) and block.beside is not None:
-            yield Placed(tops[block.beside], block)
+            yield Placed(tops[block.beside], block, number)
             tops[block.beside] += block.rows
             if block.column is not None:
                 charts[block.column] = max(charts.get(block.column, 0), tops[block.beside])
@@ -108,14 +120,19 @@ def _placed(page: Page) -> Iterator[Placed]:
         reach = len(block.columns) - 1 if isinstance(block, Table) else last_column(page)
         row = max([row, *(end for column, end in charts.items() if column <= reach)])
         if isinstance(block, Chart):
-            yield Placed(row + 1, block)
+            yield Placed(row + 1, block, number)
             row += block.rows + 2
+            continue
+        if isinstance(block, Tiles):
+            yield Placed(row + 1, block, number)
+            row += TILE_ROWS + 1
+            below_header = False
             continue
         if isinstance(block, Table):
             tops[block.key] = row + (1 if block.heading or block.header else 0)
         for item, gap in _items(block, below_header=below_header):
             row += gap
-            yield Placed(row, item)
+            yield Placed(row, item, number)
             row += 1
             below_header = isinstance(item, Header)
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import math
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from xlsxwriter.utility import xl_rowcol_to_cell
 
-from planner.report.document import Cell, Kind, Look
+from planner.report.document import Cell, Kind, Look, Tile
 from planner.report.style import (
     FONT,
     Styles,
@@ -24,9 +24,17 @@ from planner.text import option_label
 
 LONGEST_TEXT = 32_000
 """A cell holds 32,767 characters; longer texts are cut, visibly."""
-LINE_POINTS, ROW_PIXELS, TALLEST_POINTS = 12.75, 20, 400
-TITLE_POINTS, HEADING_POINTS = 24, 18
+LINE_POINTS, ROW_PIXELS, TALLEST_POINTS = 12.75, 17, 400
+TITLE_POINTS, HEADING_POINTS, TILE_POINTS = 24, 18, 30
 WIDEST_CHART_PIXELS = 1100
+LEAST_CHART_ROWS = 10
+"""A chart at the foot of a single page is made so low, where it must, and not printed where it would be lower."""
+PAPER_POINTS, MARGIN_POINTS, MARGIN_ENDS_POINTS = (595.3, 841.9), 57.6, 86.4
+"""A4, and what the margins left and right, above and below take of it."""
+LEAST_SCALE = 0.8
+"""At which letters of 10 points are printed with 8."""
+NOWHERE = 300
+"""A column in which nothing stands: a sheet whose print area is there prints nothing."""
 BOLD_WIDTH = 1.1
 """Width of bold letters over that of plain ones, roughly."""
 _BOLD: tuple[Look, ...] = ("best", "total", "strong")
@@ -37,9 +45,14 @@ class NotFinite(ValueError):
     """A number without a value was about to be written."""
 
 
+def fit_for_xml(text: str) -> str:
+    """Put a space in the place of each control character."""
+    return _NOT_FOR_XML.sub(" ", text)
+
+
 def clean(text: str) -> str:
     """Make any text fit for a cell: no control characters, not longer than a cell holds."""
-    one_line = _NOT_FOR_XML.sub(" ", text)
+    one_line = fit_for_xml(text)
     return one_line if len(one_line) <= LONGEST_TEXT else one_line[: LONGEST_TEXT - 1] + "…"
 
 
@@ -53,6 +66,16 @@ class _PlacedChart:
     column: int
     last_column: int
     rows: int
+
+
+@dataclass(frozen=True)
+class Printing:
+    """What of a sheet is printed: up to a row and a column (None: nothing of it), on how many pages (0: any)."""
+
+    last_row: int | None
+    last_column: int
+    pages: int
+    upright: bool
 
 
 class Sheet:
@@ -77,7 +100,9 @@ class Sheet:
         self._wrapped: list[tuple[int, int, str, float]] = []
         self._texts: list[tuple[int, str, str, str | None]] = []
         self._charts: list[_PlacedChart] = []
-        self._last_row = 0
+        self._titles: list[int] = []
+        self._headings: list[int] = []
+        self._tiles: list[tuple[int, tuple[Tile, ...], list[tuple[str | None, str | None]]]] = []
 
     def fix_width(self, column: int, width: float) -> None:
         """Give a column a width of its own, in digits; its texts are expected to wrap or to be short."""
@@ -86,8 +111,7 @@ class Sheet:
     def title(self, row: int, text: str) -> None:
         """Write the sheet's title."""
         self.sheet.write_string(row, 0, clean(text), self.styles.named("title"))
-        self.sheet.set_row(row, TITLE_POINTS)
-        self._reach(row)
+        self._titles.append(row)
 
     def heading(self, row: int, text: str) -> None:
         """Write the heading of a part, ruled over the sheet's tables."""
@@ -95,13 +119,15 @@ class Sheet:
         self.sheet.write_string(row, 0, clean(text), style)
         for column in range(1, self.last_column + 1):
             self.sheet.write_blank(row, column, None, style)
-        self.sheet.set_row(row, HEADING_POINTS)
-        self._reach(row)
+        self._headings.append(row)
 
     def text(self, row: int, text: str, style: str, formula: str | None = None) -> None:
         """Write running text, or a formula that gives it, over the sheet's tables."""
         self._texts.append((row, clean(text), style, formula))
-        self._reach(row)
+
+    def tiles(self, row: int, tiles: tuple[Tile, ...], formulas: list[tuple[str | None, str | None]]) -> None:
+        """Write large numbers over the sheet's tables, with the formulas of their numbers and of their notes."""
+        self._tiles.append((row, tiles, formulas))
 
     def header(self, row: int, column: int, text: str) -> None:
         """Write the heading of a column."""
@@ -110,7 +136,6 @@ class Sheet:
         self.sheet.write_string(row, column, clean(text), self.styles.named(style))
         self._need(column, longest_word(text) + 2)
         self._wrapped.append((row, column, text, BOLD_WIDTH))
-        self._reach(row)
 
     def put(self, row: int, column: int, cell: Cell, look: Look, formula: str | None = None) -> None:
         """Write one cell of a table, its value stored beside the formula if it has one.
@@ -120,7 +145,6 @@ class Sheet:
         NotFinite
             When a number has no value and no word was given for that.
         """
-        self._reach(row)
         value, kind = cell.value, cell.kind
         if value is None or value == "":
             self.sheet.write_blank(row, column, None, self.styles.cell(kind, look))
@@ -161,53 +185,104 @@ class Sheet:
     def chart(self, chart: Any, alt_text: str, corner: tuple[int, int], last_column: int, rows: int) -> None:
         """Place a chart from a corner (row, column) to the right end of a column, so many rows high."""
         self._charts.append(_PlacedChart(chart, clean(alt_text), *corner, last_column, rows))
-        self._reach(corner[0] + rows)
 
-    def finish(self, footer: str, *, one_page: bool) -> None:
+    def finish(self, footer: str, printing: Printing) -> None:
         """Set widths, heights, merged texts, charts and printing; to be called once, at the end."""
-        end = max([self.last_column, *(placed.last_column for placed in self._charts)])
+        end = max([self.last_column, *self._widths, *self._fixed, *(placed.last_column for placed in self._charts)])
         widths = [self._width(column) for column in range(end + 1)]
         for column, width in enumerate(widths):
             self.sheet.set_column(column, column, width)
-        heights: dict[int, int] = {}
-        for row, column, text, size in self._wrapped:
-            heights[row] = max(heights.get(row, 1), line_count(text, widths[column], size))
-        for row, text, style, formula in self._texts:
-            self._merge(row, text, style, formula)
-            lines = line_count(text, total_width(widths[: self.last_column + 1]), 1.35 if style == "verdict" else 1.0)
-            if style == "verdict":
-                self.sheet.set_row(row, HEADING_POINTS * lines + 6)
-            else:
-                heights[row] = max(heights.get(row, 1), lines)
-        for row, lines in heights.items():
-            if lines > 1:
-                self.sheet.set_row(row, min(LINE_POINTS * lines + 3, TALLEST_POINTS))
+        self.sheet.set_default_row(LINE_POINTS)
+        heights = self._heights(widths)
+        for row, points in heights.items():
+            self.sheet.set_row(row, points)
         for placed in self._charts:
+            rows = placed.rows
+            if printing.pages == 1 and placed.row + placed.rows == printing.last_row:
+                rows = _rows_left(placed, heights, widths[: printing.last_column + 1], upright=printing.upright)
+                shown = placed.row + rows if rows >= LEAST_CHART_ROWS else placed.row - 1
+                printing = replace(printing, last_row=shown)
             pixels = sum(column_pixels(width) for width in widths[placed.column : placed.last_column + 1])
-            placed.chart.set_size(
-                {"width": min(pixels, WIDEST_CHART_PIXELS) - 6, "height": placed.rows * ROW_PIXELS - 4}
-            )
+            height = max(rows, LEAST_CHART_ROWS) * ROW_PIXELS - 4
+            placed.chart.set_size({"width": min(pixels, WIDEST_CHART_PIXELS) - 6, "height": height})
             place = {"x_offset": 3, "y_offset": 2, "object_position": 2, "description": placed.alt_text}
             self.sheet.insert_chart(placed.row, placed.column, placed.chart, place)
-        self._print(footer, one_page=one_page, last_column=end)
+        self._print(footer, printing)
 
-    def _merge(self, row: int, text: str, style: str, formula: str | None) -> None:
-        form = self.styles.named(style)
-        if self.last_column > 0:
-            self.sheet.merge_range(row, 0, row, self.last_column, "", form)
-        if formula is None:
-            self.sheet.write_string(row, 0, text, form)
-        else:
-            self.sheet.write_formula(row, 0, formula, form, text)
+    def _heights(self, widths: list[float]) -> dict[int, float]:
+        """Write what reaches over several columns, and give the heights of all rows that need one [points]."""
+        lines: dict[int, int] = {}
+        points: dict[int, float] = {}
+        for row, column, text, size in self._wrapped:
+            lines[row] = max(lines.get(row, 1), line_count(text, widths[column], size))
+        room = total_width(widths[: self.last_column + 1])
+        for row, text, style, formula in self._texts:
+            self._merge(row, 0, self.last_column, text, self.styles.named(style), formula)
+            count = line_count(text, room, 1.35 if style == "verdict" else 1.0)
+            if style == "verdict":
+                points[row] = HEADING_POINTS * count + 6
+            else:
+                lines[row] = max(lines.get(row, 1), count)
+        for row, tiles, formulas in self._tiles:
+            self._put_tiles(row, tiles, formulas, widths, lines)
+            points[row + 1] = TILE_POINTS
+        for row, count in lines.items():
+            if count > 1:
+                points[row] = min(LINE_POINTS * count + 3, TALLEST_POINTS)
+        return {**dict.fromkeys(self._titles, TITLE_POINTS), **dict.fromkeys(self._headings, HEADING_POINTS), **points}
 
-    def _print(self, footer: str, *, one_page: bool, last_column: int) -> None:
+    def _put_tiles(
+        self,
+        row: int,
+        tiles: tuple[Tile, ...],
+        formulas: list[tuple[str | None, str | None]],
+        widths: list[float],
+        lines: dict[int, int],
+    ) -> None:
+        for tile, (number, note), (first, last) in zip(tiles, formulas, self._parts(len(tiles), widths), strict=True):
+            self._merge(row, first, last, clean(tile.label), self.styles.named("tile"), None)
+            large = self.styles.large(tile.before, tile.after, tile.decimals)
+            value = clean(tile.cell.value) if isinstance(tile.cell.value, str) else tile.cell.value
+            self._merge(row + 1, first, last, value, large, number)
+            said = clean(tile.note.text)
+            self._merge(row + 2, first, last, said, self.styles.named("tile note"), note)
+            count = line_count(said, total_width(widths[first : last + 1]))
+            lines[row + 2] = max(lines.get(row + 2, 1), count)
+
+    def _parts(self, count: int, widths: list[float]) -> list[tuple[int, int]]:
+        """First and last column of each of some parts, about equally wide, of the columns of the sheet's tables."""
+        ends = [sum(widths[: column + 1]) for column in range(self.last_column + 1)]
+        cuts = [0]
+        for part in range(1, count):
+            wanted = ends[-1] * part / count
+            nearest = min(range(len(ends)), key=lambda column: abs(ends[column] - wanted))
+            cuts.append(max(nearest + 1, cuts[-1] + 1))
+        return list(zip(cuts, [*(cut - 1 for cut in cuts[1:]), max(self.last_column, cuts[-1])], strict=True))
+
+    def _merge(
+        self, row: int, first: int, last: int, value: str | float | None, form: Any, formula: str | None
+    ) -> None:
+        if last > first:
+            self.sheet.merge_range(row, first, row, last, "", form)
+        if formula is not None:
+            self.sheet.write_formula(row, first, formula, form, value)
+        elif isinstance(value, str):
+            self.sheet.write_string(row, first, value, form)
+        elif value is not None:
+            self.sheet.write_number(row, first, value, form)
+
+    def _print(self, footer: str, printing: Printing) -> None:
         sheet = self.sheet
         sheet.hide_gridlines(2)
-        sheet.set_landscape()
+        if not printing.upright:
+            sheet.set_landscape()
         sheet.set_paper(9)
         sheet.set_margins(left=0.4, right=0.4, top=0.5, bottom=0.6)
-        sheet.fit_to_pages(1, 1 if one_page else 0)
-        sheet.print_area(0, 0, self._last_row, last_column)
+        sheet.fit_to_pages(1, printing.pages)
+        if printing.last_row is None:
+            leave_unprinted(sheet)
+        else:
+            sheet.print_area(0, 0, printing.last_row, printing.last_column)
         letters = f'&"{FONT},Regular"&9'
         sheet.set_footer(f"&L{letters}{footer}&C{letters}&A&R{letters}Page &P of &N")
 
@@ -217,5 +292,17 @@ class Sheet:
     def _need(self, column: int, width: float) -> None:
         self._widths[column] = max(width, self._widths.get(column, 0.0))
 
-    def _reach(self, row: int) -> None:
-        self._last_row = max(self._last_row, row)
+
+def leave_unprinted(sheet: Any) -> None:
+    """Keep a sheet out of the printed set: its print area is a cell in which nothing stands."""
+    sheet.repeat_row_range = ""
+    sheet.print_area(0, NOWHERE, 0, NOWHERE)
+
+
+def _rows_left(placed: _PlacedChart, heights: dict[int, float], widths: list[float], *, upright: bool) -> int:
+    """Rows that a chart at the foot of a single page may take, so that the page is not printed smaller than it may."""
+    across, down = PAPER_POINTS if upright else PAPER_POINTS[::-1]
+    wide = sum(map(column_pixels, widths)) * 0.75
+    scale = max(LEAST_SCALE, min((across - MARGIN_POINTS) / wide, 1.0))
+    above = sum(heights.get(row, LINE_POINTS) for row in range(placed.row))
+    return min(placed.rows, int(((down - MARGIN_ENDS_POINTS) / scale - above) / LINE_POINTS))

@@ -114,6 +114,7 @@ SENTENCES: dict[str, str] = {
     "check.outlet_head.what": "height of the tank outlet",
     "check.per_person.what": "water per person",
     "check.yield_through_life.what": "yield of the borehole through the analysis period",
+    "check.largest_flow.what": "largest flow against the rated one",
     "check.rated_figures.what": "rated figures of the pump",
     "check.current.what": "current of the motor",
     "check.speed_range.what": "speed range of the motor",

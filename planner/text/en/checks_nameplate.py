@@ -8,6 +8,12 @@ SENTENCES: dict[str, str] = {
     "check.rated_figures.why": "A share outside the usual hints at a figure misread from the plate.",
     "check.rated_figures.remedy": ("read power, flow and head from the plate again; the rated ones, not the largest"),
     "check.rated_figures.source": "the pump's nameplate; the range is common practice, no source",
+    "check.largest_flow.compared": (
+        "Largest flow of the plate, against {times:g} times the rated flow of {rated:g} m3/h"
+    ),
+    "check.largest_flow.why": "A largest flow far above the rated one hints at a decimal point that is misplaced.",
+    "check.largest_flow.remedy": "read both flows from the plate again",
+    "check.largest_flow.source": "the pump's nameplate; the share is common practice, no source",
     "check.motor_power.compared": ("Power that the motor takes at {flow}, against its rated power and {percent:.0f} %"),
     "check.motor_power.compared_unlimited": (
         "Power that the motor takes at {flow_m3h:.2f} m3/h, if nothing limits its power, against its rated power and "

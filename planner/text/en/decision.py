@@ -24,6 +24,10 @@ SENTENCES: dict[str, str] = {
     "decision.estimated_weather": (
         "Sun and temperature are an estimate for the place: measure or fetch them before money is committed."
     ),
+    "decision.starter": (
+        "{count} values still are the invented ones of the starter scenario: put those of the site in their place "
+        "before the figures are used."
+    ),
     "decision.unpriced": "The sums are incomplete, as no price was entered for: {names}.",
     # the three large numbers
     "decision.to_build": "To build it",
@@ -49,16 +53,6 @@ SENTENCES: dict[str, str] = {
     "decision.value_water": "{value:,.1f} m3",
     "decision.value_array_and_tank": "{kwp:,.2f} kWp + {tank:,.1f} m3",
     "decision.value_tank": "{tank:,.1f} m3",
-    # days without water
-    "decision.days": (
-        "With {option} more than a tenth of the day's water is missing on {days:.1f} days a year, on at most "
-        "{longest:.0f} days in a row; the worst month is {month}, in which {percent:.1f} % of the water asked for "
-        "comes."
-    ),
-    "decision.days_never": (
-        "With {option} no day in {years} years lacks more than a tenth of its water; the worst month is {month}, in "
-        "which {percent:.1f} % of the water asked for comes."
-    ),
     # what users pay
     "decision.pay_unpriced": (
         "What users must pay is more than these figures say, as no price was entered for: {names}."
@@ -81,6 +75,48 @@ SENTENCES: dict[str, str] = {
     "decision.weather_monthly": "Weather: monthly means as given, turned into years hour by hour.",
     "decision.weather_file": "Weather: hourly record '{file}'.",
     "decision.version": "Worked out by planner {version}, seed {seed}.",
+    # a workbook changed since its run
+    "decision.changed": (
+        "! Prices or rates were changed since the run: of the options that meet the target, at the sizes of the run, "
+        "{option} costs least now. Run the study again before this is used."
+    ),
+    "decision.run_again": (
+        "! Run the study again: an input was changed that these figures do not follow (the sheet 'Inputs' says which; "
+        "they are those of the run)."
+    ),
+    "decision.overpaid": (
+        "! Grant and loan together exceed 100 percent of the capital cost: put them right before this is used."
+    ),
+    "decision.given_way": (
+        "The figures below follow the changed prices; what the run said of checks, conditions and the next best has "
+        "given way, as only a new run can tell."
+    ),
+    "decision.days_heading": "Days without water, and what users pay",
+    "decision.days_heading_technical": "Days without water",
+    "decision.turns_heading": "What would turn it",
+    "decision.who_heading": "Who, when, from what",
+    "decision.large_unit": "{label} ({unit})",
+    "decision.cautions": (
+        "Read the cautions on the sheet 'Method and cautions' before anything is bought, opened or drunk; local codes "
+        "and licensed practice come first."
+    ),
+    "decision.printing": (
+        "The printed set holds what is read by others. To print any other sheet, or more of one, clear its print area "
+        "or print a selection."
+    ),
+    "checks.names_not_given": "Not given, so not checked: {names}.",
+    "checks.names_passed": "Passed: {names}.",
+    "page.basis": "What it rests on",
+    "inputs.since": "Since the run",
+    "inputs.since_count": "Count",
+    "inputs.since_form": "Changed on the form beside what the values here follow",
+    "inputs.since_again": "Changed in all that the figures do not follow",
+    "inputs.since_followed": "Changed and followed by every sum of money",
+    "inputs.since_state": "State: 0 as run, 1 figures follow, 2 to be run again, 3 grant and loan above 100 %",
+    "inputs.since_state_technical": "State: 0 as run, 2 to be run again",
+    "inputs.again": "! run again",
+    "inputs.followed": "changed, followed",
+    "page.form_of_run": "Form of the run",
     # headings of the table of options beside those that other tables have
     "short.meets_target": "Meets target",
     "short.tariff_operation_and_renewals": "Users pay for operation and replacements{incomplete} ({unit})",

@@ -65,12 +65,12 @@ SENTENCES: dict[str, str] = {
     "proposal.users.people": "{count} people",
     "proposal.users.animals": "{count} head",
     "proposal.demand_grows": (
-        "The works are sized for a demand of {first} m3 a day in the first year and {last} m3 a day in year {years}, "
-        "as a mean of the year."
+        "The study counts on a demand of {first} m3 a day in the first year and {last} m3 a day in year {years}, as a "
+        "mean of the year."
     ),
     "proposal.demand_level": (
-        "The works are sized for a demand of {first} m3 a day, as a mean of the year, which stays the same through "
-        "{years} years."
+        "The study counts on a demand of {first} m3 a day, as a mean of the year, which stays the same through {years} "
+        "years."
     ),
     "proposal.target": "Asked of the supply: at least {percent} % of that water, all {years} years together.",
     "proposal.households": "At {size} people a household these are about {count} households.",
@@ -81,8 +81,9 @@ SENTENCES: dict[str, str] = {
     ),
     # ---- source
     "proposal.borehole": "The borehole",
-    "proposal.given": "given",
-    "proposal.not_given": "not given: worked out or assumed",
+    "proposal.basis.given": "given",
+    "proposal.basis.worked_out": "worked out",
+    "proposal.basis.assumed": "assumed",
     "proposal.permits": "Permits and land",
     "proposal.daily_limit": (
         "No more than {limit} m3 a day is taken in the study: it counts that as what permit or test allow."
@@ -122,6 +123,14 @@ SENTENCES: dict[str, str] = {
     "proposal.tariffs_too_low": (
         "Something has no price (see the budget), so that every tariff, bill and saving below is too low."
     ),
+    "proposal.ranges_source": (
+        "Ranges: IRC WASHCost, cost benchmarks, 2012, at second hand, for piped schemes from mechanised boreholes, "
+        "brought from US dollars of 2011 to the prices of this study."
+    ),
+    "proposal.ranges_source_2011": (
+        "Ranges: IRC WASHCost, cost benchmarks, 2012, at second hand, for piped schemes from mechanised boreholes, in "
+        "US dollars of 2011 as published: in today's prices they would be higher."
+    ),
     "proposal.by_year": "What is paid in each year after the grant, and what the savings then hold",
     "proposal.water_price": "The study counts on a price of water of {currency} {price} per m3.",
     # ---- operation
@@ -145,6 +154,7 @@ SENTENCES: dict[str, str] = {
     # ---- risks
     "proposal.no_check_warns": "No site check fails or warns.",
     "proposal.risks.heading": "What the site checks found",
+    "proposal.risks.turns": "What would turn the answer",
     "proposal.risks.risk": "Risk",
     "proposal.risks.found": "Found",
     "proposal.risks.why": "Why it matters",

@@ -83,7 +83,7 @@ SENTENCES: dict[str, str] = {
     ),
     # options and budget
     "proposal.open.other_ways": (
-        "To be completed: other ways that were looked at [handpump, spring, rain, extending a network] and why not"
+        "To be completed: other ways that were looked at, and why not [handpump, spring, rain, extending a network]"
     ),
     "proposal.open.percentages": (
         "To be completed: not given are {names} [none is counted; say so where the prices hold them]"
@@ -170,8 +170,7 @@ SENTENCES: dict[str, str] = {
     ),
     # annexes
     "proposal.open.checks": (
-        "To be completed: site checks that could not be made for lack of a figure, {count} in all, are of {names} "
-        "[plate, datasheet, measurement]"
+        "To be completed, {topic}: not checked for lack of a figure are {names} [plate, datasheet, measurement]"
     ),
     "proposal.open.papers": (
         "To be completed: papers to be attached [test record, laboratory sheet, quotes, permits, map, minutes of "

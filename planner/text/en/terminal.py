@@ -29,6 +29,13 @@ SENTENCES: dict[str, str] = {
     "terminal.checks": "Site checks: {summary}",
     "terminal.failed": "{sign} {topic}: {compared}: {value} against {limit}. {remedy}",
     "terminal.more_faults": "and {count} more: sheet 'Checks'",
+    "rests_on.one": (
+        "What it rests on: {key} was not given ({value} {unit}); tried at {tried}, {option} meets {met} % of the "
+        "demand at a life-cycle cost of {currency} {cost}."
+    ),
+    "rests_on.one_technical": (
+        "What it rests on: {key} was not given ({value} {unit}); tried at {tried}, {option} meets {met} % of demand."
+    ),
     "sweep.change_less": (
         "Inputs that change it less, or not at all, and never the best option: {count}; they stand in the workbook."
     ),

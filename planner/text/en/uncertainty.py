@@ -69,6 +69,10 @@ SENTENCES: dict[str, str] = {
         "These values hold for the works as they would be built, every size as chosen today; sizes chosen anew for "
         "another value may turn elsewhere."
     ),
+    "uncertainty.works_held_in_years": (
+        "These values hold for the works as they would be built, every size as chosen today, and come from {run} of "
+        "the {years} years; sizes chosen anew for another value may turn elsewhere."
+    ),
     # ---- the table
     "uncertainty.heading": "What would turn the answer (works as they would be built)",
     "uncertainty.input": "Input",

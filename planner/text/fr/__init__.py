@@ -4,7 +4,7 @@ The modules have plain spaces before high punctuation and inside quotation marks
 line from breaking there.
 """
 
-from planner.text.fr import figures, model_names, model_sources
+from planner.text.fr import figures, model_names, model_parts, model_sources
 from planner.text.gathered import gathered
 from planner.text.numbers import NARROW_NO_BREAK, NO_BREAK
 
@@ -30,5 +30,5 @@ def typeset(sentence: str) -> str:
 
 SENTENCES: dict[str, str] = gathered(__name__, __path__, typeset)
 FIGURES = {key: (typeset(name), typeset(definition)) for key, (name, definition) in figures.FIGURES.items()}
-_WORDS = model_names.NAMES | model_sources.UNITS | model_sources.SOURCES
+_WORDS = model_names.NAMES | model_parts.PARTS | model_sources.UNITS | model_sources.SOURCES
 MODEL_WORDS = {english: typeset(words) for english, words in _WORDS.items()}

@@ -5,8 +5,8 @@ SENTENCES: dict[str, str] = {
     "caution.with_local": "{caution} La réglementation locale et les règles de l'art priment.",
     "caution.where_listed": (
         "La réglementation locale et les règles de l'art priment. Lire les mises en garde avant de construire, "
-        "d'ouvrir ou de boire quoi que ce soit : « planner run » affiche celles qui valent pour le site et les écrit "
-        "sur la feuille « Méthode et mises en garde »."
+        "d'ouvrir ou de boire quoi que ce soit : « planner run » écrit celles qui valent pour le site sur la feuille « "
+        "Méthode et mises en garde »."
     ),
     # of the work itself
     "caution.source.solar": "champ photovoltaïque",

@@ -3,7 +3,7 @@
 SENTENCES: dict[str, str] = {
     "command.wrote": "Écrit : {file}",
     "command.wrote_schema": ("Écrit : {file}, d'après lequel un éditeur qui lit la première ligne complète les clés"),
-    "command.wrote_three": "\nÉcrit : {first}, {second} et {third}\n",
+    "command.wrote_all": "\nÉcrit : {files}\n",
     "command.wrote_both": "\nÉcrit : {first} et {second}\n",
     "command.wrote_form": "Écrit : {file}. Remplir les cases encadrées, puis : planner run {file}",
     "command.wrote_starter": "Écrit : {file}. Indiquer votre propre site, puis : planner run {file}",

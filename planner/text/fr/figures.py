@@ -70,6 +70,19 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Besoins qui seraient couverts sans la limite journalière, moyenne des années ; trouvés par un calcul sans "
         "elle.",
     ),
+    "demand_met_worst_year_in_ten_percent": (
+        "Besoins couverts, pire année sur dix",
+        "Part annuelle des besoins couverts que neuf années sur dix atteignent (10e centile des années).",
+    ),
+    "short_days_worst_year_in_ten": (
+        "Jours sans assez d'eau, pire année sur dix",
+        "Jours sans assez d'eau que neuf années sur dix ne dépassent pas (90e centile des années).",
+    ),
+    "missing_l_per_day_worst_year_in_ten": (
+        "Eau qui manque, pire année sur dix",
+        "Eau qui manque, moyenne des jours d'une année, que neuf années sur dix ne dépassent pas (90e centile des "
+        "années).",
+    ),
     "pumped_by_solar_percent": ("Pompé par le soleil", "Part de l'eau pompée que relève l'énergie photovoltaïque."),
     "pumped_by_grid_percent": ("Ajouté par le réseau électrique", "Part de l'eau pompée qu'ajoute le réseau."),
     "pumped_by_generator_percent": (

@@ -191,6 +191,9 @@ NAMES: dict[str, str] = {
         "Plus longue suite admise de jours sans assez d'eau dans une année"
     ),
     "How many": "Nombre",
+    "What a m3 of demand that is not met costs those who go without": (
+        "Ce que coûte à ceux qui s'en passent un m3 de besoins non couvert"
+    ),
     "Price per unit": "Prix unitaire",
     "Cost per year": "Coût par an",
     "Labour and transport of the first building": "Main-d'œuvre et transport de la première construction",

@@ -30,6 +30,18 @@ SENTENCES: dict[str, str] = {
     "terminal.checks": "Vérifications du site : {summary}",
     "terminal.failed": "{sign} {topic} : {compared} : {value} pour une limite de {limit}. {remedy}",
     "terminal.more_faults": "et {count} de plus : feuille « Vérifications »",
+    "sweep.change_less": (
+        "Données qui la changent moins, ou pas du tout, et jamais la meilleure option : {count} ; elles sont dans le "
+        "classeur."
+    ),
+    "size.switch": "Interrupteur à flotteur (% du réservoir)",
+    "size.levels": "{start:g} / {stop:g}",
+    "worth.map_one": (
+        "Quelles que soient les valeurs essayées de {down} et de {across}, {option} reste la meilleure option."
+    ),
+    "worth.map_one_misses": (
+        "Quelles que soient les valeurs essayées de {down} et de {across}, {option} s'approche le plus de l'objectif."
+    ),
     "terminal.beware": "! {caution}",
     "check.named_fail": "non conformes : {count} ({names})",
     "check.named_first_fail": "non conformes : {count} ({names} ; ...)",
@@ -54,4 +66,12 @@ SENTENCES: dict[str, str] = {
     "danger.trench": "tranchées",
     "danger.tank": "réservoirs ouverts",
     "danger.water": "eau non analysée",
+    "rests_on.one": (
+        "Ce sur quoi elle repose : {key} n'était pas indiqué ({value} {unit}) ; essayé à {tried}, {option} couvre "
+        "{met} % des besoins pour un coût global de {currency} {cost}."
+    ),
+    "rests_on.one_technical": (
+        "Ce sur quoi elle repose : {key} n'était pas indiqué ({value} {unit}) ; essayé à {tried}, {option} couvre "
+        "{met} % des besoins."
+    ),
 }
