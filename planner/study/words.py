@@ -33,7 +33,7 @@ def sentences(study: Study) -> list[str]:
     elif study.best is None:
         said = [_service(study), _why_none(study)]
     else:
-        said = [_service(study), others_that_meet(study), _levels(study), _sizes(study)]
+        said = [_service(study), _others(study), _levels(study), _sizes(study)]
     return [sentence for sentence in said if sentence]
 
 
@@ -191,7 +191,7 @@ def _why_none(study: Study) -> str | None:
     )
 
 
-def others_that_meet(study: Study) -> str | None:
+def _others(study: Study) -> str | None:
     """Say which other options meet the target, where there are no prices to rank them by."""
     others = [option.name for option in study.ranked[1:] if option.meets_service]
     if others:
