@@ -54,11 +54,11 @@ tr.sub td {{ font-style: italic; }}
   .cards td:not(:first-child)::before {{ content: attr(data-label); display: block; font-size: 0.8rem;
     font-weight: normal; color: {SLATE}; line-height: 1.2; }}
 }}
-@page {{ size: A4; margin: 7mm 8mm; }}
+@page {{ size: A4; margin: 6mm 7mm; }}
 @media print {{
   * {{ print-color-adjust: exact; -webkit-print-color-adjust: exact; }}
   body {{ font-size: 8pt; line-height: 1.2; max-width: none; padding: 0; overflow-wrap: break-word; }}
-  section {{ margin: 0 0 1.4mm; }}
+  section {{ margin: 0 0 1.2mm; }}
   section p + p {{ margin-top: 0.3mm; }}
   h1 {{ font-size: 12pt; }}
   h2, figcaption, caption {{ font-size: 8.5pt; margin-bottom: 0.4mm; }}
@@ -67,9 +67,9 @@ tr.sub td {{ font-style: italic; }}
   td:first-child {{ min-width: 36mm; }}
   #head {{ display: flex; gap: 4mm; align-items: baseline; }}
   #verdict {{ padding: 0.8mm 2mm; }}
-  p.verdict {{ font-size: 10.5pt; }}
+  p.verdict {{ font-size: 10pt; }}
   #large tbody {{ gap: 2mm; }}
-  #large tr {{ padding: 0.5mm 1.5mm; }}
+  #large tr {{ padding: 0.3mm 1.5mm; }}
   #large td:nth-child(2) {{ font-size: 12pt; }}
   #options h2 {{ display: none; }}
   #words .body {{ display: block; columns: 3; column-gap: 3mm; }}
@@ -93,6 +93,8 @@ tr.sub td {{ font-style: italic; }}
   #cautions h2, #cautions .under {{ display: inline; font-size: 8pt; }}
   #cautions .body {{ columns: 3; column-gap: 3mm; }}
   #cautions .body p {{ margin-top: 0; }}
+  .dense #cautions .body p {{ display: inline; padding: 0; }}
+  .dense #cautions .body p::before {{ content: "\\25A0\\00A0"; }}
   figure, tr {{ break-inside: avoid; }}
 }}
 """
