@@ -21,6 +21,7 @@ from planner.report.style import (
     total_width,
 )
 from planner.text import option_label
+from planner.text import text as sentence
 
 LONGEST_TEXT = 32_000
 """A cell holds 32,767 characters; longer texts are cut, visibly."""
@@ -290,7 +291,9 @@ class Sheet:
         else:
             sheet.print_area(0, 0, printing.last_row, printing.last_column)
         letters = f'&"{FONT},Regular"&9'
-        sheet.set_footer(f"&L{letters}{footer}&C{letters}&A&R{letters}Page &P of &N")
+        sheet.set_footer(
+            f"&L{letters}{footer}&C{letters}&A&R{letters}{sentence('proposal.page', page='&P', pages='&N')}"
+        )
 
     def _width(self, column: int) -> float:
         return self._fixed.get(column, min(max(self._widths.get(column, 8.0), 6.0), 60.0))
