@@ -18,7 +18,7 @@ from planner.text import text
 SHOWN = ("head", "verdict", "large", "options", "words", "charts", "facts", "cautions")
 """Keys of the pages that are shown, in their order; the others hold what the charts show."""
 MOST_LETTERS, LETTERS_OF_A_ROW = 7000, 120
-"""Letters that fit on a sheet of A4 beside charts and numbers, and those that a row of a table stands for: by trial."""
+"""Letters that fit on a sheet of A4 beside charts and numbers, and those whose room a table row takes: by trial."""
 FAULT = ("topic", "compared", "value", "limit", "remedy")
 """Columns of the table of failed checks."""
 

@@ -27,7 +27,7 @@ LONGEST_TEXT = 32_000
 LINE_POINTS, ROW_PIXELS, TALLEST_POINTS = 12.75, 17, 400
 TITLE_POINTS, HEADING_POINTS, TILE_POINTS = 24, 18, 30
 WIDEST_CHART_PIXELS = 1100
-LEAST_CHART_ROWS = 8
+LEAST_CHART_ROWS = 10
 """A chart at the foot of a single page is made so low, where it must, and not printed where it would be lower."""
 PAPER_POINTS, MARGIN_POINTS, MARGIN_ENDS_POINTS = (595.3, 841.9), 57.6, 86.4
 """A4, and what the margins left and right, above and below take of it."""

@@ -69,8 +69,9 @@ SENTENCES: dict[str, str] = {
         "These values hold for the works as they would be built, every size as chosen today; sizes chosen anew for "
         "another value may turn elsewhere."
     ),
-    "uncertainty.years_run": (
-        "What touches water and energy was tried in {run} of the {years} years, and carried over to the others."
+    "uncertainty.works_held_in_years": (
+        "These values hold for the works as they would be built, every size as chosen today, and come from {run} of "
+        "the {years} years; sizes chosen anew for another value may turn elsewhere."
     ),
     # ---- the table
     "uncertainty.heading": "What would turn the answer (works as they would be built)",

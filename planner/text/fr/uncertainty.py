@@ -91,4 +91,7 @@ SENTENCES: dict[str, str] = {
     "uncertainty.first_there": "{value:,.10g} : {option}",
     "uncertainty.nearest_there": "{value:,.10g} : {option} (manque l'objectif)",
     "uncertainty.no_turn": "inchangé",
+    "uncertainty.years_run": (
+        "Ce qui touche l'eau et l'énergie a été essayé dans {run} des {years} années, et reporté sur les autres."
+    ),
 }
