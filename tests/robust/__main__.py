@@ -1,4 +1,4 @@
-"""Try much input that nobody would give, and count what comes of it: `python -m tests.robust scenarios=10000 runs=300`."""
+"""Try much input that nobody would give, and count what comes of it: `python -m tests.robust scenarios=10000`."""
 
 from __future__ import annotations
 

@@ -20,9 +20,9 @@ EXAMPLES = sorted(Path("scenarios").glob("*.toml"))
 FOLDER = Path("scenarios").resolve()
 LONG = "9" * 5000
 NASTY: tuple[Any, ...] = (
-    "", " ", "0", "nan", "auto", "1,5", "12 m", "=1+1", "@x", "\x1b[31mred\x1b[0m", "Well [/b] 3", "بئر القرية", "\u202eabc",
-    LONG, -1, 0, 1, 7, -0.5, 1e-300, 1e300, -1e9, 2**63, math.nan, math.inf, -math.inf, True, False, [], {}, [[]], [1], [1, 2],
-    ["a"], [{}], {"kind": "x"}, {"a": {"b": {"c": 1}}}, [0] * 12, [1e9] * 24, datetime.date(2026, 2, 30 - 2),
+    "", " ", "0", "nan", "auto", "1,5", "12 m", "=1+1", "@x", "\x1b[31mred\x1b[0m", "Well [/b] 3", "بئر القرية",
+    "\u202eabc", LONG, -1, 0, 1, 7, -0.5, 1e-300, 1e300, -1e9, 2**63, math.nan, math.inf, -math.inf, True, False, [], {}, [[]], [1],
+    [1, 2], ["a"], [{}], {"kind": "x"}, {"a": {"b": {"c": 1}}}, [0] * 12, [1e9] * 24, datetime.date(2026, 2, 30 - 2),
     datetime.time(3, 0), [None.__class__.__name__],
 )  # fmt: skip
 """Values of the wrong kind, at and beyond every edge, and texts that steer a terminal, a sheet or markup."""
@@ -113,7 +113,7 @@ def at(data: Any, path: tuple[str | int, ...]) -> Any:
 
 
 def extreme(seed: int) -> dict[str, Any]:
-    """Return raw data of an example, over two years, in which one to five numbers stand at an end of what is allowed."""
+    """Return raw data of an example, over two years, in which some numbers stand at an end of what is allowed."""
     draw = random.Random(seed)
     data = deepcopy(example(draw.choice(EXAMPLES)))
     data.setdefault("finance", {})["analysis_period_years"] = 2
@@ -125,6 +125,8 @@ def extreme(seed: int) -> dict[str, Any]:
             continue
         low = limits.ge if limits.ge is not None else 1e-6 if limits.gt is not None else -1e4
         high = limits.le if limits.le is not None else 1e6
-        value = draw.choice((low, high, low + (high - low) * draw.random() ** 3, at(data, path) * draw.choice((0.1, 10))))
+        value = draw.choice(
+            (low, high, low + (high - low) * draw.random() ** 3, at(data, path) * draw.choice((0.1, 10)))
+        )
         data = set_path(data, path, round(value) if field is not None and field.takes.whole else float(value))
     return data

@@ -177,8 +177,8 @@ def _broken(draw: random.Random, words: str) -> bytes:
         place = draw.randrange(len(lines))
         lines[place] = draw.choice((
             "", lines[place] * 2, lines[place].replace(".", ","), lines[place].replace(",", ";"), "nan,nan,nan",
-            ",".join(["9" * 400] * 5), "\x00\x1b[31m", lines[draw.randrange(len(lines))], lines[place][: len(lines[place]) // 2],
-            "-1e308," * 4, "بئر",
+            ",".join(["9" * 400] * 5), "\x00\x1b[31m", lines[draw.randrange(len(lines))],
+            lines[place][: len(lines[place]) // 2], "-1e308," * 4, "بئر",
         ))  # fmt: skip
     if draw.random() < 0.2:
         draw.shuffle(lines)
