@@ -6,7 +6,7 @@ share their passes, those that touch money alone are priced as arrays.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,29 +15,14 @@ from planner.scenario.scenario import Scenario
 from planner.study.changes import Changes
 from planner.study.close_call import CloseCall, close_call
 from planner.study.context import Context
-from planner.study.keys import Key, numeric_keys
+from planner.study.keys import numeric_keys
 from planner.study.ranking import ranked
-from planner.study.rests_on import (
-    IRRADIATION,
-    IRRADIATION_SHARES,
-    Effect,
-    effects_of,
-    irradiation_trial,
-    numbers_not_given,
-)
+from planner.study.rests_on import Effect, effects_of, irradiation_trial, numbers_not_given
 from planner.study.results import Result
 from planner.study.sweep.plan import Plan, ready_plan
-from planner.study.switching_values import (
-    MOST_OPTIONS,
-    Course,
-    SwitchingValue,
-    Varied,
-    matter_most,
-    switching_value,
-    varied_inputs,
-)
+from planner.study.switching_values import MOST_OPTIONS, Course, SwitchingValue, matter_most, switching_value
 from planner.study.trials import Trial, Tried, try_all
-from planner.text import text
+from planner.study.varied import UNCERTAIN, Varied, varied_inputs
 
 
 @dataclass(frozen=True)
@@ -100,7 +85,8 @@ class _Asked:
                 self.ask(trial)
         ready = ready_plan(self.scenario, keys)
         pairs = [] if ready is None else list(self._pairs(changes, ready))
-        varied = [(each, list(self._course(each))) for each in self._varied(keys)]
+        inputs = [each for each in varied_inputs(self.scenario, UNCERTAIN, keys) if not each.without_effect]
+        varied = [(each, list(self._course(each))) for each in inputs]
         tried = try_all(self.context, self.chosen, self.trials)
 
         def met_and_cost(trial: Trial | None) -> tuple[float, float]:
@@ -143,13 +129,6 @@ class _Asked:
         names = [self.names[place] for place in self.order[:2]]
         return close_call(names, meets, share, cost, priced=self.scenario.priced)
 
-    def _varied(self, keys: Mapping[str, Key]) -> Iterator[Varied]:
-        yield from varied_inputs(self.scenario, keys)
-        if self.scenario.weather.kind == "estimate":
-            low, high = (100 * share for share in IRRADIATION_SHARES)
-            unit = text("uncertainty.unit.of_estimate")
-            yield Varied("irradiation", IRRADIATION, unit, 100.0, (low, 100.0, high), (), True, True, is_share=True)
-
     def _course(self, varied: Varied) -> Iterator[list[int]]:
         """Places of the trials of an input: by value, then option."""
         names = self._looked_at(varied)
@@ -165,7 +144,7 @@ class _Asked:
 
     def _looked_at(self, varied: Varied) -> list[str]:
         """Options that may come first: all, or where hours run anew the first two and the cheapest of the others."""
-        if not varied.touches_hours or len(self.names) <= MOST_OPTIONS:
+        if varied.kind != "hours" or len(self.names) <= MOST_OPTIONS:
             return self.names
         cost = [float(result.life.present_cost) for result in self.chosen.values()]
         near = sorted(self.order[2:], key=lambda place: cost[place])[: MOST_OPTIONS - 2]
