@@ -168,7 +168,7 @@ def _candidates(context: Context, scenario: Scenario, choice: Choice) -> tuple[D
 
 def _thinned(values: Sequence[Size], chosen: Size) -> tuple[Size, ...]:
     """Keep at most so many of some rising values, the chosen one and those next to it among them."""
-    place = values.index(chosen)
-    near = {at for at in (place - 1, place, place + 1) if 0 <= at < len(values)}
+    index = values.index(chosen)
+    near = {at for at in (index - 1, index, index + 1) if 0 <= at < len(values)}
     even = np.linspace(0, len(values) - 1, min(MOST_SIZES, len(values))).round().astype(int).tolist()
     return tuple(values[at] for at in sorted(near.union(even)))

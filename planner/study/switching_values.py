@@ -161,9 +161,9 @@ class _Between:
             turned = np.flatnonzero((option != option[0]) | (served != served[0]))
             if turned.size == 0:
                 return None
-            place = int(turned[0])
-            found = float(values[place]), int(option[place]), bool(served[place])
-            values = np.linspace(values[place - 1], values[place], _STEPS + 1)
+            index = int(turned[0])
+            found = float(values[index]), int(option[index]), bool(served[index])
+            values = np.linspace(values[index - 1], values[index], _STEPS + 1)
         value, option_there, meets = found
         misses = bool(self.margin(self.varied.base)[base] >= -1e-7 and self.margin(value)[base] < -1e-7)
         return Turn(value, self.names[option_there], meets, misses)

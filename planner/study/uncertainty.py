@@ -72,7 +72,7 @@ class _Asked:
             [float(result.life.present_cost) for result in results],
         )
         self.trials: list[Trial] = []
-        self.place_of: dict[int, int] = {}
+        self.index_of: dict[int, int] = {}
 
     def answered(self) -> Uncertainty:
         """See `uncertainty_of`."""
@@ -92,7 +92,7 @@ class _Asked:
         def met_and_cost(trial: Trial | None) -> tuple[float, float]:
             if trial is None:
                 return np.nan, np.nan
-            at = self.place_of[id(trial)]
+            at = self.index_of[id(trial)]
             return 100 * float(tried.delivered_share[at]), float(tried.present_cost[at])
 
         return Uncertainty(
@@ -102,20 +102,20 @@ class _Asked:
         )
 
     def ask(self, trial: Trial | None) -> int:
-        """Have a trial tried; its place, -1 for none."""
+        """Have a trial tried; its index, -1 for none."""
         if trial is None:
             return -1
         self.trials.append(trial)
-        self.place_of[id(trial)] = len(self.trials) - 1
+        self.index_of[id(trial)] = len(self.trials) - 1
         return len(self.trials) - 1
 
     def _pairs(self, changes: Changes, ready: Plan) -> Iterator[list[int]]:
-        """Places of the trials of the first two options in each change of the ready list."""
-        two = [self.names[place] for place in self.order[:2]]
+        """Indices of the trials of the first two options in each change of the ready list."""
+        two = [self.names[index] for index in self.order[:2]]
         yield [self.ask(Trial(name, None, {})) for name in two]
         for values in ready.values[1:]:
-            place = int(np.flatnonzero(~np.isnan(values))[0])
-            yield [self.ask(changes.trial(name, ready.keys[place], float(values[place]))) for name in two]
+            index = int(np.flatnonzero(~np.isnan(values))[0])
+            yield [self.ask(changes.trial(name, ready.keys[index], float(values[index]))) for name in two]
 
     def _call(self, tried: Tried, pairs: list[list[int]]) -> CloseCall | None:
         if len(pairs) < 2:
@@ -126,11 +126,11 @@ class _Asked:
             np.where(lost, np.nan, values[at])
             for values in (tried.meets_service, tried.delivered_share, tried.present_cost)
         )
-        names = [self.names[place] for place in self.order[:2]]
+        names = [self.names[index] for index in self.order[:2]]
         return close_call(names, meets, share, cost, priced=self.scenario.priced)
 
     def _course(self, varied: Varied) -> Iterator[list[int]]:
-        """Places of the trials of an input: by value, then option."""
+        """Indices of the trials of an input: by value, then option."""
         names = self._looked_at(varied)
         for value in varied.values:
             yield [self.ask(self._trial(varied, name, value)) for name in names]
@@ -147,13 +147,13 @@ class _Asked:
         if varied.kind != "hours" or len(self.names) <= MOST_OPTIONS:
             return self.names
         cost = [float(result.life.present_cost) for result in self.chosen.values()]
-        near = sorted(self.order[2:], key=lambda place: cost[place])[: MOST_OPTIONS - 2]
-        return [self.names[place] for place in sorted([*self.order[:2], *near])]
+        near = sorted(self.order[2:], key=lambda index: cost[index])[: MOST_OPTIONS - 2]
+        return [self.names[index] for index in sorted([*self.order[:2], *near])]
 
-    def _switching(self, tried: Tried, varied: Varied, places: list[list[int]]) -> SwitchingValue:
-        names, at = self._looked_at(varied), np.array(places)
+    def _switching(self, tried: Tried, varied: Varied, indices: list[list[int]]) -> SwitchingValue:
+        names, at = self._looked_at(varied), np.array(indices)
         course = Course(tuple(names), tried.margin[at], tried.delivered_share[at], tried.present_cost[at])
-        first, *others = (self.names[place] for place in self.order[:2])
+        first, *others = (self.names[index] for index in self.order[:2])
         second = names.index(others[0]) if others else None
         return switching_value(varied, course, names.index(first), second, priced=self.scenario.priced)
 
