@@ -42,6 +42,7 @@ def _works() -> tuple[Borehole, Pipeline]:
     return borehole, pipeline
 
 
+@pytest.mark.engine("EPANET", "pressures along a main with a profile, the engine in the test")
 def test_pressures_along_a_profile_against_epanet(tmp_path: Path) -> None:
     borehole, pipeline = _works()
     system, route = system_head(borehole, pipeline), route_of(borehole, pipeline)
@@ -98,6 +99,7 @@ def test_one_bar() -> None:
 # ------------------------------------------------------------------------------------------------------- surge
 
 
+@pytest.mark.published("surge", "New Mexico State University, Soils 456 notes, chapter 8", values=2, confirmed="seen")
 def test_surge_of_the_new_mexico_notes() -> None:
     # New Mexico State University, Soils 456 notes, chapter 8: PVC 1.66 in outside, wall 0.14 in, E 400 000 psi,
     # 1 ft/s: 63.2 * 0.32 = 20.3 psi. Their formula has 4700 ft/s for the rigid pipe, 294 000 psi for the water and
@@ -159,6 +161,9 @@ def test_wave_speed_in_anchored_plastic() -> None:
         assert float(wave_speed_m_s(2.19e9, 1000, young_pa, bore, wall, poisson)) == pytest.approx(anchored, abs=1)
 
 
+@pytest.mark.published(
+    "surge", "Plastics Pipe Institute, Handbook of PE Pipe, chapter 6", values=4, confirmed="from memory"
+)
 def test_surge_of_pe_against_the_plastics_pipe_institute() -> None:
     # Plastics Pipe Institute, Handbook of PE Pipe, chapter 6 (formula from memory): E 150 000 psi, K 300 000 psi,
     # 4660 ft/s in a rigid pipe, 5 ft/s taken away: 80.9, 71.9, 63.9 and 56.3 psi, within 0.2 %
