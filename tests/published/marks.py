@@ -1,7 +1,7 @@
 """What each test is held against: marks of published values and of other programs, and their collection by pytest.
 
 `published(domain, source, values=, confirmed=, within=)` counts the printed numbers that one case of a test compares
-with; `within` says by how much the comparison is looser than the print's own rounding, and why. A test may bear several.
+with; `within` says by how much the comparison is looser than the print's rounding, and why. A test may bear several.
 Not marked: figures worked out here from a source's formula, and a printed number for the second time.
 
 `engine(name, compared, values=)` is a comparison with another program, run in the test or its figures written down;

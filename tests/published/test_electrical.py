@@ -159,7 +159,7 @@ AMPERES = [
 @pytest.mark.parametrize(("section", "b2_two", "b2_three", "c_three", "d_two", "d_three"), AMPERES)
 @pytest.mark.published(
     "cables",
-    "IEC 60364-5-52, as reprinted in SANS 10142-1:2019 and machine instruction books; method D in the Electrical Installation Guide 2007, figure G22",
+    "IEC 60364-5-52, reprinted in SANS 10142-1:2019, machine books and Electrical Installation Guide 2007, G22",
     values=5,
     confirmed="at second hand",
 )
@@ -416,7 +416,12 @@ def test_derating_against_hicks() -> None:
     assert left == pytest.approx(516.8, rel=0.002)
 
 
-@pytest.mark.parametrize(("altitude_m", "left"), [(305, 1.0), (1305, 0.90), (2305, 0.80)])
+MSHA = pytest.mark.published("motors and generators", "MSHA: 1 % per 100 m above 305 m", values=1, confirmed="seen")
+
+
+@pytest.mark.parametrize(
+    ("altitude_m", "left"), [pytest.param(305, 1.0, marks=MSHA), pytest.param(1305, 0.90, marks=MSHA), (2305, 0.80)]
+)
 def test_derating_against_the_mining_rule(altitude_m: float, left: float) -> None:
     # MSHA: 1 % per 100 m from 305 m, naturally aspirated
     generator = Generator(rating_kw=100, fuel_price_per_l=1)
@@ -454,6 +459,12 @@ def test_dip_of_the_generator_that_is_just_large_enough() -> None:
     assert source / (source + motor) == pytest.approx(0.35)
 
 
+@pytest.mark.published(
+    "cables", "IEC 60364-5-52, table B.52.17, as a cable handbook prints it", values=7, confirmed="at second hand"
+)
+@pytest.mark.published(
+    "cables", "IEC 60364-4-43, 433.1: gG fuses, a page quoting it", values=2, confirmed="at second hand"
+)
 def test_grouping_and_protective_device() -> None:
     # IEC 60364-5-52 table B.52.17, bunched in air: as a cable handbook prints it
     assert [grouping_factor(count) for count in (1, 2, 3, 6, 9, 10, 20)] == [1, 0.80, 0.70, 0.57, 0.50, 0.45, 0.38]

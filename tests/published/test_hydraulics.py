@@ -23,7 +23,7 @@ from planner.water.friction import (
     minor_head_m,
     velocity_m_s,
 )
-from planner.water.materials import PE100, STEEL
+from planner.water.materials import PE100, PVC_U, STEEL
 from planner.water.pipes import pipe_of
 from planner.water.properties import (
     GRAVITY_M_S2,
@@ -69,6 +69,28 @@ def test_water_properties_against_iapws(
     assert kinematic_viscosity_m2_s(t_c) * 1e6 == pytest.approx(viscosity, rel=2e-4)
     assert vapour_pressure_pa(t_c) == pytest.approx(vapour, rel=2e-4)
     assert bulk_modulus_pa(t_c) / 1e9 == pytest.approx(bulk, abs=1e-3)
+
+
+# Maurer, Hydraulics and Water Resources: Examples Using R (open book), table 2.1; its viscosities run
+# 0.4 to 2.6 % high and are left out
+MAURER_WATER = [
+    (10, 999.7, 1228),
+    (15, 999.1, 1706),
+    (20, 998.2, 2339),
+    (25, 997.1, 3170),
+    (30, 995.7, 4247),
+    (35, 994.1, 5629),
+    (40, 992.2, 7385),
+]
+_MAURER = "Maurer, Hydraulics and Water Resources: Examples Using R, table 2.1"
+
+
+@pytest.mark.published("water properties", _MAURER, values=1, confirmed="seen", within="0.1 kg/m3")
+@pytest.mark.published("water properties", _MAURER, values=1, confirmed="seen")
+@pytest.mark.parametrize(("t_c", "density", "vapour_pa"), MAURER_WATER)
+def test_density_and_vapour_pressure_against_an_open_book(t_c: float, density: float, vapour_pa: float) -> None:
+    assert water_density_kg_m3(t_c) == pytest.approx(density, abs=0.1)
+    assert vapour_pressure_pa(t_c) == pytest.approx(vapour_pa, abs=0.5)
 
 
 @pytest.mark.published("water properties", "ISO/TR 3666", values=1, confirmed="from memory")
@@ -411,6 +433,46 @@ def test_hazen_williams_is_below_darcy_weisbach_in_small_plastic_pipe() -> None:
 
 # ---------------------------------------------------------------------------------------------------------- pipes
 
+EN_10255_BORE = pytest.mark.published(
+    "pipes and materials", "EN 10255 series M, bores in a guide to threaded pipe", values=1, confirmed="at second hand"
+)
+EN_10255_MASS = pytest.mark.published(
+    "pipes and materials", "EN 10255 series M, masses", values=1, confirmed="at second hand", within="0.4 %"
+)
+EN_10255_RECALLED = pytest.mark.published(
+    "pipes and materials", "EN 10255 series M, masses", values=1, confirmed="from memory", within="0.4 %"
+)
+
+# ISO 4427-2:2007 table 2, smallest walls [mm], as three copies of the table have it
+PE100_WALLS = {
+    "17": {32: 2.0, 40: 2.4, 50: 3.0, 63: 3.8, 75: 4.5, 90: 5.4, 110: 6.6},
+    "13.6": {25: 2.0, 32: 2.4, 40: 3.0, 50: 3.7, 63: 4.7, 75: 5.6, 90: 6.7, 110: 8.1},
+    "11": {25: 2.3, 32: 3.0, 40: 3.7, 50: 4.6, 63: 5.8, 75: 6.8, 90: 8.2, 110: 10.0},
+    "9": {25: 3.0, 32: 3.6, 40: 4.5, 50: 5.6, 63: 7.1, 75: 8.4, 90: 10.1, 110: 12.3},
+}
+
+
+@pytest.mark.published("pipes and materials", "ISO 4427-2:2007, table 2: walls", values=31, confirmed="at second hand")
+def test_pe_walls_of_the_table() -> None:
+    for ratio, walls in PE100_WALLS.items():
+        assert {size.number: size.wall_mm for size in PE100.series[f"PE100 SDR{ratio}"]} == walls
+
+
+# ISO 1452-2, smallest walls [mm] by outside diameter, as a producer's data sheet quotes it
+PVC_WALLS = {
+    "6": {40: 1.5, 50: 1.6, 63: 2.0, 75: 2.3, 90: 2.8, 110: 2.7, 125: 3.1, 160: 4.0, 200: 4.9},
+    "10": {40: 1.9, 50: 2.4, 63: 3.0, 75: 3.6, 90: 4.3, 110: 4.2, 125: 4.8, 160: 6.2, 200: 7.7},
+    "12.5": {40: 2.4, 50: 3.0, 63: 3.8, 75: 4.5, 90: 5.4, 110: 5.3, 125: 6.0, 160: 7.7, 200: 9.6},
+    "16": {40: 3.0, 50: 3.7, 63: 4.7, 75: 5.6, 90: 6.7, 110: 6.6, 125: 7.4, 160: 9.5, 200: 11.9},
+}
+
+
+@pytest.mark.published("pipes and materials", "ISO 1452-2: walls", values=36, confirmed="at second hand")
+def test_pvc_walls_of_the_table() -> None:
+    for label, walls in PVC_WALLS.items():
+        assert {size.number: size.wall_mm for size in PVC_U.series[f"PVC-U PN{label}"]} == walls
+
+
 # ISO 4427-2:2007 table 2, raised there to the smallest series of walls
 RAISED = {("13.6", 25), ("11", 25), ("9", 25), ("17", 32)}
 
@@ -442,10 +504,19 @@ def test_pe_walls_follow_iso_4065(ratio: str, exponent: float) -> None:
         ("PE100 SDR9 50", 38.8),
         ("PE100 SDR9 110", 85.4),
         # EN 10255:2004+A1:2007 series M
-        ("steel medium 25", 27.3),
-        ("steel medium 32", 36.0),
-        ("steel medium 40", 41.9),
-        ("steel medium 50", 53.1),
+        *(
+            pytest.param(f"steel medium {nominal}", bore_mm, marks=EN_10255_BORE)
+            for nominal, bore_mm in (
+                (15, 16.1),
+                (20, 21.7),
+                (25, 27.3),
+                (32, 36.0),
+                (40, 41.9),
+                (50, 53.1),
+                (65, 68.9),
+                (80, 80.9),
+            )
+        ),
     ],
 )
 def test_bores(name: str, bore_mm: float) -> None:
@@ -506,7 +577,17 @@ def test_mean_bore_of_pe() -> None:
 
 
 @pytest.mark.parametrize(
-    ("nominal", "mass_kg_m"), [(25, 2.41), (32, 3.10), (40, 3.57), (50, 5.03), (65, 6.42), (80, 8.36), (100, 12.2)]
+    ("nominal", "mass_kg_m"),
+    [
+        *(
+            pytest.param(nominal, mass, marks=EN_10255_MASS)
+            for nominal, mass in ((25, 2.41), (32, 3.10), (40, 3.57), (50, 5.03))
+        ),
+        *(
+            pytest.param(nominal, mass, marks=EN_10255_RECALLED)
+            for nominal, mass in ((65, 6.42), (80, 8.36), (100, 12.2))
+        ),
+    ],
 )
 def test_steel_tube_weighs_what_the_standard_says(nominal: int, mass_kg_m: float) -> None:
     # EN 10255 series M; 65, 80 and 100 from memory. Mass = 0.0246615 (D - T) T with steel of 7850 kg/m3
@@ -515,6 +596,9 @@ def test_steel_tube_weighs_what_the_standard_says(nominal: int, mass_kg_m: float
     assert 0.0246615 * (outer - wall) * wall == pytest.approx(mass_kg_m, rel=4e-3)
 
 
+@pytest.mark.published(
+    "pipes and materials", "US EPA, EPANET 2.2 User Manual (2020), table 3.2", values=1, confirmed="seen"
+)
 @pytest.mark.parametrize(("text", "c"), [("PE100 SDR11 63", (140, 150)), ("steel medium 50", (120, 120))])
 def test_hazen_williams_c_against_the_epanet_manual(text: str, c: tuple[float, float]) -> None:
     # EPANET 2.2 manual, table 3.2: plastic 140-150, galvanized iron 120
@@ -545,13 +629,45 @@ def _at_rated_speed(flow_m3h: float, head_m: float, shaft_w: float) -> Centrifug
     ("ratio", "before", "after"),
     [
         # Crane TP-410, example 7.33: 3500 to 1700 rpm
-        (1700 / 3500, (400 * GPM_M3H, 126 * FOOT_M, 17.5 * HP_W), (194 * GPM_M3H, 29.7 * FOOT_M, 2.0 * HP_W)),
+        pytest.param(
+            1700 / 3500,
+            (400 * GPM_M3H, 126 * FOOT_M, 17.5 * HP_W),
+            (194 * GPM_M3H, 29.7 * FOOT_M, 2.0 * HP_W),
+            marks=pytest.mark.published(
+                "pumps", "Crane TP-410, example 7.33", values=3, confirmed="at second hand", within="0.5 %"
+            ),
+        ),
         # US DOE-HDBK-1012/3-92 HT-03, read from fast to slow: 3600 rpm, 800 gpm, 192 ft, 360 kW; 1800 rpm, 400, 48, 45
-        (0.5, (800 * GPM_M3H, 192 * FOOT_M, 360e3), (400 * GPM_M3H, 48 * FOOT_M, 45e3)),
+        pytest.param(
+            0.5,
+            (800 * GPM_M3H, 192 * FOOT_M, 360e3),
+            (400 * GPM_M3H, 48 * FOOT_M, 45e3),
+            marks=[
+                pytest.mark.published("pumps", "US DOE-HDBK-1012/3-92, HT-03", values=1, confirmed="at second hand"),
+                pytest.mark.published("pumps", "US DOE-HDBK-1012/3-92, HT-03", values=2, confirmed="from memory"),
+            ],
+        ),
         # Fox and McDonald, pump laws, from fast to slow: 1750 rpm, 449 gpm, 49.0 ft, 6.94 hp; 1170 rpm, 300, 21.9, 2.08
-        (1170 / 1750, (449 * GPM_M3H, 49.0 * FOOT_M, 6.94 * HP_W), (300 * GPM_M3H, 21.9 * FOOT_M, 2.08 * HP_W)),
+        pytest.param(
+            1170 / 1750,
+            (449 * GPM_M3H, 49.0 * FOOT_M, 6.94 * HP_W),
+            (300 * GPM_M3H, 21.9 * FOOT_M, 2.08 * HP_W),
+            marks=pytest.mark.published(
+                "pumps",
+                "Fox and McDonald, Introduction to Fluid Mechanics, pump laws",
+                values=3,
+                confirmed="from memory",
+            ),
+        ),
         # a textbook problem: 1725 rpm, 25 L/s, 8.41 m; 1140 rpm, 16.5 L/s, 3.67 m (power by the cube, not printed)
-        (1140 / 1725, (90.0, 8.41, 5e3), (59.4, 3.67, 5e3 * (1140 / 1725) ** 3)),
+        pytest.param(
+            1140 / 1725,
+            (90.0, 8.41, 5e3),
+            (59.4, 3.67, 5e3 * (1140 / 1725) ** 3),
+            marks=pytest.mark.published(
+                "pumps", "a textbook's problem: 25 L/s, 1725 to 1140 rpm", values=2, confirmed="seen", within="0.5 %"
+            ),
+        ),
     ],
     ids=["crane-7.33", "doe-hdbk-1012", "fox-mcdonald", "25-L/s"],
 )

@@ -81,6 +81,14 @@ def test_bill_with_falling_blocks() -> None:
 # ------------------------------------------------------------------------------------------------ life-cycle costs
 
 
+PUMP_GUIDE = pytest.mark.published(
+    "life-cycle cost and returns",
+    "Pump Life Cycle Costs (Hydraulic Institute, Europump, US DOE, 2001), a problem control valve",
+    values=1,
+    confirmed="from memory",
+)
+
+
 def thing(price: float, life_years: float, upkeep_percent: float = 0.0) -> Line:
     return Line(Thing("thing"), "other", "all", 1.0, "item", price, life_years, upkeep_percent)
 
@@ -94,7 +102,7 @@ def thing(price: float, life_years: float, upkeep_percent: float = 0.0) -> Line:
         pytest.param(23.1, 0.0, 500.0, 4000.0, 113_930, id="repair the valve"),
     ],
 )
-@pytest.mark.parametrize("prices", ["nominal", "constant"])
+@pytest.mark.parametrize("prices", [pytest.param("nominal", marks=PUMP_GUIDE), "constant"])
 def test_pump_with_a_problem_control_valve(
     power_kw: float, initial: float, maintenance: float, other: float, printed: float, prices: str
 ) -> None:
@@ -259,12 +267,50 @@ def test_growing_prices(rate: float, growth: float, years: int, factor: float, s
     ("flows", "printed", "digit"),
     [
         # numpy_financial's front page and the examples of its `irr`
-        ([-250_000, 100_000, 150_000, 200_000, 250_000, 300_000], 0.5672303344358536, 1e-12),
-        ([-100, 39, 59, 55, 20], 0.28095, 1e-5),  # Gitman, Principles of Managerial Finance, p. 348
-        ([-100, 0, 0, 74], -0.0955, 1e-4),
-        ([-100, 100, 0, 7], 0.06206, 1e-5),
+        pytest.param(
+            [-250_000, 100_000, 150_000, 200_000, 250_000, 300_000],
+            0.5672303344358536,
+            1e-12,
+            marks=pytest.mark.published(
+                "life-cycle cost and returns", "numpy_financial, examples of `irr`", values=1, confirmed="seen"
+            ),
+        ),
+        pytest.param(
+            [-100, 39, 59, 55, 20],
+            0.28095,
+            1e-5,
+            marks=pytest.mark.published(
+                "life-cycle cost and returns",
+                "Gitman, Principles of Managerial Finance, p. 348",
+                values=1,
+                confirmed="at second hand",
+            ),
+        ),
+        pytest.param(
+            [-100, 0, 0, 74],
+            -0.0955,
+            1e-4,
+            marks=pytest.mark.published(
+                "life-cycle cost and returns", "numpy_financial, examples of `irr`", values=1, confirmed="seen"
+            ),
+        ),
+        pytest.param(
+            [-100, 100, 0, 7],
+            0.06206,
+            1e-5,
+            marks=pytest.mark.published(
+                "life-cycle cost and returns", "numpy_financial, examples of `irr`", values=1, confirmed="seen"
+            ),
+        ),
         # engineering-economy course: 8200 invested, 2000 for five years, 7 % as (P/A, 7 %, 5) = 4.100
-        ([-8200, 2000, 2000, 2000, 2000, 2000], 0.07, 1e-4),
+        pytest.param(
+            [-8200, 2000, 2000, 2000, 2000, 2000],
+            0.07,
+            1e-4,
+            marks=pytest.mark.published(
+                "life-cycle cost and returns", "engineering-economy course: rate of return", values=1, confirmed="seen"
+            ),
+        ),
         # spreadsheet manual's example, computed
         ([-70_000, 12_000, 15_000, 18_000, 21_000], -0.0212, 1e-4),
         ([-70_000, 12_000, 15_000, 18_000, 21_000, 26_000], 0.0866, 1e-4),

@@ -187,14 +187,47 @@ def test_slow_stops_follow_michaud_and_never_exceed_joukowsky() -> None:
 
 # -------------------------------------------------------------------------------------------- warm plastic pipe
 
+ISO_4427_1 = pytest.mark.published(
+    "pipes and materials", "ISO 4427-1, annex A: warm water", values=1, confirmed="from memory"
+)
+ISO_1452_2 = pytest.mark.published(
+    "pipes and materials", "ISO 1452-2, annex A: warm water", values=1, confirmed="from memory"
+)
+ISO_1452_2_ENDS = pytest.mark.published(
+    "pipes and materials",
+    "ISO 1452-2, scope: full class to 25, no use above 45 deg C",
+    values=2,
+    confirmed="at second hand",
+)
 
-@pytest.mark.parametrize(("water_c", "factor"), [(10, 1), (20, 1), (25, 0.935), (30, 0.87), (35, 0.805), (40, 0.74)])
+
+@pytest.mark.parametrize(
+    ("water_c", "factor"),
+    [
+        (10, 1),
+        (20, 1),
+        (25, 0.935),
+        pytest.param(30, 0.87, marks=ISO_4427_1),
+        (35, 0.805),
+        pytest.param(40, 0.74, marks=ISO_4427_1),
+    ],
+)
 def test_pressure_factor_of_warm_pe(water_c: float, factor: float) -> None:
     # ISO 4427-1 annex A, from memory: 0.87 at 30 and 0.74 at 40 deg C
     assert PE100.warm.share_at(water_c) == pytest.approx(factor)
 
 
-@pytest.mark.parametrize(("water_c", "factor"), [(25, 1), (30, 0.9), (35, 0.8), (38, 0.749), (40, 0.715), (45, 0.63)])
+@pytest.mark.parametrize(
+    ("water_c", "factor"),
+    [
+        pytest.param(25, 1, marks=ISO_1452_2_ENDS),
+        (30, 0.9),
+        pytest.param(35, 0.8, marks=ISO_1452_2),
+        (38, 0.749),
+        (40, 0.715),
+        pytest.param(45, 0.63, marks=ISO_1452_2),
+    ],
+)
 def test_pressure_factor_of_warm_pvc(water_c: float, factor: float) -> None:
     # ISO 1452-2 annex A, from memory: full to 25 deg C, 0.80 at 35 and 0.63 at 45, and not for use above
     assert PVC_U.warm.share_at(water_c) == pytest.approx(factor)

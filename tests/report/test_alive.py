@@ -234,6 +234,7 @@ SAID = ("The next best is", "stays ahead of", "users cover operation", "Recommen
 """Beginnings of what only the run can say."""
 
 
+@pytest.mark.engine("LibreOffice", "the first sheet's sentences, recalculated with changed prices")
 def test_the_first_sheet_never_says_what_is_not_so(cases: list[Case], tmp_path: Path) -> None:
     case = next(case for case in cases if case.name == "hill-school")
     files = [
