@@ -9,13 +9,16 @@ from math import acos, sin
 
 import pytest
 
+from planner.checks import array
 from planner.checks.array import open_circuit_v
-from planner.checks.cooling import COOLING_M_S, FRAME_OUTER_MM, HOT_COOLING_M_S, INCH_MM
+from planner.checks.basis import Basis
+from planner.checks.cooling import COOLING_M_S, FRAME_OUTER_MM, HOT_COOLING_M_S, INCH_MM, cooling
 from planner.checks.plate import CLASS_LIMIT_C
 from planner.scenario.cables import STANDARD_SECTIONS_MM2, AcCable, CableRun, DropCable
 from planner.scenario.solar import Module, Plane, Solar
 from planner.scenario.sources import Generator
 from planner.supply.cables import (
+    AC_DROP,
     AMPACITY_A,
     PV_CURRENT_FACTOR,
     RESISTANCE_OHM_PER_KM,
@@ -33,7 +36,9 @@ from planner.supply.cables import (
     voltage_drop_v,
 )
 from planner.supply.generator import (
+    HEAVY_LOAD,
     KW_PER_HP,
+    LIGHT_LOAD,
     LOCKED_ROTOR_KVA_PER_HP,
     derated_rating_kw,
     locked_rotor_kva,
@@ -41,6 +46,7 @@ from planner.supply.generator import (
     usual_locked_rotor_code,
 )
 from planner.text.en import SENTENCES
+from tests.checks.sites import basis, checked, site
 
 FOOT_M = 0.3048
 GPM_M3_S = 3.785411784e-3 / 60
@@ -81,7 +87,14 @@ def test_every_table_has_every_standard_section() -> None:
         assert len(table) == len(STANDARD_SECTIONS_MM2)
 
 
-@pytest.mark.parametrize(("hot_c", "factor"), [(30, 1.0393), (50, 1.1179), (70, 1.1965), (90, 1.2751)])
+IEC_60287 = pytest.mark.published(
+    "cables", "IEC 60287-1-1, table 1: 0.00393 /K, in public code", values=1, confirmed="at second hand"
+)
+
+
+@pytest.mark.parametrize(
+    ("hot_c", "factor"), [(30, 1.0393), (50, 1.1179), (70, 1.1965), pytest.param(90, 1.2751, marks=IEC_60287)]
+)
 def test_resistance_rises_with_temperature(hot_c: float, factor: float) -> None:
     # IEC 60287-1-1 table 1, 0.00393 /K, to the printed digits
     assert resistance_ohm_per_km(4, 2, "plain", hot_c) / 4.61 == pytest.approx(factor, abs=5e-5)
@@ -396,10 +409,74 @@ def test_cooling_velocities() -> None:
     assert COOLING_M_S[6] == pytest.approx(0.15, abs=0.005)
 
 
-def test_velocity_past_a_motor_by_a_pump_manual() -> None:
+@pytest.mark.published(
+    "motors and generators", "a pump manual, technical appendix: velocity past a motor", values=1, confirmed="seen"
+)
+def test_velocity_past_a_motor_by_a_pump_manual(monkeypatch: pytest.MonkeyPatch) -> None:
     # 0.0055 m3/s in a 203 mm well past a 144 mm motor, half of it from above: printed 0.17 m/s
-    area_m2 = 3.14159265 / 4 * (0.203**2 - 0.144**2)
-    assert 0.0055 / 2 / area_m2 == pytest.approx(0.17, abs=0.005)
+    monkeypatch.setattr(Basis, "flow_m3h", 0.0055 / 2 * 3600)
+    wide = {"borehole.casing_inner_diameter_mm": 203, "pump.plate.outer_diameter_mm": 144, "pump.plate.frame_in": 6}
+    assert cooling(basis(site(wide))).value == pytest.approx(0.17, abs=0.005)
+
+
+# ---------------------------------------------------------------------------------------------- supply and load
+
+
+@pytest.mark.published(
+    "motors and generators",
+    "IEC 60034-1, zones A and B of frequency, a drive's manual",
+    values=3,
+    confirmed="at second hand",
+)
+def test_zones_of_frequency() -> None:
+    # zone A within 2 %; zone B from 5 % below to 3 % above
+    def judged(percent: float) -> str:
+        frequency_hz = 50 * (1 + percent / 100)
+        return checked(site({"sources.grid.frequency_hz": frequency_hz}))["grid_frequency"].outcome
+
+    assert [judged(percent) for percent in (-5.1, -5, -2.1, -2, 2, 2.1, 3, 3.1)] == [
+        "fail", "caution", "caution", "pass", "pass", "caution", "caution", "fail",
+    ]  # fmt: skip
+
+
+@pytest.mark.published(
+    "motors and generators", "NFPA 110: 30 % of the rating, several pages", values=1, confirmed="at second hand"
+)
+@pytest.mark.published(
+    "motors and generators", "ISO 8528-1: mean load of 70 %, several pages", values=1, confirmed="at second hand"
+)
+def test_load_of_a_generating_set() -> None:
+    assert (LIGHT_LOAD, HEAVY_LOAD) == (0.30, 0.70)
+
+
+@pytest.mark.published(
+    "cables", "IEC 60364-5-52, table G.52.1: 5 % for other uses, several pages", values=1, confirmed="at second hand"
+)
+def test_drop_that_a_run_may_have() -> None:
+    assert AC_DROP == 0.05
+
+
+# ------------------------------------------------------------------------------------------------------- modules
+
+
+@pytest.mark.published(
+    "array",
+    "Faiman 2008, Prog. Photovolt. 16:307, in pvlib's tests: 35.203 deg C",
+    values=1,
+    confirmed="at second hand",
+)
+def test_temperature_of_the_cells(monkeypatch: pytest.MonkeyPatch) -> None:
+    # 900 W/m2, 20 deg C, 5 m/s
+    monkeypatch.setattr(array, "NOON_W_M2", 900.0)
+    monkeypatch.setattr(array, "NOON_WIND_M_S", 5.0)
+    assert array.hot_cell_c(20.0) == pytest.approx(35.203, abs=5e-4)
+
+
+@pytest.mark.published(
+    "array", "Jordan and Kurtz 2013, Prog. Photovolt. 21:12-29: median 0.5 % a year", values=1, confirmed="seen"
+)
+def test_loss_of_power_per_year() -> None:
+    assert _solar().degradation_percent_per_year == 0.5
 
 
 # ----------------------------------------------------------------------------------------------- generating sets

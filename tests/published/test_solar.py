@@ -474,6 +474,27 @@ def test_twelve_means_give_the_year_back(
     assert made.ghi_w_m2.max() == pytest.approx(year.ghi_w_m2.max(), rel=0.05)
 
 
+@pytest.mark.published(
+    "weather files and years",
+    "Erbs, Klein and Beckman 1983, ASHRAE Journal 25(6):60: four harmonics of a day, three public files",
+    values=8,
+    confirmed="at second hand",
+)
+def test_harmonics_of_a_day_s_temperature() -> None:
+    """0.4632 cos(t - 3.805) + 0.0984 cos(2t - 0.360) + 0.0168 cos(3t - 0.822) + 0.0138 cos(4t - 3.513).
+
+    t runs from nil at 1 h; found again by Fourier's sum of a day of months that are all alike.
+    """
+    place = Place(0.0, 0.0, 0.0, 0.0)
+    weather = synthetic_years(place, sun_of(place), [5.0] * 12, [20.0] * 12, [10.0] * 12, years=1, seed=1)
+    hour = np.arange(24) + 0.5
+    day = weather.temperature_c[:24, 0] / 10.0
+    for order, size, phase in ((1, 0.4632, 3.805), (2, 0.0984, 0.360), (3, 0.0168, 0.822), (4, 0.0138, 3.513)):
+        wave = np.sum(day * np.exp(-1j * order * 2 * np.pi * (hour - 1) / 24)) / 12
+        assert abs(wave) == pytest.approx(size, abs=5e-5)
+        assert -np.angle(wave) % (2 * np.pi) == pytest.approx(phase, abs=5e-4)
+
+
 def test_erbs_beckman_klein_1983_temperatures() -> None:
     """Coefficients of ASHRAE Journal 25(6):60: at 15 h +0.5245, at 6 h -0.4513 of the range, mean 0.
 

@@ -8,6 +8,7 @@ import pytest
 from planner.checks import pumping_test, water
 from planner.checks.quality import GUIDELINES, SOLIDS_MG_L_PER_US_CM, outcome_of, result_of
 from planner.money.benchmarks import benchmarks_for
+from planner.report.pages.users import HIGH_PERCENT, LOW_PERCENT
 from planner.scenario.records import WaterQuality
 from planner.supply.kernel import run_hours
 from tests.checks.sites import checked, site
@@ -18,10 +19,10 @@ _WHO = "WHO, Guidelines for drinking-water quality, 4th edition with addenda (20
 WHO_QUOTED = pytest.mark.published("water quality", _WHO, values=1, confirmed="at second hand")
 WHO_RECALLED = pytest.mark.published("water quality", _WHO, values=1, confirmed="from memory")
 
-# Guideline value in mg/L but for germs (per 100 mL) and turbidity (NTU), and whether it is one of health. Quoted: by
-# FAO (germs, nitrate, nitrite), a review of metals on the edition of 2022 (arsenic, lead, manganese, chromium, cadmium),
-# an abstract on uranium, a water authority's page (chloride, sulfate, turbidity), WHO's background document of 1996
-# (dissolved solids).
+# Guideline value in mg/L but for germs (per 100 mL) and turbidity (NTU), and whether it is one of health. Quoted by FAO
+# (germs, nitrate, nitrite), a page on an older edition (fluoride), a page on the metals of 2022 (arsenic, lead,
+# manganese, chromium, cadmium), an abstract (uranium), a water authority (chloride, sulfate, turbidity), and a page on
+# WHO's background document of 1996 (dissolved solids).
 WHO = [
     *(
         pytest.param(*row, marks=WHO_QUOTED)
@@ -159,3 +160,13 @@ def test_cost_benchmarks() -> None:
     for people, capital in ((300, (30, 131)), (5000, (30, 131)), (5001, (20, 152)), (40_000, (20, 152))):
         found = [(each.low_usd, each.high_usd) for each in benchmarks_for(people)]
         assert found == [capital, (3, 15)]
+
+
+@pytest.mark.published(
+    "tariffs and cost recovery",
+    "Fankhauser and Tepic 2005: 3 and 5 % of an income for water, a report's annex",
+    values=2,
+    confirmed="at second hand",
+)
+def test_shares_of_an_income_for_water() -> None:
+    assert (LOW_PERCENT, HIGH_PERCENT) == (3, 5)
