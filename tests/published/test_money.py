@@ -328,7 +328,13 @@ def test_internal_rates_of_return(flows: list[float], printed: float, digit: flo
     ("flows", "printed"),
     [([-100, 100, 0, -7], "-8.3"), ([-5, 10.5, 1, -8, 1], "8.9")],
 )
-@pytest.mark.published("life-cycle cost and returns", "numpy_financial, examples of `irr`", values=1, confirmed="seen")
+@pytest.mark.published(
+    "life-cycle cost and returns",
+    "numpy_financial, examples of `irr`",
+    values=1,
+    confirmed="seen",
+    within="0.05 points, one digit less here",
+)
 def test_examples_with_several_rates(flows: list[float], printed: str) -> None:
     # numpy_financial's examples print -0.0833 and 0.0886, but these flows have other rates too, so none is given
     rate, reason = internal_rate_of_return(flows)
@@ -424,6 +430,7 @@ def levelised(terms: Terms, lines: list[Line], delivered: np.ndarray | float) ->
     "worked answer of a homework page: levelised cost of a plant",
     values=2,
     confirmed="seen",
+    within="1e-4: the print cuts off",
 )
 def test_levelised_cost_of_a_plant() -> None:
     # worked answer on a homework page: 1.50 per W, capacity factor 22 %, 10 years, 8 %, 0.04 per kWh; printed capital
@@ -612,6 +619,7 @@ def test_derating_by_the_mining_rule() -> None:
 )
 def test_services_by_the_usual_schedule() -> None:
     # oil and filter every 250 h (two published service schedules): 1000 h a year are four services
+    assert make_generator().service_interval_h == 250
     assert times_due(np.full(5, 1000.0), make_generator().service_interval_h).tolist() == [4] * 5
 
 

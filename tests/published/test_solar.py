@@ -16,7 +16,13 @@ from scipy.integrate import quad
 from scipy.optimize import brentq
 
 from planner.resource import sun as sun_module
-from planner.resource.clearness import daily_quantiles, highest_clearness, hourly_clearness, law_exponent
+from planner.resource.clearness import (
+    HOUR_CORRELATION,
+    daily_quantiles,
+    highest_clearness,
+    hourly_clearness,
+    law_exponent,
+)
 from planner.resource.closure import daily_clearness
 from planner.resource.files import read_weather_file
 from planner.resource.sun import (
@@ -332,10 +338,26 @@ def test_bendt_1981_distribution(slope: float) -> None:
     np.testing.assert_allclose(got, expected, atol=0.001)
 
 
+# Seven points, worked out apart, tell the five coefficients.
+FIVE_COEFFICIENTS = pytest.mark.published(
+    "weather files and years",
+    "Graham and Hollands 1990, Solar Energy 44:333-341, and Knight et al. 1991: five coefficients, a public file",
+    values=5,
+    confirmed="at second hand",
+)
+
+
+@pytest.mark.published(
+    "weather files and years", "Graham and Hollands 1990, abstract: 0.54 from hour to hour", values=1, confirmed="seen"
+)
+def test_graham_hollands_1990_from_hour_to_hour() -> None:
+    assert HOUR_CORRELATION == 0.54
+
+
 @pytest.mark.parametrize(
     ("daily", "height", "trend", "scatter"),
     [
-        (0.3, 0.25, 0.2780, 0.1319),
+        pytest.param(0.3, 0.25, 0.2780, 0.1319, marks=FIVE_COEFFICIENTS),
         (0.3, 1.0, 0.3258, 0.1319),
         (0.5, 0.25, 0.4322, 0.1547),
         (0.5, 0.5, 0.4770, 0.1547),

@@ -33,7 +33,7 @@ def exceeded_by(law: Normal | LogNormal, percent: float) -> float:
 )
 def test_p_values_of_a_normal_yield(percent: float, factor: float) -> None:
     law = Normal(kind="normal", key="yield", mean=100.0, standard_deviation=10.0)
-    assert exceeded_by(law, percent) == pytest.approx(100 - 10 * factor, abs=0.01)
+    assert exceeded_by(law, percent) == pytest.approx(100 - 10 * factor, abs=0.005)
 
 
 def test_the_table_says_which_tail_it_means() -> None:
