@@ -213,7 +213,7 @@ def test_san_diego_state_midterm() -> None:
 @pytest.mark.published(
     "friction in pipes",
     "professional-engineer review, problem 4.5.2",
-    values=3,
+    values=2,
     confirmed="seen",
     within="0.3 % (the loss)",
 )
