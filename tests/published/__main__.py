@@ -65,12 +65,11 @@ def main(words: list[str]) -> int:
     if words not in ([], ["--run"]):
         sys.exit("python -m tests.published [--run]")
     found = collect(run=bool(words))
-    if not found.published:
-        print(found.output)
-        return found.exit_code or 1
     print("\n".join(table(found)))
     if words:
         print(outcome(found))
+    if found.exit_code:
+        print(f"\npytest ended with {found.exit_code}:\n{found.output}")
     return found.exit_code
 
 

@@ -72,7 +72,7 @@ class Engine:
             raise ValueError(f"not a mark of a comparison with a program: {self}")
 
 
-@dataclass
+@dataclass(eq=False)  # pytest keeps its plugins in sets
 class Collected:
     """A plugin of pytest: the marks of the tests that it collected, by the test's name, and what became of these."""
 
@@ -101,11 +101,12 @@ def values(marks: list[Published], *confirmed: str) -> int:
     return sum(mark.values for mark in marks if mark.confirmed in confirmed)
 
 
-def collect(*, run: bool) -> Collected:
+def collect(*, run: bool, tests: Path = TESTS) -> Collected:
     """Let pytest find the marked tests, the slow ones too, and run them if wanted."""
     found, said = Collected(), StringIO()
-    options = ["-n0", "-q", "-m", "published or engine", *([] if run else ["--collect-only"])]
+    project = TESTS.parent / "pyproject.toml"
+    options = ["-c", str(project), "-n0", "-q", "-m", "published or engine", *([] if run else ["--collect-only"])]
     with redirect_stdout(said):
-        found.exit_code = int(pytest.main([str(TESTS), *options], plugins=[found]))
+        found.exit_code = int(pytest.main([str(tests), *options], plugins=[found]))
     found.output = said.getvalue()
     return found

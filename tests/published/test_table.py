@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 
 from tests.published.__main__ import outcome, table
-from tests.published.marks import DOMAINS, Collected, Engine, Published
+from tests.published.marks import DOMAINS, Collected, Engine, Published, collect
 
 FEW = Collected(
     published=[
@@ -64,6 +65,29 @@ def test_a_mark_says_what_where_how_many_and_how_far(mark: tuple[str, str, int, 
 def test_a_program_that_is_not_one_of_those_is_refused() -> None:
     with pytest.raises(ValueError, match="not a mark"):
         Engine("abacus", "sums")
+
+
+MARKED = """
+import pytest
+by_a_book = pytest.mark.published("surge", "a book", values=2, confirmed="seen")
+@by_a_book
+@pytest.mark.parametrize("value", [1, 2])
+def test_each(value): assert value == 1
+@pytest.mark.slow
+@pytest.mark.engine("EPANET", "losses", values=6)
+def test_losses(): pass
+def test_without_a_mark(): assert False
+"""
+
+
+@pytest.mark.parametrize("run", [False, True])
+def test_marked_tests_are_found_case_by_case_and_run_if_wanted(tmp_path: Path, run: bool) -> None:
+    (tmp_path / f"test_few_{run}.py").write_text(MARKED)  # a module is imported once
+    found = collect(run=run, tests=tmp_path)
+    assert [mark.values for mark in found.of("surge")] == [2, 2]
+    assert [(mark.name, mark.values) for _, mark in found.engines] == [("EPANET", 6)]
+    assert list(found.outcomes.values()) == (["passed", "failed", "passed"] if run else [])
+    assert found.exit_code == int(run)
 
 
 @pytest.mark.slow
