@@ -104,7 +104,7 @@ def test_tornado_of_a_small_project() -> None:
     base = net_present_value()
     assert base == pytest.approx(2839.22, abs=0.005)
     found = tornado(base, low, high)
-    assert [swing.place for swing in found] == [3, 2, 1, 0]
+    assert [swing.index for swing in found] == [3, 2, 1, 0]
     assert [swing.swing for swing in found] == pytest.approx([3159.25, 2753.71, 2567.84, 2000.00], abs=0.006)
     ends = [(4568.37, 1409.12), (1304.12, 4057.83), (1555.30, 4123.14), (3839.22, 1839.22)]
     assert [(swing.low, swing.high) for swing in found] == [pytest.approx(pair, abs=0.006) for pair in ends]
