@@ -31,7 +31,7 @@ def main(arguments: list[str]) -> int:
             if result.wrong:
                 wrong += 1
                 print(f"{name} {seed}: {result.what}: {result.wrong}")
-        print(f"{name}: {count} tried, {dict(sorted(found.items()))}")
+        print(f"{name}: {count} tried, {dict(sorted(found.items()))}", flush=True)
     print(f"{wrong} wrong")
     return 1 if wrong else 0
 
