@@ -322,7 +322,8 @@ def outcome_of(
 
     shape = (variants, strings, years)
     longest, first, last = (
-        of_option(run).reshape(shape) for run in (totals.longest_short_days, totals.first_short_days, totals.end.short_days)
+        of_option(run).reshape(shape)
+        for run in (totals.longest_short_days, totals.first_short_days, totals.end.short_days)
     )
     return Outcome(
         name=option.name,
