@@ -11,7 +11,7 @@ SENTENCES: dict[str, str] = {
         "estudo não contém: substitua cada uma pelo facto, e retire a marca, antes de entregar isto. Todos os outros "
         "números são os do estudo; faça de novo a proposta quando o estudo mudar."
     ),
-    "proposal.version": "Ferramenta planner {version}",
+    "proposal.version": "planner {version!s}",
     "proposal.foot.revision": "Revisão {revision}",
     "proposal.foot.visit": "Visita ao local: {date}",
     "proposal.foot.between": " · ",
