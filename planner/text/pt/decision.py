@@ -72,7 +72,7 @@ SENTENCES: dict[str, str] = {
     ),
     # who, when
     "decision.record": (
-        "Preparado por: {prepared_by}. Visita ao local: {visit_date}. Preços de: {price_date}. Revisão: {revision}."
+        "Preparado por: {prepared_by}. Visita ao local: {visit_date}. Preços de: {price_date}. Revisão: {revision!s}."
     ),
     "decision.no_record": (
         "Não está dito: quem o preparou, quando foi a visita ao local, de quando são os preços, que revisão é."
@@ -81,8 +81,8 @@ SENTENCES: dict[str, str] = {
         "Meteorologia: médias mensais estimadas para o local, transformadas em anos hora a hora."
     ),
     "decision.weather_monthly": "Meteorologia: médias mensais como indicadas, transformadas em anos hora a hora.",
-    "decision.weather_file": "Meteorologia: registo horário '{file}'.",
-    "decision.version": "Calculado pelo planner {version}, semente {seed}.",
+    "decision.weather_file": "Meteorologia: registo horário '{file!s}'.",
+    "decision.version": "Calculado pelo planner {version!s}, semente {seed}.",
     # a workbook changed since its run
     "decision.changed": (
         "! Preços ou taxas foram alterados desde o cálculo: das opções que cumprem o objectivo, com os tamanhos do "

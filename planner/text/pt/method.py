@@ -1,7 +1,7 @@
 """Português do método, dos seus limites e das suas palavras."""
 
 SENTENCES: dict[str, str] = {
-    "method.under": "Calculado pelo planner {version}, semente {seed}.",
+    "method.under": "Calculado pelo planner {version!s}, semente {seed}.",
     "method.cautions": "Advertências",
     "method.caution": "! Advertência {number}",
     "method.method": "Método",

@@ -12,7 +12,7 @@ SENTENCES: dict[str, str] = {
         "números são os do estudo; faça de novo a proposta quando o estudo mudar."
     ),
     "proposal.version": "planner {version!s}",
-    "proposal.foot.revision": "Revisão {revision}",
+    "proposal.foot.revision": "Revisão {revision!s}",
     "proposal.foot.visit": "Visita ao local: {date}",
     "proposal.foot.between": " · ",
     "proposal.position_ne": "{latitude}° norte, {longitude}° leste",

@@ -25,7 +25,7 @@ SENTENCES: dict[str, str] = {
     "answer.question": "Pergunta: {question}",
     "answer.people": "Serve {people} pessoas no primeiro ano.",
     "answer.record": (
-        "Preparado por: {prepared_by}. Visita ao local: {visit_date}. Preços de: {price_date}. Revisão: {revision}."
+        "Preparado por: {prepared_by}. Visita ao local: {visit_date}. Preços de: {price_date}. Revisão: {revision!s}."
     ),
     "answer.setting": "Dinheiro em {currency}, {prices}. Cada opção foi simulada hora a hora durante {years} anos.",
     "answer.other_first": "! Com os preços aqui alterados outra opção custa menos; refaça o estudo para a verificar: ",
