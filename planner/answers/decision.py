@@ -20,7 +20,7 @@ from planner.figures import DAYS, Figure, Format, figure
 from planner.money.users import INCOMES
 from planner.scenario.starter import left_over
 from planner.study.compare import OptionResult, Study
-from planner.study.words import money, others_that_meet, runner_up
+from planner.study.words import money, runner_up
 from planner.text import listed, number, text
 from planner.version import __version__
 
@@ -291,7 +291,7 @@ def _pay(study: Study) -> list[str]:
 
 def _turns(study: Study) -> list[str]:
     found = [
-        runner_up(study) if study.scenario.priced else others_that_meet(study),
+        runner_up(study) if study.scenario.priced else None,
         *call_sentences(study),
         *switching_sentences(study),
         *next_step_sentences(study),

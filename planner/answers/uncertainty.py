@@ -89,8 +89,8 @@ def _happens(study: Study, turn: Turn) -> str:
 
 
 def amount(varied: Varied, value: float) -> str:
-    """Write a value of an input with its unit, to three significant figures."""
-    return text("uncertainty.amount", value=float(f"{value:.3g}"), unit=varied.unit)
+    """Write a value of an input with its unit."""
+    return text("uncertainty.amount", value=varied.rounded(value), unit=varied.unit)
 
 
 def _now(varied: Varied) -> str:

@@ -30,7 +30,10 @@ tr.sub td {{ font-style: italic; }}
 #large td {{ border: 0; padding: 0; text-align: left; }}
 #large td:nth-child(2) {{ font-size: 1.35rem; font-weight: bold; line-height: 1.2; color: {SLATE}; }}
 #large td:nth-child(3) {{ font-size: 0.85rem; }}
-#words .body {{ display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 0.75rem 1rem; }}
+#words .body {{ columns: 3 14rem; column-gap: 1rem; }}
+#words h2 {{ break-after: avoid; }}
+#words p {{ break-inside: avoid; }}
+#words .body > div + div {{ margin-top: 0.75rem; }}
 #charts .body {{ display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 1rem;
   align-items: start; }}
 .chart > svg {{ display: block; width: 100%; height: auto; }}
@@ -72,9 +75,7 @@ tr.sub td {{ font-style: italic; }}
   #large tr {{ padding: 0.3mm 1.5mm; }}
   #large td:nth-child(2) {{ font-size: 12pt; }}
   #options h2 {{ display: none; }}
-  #words .body {{ display: block; columns: 3; column-gap: 3mm; }}
-  #words h2 {{ break-after: avoid; }}
-  #words p {{ break-inside: avoid; }}
+  #words .body {{ columns: 3; column-gap: 3mm; }}
   #words .body > div + div {{ margin-top: 0.8mm; }}
   #charts, #charts .body {{ display: block; margin: 0; }}
   .chart {{ float: right; width: 32.3%; margin: 0 0 1.4mm 1.55%; }}

@@ -9,7 +9,7 @@ from planner.answers.of_study import failed_of_first, study_verdicts
 from planner.figures import figure
 from planner.money.formula import Formula
 from planner.money.functions import ratio, total
-from planner.report.document import At, Axis, Cell, Chart, Column, Page, Row, Series, Span, Table, Text
+from planner.report.document import At, Axis, Block, Cell, Chart, Column, Page, Row, Series, Span, Table, Text
 from planner.report.pages.figure_cells import figure_heading, yes_no
 from planner.scenario.errors import InputError, Problem
 from planner.study.compare import Study
@@ -80,21 +80,19 @@ def programme_page(studies: Sequence[Study], names: Sequence[str], currency: str
         Row(place, _cells(study, name, money, place, exchanged(study, currency) if priced else 1.0))
         for place, (study, name) in enumerate(zip(studies, names, strict=True))
     ]
-    rows.append(Row(TOTAL, _totals([row.cells for row in rows], money), "total"))
+    rows.append(Row(TOTAL, _totals([dict(row.cells) for row in rows], money), "total"))
     table = Table(PROGRAMME, columns, tuple(rows), freeze=1)
     shown = "capital_cost_per_person" if priced and studies[0].scenario.people else "short_days_per_year"
+
+    def sites(key: str) -> Span:
+        return Span(PROGRAMME, 0, key, len(rows) - 2)
+
     chart = Chart(
         "compare.chart",
         "stacked bars",
         _heading(shown, currency),
         text("compare.chart_alt", figure=_heading(shown, currency), scenarios=", ".join(names)),
-        (
-            Series(
-                _heading(shown, currency),
-                *(Span(PROGRAMME, 0, key, len(rows) - 2) for key in ("scenario", shown)),
-                "dark",
-            ),
-        ),
+        (Series(_heading(shown, currency), sites("scenario"), sites(shown), "dark"),),
         Axis(kind="text"),
         Axis(_heading(shown, currency), low=0),
         rows=max(LEAST_ROWS, len(rows) + 8),
@@ -106,7 +104,7 @@ def programme_page(studies: Sequence[Study], names: Sequence[str], currency: str
         if priced and study.scenario.currency != currency
     ]  # fmt: skip
     under = text(f"compare.side_under{technical}", currency=currency)
-    blocks = (table, *(Text(rate, "note") for rate in rates), chart)
+    blocks: tuple[Block, ...] = (table, *(Text(rate, "note") for rate in rates), chart)
     return Page(PROGRAMME, text("compare.programme"), text("compare.programme"), under, blocks, one_page=True)
 
 
@@ -143,7 +141,7 @@ def _cells(study: Study, name: str, money: Sequence[str], place: int, factor: fl
 
 def _totals(sites: Sequence[dict[str, Cell]], money: Sequence[str]) -> dict[str, Cell]:
     """What all sites come to: sums, and sums for each person of those that serve people."""
-    cells = {"scenario": Cell(text("compare.all_sites", count=len(sites)))}
+    cells = {key: Cell(None) for key in sites[0]} | {"scenario": Cell(text("compare.all_sites", count=len(sites)))}
     last = len(sites) - 1
 
     def span(key: str) -> Formula:

@@ -29,7 +29,7 @@ SENTENCES: dict[str, str] = {
         "{days:.0f}; water missing, mean of all days, {litres:,.0f} L a day."
     ),
     "uncertainty.worst_year_full": "Worst year in ten with {option}: no water is missing.",
-    "uncertainty.few_years": "With {years} years counted, the worst year in ten lies near the worst of them.",
+    "uncertainty.few_years": "The worst year in ten lies near the worst of the years counted ({years}).",
     # ---- what would turn the answer
     "uncertainty.input.tariff": "Grid tariff",
     "uncertainty.input.fuel_price": "Fuel price",

@@ -32,8 +32,8 @@ SENTENCES: dict[str, str] = {
     ),
     "decision.unpriced": "Sommes incomplètes, aucun prix n'étant indiqué pour : {names}.",
     # the three large numbers
-    "decision.to_build": "À construire",
-    "decision.to_build_at_least": "À construire, au moins",
+    "decision.to_build": "Pour construire",
+    "decision.to_build_at_least": "Pour construire, au moins",
     "decision.to_build_note": "avant toute subvention",
     "decision.to_build_note_grant": "dont {own} restent à payer après subvention et prêt",
     "decision.to_build_note_people": "{per_person} par personne",
@@ -87,7 +87,7 @@ SENTENCES: dict[str, str] = {
     "decision.weather_file": "Météo : relevé horaire « {file!s} ».",
     "decision.version": "Calculé par planner {version!s}, graine {seed}.",
     # headings of the table of options beside those that other tables have
-    "short.meets_target": "Atteint",
+    "short.meets_target": "But atteint",
     "short.tariff_operation_and_renewals": "Prix de l'eau, hors investissement{incomplete} ({unit})",
     "decision.changed": (
         "! Des prix ou des taux ont été modifiés depuis le calcul : des options qui atteignent l'objectif, aux tailles "
@@ -133,4 +133,8 @@ SENTENCES: dict[str, str] = {
     "inputs.again": "! calcul à refaire",
     "inputs.followed": "modifié, suivi",
     "page.form_of_run": "Formulaire du calcul",
+    "decision.starter": (
+        "{count} valeurs sont encore celles, inventées, du scénario de départ : mettre celles du site à leur place "
+        "avant de se servir des chiffres."
+    ),
 }

@@ -1,4 +1,4 @@
-"""Français du pas suivant d'une option, et de ce que coûte son eau au-delà de celle d'une autre."""
+"""Français de l'étape suivante d'une option, et de ce que coûte son eau au-delà de celle d'une autre."""
 
 SENTENCES: dict[str, str] = {
     "answer.only_option": (
@@ -19,54 +19,54 @@ SENTENCES: dict[str, str] = {
     "next_step.kind.pump": "une autre pompe ({name})",
     "next_step.kind.source": "en plus, {name}",
     "next_step.would_meet_dearer": (
-        "{option} atteindrait l'objectif par ce pas : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
+        "{option} atteindrait l'objectif par cette étape : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
         "jour|jours} sans assez d'eau par an, au lieu de {before:.1f} % et {days_before:.1f jour|jours}. Cela demande "
         "{capital} de plus à la construction ; son coût global est alors de {total}, soit {gap} de plus que celui de "
         "l'option {best}."
     ),
     "next_step.would_meet_cheaper": (
-        "{option} atteindrait l'objectif par ce pas : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
+        "{option} atteindrait l'objectif par cette étape : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
         "jour|jours} sans assez d'eau par an, au lieu de {before:.1f} % et {days_before:.1f jour|jours}. Cela demande "
         "{capital} de plus à la construction ; son coût global est alors de {total}, soit {gap} de moins que celui de "
         "l'option {best} telle quelle."
     ),
     "next_step.would_meet_first": (
-        "{option} atteindrait l'objectif par ce pas : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
+        "{option} atteindrait l'objectif par cette étape : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
         "jour|jours} sans assez d'eau par an, au lieu de {before:.1f} % et {days_before:.1f jour|jours}. Cela demande "
         "{capital} de plus à la construction ; son coût global est alors de {total} au lieu de {now}."
     ),
     "next_step.would_meet_technical": (
-        "{option} atteindrait l'objectif par ce pas : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
+        "{option} atteindrait l'objectif par cette étape : {step}. Eau couverte {after:.1f} % et {days_after:.1f "
         "jour|jours} sans assez d'eau par an, au lieu de {before:.1f} % et {days_before:.1f jour|jours}."
     ),
     "next_step.would_not": (
         "{option} manque l'objectif avec {before:.1f} % de l'eau et {days_before:.1f jour|jours} sans assez d'eau par "
-        "an, et aucun pas seul ne l'atteint : celui qui apporte le plus est {step}, avec {after:.1f} % et "
+        "an, et aucune étape seule ne l'atteint : celle qui apporte le plus est {step}, avec {after:.1f} % et "
         "{days_after:.1f jour|jours} sans assez d'eau par an, pour {capital} de plus à la construction."
     ),
     "next_step.would_not_technical": (
         "{option} manque l'objectif avec {before:.1f} % de l'eau et {days_before:.1f jour|jours} sans assez d'eau par "
-        "an, et aucun pas seul ne l'atteint : celui qui apporte le plus est {step}, avec {after:.1f} % et "
+        "an, et aucune étape seule ne l'atteint : celle qui apporte le plus est {step}, avec {after:.1f} % et "
         "{days_after:.1f jour|jours} sans assez d'eau par an."
     ),
     "next_step.would_fail": (
-        "{option} ne peut simplement prendre ce pas : {step} ; ces vérifications seraient alors non conformes : "
+        "{option} ne peut simplement franchir cette étape : {step} ; ces vérifications seraient alors non conformes : "
         "{checks}."
     ),
     "next_step.close": (
-        "{option} n'atteint l'objectif que de {points:.1f} points de pourcentage. Pour plus de réserve, ce pas : "
-        "{step} ; il apporte {after:.1f} % de l'eau et {days_after:.1f jour|jours} sans assez d'eau par an au lieu de "
-        "{days_before:.1f}, pour {capital} de plus à la construction ; son coût global est alors de {total} au lieu de "
-        "{now}."
+        "{option} n'atteint l'objectif que de {points:.1f} points de pourcentage. Pour plus de réserve, cette étape : "
+        "{step} ; elle apporte {after:.1f} % de l'eau et {days_after:.1f jour|jours} sans assez d'eau par an au lieu "
+        "de {days_before:.1f}, pour {capital} de plus à la construction ; son coût global est alors de {total} au lieu "
+        "de {now}."
     ),
     "next_step.close_technical": (
-        "{option} n'atteint l'objectif que de {points:.1f} points de pourcentage. Pour plus de réserve, ce pas : "
-        "{step} ; il apporte {after:.1f} % de l'eau et {days_after:.1f jour|jours} sans assez d'eau par an au lieu de "
-        "{days_before:.1f}."
+        "{option} n'atteint l'objectif que de {points:.1f} points de pourcentage. Pour plus de réserve, cette étape : "
+        "{step} ; elle apporte {after:.1f} % de l'eau et {days_after:.1f jour|jours} sans assez d'eau par an au lieu "
+        "de {days_before:.1f}."
     ),
     "next_step.saves": (
-        "{option} coûterait moins sur la période d'analyse par ce pas : {step}. Coût global {total} au lieu de {now}, "
-        "pour {capital} de plus à la construction."
+        "{option} coûterait moins sur la période d'analyse par cette étape : {step}. Coût global {total} au lieu de "
+        "{now}, pour {capital} de plus à la construction."
     ),
     "next_step.incremental": (
         "L'eau que {option} fournit de plus que {other} coûte {extra} par m3, pour {average} en moyenne sur toute son "
@@ -90,16 +90,16 @@ SENTENCES: dict[str, str] = {
         "valeur."
     ),
     # the page
-    "page.next_step": "Pas suivant",
-    "next_step.title": "Le pas suivant, et ce que coûte plus d'eau",
+    "page.next_step": "Étape suivante",
+    "next_step.title": "L'étape suivante, et ce que coûte plus d'eau",
     "next_step.under": (
         "Ouvrages tels qu'ils seraient construits, tailles choisies pour chaque option, dans le calcul : ce qui est "
         "modifié ici n'est pas suivi. Sommes en {currency}."
     ),
     "next_step.under_technical": "Ouvrages tels qu'ils seraient construits : tailles choisies pour chaque option.",
-    "next_step.steps": "Pas suivants",
+    "next_step.steps": "Étapes suivantes",
     "next_step.option": "Option d'alimentation",
-    "next_step.step": "Pas",
+    "next_step.step": "Étape",
     "next_step.more_capital": "De plus à construire ({currency})",
     "next_step.more_cost": "De plus sur la période ({currency})",
     "next_step.per_m3": "Par m3 de plus ({currency})",
@@ -126,8 +126,8 @@ SENTENCES: dict[str, str] = {
         "La valeur de l'eau non fournie est service.unserved_water_value_per_m3 du scénario, pour chaque m3 de besoins "
         "non couvert, actualisé ; elle n'est dans aucun autre coût."
     ),
-    "next_step.title_technical": "Le pas suivant",
-    "next_step.why_not": "Pas tel quel : vérifications qui seraient non conformes",
+    "next_step.title_technical": "L'étape suivante",
+    "next_step.why_not": "Pas telle quelle : vérifications qui seraient non conformes",
     "next_step.no_dearer": "ne coûte pas plus",
     "worth_answer.turns_as_built": (
         "Avec les ouvrages tels qu'ils seraient construits, la réponse changerait par l'un quelconque de ces "

@@ -260,7 +260,8 @@ SENTENCES: dict[str, str] = {
     "compare.too_few": "une comparaison demande au moins deux scénarios qui se calculent",
     "compare.currencies": (
         "des scénarios en monnaies différentes ne peuvent être comparés ({listed}) ; donner tous les prix dans une "
-        "seule monnaie"
+        "seule monnaie, ou dans chaque scénario d'une autre monnaie finance.programme_currency, la même dans tous, et "
+        "finance.exchange_rate"
     ),
     "compare.some_unpriced": (
         "des scénarios avec et sans prix ne peuvent être comparés ; aucune monnaie n'est nommée dans : {listed}"
@@ -303,4 +304,11 @@ SENTENCES: dict[str, str] = {
         "? {count} vérifications n'ont pu être faites faute d'un chiffre ; --verbose dit quoi chercher."
     ),
     "check.more": "--verbose montre aussi les vérifications conformes.",
+    "compare.programme": "Ensemble du programme",
+    "compare.option": "Moindre coût, ou la plus proche",
+    "compare.option_technical": "Première qui atteint l'objectif, ou la plus proche",
+    "compare.meets": "Atteint l'objectif",
+    "compare.grant_per_person": "Subvention par personne ({currency}/personne)",
+    "compare.all_sites": "Les {count} sites ensemble (pire année : la pire d'entre eux)",
+    "compare.rate": "{scenario} : prix en {own}, à {rate:,.10g} {own} pour 1 {currency}.",
 }
