@@ -52,8 +52,8 @@ SENTENCES: dict[str, str] = {
         "pode inverter a ordem."
     ),
     "answer.only_one_days": (
-        "É a única opção que cumpre o objectivo; com {option} falta água em {days:.0f} dias seguidos, sendo "
-        "{allowed} o permitido."
+        "É a única opção que cumpre o objectivo; na opção {option} a sequência mais longa de dias sem água "
+        "suficiente é de {days:.0f dia|dias}, sendo {allowed} o permitido."
     ),
     "answer.only_one_worst_year": (
         "É a única opção que cumpre o objectivo; a opção {option} fica aquém no seu pior ano, com {percent:.1f}%."
@@ -140,7 +140,8 @@ SENTENCES: dict[str, str] = {
         "{points:.1f} pontos percentuais"
     ),
     "sizing_answer.misses_days": (
-        "ao melhor de {count:,} candidatos falta água em {days:.0f} dias seguidos, mais {more:.0f} do que o permitido"
+        "no melhor de {count:,} candidatos a sequência mais longa de dias sem água suficiente é de {days:.0f "
+        "dia|dias}, mais {more:.0f} do que o permitido"
     ),
     "sizing_answer.misses_worst_year": (
         "o melhor de {count:,} candidatos fornece {delivered:.1f}% no seu pior ano e falha o que se pede desse ano "
@@ -211,20 +212,20 @@ SENTENCES: dict[str, str] = {
         "análise de {years} anos."
     ),
     "worth_answer.only_without": (
-        "Não, {source} não vale a pena: {without} cumpre o objectivo de {target:g}% sem essa fonte, por um custo do "
-        "ciclo de vida (valor actual) de {life_cycle_cost} no período de análise de {years} anos, e nada com ela o "
-        "cumpre."
+        "Não, {source} não vale a pena: a opção {without} cumpre o objectivo de {target:g}% sem essa fonte, por um "
+        "custo do ciclo de vida (valor actual) de {life_cycle_cost} no período de análise de {years} anos, e nenhuma "
+        "com ela o cumpre."
     ),
     "worth_answer.neither": (
         "Nenhum projecto cumpre o objectivo de {target:g}% da água, nem com nem sem esta fonte: {source}."
     ),
     "worth_answer.neither_more": (
-        "Com essa fonte a melhor, {option}, fornece {delivered:.1f}%, mais {points:.1f} pontos percentuais do que "
-        "{without}."
+        "Com essa fonte a melhor, {option}, fornece {delivered:.1f}%, mais {points:.1f} pontos percentuais do que a "
+        "opção {without}."
     ),
     "worth_answer.neither_less": (
-        "Com essa fonte a melhor, {option}, fornece {delivered:.1f}%, menos {points:.1f} pontos percentuais do que "
-        "{without}."
+        "Com essa fonte a melhor, {option}, fornece {delivered:.1f}%, menos {points:.1f} pontos percentuais do que a "
+        "opção {without}."
     ),
     "worth_answer.neither_dearer": "Custa mais {gap} no período de análise de {years} anos.",
     "worth_answer.neither_cheaper": "Custa menos {gap} no período de análise de {years} anos.",

@@ -44,7 +44,9 @@ SENTENCES: dict[str, str] = {
         "para operação e substituições: {share:.1f}% do rendimento de um agregado familiar médio"
     ),
     "decision.short_days": "Dias sem água suficiente",
-    "decision.short_days_note": "falta mais de um décimo do dia; a maioria em {month}, até {longest:.0f} seguidos",
+    "decision.short_days_note": (
+        "falta mais de um décimo do dia; a maioria em {month}, sequência máxima {longest:.0f dia|dias}"
+    ),
     "decision.short_days_never": "nenhum dia em que falte mais de um décimo em {years} anos",
     "decision.water": "Água por dia",
     "decision.water_note": "fornecida, média de {years} anos",

@@ -119,17 +119,18 @@ SENTENCES: dict[str, str] = {
     "tank.used": "usada",
     "tank.best": "melhor",
     "tank.none_better": (
-        "{option}: arranque a {start}%, paragem a {stop}% do reservatório; das regulações ensaiadas nenhuma é melhor."
+        "Opção {option}: arranque a {start}%, paragem a {stop}% do reservatório; das regulações ensaiadas nenhuma é "
+        "melhor."
     ),
     "tank.would_meet": (
-        "{option}: arranque a {start}%, paragem a {stop}% do reservatório falha o objectivo de serviço; {better}% "
-        "cumpri-lo-ia."
+        "Opção {option}: arranque a {start}%, paragem a {stop}% do reservatório falha o objectivo de serviço; "
+        "{better}% cumpri-lo-ia."
     ),
     "tank.would_save": (
-        "{option}: arranque a {start}%, paragem a {stop}% do reservatório; {better}% pouparia {saving} por ano."
+        "Opção {option}: arranque a {start}%, paragem a {stop}% do reservatório; {better}% pouparia {saving} por ano."
     ),
     "tank.most_delivered": (
-        "{option}: arranque a {start}%, paragem a {stop}% do reservatório; {better}% forneceria mais do que as "
+        "Opção {option}: arranque a {start}%, paragem a {stop}% do reservatório; {better}% forneceria mais do que as "
         "outras ensaiadas."
     ),
     "tank.chart_alt": (

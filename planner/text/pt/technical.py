@@ -10,8 +10,8 @@ SENTENCES: dict[str, str] = {
     "answer.l_of_fuel": "{amount:,.0f} L de combustível",
     "answer.technical_meets": (
         "A opção {option} cumpre o objectivo de {target:g}% da água: {delivered:.1f}% em {years} anos, {worst:.0f}% "
-        "no pior mês ({month}); há {short:.1f dia|dias} por ano em que falta mais de um décimo da água, no máximo "
-        "{longest:.0f dia|dias} seguidos."
+        "no pior mês ({month}); há {short:.1f dia|dias} por ano em que falta mais de um décimo da água, com uma "
+        "sequência máxima de {longest:.0f dia|dias}."
     ),
     "answer.technical_never_short": (
         "A opção {option} cumpre o objectivo de {target:g}% da água: {delivered:.1f}% em {years} anos, sem nenhum "
@@ -20,7 +20,7 @@ SENTENCES: dict[str, str] = {
     "answer.technical_nearest": (
         "Nenhuma opção cumpre o objectivo de {target:g}% da água; a que mais se aproxima é {option}, com "
         "{delivered:.1f}% em {years} anos, {worst:.0f}% no pior mês ({month}); há {short:.1f dia|dias} por ano em "
-        "que falta mais de um décimo da água, no máximo {longest:.0f dia|dias} seguidos."
+        "que falta mais de um décimo da água, com uma sequência máxima de {longest:.0f dia|dias}."
     ),
     "answer.technical_others": (
         "Também o cumprem: {options}. Sem preços estão pela ordem do cenário; qual delas construir, dizem-no os "
@@ -185,7 +185,7 @@ SENTENCES: dict[str, str] = {
     # ---- what an answer rests on
     "rests_on.estimate": "uma estimativa a partir das coordenadas",
     "rests_on.heading": (
-        "Em que assenta: não indicado, por isso ensaiado mais baixo / mais alto ({option} como dimensionada)"
+        "Em que assenta: não indicado, por isso ensaiado mais baixo / mais alto (opção {option}, como dimensionada)"
     ),
     "rests_on.irradiation": "Irradiação global, média do ano",
     "rests_on.key": "Chave",

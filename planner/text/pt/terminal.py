@@ -10,7 +10,7 @@ SENTENCES: dict[str, str] = {
     "narrow.grid_kwh_per_year": "Rede\nkWh/ano",
     "narrow.fuel_l_per_year": "Comb.\nL/ano",
     "narrow.demand_met_worst_month_percent": "Pior\nmês\n%",
-    "narrow.short_days_per_year": "Dias s/\nágua\n/ano",
+    "narrow.short_days_per_year": "Dias\nsem\nágua\n/ano",
     "narrow.worst_month": "Pior\nmês",
     "narrow.worst_month_short_days": "Nesse\nmês",
     "narrow.longest_short_days": "Máx.\nsegui-\ndos",
@@ -18,7 +18,7 @@ SENTENCES: dict[str, str] = {
     "narrow.modules": "Série x\nfileiras",
     "narrow.series_by_strings": "{series} x {strings}",
     "narrow.capital_cost": "Custo de\ninvest.\n{currency}",
-    "narrow.life_cycle_cost": "Custo do\nciclo de\nvida\n{currency}",
+    "narrow.life_cycle_cost": "Custo\ndo ciclo\nde vida\n{currency}",
     "narrow.levelised_cost_per_m3": "Por m3\n{currency}",
     "terminal.duty": (
         "Funcionamento: {flow} m3/h a {head} m (geométrica {static}, rebaixamento {drawdown}, perdas de carga "

@@ -3,22 +3,23 @@
 SENTENCES: dict[str, str] = {
     # ---- too close to call
     "uncertainty.too_close": (
-        "{first} e {second} estão demasiado próximas para decidir: de {changes} alterações de um dado incerto de "
-        "cada vez, {turned} invertem a sua ordem e mais {close} deixam entre elas menos de {percent:g}% do custo."
+        "As opções {first} e {second} estão demasiado próximas para decidir: de {changes} alterações de um dado "
+        "incerto de cada vez, {turned} invertem a sua ordem e mais {close} deixam entre elas menos de {percent:g}% "
+        "do custo."
     ),
     "uncertainty.ahead_in_most": (
-        "{first} fica quase sempre à frente de {second}: de {changes} alterações de um dado incerto de cada vez, "
-        "{turned} invertem a sua ordem e mais {close} deixam entre elas menos de {percent:g}% do custo."
+        "A opção {first} fica quase sempre à frente da opção {second}: de {changes} alterações de um dado incerto de "
+        "cada vez, {turned} invertem a sua ordem e mais {close} deixam entre elas menos de {percent:g}% do custo."
     ),
     "uncertainty.ahead_in_all": (
-        "{first} fica à frente de {second} por {percent:g}% do custo ou mais, ou porque {second} falha o objectivo, "
-        "em todas as {changes} alterações de um dado incerto de cada vez."
+        "A opção {first} fica à frente da opção {second} por {percent:g}% do custo ou mais, ou porque a opção "
+        "{second} falha o objectivo, em todas as {changes} alterações de um dado incerto de cada vez."
     ),
     "uncertainty.misses_in_some": (
-        "{first} falha o objectivo em {turned} de {changes} alterações de um dado incerto de cada vez."
+        "A opção {first} falha o objectivo em {turned} de {changes} alterações de um dado incerto de cada vez."
     ),
     "uncertainty.meets_in_all": (
-        "{first} cumpre o objectivo em todas as {changes} alterações de um dado incerto de cada vez."
+        "A opção {first} cumpre o objectivo em todas as {changes} alterações de um dado incerto de cada vez."
     ),
     # ---- the worst year in ten
     "uncertainty.worst_year": (
@@ -26,7 +27,7 @@ SENTENCES: dict[str, str] = {
         "água: {days:.0f}; água em falta, média de todos os dias, {litres:,.0f} L por dia."
     ),
     "uncertainty.worst_year_full": "Pior ano em dez com {option}: não falta água.",
-    "uncertainty.few_years": "Com {years} anos contados, o pior ano em dez fica perto do pior deles.",
+    "uncertainty.few_years": "O pior ano em dez fica perto do pior dos anos contados ({years}).",
     # ---- what would turn the answer
     "uncertainty.input.tariff": "Tarifa da rede",
     "uncertainty.input.fuel_price": "Preço do combustível",
@@ -39,9 +40,9 @@ SENTENCES: dict[str, str] = {
     "uncertainty.unit.per_l": "{currency}/L",
     "uncertainty.unit.per_module": "{currency}/módulo",
     "uncertainty.unit.percent_per_year": "%/ano",
-    "uncertainty.unit.of_today": "% do actual",
+    "uncertainty.unit.of_today": "por cento do actual",
     "uncertainty.unit.hours_per_day": "h/dia",
-    "uncertainty.unit.of_estimate": "% da estimativa",
+    "uncertainty.unit.of_estimate": "por cento da estimativa",
     "uncertainty.amount": "{value:,.10g} {unit}",
     "uncertainty.percent": "{value:,.10g}%",
     "uncertainty.other_first_above": (
@@ -51,22 +52,22 @@ SENTENCES: dict[str, str] = {
         "{input}: abaixo de {value} (agora {base}), vem primeiro {other} em vez de {option}."
     ),
     "uncertainty.misses_above": (
-        "{input}: acima de {value} (agora {base}), {option} falha o objectivo e vem primeiro {other}."
+        "{input}: acima de {value} (agora {base}), a opção {option} falha o objectivo e vem primeiro {other}."
     ),
     "uncertainty.misses_below": (
-        "{input}: abaixo de {value} (agora {base}), {option} falha o objectivo e vem primeiro {other}."
+        "{input}: abaixo de {value} (agora {base}), a opção {option} falha o objectivo e vem primeiro {other}."
     ),
     "uncertainty.none_meets_above": "{input}: acima de {value} (agora {base}), nenhuma opção cumpre o objectivo.",
     "uncertainty.none_meets_below": "{input}: abaixo de {value} (agora {base}), nenhuma opção cumpre o objectivo.",
-    "uncertainty.meets_above": "{input}: acima de {value} (agora {base}), {other} cumpre o objectivo.",
-    "uncertainty.meets_below": "{input}: abaixo de {value} (agora {base}), {other} cumpre o objectivo.",
+    "uncertainty.meets_above": "{input}: acima de {value} (agora {base}), a opção {other} cumpre o objectivo.",
+    "uncertainty.meets_below": "{input}: abaixo de {value} (agora {base}), a opção {other} cumpre o objectivo.",
     "uncertainty.nearest_above": (
         "{input}: acima de {value} (agora {base}), a que mais se aproxima do objectivo é {other}."
     ),
     "uncertainty.nearest_below": (
         "{input}: abaixo de {value} (agora {base}), a que mais se aproxima do objectivo é {other}."
     ),
-    "uncertainty.stays_first": "{input}: entre {low} e {high} (agora {base}), {option} continua em primeiro.",
+    "uncertainty.stays_first": "{input}: entre {low} e {high} (agora {base}), a opção {option} continua em primeiro.",
     "uncertainty.stays_nearest": (
         "{input}: entre {low} e {high} (agora {base}), nenhuma opção cumpre o objectivo e a que mais se aproxima "
         "continua a ser {option}."

@@ -7,15 +7,15 @@ SENTENCES: dict[str, str] = {
         "opções estão pela ordem do cálculo."
     ),
     "users.sentence": (
-        "{option}: os utilizadores cobrem operação e substituições a {renewals} por m3 (só a operação {operation}; "
-        "com apoio e o que a subvenção deixa do custo de investimento {full}). Pôr de lado {saving} por ano paga "
-        "cada substituição quando chega a sua altura; sem poupanças o ano mais caro é o ano {year}, com {largest} "
-        "face a uma média de {mean}."
+        "Opção {option}: os utilizadores cobrem operação e substituições a {renewals} por m3 (só a operação "
+        "{operation}; com apoio e o que a subvenção deixa do custo de investimento {full}). Pôr de lado {saving} por "
+        "ano paga cada substituição quando chega a sua altura; sem poupanças o ano mais caro é o ano {year}, com "
+        "{largest} face a uma média de {mean}."
     ),
     "users.sentence_no_lumps": (
-        "{option}: os utilizadores cobrem a operação a {operation} por m3, e também o apoio e o que a subvenção "
-        "deixa do custo de investimento a {full}; nada é substituído dentro do período de análise, pelo que aqui "
-        "nada é posto de lado para o que vem depois dele."
+        "Opção {option}: os utilizadores cobrem a operação a {operation} por m3, e também o apoio e o que a "
+        "subvenção deixa do custo de investimento a {full}; nada é substituído dentro do período de análise, pelo "
+        "que aqui nada é posto de lado para o que vem depois dele."
     ),
     "users.part.tariff": "Tarifa por m3 que é pago",
     "users.part.household": "Agregado familiar: conta, e o que leva de um rendimento",
