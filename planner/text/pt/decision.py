@@ -45,9 +45,9 @@ SENTENCES: dict[str, str] = {
     ),
     "decision.short_days": "Dias sem água suficiente",
     "decision.short_days_note": (
-        "falta mais de um décimo do dia; a maioria em {month}, sequência máxima {longest:.0f dia|dias}"
+        "falta mais de um décimo da água do dia; a maioria em {month}, sequência máxima {longest:.0f dia|dias}"
     ),
-    "decision.short_days_never": "nenhum dia em que falte mais de um décimo em {years} anos",
+    "decision.short_days_never": "em {years} anos, nenhum dia em que falte mais de um décimo da água",
     "decision.water": "Água por dia",
     "decision.water_note": "fornecida, média de {years} anos",
     "decision.array_and_tank": "A construir",

@@ -61,7 +61,7 @@ SENTENCES: dict[str, str] = {
     "plate.submergence.meaning": "água que tem de estar acima da aspiração",
     "plate.submergence.asks": "{value} estão acima dela",
     "plate.submergence.look_for": "procure 'min. submergence', muitas vezes só no manual",
-    "plate.asked_by": "{value} da fonte: {source}",
+    "plate.asked_by": "{value} com {source}",
     "plate.holds.pass": "cumpre",
     "plate.holds.caution": "advertência",
     "plate.holds.fail": "não cumpre",
