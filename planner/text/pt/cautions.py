@@ -51,9 +51,9 @@ SENTENCES: dict[str, str] = {
         "distribuidora."
     ),
     "caution.residual_current": (
-        "O tipo do dispositivo diferencial tem de convir a um accionamento electrónico, cuja corrente de fuga "
-        "contínua lisa cega os tipos AC e A: tipo B (IEC 62423) onde o fabricante do accionamento ou a norma local o "
-        "exija, sem dispositivo de outro tipo a montante no mesmo circuito."
+        "O tipo do dispositivo diferencial tem de convir a um accionamento electrónico, cuja corrente de fuga CC "
+        "lisa cega os tipos AC e A: tipo B (IEC 62423) onde o fabricante do accionamento ou a norma local o exija, "
+        "sem dispositivo de outro tipo a montante no mesmo circuito."
     ),
     "caution.exhaust": (
         "O escape de um gerador mata em espaços fechados e semifechados: ponha-o a funcionar ao ar livre, longe de "
@@ -101,9 +101,9 @@ SENTENCES: dict[str, str] = {
         "furo tapados e fechados à chave, e vede reservatório, campo fotovoltaico e controlador."
     ),
     "caution.trench": (
-        "As paredes das valas desabam sem aviso e soterram pessoas: escore ou talude todas as valas em que alguém "
-        "entre, como a norma local exige, mantenha terras e veículos longe do bordo, e localize cabos e tubos "
-        "enterrados antes de escavar."
+        "As paredes das valas desabam sem aviso e soterram pessoas: escore todas as valas em que alguém entre, ou "
+        "dê-lhes talude, como a norma local exige; mantenha terras e veículos longe do bordo, e localize cabos e "
+        "tubos enterrados antes de escavar."
     ),
     "caution.pressure_test": (
         "Ensaie a tubagem com água, nunca com ar, que armazena energia bastante para matar quando uma junta cede: "
