@@ -29,21 +29,6 @@ SENTENCES: dict[str, str] = {
     "uncertainty.worst_year_full": "Pior ano em dez com {option}: não falta água.",
     "uncertainty.few_years": "O pior ano em dez fica perto do pior dos anos contados ({years}).",
     # ---- what would turn the answer
-    "uncertainty.input.tariff": "Tarifa da rede",
-    "uncertainty.input.fuel_price": "Preço do combustível",
-    "uncertainty.input.module_price": "Preço de um módulo fotovoltaico",
-    "uncertainty.input.discount_rate": "Taxa de actualização",
-    "uncertainty.input.demand": "Necessidades de água",
-    "uncertainty.input.outage_hours": "Cortes da rede",
-    "uncertainty.input.irradiation": "Irradiação",
-    "uncertainty.unit.per_kwh": "{currency}/kWh",
-    "uncertainty.unit.per_l": "{currency}/L",
-    "uncertainty.unit.per_module": "{currency}/módulo",
-    "uncertainty.unit.percent_per_year": "%/ano",
-    "uncertainty.unit.of_today": "por cento do actual",
-    "uncertainty.unit.hours_per_day": "h/dia",
-    "uncertainty.unit.of_estimate": "por cento da estimativa",
-    "uncertainty.amount": "{value:,.10g} {unit}",
     "uncertainty.percent": "{value:,.10g}%",
     "uncertainty.other_first_above": (
         "{input}: acima de {value} (agora {base}), vem primeiro {other} em vez de {option}."
