@@ -66,8 +66,8 @@ SENTENCES: dict[str, str] = {
         "{capital} na construção."
     ),
     "next_step.incremental": (
-        "A água que a opção {option} fornece além da opção {other} custa {extra} por m3, face a {average} em média "
-        "para toda ela: vale a pena tê-la onde cada m3 em falta custa mais do que isso a quem fica sem ele."
+        "A água que a opção {option} fornece a mais do que a opção {other} custa {extra} por m3, face a {average} em "
+        "média para toda ela: vale a pena tê-la onde cada m3 em falta custa mais do que isso a quem fica sem ele."
     ),
     "next_step.below": (
         "Se {percent:.1f}% da água bastassem em vez de {target:g}%, a resposta seria {other} e custaria menos {gap} "
