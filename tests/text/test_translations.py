@@ -61,6 +61,16 @@ ALIKE: dict[str, frozenset[str]] = {
             "check.quality_uranium_mg_l.what",
         }
     ),
+    "sw": frozenset(
+        {
+            "friction.hazen-williams",
+            "plate.current.symbol",
+            "plate.largest_flow.symbol",
+            "plate.largest_head.symbol",
+            "plate.submergence.symbol",
+            "proposal.version",
+        }
+    ),
 }
 """Keys of sentences with words that read the same in English and in a language."""
 

@@ -32,13 +32,13 @@ SENTENCES: dict[str, str] = {
         "miaka {years}."
     ),
     "answer.why_none": (
-        "Katika mwezi mbaya zaidi, {month}, m3 {asked:.1f} kwa siku zinahitajika: saa {needed:.1f} za kusukuma kwa "
+        "Katika mwezi mbaya zaidi, {month}, {asked:.1f} m3 kwa siku zinahitajika: saa {needed:.1f} za kusukuma kwa "
         "mtiririko wa {flow:.2f} m3/h ambao pampu, bomba na kisima kirefu hutoa hapa. {option} hutoa kiasi sawa na "
         "saa {ran:.1f} za namna hiyo: kingehitajika kimojawapo cha hivi: saa zaidi za umeme, mtiririko mkubwa zaidi "
         "ndani ya kile ambacho kisima kirefu kinaweza kutoa, au mahitaji madogo zaidi."
     ),
     "answer.why_none_at_all": (
-        "Katika mwezi mbaya zaidi, {month}, m3 {asked:.1f} kwa siku zinahitajika: saa {needed:.0f} za kusukuma kwa "
+        "Katika mwezi mbaya zaidi, {month}, {asked:.1f} m3 kwa siku zinahitajika: saa {needed:.0f} za kusukuma kwa "
         "mtiririko wa {flow:.2f} m3/h ambao pampu, bomba na kisima kirefu hutoa hapa, na siku ina saa 24. {option} "
         "hutoa kiasi sawa na saa {ran:.1f} za namna hiyo: kingehitajika kimojawapo cha hivi: mtiririko mkubwa zaidi, "
         "ndani ya kile ambacho kisima hiki kirefu kinaweza kutoa au kutoka kingine, au mahitaji madogo zaidi."
@@ -120,7 +120,7 @@ SENTENCES: dict[str, str] = {
     "sizing_answer.array_one_string": "paneli za sola {modules} katika mfululizo 1 ({kwp:.1f} kWp)",
     "sizing_answer.strings": "mifululizo {strings}",
     "sizing_answer.one_string": "mfululizo 1",
-    "sizing_answer.tank": "tanki la m3 {tank_m3:g}",
+    "sizing_answer.tank": "tanki la {tank_m3:g} m3",
     "sizing_answer.switch": "swichi ya boya kwenye {start:g}/{stop:g} %",
     "sizing_answer.hours": "kusukuma kwa gridi au jenereta {hours}",
     "sizing_answer.best": (
@@ -160,13 +160,13 @@ SENTENCES: dict[str, str] = {
         "kinachotakiwa kwa mwaka huo kwa pointi za asilimia {points:.1f}"
     ),
     "sizing_answer.float_switch": (
-        "Swichi ya boya kwa {option}: kusukuma kwa gridi au jenereta huanza m3 {start_m3:.3g} zikibaki kwenye tanki "
-        "({start:g} %, kupimwa kutoka chini) na husimama kwa m3 {stop_m3:.3g} ({stop:g} %); katika tanki lenye kuta "
+        "Swichi ya boya kwa {option}: kusukuma kwa gridi au jenereta huanza {start_m3:.3g} m3 zikibaki kwenye tanki "
+        "({start:g} %, kupimwa kutoka chini) na husimama kwa {stop_m3:.3g} m3 ({stop:g} %); katika tanki lenye kuta "
         "wima asilimia hizohizo hutumika kwa kina cha maji."
     ),
     "sizing_answer.float_switch_and_timer": (
-        "Swichi ya boya kwa {option}: kusukuma kwa gridi au jenereta huanza m3 {start_m3:.3g} zikibaki kwenye tanki "
-        "({start:g} %, kupimwa kutoka chini) na husimama kwa m3 {stop_m3:.3g} ({stop:g} %), pamoja na kipima muda "
+        "Swichi ya boya kwa {option}: kusukuma kwa gridi au jenereta huanza {start_m3:.3g} m3 zikibaki kwenye tanki "
+        "({start:g} %, kupimwa kutoka chini) na husimama kwa {stop_m3:.3g} m3 ({stop:g} %), pamoja na kipima muda "
         "kinachoiruhusu kufanya kazi {hours}; katika tanki lenye kuta wima asilimia hizohizo hutumika kwa kina cha "
         "maji."
     ),

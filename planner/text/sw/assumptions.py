@@ -12,7 +12,7 @@ SENTENCES: dict[str, str] = {
     "assumed.user.irrigation": "Shamba linalomwagiliwa",
     "assumed.user.volume": "Maji kwa ujazo",
     "assumed.specific_capacity": (
-        "{flow} m3/h kwa kushuka kwa kina cha maji kwa m {drawdown}; hatua moja haionyeshi jinsi kushuka kunavyokua "
+        "{flow} m3/h kwa kushuka kwa kina cha maji kwa {drawdown} m; hatua moja haionyeshi jinsi kushuka kunavyokua "
         "kwa mitiririko mingine"
     ),
     "assumed.safe_yield": (
@@ -33,7 +33,7 @@ SENTENCES: dict[str, str] = {
     ),
     "assumed.pipe": (
         "{velocity} m/s kwa {flow} m3/h (karibu 1 m/s au chini: desturi ya kazi, hakuna chanzo), daraja la shinikizo "
-        "la bar {bar} kwa pampu dhidi ya vali iliyofungwa; vipimo vya {standard}"
+        "la {bar} bar kwa pampu dhidi ya vali iliyofungwa; vipimo vya {standard}"
     ),
     "assumed.sources": "hakuna chanzo kilichotolewa: jua peke yake",
     "assumed.module": (
@@ -66,7 +66,7 @@ SENTENCES: dict[str, str] = {
     ),
     "assumed.tank": "tanki halikutolewa: moja limechaguliwa",
     "assumed.rating": (
-        "dogo zaidi linaloendesha na kuanzisha mota inayohitaji kW {need:.1f}, ambalo {percent:.0f} % ya uwezo wake "
+        "dogo zaidi linaloendesha na kuanzisha mota inayohitaji {need:.1f} kW, ambalo {percent:.0f} % ya uwezo wake "
         "hubaki katika mwinuko huu na {hottest:.0f} °C"
     ),
     "assumed.level": "moja ya tano ya tanki kutoka kiwango kilichotolewa: desturi ya kazi, hakuna chanzo",

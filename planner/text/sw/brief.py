@@ -16,7 +16,7 @@ SENTENCES: dict[str, str] = {
     "brief.water": "Maji kwa mwezi na chanzo: {option}",
     "brief.water_alt": (
         "Nguzo za maji yanayosukumwa na kila chanzo, kwa mwezi, wastani wa miaka {years}, na juu yake maji "
-        "yanayokosekana. Upungufu mkubwa zaidi uko mwezi wa {month}: m3 {missing} kwa siku."
+        "yanayokosekana. Upungufu mkubwa zaidi uko mwezi wa {month}: {missing} m3 kwa siku."
     ),
     "brief.water_alt_none_missing": (
         "Nguzo za maji yanayosukumwa na kila chanzo, kwa mwezi, wastani wa miaka {years}. Hakuna mwezi wenye "
@@ -27,13 +27,13 @@ SENTENCES: dict[str, str] = {
     "brief.tank": "Tanki katika wiki mbili mbaya zaidi: {option}",
     "brief.tank_alt": (
         "Mstari wa maji yaliyomo kwenye tanki saa kwa saa kuanzia {day} {month} ya mwaka {year}, siku kumi na nne "
-        "zenye upungufu mkubwa zaidi wa maji katika miaka yote, ambapo m3 {missing} zinakosekana. Tanki hubeba m3 "
-        "{tank}; kina chake cha chini zaidi katika siku hizi ni m3 {lowest}."
+        "zenye upungufu mkubwa zaidi wa maji katika miaka yote, ambapo {missing} m3 zinakosekana. Tanki hubeba "
+        "{tank} m3; kina chake cha chini zaidi katika siku hizi ni {lowest} m3."
     ),
     "brief.tank_alt_none_missing": (
         "Mstari wa maji yaliyomo kwenye tanki saa kwa saa kuanzia {day} {month} ya mwaka {year}, siku kumi na nne "
-        "ambapo tanki lina maji machache zaidi katika miaka yote. Hakuna maji yanayokosekana. Tanki hubeba m3 "
-        "{tank}; kina chake cha chini zaidi katika siku hizi ni m3 {lowest}."
+        "ambapo tanki lina maji machache zaidi katika miaka yote. Hakuna maji yanayokosekana. Tanki hubeba {tank} "
+        "m3; kina chake cha chini zaidi katika siku hizi ni {lowest} m3."
     ),
     "brief.tank_axis": "m3",
     "brief.tank_days": "siku tangu {day} {month} ya mwaka {year}",

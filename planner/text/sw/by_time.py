@@ -26,7 +26,7 @@ SENTENCES: dict[str, str] = {
         "watumiaji wanachotaka na wanachopata; mabadiliko ya akiba ni kilichosukumwa kutoa kilichotoka kwenye tanki."
     ),
     "water.leaking": "Kati ya maji yanayotoka kwenye tanki, {percent} % hupotea kwa uvujaji.",
-    "water.leaking_by_the_clock": "Uvujaji wa muda wote ni m3 {m3_per_day} kwa siku.",
+    "water.leaking_by_the_clock": "Uvujaji wa muda wote ni {m3_per_day} m3 kwa siku.",
     "water.chart": "Mahitaji na maji yaliyotolewa: {option}",
     "water.chart_alt": "Mahitaji na maji yaliyotolewa kwa mwezi katika mwaka wa kwanza wa matumizi, chaguo {option}.",
     "water.axis": "Maji (m3/mwezi)",

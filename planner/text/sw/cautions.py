@@ -124,7 +124,7 @@ SENTENCES: dict[str, str] = {
     "caution.permit": (
         "Kuchukua maji mara nyingi huhitaji kibali chenye kiasi cha kila siku; kuwa nacho kabla ya kusukuma."
     ),
-    "caution.altitude": "Mwinuko haukutolewa; m {altitude} imechukuliwa kutoka gridi ya dunia ya pvlib.",
+    "caution.altitude": "Mwinuko haukutolewa; {altitude} m imechukuliwa kutoka gridi ya dunia ya pvlib.",
     "caution.hours_a_day": (
         "Katika mwaka wa mwisho pampu ingelazimika kufanya kazi saa {hours} kwa siku kwa mtiririko wake wa kazi wa "
         "{flow} m3/h; mahitaji yanazidi uwezo wa pampu au kisima kirefu."

@@ -29,8 +29,8 @@ SENTENCES: dict[str, str] = {
     "check.cable.generator": "Waya wa AC kwenye jenereta",
     "check.cable.drop": "Waya wa kisimani",
     "check.cable_drop.compared": (
-        "{cable}, m {length_m:g} za mm2 {section_mm2:g} (ohm {ohm:.3f} kwa {conductor_c:g} °C): volti zinazopotea "
-        "kwa A {current_a} na V {voltage_v}"
+        "{cable}, {length_m:g} m za {section_mm2:g} mm2 (ohm {ohm:.3f} kwa {conductor_c:g} °C): volti zinazopotea "
+        "kwa {current_a} A na {voltage_v} V"
     ),
     "check.cable_drop.why": (
         "Volti zinazopotea kwenye waya ni nguvu inayopotea maisha yote, na volti chache mno husimamisha mota."
@@ -40,28 +40,28 @@ SENTENCES: dict[str, str] = {
         "IEC 60364-5-52 kiambatisho G, matumizi mengine yasiyo ya taa kwenye mtandao wa umma; ukinzani kwa IEC 60228"
     ),
     "check.cable_ampacity.compared": (
-        "{cable}, mm2 {section_mm2:g} uliolazwa kwa njia ya {installation} kwa {ambient_c:.0f} °C: uwezo wa kubeba "
+        "{cable}, {section_mm2:g} mm2 uliolazwa kwa njia ya {installation} kwa {ambient_c:.0f} °C: uwezo wa kubeba "
         "mkondo, dhidi ya mkondo wa kusanifia"
     ),
     "check.cable_ampacity.compared_grouped": (
-        "{cable}, mm2 {section_mm2:g} uliolazwa kwa njia ya {installation} kwa {ambient_c:.0f} °C, mizunguko "
+        "{cable}, {section_mm2:g} mm2 uliolazwa kwa njia ya {installation} kwa {ambient_c:.0f} °C, mizunguko "
         "{circuits} pamoja (kigezo {factor:g}): uwezo wa kubeba mkondo, dhidi ya mkondo wa kusanifia"
     ),
     "check.cable_ampacity.why": "Waya unaobeba zaidi ya uwezo wake hupata joto kupita kiasi na unaweza kuwasha moto.",
     "check.cable_ampacity.source": "IEC 60364-5-52, PVC, pamoja na vigezo vya joto la mazingira na kuwekwa pamoja",
     "check.cable_ampacity.source_datasheet": "karatasi ya taarifa ya waya",
     "check.cable.remedy": (
-        "eneo la mkato la mm2 {section_mm2:g}, dogo zaidi linalofaulu kushuka kwa volti na uwezo wa kubeba mkondo "
+        "eneo la mkato la {section_mm2:g} mm2, dogo zaidi linalofaulu kushuka kwa volti na uwezo wa kubeba mkondo "
         "kwa PVC, ukilazwa peke yake kwa njia ya {installation} kwa {ambient_c:.0f} °C; havikuhusishwa: {not_covered}"
     ),
     "check.cable.remedy_grouped": (
-        "eneo la mkato la mm2 {section_mm2:g}, dogo zaidi linalofaulu kushuka kwa volti na uwezo wa kubeba mkondo "
+        "eneo la mkato la {section_mm2:g} mm2, dogo zaidi linalofaulu kushuka kwa volti na uwezo wa kubeba mkondo "
         "kwa PVC, ukilazwa na mizunguko {circuits} pamoja kwa njia ya {installation} kwa {ambient_c:.0f} °C; "
         "havikuhusishwa: {not_covered}"
     ),
     "check.cable.remedy_none": (
-        "waya mfupi zaidi, au waya mwingine uliosanifiwa na fundi umeme mwenye leseni: hakuna eneo la mkato hadi mm2 "
-        "50 linalotosha"
+        "waya mfupi zaidi, au waya mwingine uliosanifiwa na fundi umeme mwenye leseni: hakuna eneo la mkato hadi 50 "
+        "mm2 linalotosha"
     ),
     "check.cable.not_covered.faults": "mzunguko wa hitilafu ya umeme kwenda ardhini na mzunguko mfupi",
     "check.cable.not_covered.device": "kifaa cha kinga",
@@ -69,23 +69,23 @@ SENTENCES: dict[str, str] = {
     "check.cable.not_covered.ground": "kina, mifereji na ukavu wa ardhi",
     "check.cable.not_covered.ground_grouping": "kigezo cha ardhi yenyewe cha kuwekwa pamoja",
     "check.ac_cable_protection.compared": (
-        "Kifaa cha kinga cha waya wa AC, {device}, dhidi ya A {carried_a} ambazo waya unapaswa kubeba na A {most_a} "
+        "Kifaa cha kinga cha waya wa AC, {device}, dhidi ya {carried_a} A ambazo waya unapaswa kubeba na {most_a} A "
         "zinazoulinda"
     ),
     "check.drop_cable_protection.compared": (
-        "Kifaa cha kinga cha waya wa kisimani, {device}, dhidi ya A {carried_a} ambazo waya unapaswa kubeba na A "
-        "{most_a} zinazoulinda"
+        "Kifaa cha kinga cha waya wa kisimani, {device}, dhidi ya {carried_a} A ambazo waya unapaswa kubeba na "
+        "{most_a} A zinazoulinda"
     ),
     "check.ac_cable_protection.compared_not_given": "Kifaa cha kinga cha waya wa AC",
     "check.cable_protection.why": (
         "Kifaa kidogo mno hukata umeme wa pampu; kikubwa mno huacha waya uungue kabla hakijakata."
     ),
     "check.cable_protection.look_for": (
-        "tafuta mkondo wa kawaida kwenye kikata umeme au fyuzi iliyo kabla ya waya; unapaswa kuwa angalau A "
-        "{carried_a} na usiozidi A {most_a}"
+        "tafuta mkondo wa kawaida kwenye kikata umeme au fyuzi iliyo kabla ya waya; unapaswa kuwa angalau "
+        "{carried_a} A na usiozidi {most_a} A"
     ),
-    "check.cable_protection.device.breaker": "kikata umeme cha A {rating_a:g}",
-    "check.cable_protection.device.fuse": "fyuzi ya gG ya A {rating_a:g}",
+    "check.cable_protection.device.breaker": "kikata umeme cha {rating_a:g} A",
+    "check.cable_protection.device.fuse": "fyuzi ya gG ya {rating_a:g} A",
     "check.cable_protection.remedy": (
         "{device}, pamoja na kinga ya mota yenyewe dhidi ya mzigo uliozidi; havikuhusishwa: mzunguko wa hitilafu ya "
         "umeme kwenda ardhini na mzunguko mfupi"
@@ -121,5 +121,5 @@ SENTENCES: dict[str, str] = {
     "check.dc_cable_outdoor.source": "IEC 62548; EN 50618, IEC 62930",
     "check.drop_cable_length.compared": "Urefu wa waya wa kisimani, dhidi ya kina cha pampu",
     "check.drop_cable_length.why": "Kiungo cha waya chini ya maji ndicho kinachoharibika kwanza.",
-    "check.drop_cable_length.remedy": "waya wa kisimani wa angalau m {length_m} bila kiungo",
+    "check.drop_cable_length.remedy": "waya wa kisimani wa angalau {length_m} m bila kiungo",
 }

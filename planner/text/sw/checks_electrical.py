@@ -34,12 +34,12 @@ SENTENCES: dict[str, str] = {
         "paneli isiongezwe kwenye mfululizo hadi volti kubwa zaidi za DC za kidhibiti zijulikane"
     ),
     "check.series.not_even_one": (
-        "hata paneli moja ya aina hii haifai: hutoa V {one_v:.0f} bila mzigo kwenye baridi, na zinazovumiliwa "
-        "haziwezi kuzidi V {most_v:g}: paneli ya volti za mzunguko wazi zisizozidi V {rated_v}, au kidhibiti kingine"
+        "hata paneli moja ya aina hii haifai: hutoa {one_v:.0f} V bila mzigo kwenye baridi, na zinazovumiliwa "
+        "haziwezi kuzidi V {most_v:g}: paneli ya volti za mzunguko wazi zisizozidi {rated_v} V, au kidhibiti kingine"
     ),
     "check.series.window_too_narrow": (
-        "hakuna idadi ya paneli hizi inayofaa: angalau {fewest} kwa V {least_v:g} zinazohitajika mchana wa joto "
-        "zaidi, zisizozidi {most} kwa V {most_v:g} zinazovumiliwa bila mzigo kwenye baridi: kidhibiti kingine au "
+        "hakuna idadi ya paneli hizi inayofaa: angalau {fewest} kwa {least_v:g} V zinazohitajika mchana wa joto "
+        "zaidi, zisizozidi {most} kwa {most_v:g} V zinazovumiliwa bila mzigo kwenye baridi: kidhibiti kingine au "
         "paneli nyingine"
     ),
     "check.series.none_fits": (
@@ -52,7 +52,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.string_open_circuit_voltage.compared_working_known": (
         "Volti za mzunguko wazi za paneli {modules} asubuhi ya baridi zaidi ({coldest}), dhidi ya kikomo cha "
-        "kidhibiti au pampu; volti za kazi za juu zaidi ni V {highest_v:g}"
+        "kidhibiti au pampu; volti za kazi za juu zaidi ni {highest_v:g} V"
     ),
     "check.string_open_circuit_voltage.compared_with_working": (
         "Volti za mzunguko wazi za paneli {modules} asubuhi ya baridi zaidi ({coldest}), dhidi ya volti za kazi za "
@@ -81,14 +81,15 @@ SENTENCES: dict[str, str] = {
     "check.module_system_voltage.look_for": "tafuta 'max. system voltage' nyuma ya paneli",
     "check.module_system_voltage.source": "karatasi ya taarifa ya paneli; IEC 62548",
     "check.string_voltage_hot.compared": (
-        "Volti za kazi za mfululizo mchana wa joto zaidi ({hottest_c:.1f} °C kivulini), dhidi ya za chini zaidi za "
-        "kidhibiti"
+        "Volti za kazi za mfululizo mchana wa joto zaidi ({hottest_c:.1f} °C kivulini), dhidi ya zile za chini zaidi "
+        "za kidhibiti"
     ),
     "check.string_voltage_hot.why": (
         "Chini ya volti za chini zaidi za kidhibiti pampu hupoteza nguvu wakati jua ni zuri zaidi, au husimama."
     ),
     "check.string_voltage_cold.compared": (
-        "Volti za kazi za mfululizo asubuhi ya baridi zaidi ({coldest_c:.1f} °C), dhidi ya za juu zaidi za kidhibiti"
+        "Volti za kazi za mfululizo asubuhi ya baridi zaidi ({coldest_c:.1f} °C), dhidi ya zile za juu zaidi za "
+        "kidhibiti"
     ),
     "check.string_voltage_cold.why": (
         "Juu ya volti za kazi za juu zaidi za kidhibiti safu ya paneli huzuiwa kufikia nukta yake bora au hukatwa."
@@ -122,15 +123,15 @@ SENTENCES: dict[str, str] = {
     ),
     "check.connection.phase_and_neutral": "fezi moja na nyutro ({volts:.0f} V)",
     "check.connection.two_phases": "fezi mbili ({volts:.0f} V)",
-    "check.supply_voltage.nominal": "V {volts:.4g}",
+    "check.supply_voltage.nominal": "{volts:.4g} V",
     "check.supply_voltage.variation": "mabadiliko {percent} %",
     "check.supply_voltage.drop": "{percent:.1f} % kwenye waya",
     "check.supply_voltage.drop_not_given": "kushuka kwenye waya hakukutolewa na hakujahesabiwa",
     "check.grid_voltage.compared": (
-        "Volti za gridi kwenye kidhibiti, V {low:.0f} hadi {high:.0f} ({facts}), dhidi ya V {least:g} hadi {most:g}"
+        "Volti za gridi kwenye kidhibiti, {low:.0f} hadi {high:.0f} V ({facts}), dhidi ya {least:g} hadi {most:g} V"
     ),
     "check.generator_voltage.compared": (
-        "Volti za jenereta kwenye kidhibiti, V {low:.0f} hadi {high:.0f} ({facts}), dhidi ya V {least:g} hadi {most:g}"
+        "Volti za jenereta kwenye kidhibiti, {low:.0f} hadi {high:.0f} V ({facts}), dhidi ya {least:g} hadi {most:g} V"
     ),
     "check.grid_voltage.compared_not_given": "Volti za gridi kwenye kidhibiti, dhidi ya vikomo vya AC vya bamba",
     "check.generator_voltage.compared_not_given": (
@@ -149,7 +150,7 @@ SENTENCES: dict[str, str] = {
         "chache zaidi"
     ),
     "check.supply_voltage.remedy_thicker_cable": (
-        "eneo la mkato la mm2 {section_mm2:g} kwa waya wa AC (havikuhusishwa: mzunguko wa hitilafu ya umeme kwenda "
+        "eneo la mkato la {section_mm2:g} mm2 kwa waya wa AC (havikuhusishwa: mzunguko wa hitilafu ya umeme kwenda "
         "ardhini, mzunguko mfupi na kifaa cha kinga); au kisawazisha volti au transfoma, iliyochaguliwa na kufungwa "
         "na fundi umeme mwenye leseni, au pampu ya volti chache zaidi"
     ),
@@ -162,8 +163,8 @@ SENTENCES: dict[str, str] = {
         "kisawazisha volti au transfoma, iliyochaguliwa na kufungwa na fundi umeme mwenye leseni, au pampu ya volti "
         "nyingi zaidi"
     ),
-    "check.grid_phases.compared": "Fezi za gridi, dhidi ya za bamba",
-    "check.generator_phases.compared": "Fezi za jenereta, dhidi ya za bamba",
+    "check.grid_phases.compared": "Fezi za gridi, dhidi ya zile za bamba",
+    "check.generator_phases.compared": "Fezi za jenereta, dhidi ya zile za bamba",
     "check.supply_phases.why": "Mota ya fezi tatu haianzi kwa fezi moja, na huungua ikijaribu.",
     "check.supply_phases.why_one_of_three": (
         "Pampu ya fezi moja hupakia fezi moja kati ya tatu, hivyo inaweza kuvuta theluthi moja ya nguvu."
@@ -199,22 +200,22 @@ SENTENCES: dict[str, str] = {
         "leseni"
     ),
     "check.grid_frequency.compared": (
-        "Frikwensi ya gridi, dhidi ya Hz {wanted_hz:g} za bamba, {percent:g} % juu au chini"
+        "Frikwensi ya gridi, dhidi ya {wanted_hz:g} Hz za bamba, {percent:g} % juu au chini"
     ),
     "check.generator_frequency.compared": (
-        "Frikwensi ya jenereta, dhidi ya Hz {wanted_hz:g} za bamba, {percent:g} % juu au chini"
+        "Frikwensi ya jenereta, dhidi ya {wanted_hz:g} Hz za bamba, {percent:g} % juu au chini"
     ),
-    "check.grid_frequency.compared_not_given": "Frikwensi ya gridi, dhidi ya ya bamba",
-    "check.generator_frequency.compared_not_given": "Frikwensi ya jenereta, dhidi ya ya bamba",
+    "check.grid_frequency.compared_not_given": "Frikwensi ya gridi, dhidi ya ile ya bamba",
+    "check.generator_frequency.compared_not_given": "Frikwensi ya jenereta, dhidi ya ile ya bamba",
     "check.supply_frequency.why": (
         "Kasi huenda na frikwensi: ikipungua kimo hushuka kwa mraba, ikizidi nguvu hupanda kwa kipeo cha tatu."
     ),
     "check.supply_frequency.side.above": "{percent:.1f} % juu ya bamba",
     "check.supply_frequency.side.below": "{percent:.1f} % chini ya bamba",
     "check.supply_frequency.side.equal": "sawa",
-    "check.grid_frequency.remedy": "gridi ya Hz {wanted_hz:g}, au kidhibiti cha kasi kinachotengeneza frikwensi yake",
+    "check.grid_frequency.remedy": "gridi ya {wanted_hz:g} Hz, au kidhibiti cha kasi kinachotengeneza frikwensi yake",
     "check.generator_frequency.remedy": (
-        "jenereta la Hz {wanted_hz:g}, au kidhibiti cha kasi kinachotengeneza frikwensi yake"
+        "jenereta la {wanted_hz:g} Hz, au kidhibiti cha kasi kinachotengeneza frikwensi yake"
     ),
     "check.supply_frequency.source": "IEC 60034-1, ukanda A; ukanda B ni tahadhari",
     "check.grid_power.compared": (
@@ -227,20 +228,20 @@ SENTENCES: dict[str, str] = {
     ),
     "check.grid_power.why": "Muunganisho mdogo mno hukata umeme mara pampu inapofanya kazi kwa kasi kamili.",
     "check.grid_power.remedy": (
-        "muunganisho wa angalau W {needed_w}, ikiwa shirika la umeme litauruhusu; kisha na waya wake na kinga yake"
+        "muunganisho wa angalau {needed_w} W, ikiwa shirika la umeme litauruhusu; kisha na waya wake na kinga yake"
     ),
     "check.generator.remedy": (
-        "jenereta la kW {rating_kw:g} au zaidi kidogo, pamoja na waya na kifaa cha kinga vinavyolingana nalo"
+        "jenereta la {rating_kw:g} kW au zaidi kidogo, pamoja na waya na kifaa cha kinga vinavyolingana nalo"
     ),
     "check.generator.remedy_nothing_left": (
         "hakuna jenereta lenye upunguaji huu wa uwezo linalotoa nguvu hapa: angalia tena mwinuko na upunguaji wa uwezo"
     ),
     "check.generator_running.compared": (
-        "Jenereta (kW {rating_kw:g}, ambazo {percent:.0f} % hubaki kwenye m {altitude_m:.0f} na {hottest_c:.0f} °C), "
+        "Jenereta ({rating_kw:g} kW, ambazo {percent:.0f} % hubaki kwenye {altitude_m:.0f} m na {hottest_c:.0f} °C), "
         "dhidi ya inayochukuliwa na kidhibiti kwa nguvu ya kawaida"
     ),
     "check.generator_running.compared_one_phase": (
-        "Jenereta (kW {rating_kw:g}, ambazo {percent:.0f} % hubaki kwenye m {altitude_m:.0f} na {hottest_c:.0f} °C "
+        "Jenereta ({rating_kw:g} kW, ambazo {percent:.0f} % hubaki kwenye {altitude_m:.0f} m na {hottest_c:.0f} °C "
         "na kwa fezi moja kati ya tatu), dhidi ya inayochukuliwa na kidhibiti kwa nguvu ya kawaida"
     ),
     "check.generator_running.why": "Jenereta lililozidiwa mzigo hupunguza kasi, huzimika na huunguza koili zake.",
@@ -250,12 +251,12 @@ SENTENCES: dict[str, str] = {
         "{good:g} ya hitaji la kazi (angalau {least:g})"
     ),
     "check.generator_starting.compared": (
-        "Jenereta baada ya upunguaji wa uwezo, dhidi ya kinachoanzisha mota moja kwa moja kwenye laini kwa kVA {kva} "
-        "(herufi ya kodi {code}) na mdidimio wa volti wa {good_dip:.0f} % (kW {least_kw} kwa {most_dip:.0f} %)"
+        "Jenereta baada ya upunguaji wa uwezo, dhidi ya kinachoanzisha mota moja kwa moja kwenye laini kwa {kva} kVA "
+        "(herufi ya kodi {code}) na mdidimio wa volti wa {good_dip:.0f} % ({least_kw} kW kwa {most_dip:.0f} %)"
     ),
     "check.generator_starting.compared_assumed": (
-        "Jenereta baada ya upunguaji wa uwezo, dhidi ya kinachoanzisha mota moja kwa moja kwenye laini kwa kVA {kva} "
-        "(herufi ya kodi {code}, imekadiriwa) na mdidimio wa volti wa {good_dip:.0f} % (kW {least_kw} kwa "
+        "Jenereta baada ya upunguaji wa uwezo, dhidi ya kinachoanzisha mota moja kwa moja kwenye laini kwa {kva} kVA "
+        "(herufi ya kodi {code}, imekadiriwa) na mdidimio wa volti wa {good_dip:.0f} % ({least_kw} kW kwa "
         "{most_dip:.0f} %)"
     ),
     "check.generator_starting.why": (

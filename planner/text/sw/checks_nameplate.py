@@ -2,7 +2,7 @@
 
 SENTENCES: dict[str, str] = {
     "check.rated_figures.compared": (
-        "Nguvu ya maji kwenye kazi ya kawaida ({hydraulic_kw:.2f} kW) kama sehemu ya W {rated_w:g} za bamba, dhidi "
+        "Nguvu ya maji kwenye kazi ya kawaida ({hydraulic_kw:.2f} kW) kama sehemu ya {rated_w:g} W za bamba, dhidi "
         "ya {low:g} hadi {high:g} %"
     ),
     "check.rated_figures.why": "Sehemu iliyo nje ya kawaida huashiria takwimu iliyosomwa vibaya kwenye bamba.",
@@ -27,7 +27,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.motor_power.why": "Mota inayochukua zaidi ya uwezo wake hupata joto kupita kiasi.",
     "check.motor_power.remedy_drive": (
-        "kidhibiti cha kasi kilichowekwa kutoa si zaidi ya W {most_w}, kama uendeshaji wa saa kwa saa unavyochukua, "
+        "kidhibiti cha kasi kilichowekwa kutoa si zaidi ya {most_w} W, kama uendeshaji wa saa kwa saa unavyochukua, "
         "au {remedy}"
     ),
     "check.motor_power.source": (
@@ -38,22 +38,22 @@ SENTENCES: dict[str, str] = {
     "check.current.compared_unknown": (
         "Mkondo kwa nguvu ya kawaida (volti za chanzo hazijulikani), dhidi ya mkubwa zaidi wa bamba"
     ),
-    "check.current.from.array": "A {amperes:.1f} kutoka safu ya paneli",
-    "check.current.from.grid": "A {amperes:.1f} kutoka gridi",
-    "check.current.from.generator": "A {amperes:.1f} kutoka jenereta",
+    "check.current.from.array": "{amperes:.1f} A kutoka safu ya paneli",
+    "check.current.from.grid": "{amperes:.1f} A kutoka gridi",
+    "check.current.from.generator": "{amperes:.1f} A kutoka jenereta",
     "check.current.why": "Mkondo mkubwa kuliko bamba linavyoruhusu hukata kidhibiti au huunguza koili.",
     "check.current.look_for": "tafuta 'A' au 'Amp' kwenye bamba",
     "check.current.remedy.array": (
-        "soma tena mkondo kwenye bamba, au pampu iliyotengenezwa kwa A {amperes} kutoka safu ya paneli"
+        "soma tena mkondo kwenye bamba, au pampu iliyotengenezwa kwa {amperes} A kutoka safu ya paneli"
     ),
     "check.current.remedy.grid": (
-        "soma tena mkondo kwenye bamba, au pampu iliyotengenezwa kwa A {amperes} kutoka gridi"
+        "soma tena mkondo kwenye bamba, au pampu iliyotengenezwa kwa {amperes} A kutoka gridi"
     ),
     "check.current.remedy.generator": (
-        "soma tena mkondo kwenye bamba, au pampu iliyotengenezwa kwa A {amperes} kutoka jenereta"
+        "soma tena mkondo kwenye bamba, au pampu iliyotengenezwa kwa {amperes} A kutoka jenereta"
     ),
     "check.current.remedy_or_series": "{series}; au {remedy}",
-    "check.current.remedy_or_volts": "chanzo cha angalau V {volts}, ndani ya vikomo vya bamba; au {remedy}",
+    "check.current.remedy_or_volts": "chanzo cha angalau {volts} V, ndani ya vikomo vya bamba; au {remedy}",
     "check.speed_range.compared": (
         "Upeo wa kasi wa mota, dhidi ya kile ambacho chanzo kinachobadilika huhitaji: mizunguko {low:g} hadi "
         "{high:g} kwa dakika, ya chini zaidi kama sehemu ya ya juu zaidi"
@@ -70,7 +70,7 @@ SENTENCES: dict[str, str] = {
         "bamba la taarifa za pampu; mota ya kasi inayobadilika kwa chanzo kinachobadilika ni desturi ya kazi, hakuna "
         "chanzo"
     ),
-    "check.frame.compared": "Kesingi, dhidi ya kipenyo cha mota: inchi {inches:g} ni mm {millimetres:.0f}",
+    "check.frame.compared": "Kesingi, dhidi ya kipenyo cha mota: inchi {inches:g} ni {millimetres:.0f} mm",
     "check.frame.compared_not_given": "Kesingi, dhidi ya kipenyo cha mota",
     "check.frame.why": "Mota haiingii kwenye kesingi iliyo ndogo kuliko kipenyo chake.",
     "check.frame.look_for_frame": "tafuta kipenyo kwa inchi kwenye bamba",
@@ -101,11 +101,11 @@ SENTENCES: dict[str, str] = {
     "check.water_temperature.remedy": "mota iliyoidhinishwa kwa maji ya angalau {water_c:g} °C",
     "check.plate_window.why": "Nje ya vikomo vyake vya volti huzimika, au huharibika.",
     "check.dc_window.compared": (
-        "Volti za kazi za mfululizo, V {hot:.0f} mchana wa joto zaidi hadi V {cold:.0f} kwenye baridi, dhidi ya V "
-        "{low:g} hadi {high:g}"
+        "Volti za kazi za mfululizo, {hot:.0f} V mchana wa joto zaidi hadi {cold:.0f} V kwenye baridi, dhidi ya "
+        "{low:g} hadi {high:g} V"
     ),
     "check.dc_window.compared_not_given": (
-        "Volti za kazi za mfululizo, V {hot:.0f} mchana wa joto zaidi hadi V {cold:.0f} kwenye baridi, dhidi ya "
+        "Volti za kazi za mfululizo, {hot:.0f} V mchana wa joto zaidi hadi {cold:.0f} V kwenye baridi, dhidi ya "
         "vikomo vya DC vya bamba"
     ),
     "check.dc_window.span": "{hot:.0f} hadi {cold:.0f}",
@@ -113,7 +113,7 @@ SENTENCES: dict[str, str] = {
         "tafuta 'DC', 'PV' au 'Voc' pamoja na volti kwenye bamba, isipokuwa kidhibiti pekee ndicho kinachounganishwa "
         "na safu ya paneli"
     ),
-    "check.ac_window.compared": "Volti za jina za vyanzo ({volts}), dhidi ya V {low:g} hadi {high:g}",
+    "check.ac_window.compared": "Volti za jina za vyanzo ({volts}), dhidi ya {low:g} hadi {high:g} V",
     "check.ac_window.compared_not_given": "Volti za jina za vyanzo ({volts}), dhidi ya vikomo vya AC vya bamba",
     "check.ac_window.compared_none_given": "Volti za jina za vyanzo (hazikutolewa), dhidi ya vikomo vya AC vya bamba",
     "check.ac_window.look_for": "tafuta 'AC' au '~' pamoja na volti kwenye bamba",

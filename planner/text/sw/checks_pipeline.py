@@ -28,11 +28,11 @@ SENTENCES: dict[str, str] = {
         "sana nguvu hupotea bure."
     ),
     "check.rated_head.remedy_short": (
-        "panga kwa mtiririko mdogo zaidi wa nukta ya kazi, au pampu ya kawaida ya karibu m {head} kwa {flow} m3/h "
-        "(karibu kW {power} ikiwa {share} % yake hufika kwenye maji)"
+        "panga kwa mtiririko mdogo zaidi wa nukta ya kazi, au pampu ya kawaida ya karibu {head} m kwa {flow} m3/h "
+        "(karibu {power} kW ikiwa {share} % yake hufika kwenye maji)"
     ),
     "check.rated_head.remedy_over": (
-        "pampu ya kawaida ya karibu m {head} kwa {flow} m3/h (karibu kW {power} ikiwa {share} % yake hufika kwenye "
+        "pampu ya kawaida ya karibu {head} m kwa {flow} m3/h (karibu {power} kW ikiwa {share} % yake hufika kwenye "
         "maji); hii lazima izuiwe kwa kasi"
     ),
     "check.rated_head.source": (
@@ -43,12 +43,12 @@ SENTENCES: dict[str, str] = {
     "check.power_limit.why": (
         "Kwa nguvu ndogo pampu hubaki chini ya mtiririko wake, na kwa ndogo sana hakuna maji yanayofika kabisa."
     ),
-    "check.power_limit.remedy": "kidhibiti cha angalau W {power} kinachofaa mota",
+    "check.power_limit.remedy": "kidhibiti cha angalau {power} W kinachofaa mota",
     "check.power_limit.source": (
         "karatasi ya taarifa ya kidhibiti; ndogo kiasi kwamba hakuna maji yanayofika hushindikana"
     ),
     "check.duty_flow.compared": (
-        "Kazi mwezi wa {month}, {flow} m3/h kwa m {head} ({limited}), dhidi ya {low} hadi {high} % ya {rated} m3/h "
+        "Kazi mwezi wa {month}, {flow} m3/h kwa {head} m ({limited}), dhidi ya {low} hadi {high} % ya {rated} m3/h "
         "za kawaida"
     ),
     "check.duty_flow.why": (
@@ -89,7 +89,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.pipe_length.compared": "Urefu wa mabomba yote, dhidi ya kina cha pampu na njia hadi tanki",
     "check.pipe_length.why": "Bomba lisilohesabiwa ni msuguano usiohesabiwa.",
-    "check.pipe_length.remedy": "ongeza m {length} kwenye urefu wa mabomba",
+    "check.pipe_length.remedy": "ongeza {length} m kwenye urefu wa mabomba",
     "check.pipe_length.source": "data za eneo",
     "check.velocity.compared": "Kasi ya maji kwa {flow} [m/s]: {segments}; dhidi ya {slowest} hadi {fastest} m/s",
     "check.velocity.segment": "{segment} {velocity}",
@@ -97,10 +97,10 @@ SENTENCES: dict[str, str] = {
         "Maji ya kasi hugharimu kimo na huleta mapigo ya maji; maji ya polepole huacha mchanga na hewa vitulie."
     ),
     "check.velocity.remedy_size": "kwa {segment} kipimo kinachofuata cha bomba, {pipe}",
-    "check.velocity.remedy_diameter": "kwa {segment} kipenyo cha ndani cha angalau mm {diameter}",
+    "check.velocity.remedy_diameter": "kwa {segment} kipenyo cha ndani cha angalau {diameter} mm",
     "check.velocity.remedy_slow": (
-        "hakuna, pale msuguano unapopaswa kuwa mdogo; vinginevyo {segment} ya kipenyo cha ndani kisichozidi mm "
-        "{diameter}"
+        "hakuna, pale msuguano unapopaswa kuwa mdogo; vinginevyo {segment} ya kipenyo cha ndani kisichozidi "
+        "{diameter} mm"
     ),
     "check.velocity.source": (
         "EN 805:2000 kiambatisho A, kwa kumbukumbu; 3 m/s: Crane TP-410, huduma ya jumla, kwa kumbukumbu"
@@ -137,24 +137,24 @@ SENTENCES: dict[str, str] = {
         "{segment}: maji baridi zaidi, kwa kuwa {given} haina daraja kwa maji ya joto kiasi hiki"
     ),
     "check.surge.compared": (
-        "Shinikizo kubwa zaidi mtiririko unaposimama ghafla, au vali ya bomba inapojifunga kwa nguvu: ongezeko la m "
-        "{rise} katika {segment} (wimbi {speed} m/s)"
+        "Shinikizo kubwa zaidi mtiririko unaposimama ghafla, au vali ya bomba inapojifunga kwa nguvu: ongezeko la "
+        "{rise} m katika {segment} (wimbi {speed} m/s)"
     ),
     "check.surge.compared_timed": (
-        "Shinikizo kubwa zaidi mtiririko unaposimama kwa s {stop}: ongezeko la m {rise} katika {segment} (wimbi "
+        "Shinikizo kubwa zaidi mtiririko unaposimama kwa s {stop}: ongezeko la {rise} m katika {segment} (wimbi "
         "{speed} m/s)"
     ),
     "check.surge.compared_open": (
         "Shinikizo kubwa zaidi mtiririko unaposimama ghafla, au vali ya bomba inapojifunga kwa nguvu, katika {segments}"
     ),
-    "check.surge.compared_open_timed": "Shinikizo kubwa zaidi mtiririko unaposimama kwa s {stop}, katika {segments}",
+    "check.surge.compared_open_timed": "Shinikizo kubwa zaidi mtiririko unaposimama kwa {stop} s, katika {segments}",
     "check.surge.why": (
         "Umeme ukikatika maji husimama ghafla; wimbi hupasua mabomba na kung'oa viungo, na hunyonya kwa nguvu sawa "
         "na linavyosukuma."
     ),
     "check.surge.look_for": "tafuta unene wa ukuta (au SDR) na daraja (PN) vilivyochapishwa kwenye bomba",
     "check.surge.remedy": (
-        "mtiririko usimame kwa muda usiopungua s {seconds}, hata umeme ukikatika (vali ya polepole, kusimama "
+        "mtiririko usimame kwa muda usiopungua {seconds} s, hata umeme ukikatika (vali ya polepole, kusimama "
         "taratibu, chombo cha hewa kwa kukatika kwa umeme), au bomba pana zaidi"
     ),
     "check.surge.remedy_class": "bomba la daraja la juu zaidi, au maji ya polepole zaidi kwenye bomba pana zaidi",
@@ -177,9 +177,9 @@ SENTENCES: dict[str, str] = {
     "check.high_points.look_for": (
         "tembea njia ukiwa na kipima usawa au kipokezi cha satelaiti, na andika umbali na mwinuko wa ardhi"
     ),
-    "check.high_points.remedy": "vali ya hewa kwenye umbali wa m {places}",
+    "check.high_points.remedy": "vali ya hewa kwenye umbali wa {places} m",
     "check.high_points.remedy_below": (
-        "vali ya hewa kwenye umbali wa m {places}; au laza bomba chini zaidi hapo, au inua tanki"
+        "vali ya hewa kwenye umbali wa {places} m; au laza bomba chini zaidi hapo, au inua tanki"
     ),
     "check.high_points.source": "wasifu wa njia; vali za hewa kwenye sehemu za juu ni desturi ya kazi, hakuna chanzo",
     "check.profile_length.compared": (
@@ -190,11 +190,11 @@ SENTENCES: dict[str, str] = {
     "check.profile_length.source": "data za eneo; {share} % ni desturi ya kazi, hakuna chanzo",
     "check.strings.remedy": "mifululizo isiyozidi {count}",
     "check.array_current.compared": (
-        "Mkondo wa mifululizo {count}, mara 1.25 ya mkondo wa mzunguko mfupi, dhidi ya mkubwa zaidi wa kidhibiti"
+        "Mkondo wa mifululizo ({count}), mara 1.25 ya mkondo wa mzunguko mfupi, dhidi ya mkubwa zaidi wa kidhibiti"
     ),
     "check.array_current.compared_open": (
-        "Mkondo wa mifululizo {count} ambayo ingefaa (idadi haijaamuliwa), mara 1.25 ya mkondo wa mzunguko mfupi, "
-        "dhidi ya mkubwa zaidi wa kidhibiti"
+        "Mkondo wa mifululizo (inayofaa: {count}; idadi haijaamuliwa), mara 1.25 ya mkondo wa mzunguko mfupi, dhidi "
+        "ya mkubwa zaidi wa kidhibiti"
     ),
     "check.array_current.why": (
         "Kingo angavu za mawingu hutoa zaidi ya mkondo wa kawaida; viingilio na fyuzi lazima viuhimili."
@@ -207,19 +207,19 @@ SENTENCES: dict[str, str] = {
         "mfululizo ya paneli"
     ),
     "check.string_over_current.compared_open": (
-        "Mkondo ambao mifululizo mingine kati ya {count} ambayo ingefaa (idadi haijaamuliwa) husukuma kwenye mmoja "
-        "wenye hitilafu, dhidi ya fyuzi ya mfululizo ya paneli"
+        "Mkondo ambao mifululizo mingine kati ya {count} (inayofaa; idadi haijaamuliwa) husukuma kwenye mmoja wenye "
+        "hitilafu, dhidi ya fyuzi ya mfululizo ya paneli"
     ),
     "check.string_over_current.compared_few": (
         "Mkondo ambao mifululizo mingine kati ya {count} husukuma kwenye mmoja wenye hitilafu, dhidi ya fyuzi ya "
         "mfululizo ya paneli, ambayo mfululizo mmoja au miwili haiifikii"
     ),
     "check.string_over_current.compared_few_open": (
-        "Mkondo ambao mifululizo mingine kati ya {count} ambayo ingefaa (idadi haijaamuliwa) husukuma kwenye mmoja "
-        "wenye hitilafu, dhidi ya fyuzi ya mfululizo ya paneli, ambayo mfululizo mmoja au miwili haiifikii"
+        "Mkondo ambao mifululizo mingine kati ya {count} (inayofaa; idadi haijaamuliwa) husukuma kwenye mmoja wenye "
+        "hitilafu, dhidi ya fyuzi ya mfululizo ya paneli, ambayo mfululizo mmoja au miwili haiifikii"
     ),
     "check.string_over_current.compared_fuse": (
-        "Fyuzi katika kila mfululizo, dhidi ya angalau A {least} na isiyozidi A {most} kwa paneli hii"
+        "Fyuzi katika kila mfululizo, dhidi ya angalau {least} A na isiyozidi {most} A kwa paneli hii"
     ),
     "check.string_over_current.why": (
         "Mzunguko mfupi katika mfululizo mmoja huvuta mkondo wa mingine yote, jambo linaloweza kuwasha moto paneli "
@@ -227,7 +227,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.string_over_current.look_for": "tafuta 'max. series fuse' nyuma ya paneli",
     "check.string_over_current.remedy": (
-        "fyuzi ya gPV (IEC 60269-6) ya A {rating:g}, kwa angalau V {volts} DC, katika ncha zote mbili za kila "
+        "fyuzi ya gPV (IEC 60269-6) ya {rating:g} A, kwa angalau {volts} V DC, katika ncha zote mbili za kila "
         "mfululizo; haikuhusishwa: waya wa mfululizo, ambao lazima uhimili uwezo wa fyuzi"
     ),
     "check.string_over_current.remedy_fewer": (
@@ -238,10 +238,10 @@ SENTENCES: dict[str, str] = {
         "kumbukumbu)"
     ),
     "check.power_ratio.compared": (
-        "Nguvu ya kawaida ya mifululizo {count} ikigawanywa kwa inayochukuliwa na pampu, dhidi ya {low} hadi {high}"
+        "Nguvu ya kawaida ya mifululizo ({count}) ikigawanywa kwa inayochukuliwa na pampu, dhidi ya {low} hadi {high}"
     ),
     "check.power_ratio.compared_open": (
-        "Nguvu ya kawaida ya mifululizo {count} (idadi haijaamuliwa; 1 hadi {largest} zinaweza kujaribiwa) "
+        "Nguvu ya kawaida ya mifululizo ({count}; idadi haijaamuliwa; 1 hadi {largest} zinaweza kujaribiwa) "
         "ikigawanywa kwa inayochukuliwa na pampu, dhidi ya {low} hadi {high}"
     ),
     "check.power_ratio.why": (

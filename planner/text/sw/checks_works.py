@@ -6,23 +6,23 @@ SENTENCES: dict[str, str] = {
     "basis.drawn_flow": "{flow} m3/h (mtiririko ambao pampu ingechukua)",
     "basis.coldest_given": "{temperature} °C, kama ilivyotolewa",
     "basis.coldest_of_weather": (
-        "{temperature} °C, saa ya baridi zaidi ya hali ya hewa kutoa K {allowance} (haikutolewa)"
+        "{temperature} °C, saa ya baridi zaidi ya hali ya hewa kutoa {allowance} K (haikutolewa)"
     ),
     "basis.better_pump": (
-        "pampu ya kawaida ya karibu m {head} kwa {flow} m3/h (karibu kW {power} ikiwa {share} % yake hufika kwenye "
+        "pampu ya kawaida ya karibu {head} m kwa {flow} m3/h (karibu {power} kW ikiwa {share} % yake hufika kwenye "
         "maji)"
     ),
     "check.specific_capacity.compared": (
         "Kushuka kwa kina cha maji kwa mtiririko wa {given:g} m3/h kwa kila mita ya kushuka, kwa kiasi salama cha "
-        "kusukuma cha {flow:g} m3/h, dhidi ya m {there_m:.1f} za maji juu ya mdomo wa kunyonya"
+        "kusukuma cha {flow:g} m3/h, dhidi ya {there_m:.1f} m za maji juu ya mdomo wa kunyonya"
     ),
     "check.specific_capacity.why": (
         "Ikiandikwa kinyume, hufanya kisima kirefu dhaifu kionekane chenye nguvu, na pampu huning'inizwa mahali "
         "ambapo hukauka."
     ),
     "check.specific_capacity.remedy": (
-        "soma tena jaribio la kusukuma maji: likisema kushuka kwa m {given:g} kwa kila m3/h, mtiririko kwa kila mita "
-        "ya kushuka ni {inverse}, na kiasi salama cha kusukuma hushusha maji kwa m {drawdown_m:.1f}"
+        "soma tena jaribio la kusukuma maji: likisema kushuka kwa {given:g} m kwa kila m3/h, mtiririko kwa kila mita "
+        "ya kushuka ni {inverse}, na kiasi salama cha kusukuma hushusha maji kwa {drawdown_m:.1f} m"
     ),
     "check.specific_capacity.source": "data za eneo; shaka chini ya {percent:.0f} % imekadiriwa, desturi ya kazi",
     "check.safe_yield.compared": (
@@ -38,7 +38,7 @@ SENTENCES: dict[str, str] = {
         "weka kasi ya juu zaidi ya kidhibiti cha kasi kuwa {speed} %, au pampu ya mtiririko mdogo zaidi"
     ),
     "check.safe_yield.remedy_pump": (
-        "pampu ya kawaida isiyozidi {flow} m3/h, kwa karibu m {head}; hadi wakati huo kidhibiti cha kasi au vali "
+        "pampu ya kawaida isiyozidi {flow} m3/h, kwa karibu {head} m; hadi wakati huo kidhibiti cha kasi au vali "
         "inayoizuia isizidi {limit} m3/h"
     ),
     "check.safe_yield.source": (
@@ -48,17 +48,17 @@ SENTENCES: dict[str, str] = {
     "check.pumping_level.compared": "Kina cha maji mwezi wa {month} kwa {flow}, dhidi ya mdomo wa kunyonya wa pampu",
     "check.pumping_level.why": "Pampu inayovuta hewa hupoteza maji, hukauka na huungua.",
     "check.pumping_level.source": "data za eneo",
-    "check.deeper.remedy": "weka pampu m {by} chini zaidi, pamoja na bomba na waya vinavyolingana, au {less}",
+    "check.deeper.remedy": "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, au {less}",
     "check.deeper.remedy_if_bottom": (
-        "weka pampu m {by} chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
+        "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
         "inapoonyesha kuwa sakafu ya kisima iko chini zaidi, au {less}"
     ),
     "check.deeper.remedy_if_screen": (
-        "weka pampu m {by} chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
+        "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
         "inapoonyesha kuwa kichujio kiko chini zaidi, au {less}"
     ),
     "check.deeper.remedy_if_both": (
-        "weka pampu m {by} chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
+        "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
         "inapoonyesha kuwa sakafu ya kisima na kichujio viko chini zaidi, au {less}"
     ),
     "check.deeper.remedy_shallow": "{less}: kisima kirefu hakina kina cha kutosha kuning'iniza pampu chini zaidi",
@@ -80,12 +80,12 @@ SENTENCES: dict[str, str] = {
     "check.submergence.look_for": "tafuta 'minimum submergence' au NPSH kwenye karatasi ya taarifa ya pampu",
     "check.submergence.source": "bamba la taarifa za pampu",
     "check.level_through_life.compared": (
-        "Kina cha maji mwezi wa {month} wa mwaka wa mwisho kwa {flow}, kina cha maji tulivu kikishuka m {decline} na "
+        "Kina cha maji mwezi wa {month} wa mwaka wa mwisho kwa {flow}, kina cha maji tulivu kikishuka {decline} m na "
         "mtiririko kwa kila mita ya kushuka ukipungua {loss} % kwa mwaka, dhidi ya mdomo wa kunyonya kutoa maji "
         "yanayopaswa kubaki juu yake"
     ),
     "check.level_through_life.compared_dry": (
-        "Kina cha maji mwezi wa {month} wa mwaka wa mwisho kwa {flow}, kina cha maji tulivu kikishuka m {decline} na "
+        "Kina cha maji mwezi wa {month} wa mwaka wa mwisho kwa {flow}, kina cha maji tulivu kikishuka {decline} m na "
         "mtiririko kwa kila mita ya kushuka ukipungua {loss} % kwa mwaka, dhidi ya mdomo wa kunyonya kutoa maji "
         "yanayopaswa kubaki juu yake; ni chini mno kuanzia mwaka {year}"
     ),
@@ -104,11 +104,11 @@ SENTENCES: dict[str, str] = {
     "check.screen.source": "data za eneo; kukiweka kichujio ndani ya maji ni desturi ya kazi, hakuna chanzo",
     "check.casing_clearance.compared_open": "Kipenyo cha ndani cha kesingi, dhidi ya kipenyo cha nje cha pampu",
     "check.casing_clearance.compared": (
-        "Kipenyo cha ndani cha kesingi, dhidi ya kipenyo cha nje cha pampu cha mm {outer} na nafasi ya mm {room}"
+        "Kipenyo cha ndani cha kesingi, dhidi ya kipenyo cha nje cha pampu cha {outer} mm na nafasi ya {room} mm"
     ),
     "check.casing_clearance.why": "Pampu inayokwama haiwezi kunyanyuliwa tena na inaweza kupoteza kisima kirefu.",
     "check.casing_clearance.source_open": "bamba la taarifa za pampu na data za eneo",
-    "check.casing_clearance.remedy": "pampu ya kipenyo cha nje kisichozidi mm {outer}",
+    "check.casing_clearance.remedy": "pampu ya kipenyo cha nje kisichozidi {outer} mm",
     "check.casing_clearance.source": (
         "bamba la taarifa za pampu (kipenyo: NEMA MG 1 sehemu ya 18); nafasi ni desturi ya kazi, hakuna chanzo"
     ),
@@ -129,19 +129,19 @@ SENTENCES: dict[str, str] = {
     "check.below_motor.source_log": "kumbukumbu ya mchimbaji",
     "check.below_motor.look_for_length": "tafuta urefu wa mota kwenye mchoro wa karatasi ya taarifa",
     "check.below_motor.source_plate": "bamba la taarifa za pampu",
-    "check.below_motor.remedy": "weka pampu m {by} juu zaidi",
-    "check.below_motor.source": "data za eneo; m {sump} za shimo la mchanga ni desturi ya kazi, hakuna chanzo",
+    "check.below_motor.remedy": "weka pampu {by} m juu zaidi",
+    "check.below_motor.source": "data za eneo; {sump} m za shimo la mchanga ni desturi ya kazi, hakuna chanzo",
     "check.daily_limit.compared": (
-        "Maji yanayochukuliwa katika mwezi wa matumizi makubwa zaidi, {first} m3/siku katika mwaka wa kwanza na hadi "
-        "{most}, dhidi ya kikomo cha siku"
+        "Maji yanayochukuliwa katika mwezi wa matumizi makubwa zaidi, {first} m3/siku katika mwaka wa kwanza na si "
+        "zaidi ya {most}, dhidi ya kikomo cha siku"
     ),
     "check.daily_limit.compared_over": (
-        "Maji yanayochukuliwa katika mwezi wa matumizi makubwa zaidi, {first} m3/siku katika mwaka wa kwanza na hadi "
-        "{most}, dhidi ya kikomo cha siku; yanazidi kuanzia mwaka {year}"
+        "Maji yanayochukuliwa katika mwezi wa matumizi makubwa zaidi, {first} m3/siku katika mwaka wa kwanza na si "
+        "zaidi ya {most}, dhidi ya kikomo cha siku; yanazidi kuanzia mwaka {year}"
     ),
     "check.daily_limit.compared_open": (
-        "Maji yanayochukuliwa katika mwezi wa matumizi makubwa zaidi, {first} m3/siku katika mwaka wa kwanza na hadi "
-        "{most}, dhidi ya kibali"
+        "Maji yanayochukuliwa katika mwezi wa matumizi makubwa zaidi, {first} m3/siku katika mwaka wa kwanza na si "
+        "zaidi ya {most}, dhidi ya kibali"
     ),
     "check.daily_limit.why": (
         "Kibali kinachozidishwa kinaweza kufutwa, na hifadhi ya maji chini ya ardhi ikapotea nacho."
@@ -157,7 +157,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.motor_cooling.compared_small": (
         "Kasi ya maji yanayopita kando ya mota ndani ya kesingi kwa {flow}, dhidi ya inayoipoza; mota ya inchi nne "
-        "chini ya hp 3 haihitaji yoyote"
+        "chini ya 3 hp haihitaji yoyote"
     ),
     "check.motor_cooling.compared_beside": (
         "Kasi ya maji yanayopita kando ya mota ndani ya kesingi kwa {flow}, dhidi ya inayoipoza; mdomo wa kunyonya "
@@ -165,7 +165,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.motor_cooling.compared_small_beside": (
         "Kasi ya maji yanayopita kando ya mota ndani ya kesingi kwa {flow}, dhidi ya inayoipoza; mota ya inchi nne "
-        "chini ya hp 3 haihitaji yoyote; mdomo wa kunyonya uko kando au chini ya kichujio, hivyo maji hayapiti kando "
+        "chini ya 3 hp haihitaji yoyote; mdomo wa kunyonya uko kando au chini ya kichujio, hivyo maji hayapiti kando "
         "ya mota"
     ),
     "check.motor_cooling.compared_sleeve": (
@@ -173,21 +173,21 @@ SENTENCES: dict[str, str] = {
     ),
     "check.motor_cooling.compared_sleeve_small": (
         "Kasi ya maji yanayopita kando ya mota ndani ya mkono wa mtiririko kwa {flow}, dhidi ya inayoipoza; mota ya "
-        "inchi nne chini ya hp 3 haihitaji yoyote"
+        "inchi nne chini ya 3 hp haihitaji yoyote"
     ),
     "check.motor_cooling.why": (
         "Mota ya kuzama majini hupozwa na maji yanayopita kando yake; katika maji yaliyotulia koili zake huungua."
     ),
-    "check.motor_cooling.remedy": "mkono wa mtiririko wa kipenyo cha ndani kisichozidi mm {width} juu ya mota",
+    "check.motor_cooling.remedy": "mkono wa mtiririko wa kipenyo cha ndani kisichozidi {width} mm juu ya mota",
     "check.motor_cooling.remedy_if_room": (
-        "mkono wa mtiririko wa kipenyo cha ndani kisichozidi mm {width} juu ya mota, ikiwa kesingi ina nafasi yake"
+        "mkono wa mtiririko wa kipenyo cha ndani kisichozidi {width} mm juu ya mota, ikiwa kesingi ina nafasi yake"
     ),
     "check.motor_cooling.remedy_motor": (
         "mota ndogo zaidi, au ambayo mtengenezaji wake anaiidhinisha kwa mtiririko na maji haya: hakuna mkono wa "
         "mtiririko unaoingia kati"
     ),
     "check.motor_cooling.source": (
-        "0.25 ft/s kwa mota za inchi 4 kuanzia hp 3, 0.5 ft/s kwa kubwa zaidi: desturi ya kazi, hakuna chanzo; data "
+        "0.25 ft/s kwa mota za inchi 4 kuanzia 3 hp, 0.5 ft/s kwa kubwa zaidi: desturi ya kazi, hakuna chanzo; data "
         "za eneo"
     ),
     "check.irradiation.compared": (
@@ -227,15 +227,15 @@ SENTENCES: dict[str, str] = {
     "check.air_temperature.why": "Paneli na nyaya hutathminiwa kwa viwango hivi vya joto.",
     "check.air_temperature.source": (
         "takwimu za hali ya hewa za digrii 3 kwa 3 (ERA5, 2000-2025; contains modified Copernicus Climate Change "
-        "Service information), 6.5 K/km za mwinuko; K {limit:g} imekadiriwa, zaidi ya K 4 iliyopatikana kwa miaka "
+        "Service information), 6.5 K/km za mwinuko; {limit:g} K imekadiriwa, zaidi ya 4 K iliyopatikana kwa miaka "
         "mitatu ya kawaida"
     ),
     "check.air_temperature.above": (
-        "{month} yako ina joto K {apart} zaidi ya ukanda huu: angalia kama takwimu ni digrii Selsiasi, wastani wa "
+        "{month} yako ina joto {apart} K zaidi ya ukanda huu: angalia kama takwimu ni digrii Selsiasi, wastani wa "
         "mchana na usiku, na zinaanza na Januari, na angalia mwinuko"
     ),
     "check.air_temperature.below": (
-        "{month} yako ina baridi K {apart} zaidi ya ukanda huu: angalia kama takwimu ni digrii Selsiasi, wastani wa "
+        "{month} yako ina baridi {apart} K zaidi ya ukanda huu: angalia kama takwimu ni digrii Selsiasi, wastani wa "
         "mchana na usiku, na zinaanza na Januari, na angalia mwinuko"
     ),
     "check.air_temperature.measure": (
@@ -245,15 +245,15 @@ SENTENCES: dict[str, str] = {
         "takwimu za hali ya hewa hazina chochote kwa mahali hapa: linganisha takwimu na chanzo cha pili"
     ),
     "check.days_held.compared": (
-        "Mahitaji ya mwezi wa matumizi makubwa zaidi wa mwaka wa kwanza ambayo m3 {volume} huweza kuhifadhi: saa "
+        "Mahitaji ya mwezi wa matumizi makubwa zaidi wa mwaka wa kwanza ambayo {volume} m3 huweza kuhifadhi: saa "
         "{hours}"
     ),
     "check.days_held.compared_open": (
-        "Mahitaji ya mwezi wa matumizi makubwa zaidi wa mwaka wa kwanza ambayo m3 {volume} (ujazo haujaamuliwa: "
+        "Mahitaji ya mwezi wa matumizi makubwa zaidi wa mwaka wa kwanza ambayo {volume} m3 (ujazo haujaamuliwa: "
         "mdogo zaidi unaofaa) huweza kuhifadhi: saa {hours}"
     ),
     "check.days_held.why": "Tanki huwavusha watumiaji wakati wa mawingu, kukatika kwa umeme na ukarabati.",
-    "check.days_held.remedy": "tanki la m3 {volume}, au dogo zaidi pale ambapo kuna chanzo cha pili",
+    "check.days_held.remedy": "tanki la {volume} m3, au dogo zaidi pale ambapo kuna chanzo cha pili",
     "check.days_held.source": (
         "mahitaji ya siku moja: Recommended Standards for Water Works 7.0.1, kwa kumbukumbu; uendeshaji wa saa kwa "
         "saa husema kinachotosha"
@@ -262,15 +262,15 @@ SENTENCES: dict[str, str] = {
         "Ujazo wa tanki, dhidi ya maji yanayochotwa katika saa yenye matumizi makubwa zaidi ya mwaka wa kwanza"
     ),
     "check.busiest_hour.why": "Tanki linalomalizwa na saa moja huwaacha watumiaji bila maji kila siku.",
-    "check.busiest_hour.remedy": "tanki la angalau m3 {volume}",
+    "check.busiest_hour.remedy": "tanki la angalau {volume} m3",
     "check.busiest_hour.source": "data za eneo",
-    "check.refill_time.compared": "Saa za kusukuma zinazojaza m3 {volume} kwa {flow}, bila kuchotwa",
+    "check.refill_time.compared": "Saa za kusukuma zinazojaza {volume} m3 kwa {flow}, bila kuchotwa",
     "check.refill_time.why": (
         "Tanki linalochukua muda mrefu kujaa hubaki na maji machache baada ya kila kukatika kwa umeme."
     ),
     "check.refill_time.remedy": "mtiririko wa angalau {flow} m3/h",
-    "check.refill_time.remedy_smaller": "tanki lisilozidi m3 {volume}, au mtiririko wa angalau {flow} m3/h",
-    "check.refill_time.remedy_only_smaller": "tanki lisilozidi m3 {volume}",
+    "check.refill_time.remedy_smaller": "tanki lisilozidi {volume} m3, au mtiririko wa angalau {flow} m3/h",
+    "check.refill_time.remedy_only_smaller": "tanki lisilozidi {volume} m3",
     "check.refill_time.remedy_second": (
         "kisima kirefu au chanzo cha pili: {flow} m3/h, ambazo zingelijaza kwa wakati, ni zaidi ya kiasi salama cha "
         "kusukuma cha hiki"
@@ -286,7 +286,7 @@ SENTENCES: dict[str, str] = {
         "pima mwinuko wa eneo la tanki ukilinganisha na kisima kirefu, na toa wasifu wa njia"
     ),
     "check.inlet_height.remedy": (
-        "pima tena: mdomo wa kuingizia uko m {ground} au zaidi juu ya ardhi ya kisima kirefu, kwa urefu wa tanki "
+        "pima tena: mdomo wa kuingizia uko {ground} m au zaidi juu ya ardhi ya kisima kirefu, kwa urefu wa tanki "
         "lenyewe"
     ),
     "check.inlet_height.source": "data za eneo",
@@ -298,9 +298,9 @@ SENTENCES: dict[str, str] = {
     "check.outlet_head.look_for": (
         "pima mwinuko wa mdomo wa kutolea ukilinganisha na bomba la kuchotea lililo juu zaidi"
     ),
-    "check.outlet_head.remedy": "inua tanki kwa m {by}, ambazo pampu pia italazimika kunyanyua",
+    "check.outlet_head.remedy": "inua tanki kwa {by} m, ambazo pampu pia italazimika kunyanyua",
     "check.outlet_head.source": (
-        "m 7 kwa ghorofa moja: mwongozo wa CPHEEO wa usambazaji maji; m 2 ni desturi ya kazi, hakuna chanzo"
+        "7 m kwa ghorofa moja: mwongozo wa CPHEEO wa usambazaji maji; 2 m ni desturi ya kazi, hakuna chanzo"
     ),
     "check.per_person.compared_pupils": (
         "Maji kwa mtu kwa siku ya {user}, mtumiaji mwenye kiasi kidogo zaidi kwa aina yake"
@@ -317,8 +317,8 @@ SENTENCES: dict[str, str] = {
     "check.per_person.why": "Maji yakiwa machache mno watu huchota mengine kutoka mahali pasipo salama.",
     "check.per_person.remedy": "toa {volume}, au onyesha kuwa wana chanzo kingine salama",
     "check.per_person.source": (
-        "Sphere Handbook: L 15, shule L 3 kwa mwanafunzi (kwa kumbukumbu); WHO kiasi cha maji ya nyumbani: L 20 "
-        "msingi, L 50 kati"
+        "Sphere Handbook: 15 L, shule 3 L kwa mwanafunzi (kwa kumbukumbu); WHO kiasi cha maji ya nyumbani: 20 L "
+        "msingi, 50 L kati"
     ),
     "check.yield_through_life.compared": (
         "Mahitaji ya mwezi wa matumizi makubwa zaidi yakiwa makubwa kabisa, dhidi ya kiasi salama cha kusukuma kwa "

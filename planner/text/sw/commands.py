@@ -25,7 +25,7 @@ SENTENCES: dict[str, str] = {
     "command.nothing_worked_out": (
         "{file}: hakuna toleo la uchunguzi lililoweza kukokotolewa; sababu ya kwanza: {reason}"
     ),
-    "command.seconds_left": "zimebaki s {time:.0f}",
+    "command.seconds_left": "zimebaki {time:.0f} s",
     "command.minutes_left": "zimebaki dakika {time:.0f}",
     "command.hours_left": "zimebaki saa {time:.1f}",
     "command.weather_not_fetched": (

@@ -52,9 +52,9 @@ SENTENCES: dict[str, str] = {
     "decision.value_money": "{currency} {value:,.0f}",
     "decision.value_money_per_m3": "{currency} {value:,.2f} kwa m3",
     "decision.value_days": "siku {value:,.1f} kwa mwaka",
-    "decision.value_water": "m3 {value:,.1f}",
-    "decision.value_array_and_tank": "kWp {kwp:,.2f} + m3 {tank:,.1f}",
-    "decision.value_tank": "m3 {tank:,.1f}",
+    "decision.value_water": "{value:,.1f} m3",
+    "decision.value_array_and_tank": "{kwp:,.2f} kWp + {tank:,.1f} m3",
+    "decision.value_tank": "{tank:,.1f} m3",
     "decision.pay_unpriced": (
         "Kiasi ambacho watumiaji wanapaswa kulipa ni zaidi ya takwimu hizi, kwa kuwa bei haijawekwa kwa vifuatavyo: "
         "{names}."

@@ -19,7 +19,7 @@ SENTENCES: dict[str, str] = {
     "worth_input.target": "lengo",
     "worth_input.the_target": "lengo",
     "worth_input.unit_of_demand": "% ya mahitaji",
-    "worth_input.unit_of_today": "asilimia ya ya leo",
+    "worth_input.unit_of_today": "asilimia ya kiwango cha leo",
     "worth_input.unit_per_panel": "{currency} kwa paneli",
     "worth_input.unit_hours_a_day": "saa kwa siku",
     "worth_input.unit_percent_a_year": "asilimia kwa mwaka",
@@ -50,7 +50,7 @@ SENTENCES: dict[str, str] = {
     "candidate.by_day": "mchana tu",
     "candidate.as_given": "kama ilivyotolewa",
     "candidate.tanks_too_small": (
-        "matanki ya m3 {tanks}: saa yenye matumizi makubwa zaidi ya mwaka wa kwanza huchota m3 {draw:.2f}"
+        "matanki ya m3 {tanks}: saa yenye matumizi makubwa zaidi ya mwaka wa kwanza huchota {draw:.2f} m3"
     ),
     "candidate.never_on": "saa '{hours}': hakuna wakati ndani yake ambapo hupatikana {source}",
     "candidate.unworkable": "{candidate}: {problem}",

@@ -10,24 +10,24 @@ SENTENCES: dict[str, str] = {
     "method.weather": "Hali ya hewa",
     "method.weather_file": (
         "Faili la saa kwa saa: {source}. Pale ambapo halina mwanga wake wa moja kwa moja na uliotawanyika, wa jumla "
-        "hugawanywa kufuatana na Erbs, Klein and Duffie (1982)."
+        "hugawanywa kufuatana na Erbs, Klein na Duffie (1982)."
     ),
     "method.weather_means": (
         "Saa zilizotengenezwa kutokana na wastani kumi na mbili wa kila mwezi, upya kwa kila mwaka: uangavu wa siku "
-        "kufuatana na {law}; saa kufuatana na Graham and Hollands (1990) na Knight, Klein and Duffie (1991), mwanga "
-        "wa moja kwa moja na uliotawanyika kufuatana na Erbs, Klein and Duffie (1982), joto kufuatana na Erbs, Klein "
-        "and Beckman (1983). Jumla za miezi hudumishwa."
+        "kufuatana na {law}; saa kufuatana na Graham na Hollands (1990) na Knight, Klein na Duffie (1991), mwanga wa "
+        "moja kwa moja na uliotawanyika kufuatana na Erbs, Klein na Duffie (1982), joto kufuatana na Erbs, Klein na "
+        "Beckman (1983). Jumla za miezi hudumishwa."
     ),
     "method.array": "Safu ya paneli",
     "method.array_words": (
-        "Mwanga kwenye paneli kufuatana na {sky}; uakisi kwenye {reflection} kufuatana na De Soto, Klein and Beckman "
+        "Mwanga kwenye paneli kufuatana na {sky}; uakisi kwenye {reflection} kufuatana na De Soto, Klein na Beckman "
         "(2006) na Marion (2017); joto la seli kufuatana na Faiman (2008), nguvu ya paneli kwa mwanga na joto lolote "
         "kufuatana na Batzelis (2017) kutoka karatasi yake ya taarifa, na mlinganyo wa diodi moja wa De Soto pale "
         "upeo wa volti wa kidhibiti unapoizuia kufikia nukta yake bora; yote kama katika pvlib. Kivuli, uchafu, "
         "kutolingana kwa paneli, nyaya, upungufu unaosababishwa na mwanga na wa kila mwaka hutolewa kama "
         "vilivyowekwa."
     ),
-    "sky.perez-driesse": "Perez et al. (1990) iliyofanywa endelevu na Driesse, Jensen and Perez (2024)",
+    "sky.perez-driesse": "Perez et al. (1990) iliyofanywa endelevu na Driesse, Jensen na Perez (2024)",
     "sky.haydavies": "Hay na Davies (1980)",
     "reflection.glass": "kioo cha kawaida",
     "reflection.coated_glass": "kioo kilichopakwa",
@@ -54,7 +54,7 @@ SENTENCES: dict[str, str] = {
     ),
     "method.generator": "Jenereta",
     "method.generator_words": (
-        "Mafuta = sehemu ya bila mzigo x uwezo x saa + sehemu ya ziada x nishati (Skarstein and Uhlen 1989, kwa "
+        "Mafuta = sehemu ya bila mzigo x uwezo x saa + sehemu ya ziada x nishati (Skarstein na Uhlen 1989, kwa "
         "kumbukumbu); uwezo hupunguzwa kwa mwinuko na joto; huduma, ukarabati mkubwa na ubadilishaji kwa saa za kazi."
     ),
     "method.sizes": "Uteuzi wa ukubwa",
@@ -65,7 +65,7 @@ SENTENCES: dict[str, str] = {
     ),
     "method.money": "Fedha",
     "method.money_words": (
-        "Gharama za muda wote kama katika 10 CFR 436 na NIST Handbook 135 (Fuller and Petersen 1995): gharama za "
+        "Gharama za muda wote kama katika 10 CFR 436 na NIST Handbook 135 (Fuller na Petersen 1995): gharama za "
         "uwekezaji mwaka 0, mengine yote mwisho wa miaka; ubadilishaji mwishoni mwa kila muda wa kutumika; thamani "
         "inayobaki kwa mstari ulionyooka. Gharama ya wastani ya maji kama gharama ya wastani ya nyongeza ya kiuchumi "
         "(ADB, Handbook for the Economic Analysis of Water Supply Projects, 1999). Viwango halisi na vya kawaida "

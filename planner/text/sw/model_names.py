@@ -159,7 +159,7 @@ NAMES: dict[str, str] = {
     "Growth of the fuel price beyond general inflation": "Ongezeko la bei ya mafuta zaidi ya mfumuko wa bei",
     "Shortest run once started": "Muda mfupi zaidi wa kufanya kazi mara linapowashwa",
     "Loss of rating per 100 m above the altitude from which it falls": (
-        "Kupungua kwa uwezo kwa kila m 100 juu ya mwinuko ambapo huanza kupungua"
+        "Kupungua kwa uwezo kwa kila 100 m juu ya mwinuko ambapo huanza kupungua"
     ),
     "Altitude from which the rating falls": "Mwinuko ambapo uwezo huanza kupungua",
     "Loss of rating per kelvin above the air temperature from which it falls": (

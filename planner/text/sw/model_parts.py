@@ -196,11 +196,11 @@ PARTS: dict[str, str] = {
         "Saunier, Reddy and Kumar 1987, Solar Energy 38:169-177, for the tropics; Bendt, Collares-Pereira and Rabl "
         "1981, Solar Energy 27:1-5, beyond; the latitudes assumed, judged at three typical years"
     ): (
-        "Saunier, Reddy and Kumar 1987, Solar Energy 38:169-177, kwa tropiki; Bendt, Collares-Pereira and Rabl 1981, "
+        "Saunier, Reddy na Kumar 1987, Solar Energy 38:169-177, kwa tropiki; Bendt, Collares-Pereira na Rabl 1981, "
         "Solar Energy 27:1-5, nje yake; latitudo zimekadiriwa, zimepimwa kwa miaka mitatu ya kawaida"
     ),
     ("Hollands and Huget 1983, Solar Energy 30:195-209; the 1.15 assumed, judged at three typical years"): (
-        "Hollands and Huget 1983, Solar Energy 30:195-209; 1.15 imekadiriwa, imepimwa kwa miaka mitatu ya kawaida"
+        "Hollands na Huget 1983, Solar Energy 30:195-209; 1.15 imekadiriwa, imepimwa kwa miaka mitatu ya kawaida"
     ),
     "guessed from the file's name and first lines": "hukisiwa kutokana na jina la faili na mistari yake ya kwanza",
     "Darcy-Weisbach with Colebrook-White": "Darcy-Weisbach pamoja na Colebrook-White",
@@ -208,13 +208,13 @@ PARTS: dict[str, str] = {
     "the more common kind of hybrid drive, from memory": "aina ya kawaida zaidi ya kidhibiti mseto, kwa kumbukumbu",
     "what a drive does": "kinachofanywa na kidhibiti cha kasi",
     "De Soto, Klein and Beckman 2006, Solar Energy 80:78-88; plain glass loses most": (
-        "De Soto, Klein and Beckman 2006, Solar Energy 80:78-88; kioo cha kawaida hupoteza zaidi"
+        "De Soto, Klein na Beckman 2006, Solar Energy 80:78-88; kioo cha kawaida hupoteza zaidi"
     ),
     (
         "Perez et al. 1990, Solar Energy 44:271-289, made continuous by Driesse, Jensen and Perez 2024, Solar Energy "
         "267:112093"
     ): (
-        "Perez et al. 1990, Solar Energy 44:271-289, iliyofanywa endelevu na Driesse, Jensen and Perez 2024, Solar "
+        "Perez et al. 1990, Solar Energy 44:271-289, iliyofanywa endelevu na Driesse, Jensen na Perez 2024, Solar "
         "Energy 267:112093"
     ),
     "item": "kifaa",
@@ -223,10 +223,10 @@ PARTS: dict[str, str] = {
     "the name of the project": "jina la mradi",
     "from the coordinates": "kutokana na kuratibu za mahali",
     "taken from pvlib's world grid": "imechukuliwa kutoka gridi ya dunia ya pvlib",
-    "the coldest hour of the weather less 5 K": "saa ya baridi zaidi ya hali ya hewa kutoa K 5",
+    "the coldest hour of the weather less 5 K": "saa ya baridi zaidi ya hali ya hewa kutoa 5 K",
     "the hottest hour of the weather": "saa ya joto zaidi ya hali ya hewa",
     "derived from the clearness of each month (Erbs, Klein and Beckman 1983), poor at humid places": (
-        "imekokotolewa kutokana na uangavu wa kila mwezi (Erbs, Klein and Beckman 1983), dhaifu kwa maeneo yenye unyevu"
+        "imekokotolewa kutokana na uangavu wa kila mwezi (Erbs, Klein na Beckman 1983), dhaifu kwa maeneo yenye unyevu"
     ),
     "what chance makes of the month's days by the law of daily clearness, about 2 to 14 %": (
         "kile ambacho bahati hufanya kwa siku za mwezi kwa kanuni ya uangavu wa siku, karibu 2 hadi 14 %"
@@ -240,7 +240,7 @@ PARTS: dict[str, str] = {
     "chosen by velocity and pressure": "huchaguliwa kwa kasi ya maji na shinikizo",
     "from the pipe table": "kutoka jedwali la mabomba",
     "the inside diameter is used": "kipenyo cha ndani hutumika",
-    "of the pipe's material (0.007 mm plastic)": "ya kitu cha bomba (mm 0.007 plastiki)",
+    "of the pipe's material (0.007 mm plastic)": "ya kitu cha bomba (0.007 mm plastiki)",
     "of the pipe's material (150 plastic, 120 galvanised steel)": (
         "ya kitu cha bomba (150 plastiki, 120 chuma kilichopakwa zinki)"
     ),
@@ -250,7 +250,7 @@ PARTS: dict[str, str] = {
         "kutokana na jinsi mtiririko mkubwa zaidi ulivyo juu ya ule wa kawaida"
     ),
     "the usual letter of motors of its size": "herufi ya kawaida ya mota za ukubwa wake",
-    "0 m in the hourly run, assumed": "m 0 katika uendeshaji wa saa kwa saa, imekadiriwa",
+    "0 m in the hourly run, assumed": "0 m katika uendeshaji wa saa kwa saa, imekadiriwa",
     "the pump's rated power": "nguvu ya kawaida ya pampu",
     "the plate's DC voltage, else no lower limit in the hourly run": (
         "volti za DC za bamba, vinginevyo hakuna kikomo cha chini katika uendeshaji wa saa kwa saa"

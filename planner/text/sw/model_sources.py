@@ -38,14 +38,14 @@ UNITS: dict[str, str] = {
     "money/person/year": "money/mtu/mwaka",
     "money/year": "money/mwaka",
     "people": "watu",
-    "per 100 mL": "kwa mL 100",
+    "per 100 mL": "kwa 100 mL",
     "rpm": "mizunguko/dakika",
     "years": "miaka",
 }
 
 SOURCES: dict[str, str] = {
     "1 % per 100 m above 305 m: MSHA rule for naturally aspirated engines": (
-        "1 % kwa kila m 100 juu ya m 305: kanuni ya MSHA kwa injini zinazovuta hewa kawaida"
+        "1 % kwa kila 100 m juu ya 30 m5: kanuni ya MSHA kwa injini zinazovuta hewa kawaida"
     ),
     "5 % at 43 deg C: Hicks, Handbook of Energy Engineering Calculations": (
         "5 % kwa 43 °C: Hicks, Handbook of Energy Engineering Calculations"
@@ -53,11 +53,11 @@ SOURCES: dict[str, str] = {
     "Dobos 2014, NREL/TP-6A20-62641": "Dobos 2014, NREL/TP-6A20-62641",
     "Hicks, Handbook of Energy Engineering Calculations": "Hicks, Handbook of Energy Engineering Calculations",
     "Jordan and Kurtz 2013, Prog. Photovolt. 21:12-29, median": (
-        "Jordan and Kurtz 2013, Prog. Photovolt. 21:12-29, thamani ya kati"
+        "Jordan na Kurtz 2013, Prog. Photovolt. 21:12-29, thamani ya kati"
     ),
     "MSHA rule for naturally aspirated engines": "kanuni ya MSHA kwa injini zinazovuta hewa kawaida",
     "Skarstein and Uhlen 1989, Wind Eng. 13(2), from memory": (
-        "Skarstein and Uhlen 1989, Wind Eng. 13(2), kwa kumbukumbu"
+        "Skarstein na Uhlen 1989, Wind Eng. 13(2), kwa kumbukumbu"
     ),
     (
         "World Bank, Discounting costs and benefits in economic analysis of World Bank projects, 2016, from memory; "
@@ -83,7 +83,7 @@ SOURCES: dict[str, str] = {
     "assumed; buried plastic pipe is made for 50 years and more, from memory": (
         "imekadiriwa; bomba la plastiki lililofukiwa hutengenezwa kwa miaka 50 na zaidi, kwa kumbukumbu"
     ),
-    "commercial sets 20 000-30 000 h": "majenereta ya kibiashara h 20 000-30 000",
+    "commercial sets 20 000-30 000 h": "majenereta ya kibiashara saa 20 000-30 000",
     "common practice, no source": "desturi ya kazi, hakuna chanzo",
     "from memory": "kwa kumbukumbu",
     "diesel: IPCC 2006 Guidelines vol. 2, 74.1 kg/GJ, 43.0 GJ/t, 0.84 kg/L": (
@@ -116,7 +116,7 @@ SOURCES: dict[str, str] = {
     "none entered: every price holds the tax that it bears": "hakuna iliyowekwa: kila bei ina kodi inayobeba",
     "none: an account that keeps up with inflation": "hakuna: akaunti inayoendana na mfumuko wa bei",
     "oil and filter every 250 h: common service schedules": (
-        "oili na kichujio kila h 250: ratiba za kawaida za huduma"
+        "oili na kichujio kila saa 250: ratiba za kawaida za huduma"
     ),
     "one": "moja",
     "one plane": "upande mmoja",
@@ -124,7 +124,7 @@ SOURCES: dict[str, str] = {
         "rural supply in the National Water Policy of Tanzania 2002, from memory; WHO (Howard and Bartram 2003) "
         "calls about 20 basic access, Sphere 2018 asks for at least 15 in an emergency"
     ): (
-        "usambazaji vijijini katika Sera ya Taifa ya Maji ya Tanzania 2002, kwa kumbukumbu; WHO (Howard and Bartram "
+        "usambazaji vijijini katika Sera ya Taifa ya Maji ya Tanzania 2002, kwa kumbukumbu; WHO (Howard na Bartram "
         "2003) huita karibu 20 upatikanaji wa msingi, Sphere 2018 huhitaji angalau 15 wakati wa dharura"
     ),
     "same scenario, same seed, same numbers": "senario ileile, mbegu ileile, namba zilezile",

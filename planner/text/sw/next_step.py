@@ -13,9 +13,9 @@ SENTENCES: dict[str, str] = {
         "kwa m3."
     ),
     "next_step.kind.string": "mfululizo mmoja zaidi wa paneli ({strings} badala ya {strings_before})",
-    "next_step.kind.tank": "tanki linalofuata (m3 {tank:g} badala ya m3 {tank_before:g})",
+    "next_step.kind.tank": "tanki linalofuata ({tank:g} m3 badala ya {tank_before:g} m3)",
     "next_step.kind.string_and_tank": (
-        "mfululizo mmoja zaidi wa paneli na tanki linalofuata (mifululizo {strings}, m3 {tank:g})"
+        "mfululizo mmoja zaidi wa paneli na tanki linalofuata (mifululizo {strings}, {tank:g} m3)"
     ),
     "next_step.kind.pump": "pampu nyingine ({name})",
     "next_step.kind.source": "chanzo cha ziada ({name})",

@@ -22,7 +22,7 @@ SENTENCES: dict[str, str] = {
     "plate.dc_supply.symbol": "U DC, PV, Voc",
     "plate.dc_supply.meaning": "volti za safu ya paneli lazima zibaki ndani ya vikomo hivi",
     "plate.dc_supply.asks": (
-        "V {hot:.0f} hadi {cold:.0f} kazini, V {open:.0f} bila mzigo kwenye baridi, paneli {count} katika mfululizo"
+        "{hot:.0f} hadi {cold:.0f} V kazini, {open:.0f} V bila mzigo kwenye baridi, paneli {count} katika mfululizo"
     ),
     "plate.dc_supply.look_for": "tafuta 'DC', 'PV' au 'Voc' pamoja na volti",
     "plate.ac_supply.symbol": "U AC, ~",
@@ -43,7 +43,7 @@ SENTENCES: dict[str, str] = {
     "plate.speed.asks": "huzunguka polepole chini ya jua dhaifu",
     "plate.speed.look_for": "tafuta 'rpm' au '1/min'",
     "plate.frame.symbol": 'inchi, "',
-    "plate.frame.meaning": "daraja la ukubwa wa mota; haiingii kwenye kesingi iliyo chini ya mm {millimetres:.0f}",
+    "plate.frame.meaning": "daraja la ukubwa wa mota; haiingii kwenye kesingi iliyo chini ya {millimetres:.0f} mm",
     "plate.frame.asks": "huingia kwenye kesingi ya {value}",
     "plate.frame.asks_open": "kesingi haikutolewa",
     "plate.frame.look_for": "tafuta ukubwa kwa inchi",
@@ -76,10 +76,10 @@ SENTENCES: dict[str, str] = {
     "plate.column.asks": "Kinachohitajika na eneo hili",
     "plate.column.holds": "Hapa",
     "plate.solids.0": "hakuna kinga dhidi ya vitu vigumu",
-    "plate.solids.1": "huzuia vitu vya zaidi ya mm 50, kama mgongo wa mkono",
-    "plate.solids.2": "huzuia vitu vya mm 12.5 na zaidi, kama kidole",
-    "plate.solids.3": "huzuia vitu vya mm 2.5 na zaidi, kama zana",
-    "plate.solids.4": "huzuia vitu vya mm 1 na zaidi, kama waya",
+    "plate.solids.1": "huzuia vitu vya zaidi ya 50 mm, kama mgongo wa mkono",
+    "plate.solids.2": "huzuia vitu vya 12.5 mm na zaidi, kama kidole",
+    "plate.solids.3": "huzuia vitu vya 2.5 mm na zaidi, kama zana",
+    "plate.solids.4": "huzuia vitu vya 1 mm na zaidi, kama waya",
     "plate.solids.5": "imekingwa dhidi ya vumbi",
     "plate.solids.6": "haipitishi vumbi",
     "plate.solids.X": "vitu vigumu havikutajwa",
@@ -96,19 +96,19 @@ SENTENCES: dict[str, str] = {
     "plate.water.X": "maji hayakutajwa",
     "finding.contradiction": "Takwimu za bamba hili zinapingana: {fault}.",
     "finding.cannot_lift": (
-        "Pampu hii haiwezi kunyanyua maji hapa: hufikia m {most} tu, bila mtiririko, na eneo huhitaji m {lift} kabla "
+        "Pampu hii haiwezi kunyanyua maji hapa: hufikia {most} m tu, bila mtiririko, na eneo huhitaji {lift} m kabla "
         "maji hayajaanza kutiririka."
     ),
-    "finding.too_weak": "Pampu hii ni dhaifu mno: kwa {flow} m3/h hufikia m {given}, eneo huhitaji m {needed}.",
+    "finding.too_weak": "Pampu hii ni dhaifu mno: kwa {flow} m3/h hufikia {given} m, eneo huhitaji {needed} m.",
     "finding.cannot_draw": (
-        "Pampu hii haitoi maji hapa: maji yakiwa tulivu yako kina cha m {level:.1f}, na hayafuniki mdomo wa kunyonya "
-        "ulio kwenye m {depth:g}."
+        "Pampu hii haitoi maji hapa: maji yakiwa tulivu yako kina cha {level:.1f} m, na hayafuniki mdomo wa kunyonya "
+        "ulio kwenye {depth:g} m."
     ),
     "finding.cannot_start": (
-        "Pampu hii haitoi maji hapa: W {limit:g} ambazo kidhibiti kinaweza kuipa hazipandishi maji."
+        "Pampu hii haitoi maji hapa: {limit:g} W ambazo kidhibiti kinaweza kuipa hazipandishi maji."
     ),
     "finding.short": (
-        "Pampu hii imepungukiwa kidogo: kwa {flow} m3/h hufikia m {given}, eneo huhitaji m {needed}; hutulia kwa "
+        "Pampu hii imepungukiwa kidogo: kwa {flow} m3/h hufikia {given} m, eneo huhitaji {needed} m; hutulia kwa "
         "{duty} m3/h."
     ),
     "finding.over_yield": (
@@ -116,14 +116,14 @@ SENTENCES: dict[str, str] = {
         "m3/h, kiasi salama cha kusukuma {safe} m3/h."
     ),
     "finding.over": (
-        "Pampu hii hunyanyua {times} ya kile eneo linachohitaji: kwa {flow} m3/h ingeweza kufikia m {given} (m "
-        "{most} bila mtiririko), eneo huhitaji m {needed}."
+        "Pampu hii hunyanyua {times} ya kile eneo linachohitaji: kwa {flow} m3/h ingeweza kufikia {given} m ({most} "
+        "m bila mtiririko), eneo huhitaji {needed} m."
     ),
     "finding.times": "mara {times}",
     "finding.twice": "mara mbili",
-    "finding.fits": "Pampu hii inafaa: kwa {flow} m3/h hufikia m {given}, eneo huhitaji m {needed}.",
+    "finding.fits": "Pampu hii inafaa: kwa {flow} m3/h hufikia {given} m, eneo huhitaji {needed} m.",
     "finding.would_fit": (
-        "Ambayo ingefaa: pampu ya kawaida ya karibu m {head} kwa {flow} m3/h, yenye mota inayochukua karibu kW "
-        "{power} ikiwa {share} % yake hufika kwenye maji."
+        "Ambayo ingefaa: pampu ya kawaida ya karibu {head} m kwa {flow} m3/h, yenye mota inayochukua karibu {power} "
+        "kW ikiwa {share} % yake hufika kwenye maji."
     ),
 }

@@ -6,7 +6,7 @@ SENTENCES: dict[str, str] = {
     "programme.incomplete": "{mark} haijakamilika: kuna kitu kisicho na bei; jumla za maeneo yote pia zinakikosa",
     "programme.priced": (
         "Maeneo yote {count} kwa pamoja: gharama za uwekezaji {capital_cost}, gharama za muda wote (thamani ya sasa) "
-        "{life_cycle_cost}, maji m3 {water:,.1f} kwa siku."
+        "{life_cycle_cost}, maji {water:,.1f} m3 kwa siku."
     ),
     "programme.granted": "Ruzuku hulipa {grant} ya gharama za uwekezaji.",
     "programme.per_person": (
@@ -16,7 +16,7 @@ SENTENCES: dict[str, str] = {
         "Huhudumia watu {people:,.0f} katika mwaka wa kwanza, kwa gharama za uwekezaji za {cost} kwa kila mmoja, "
         "ambazo ruzuku hulipa {grant}."
     ),
-    "programme.technical": "Maeneo yote {count} kwa pamoja: maji m3 {water:,.1f} kwa siku.",
+    "programme.technical": "Maeneo yote {count} kwa pamoja: maji {water:,.1f} m3 kwa siku.",
     "programme.open": "Yasijengwe kama yalivyo, kwa kuwa lengo limekosekana au ukaguzi umeshindikana: {sites}.",
     "programme.all_hold": "Katika kila eneo chaguo la kwanza hutimiza lengo na hufaulu kaguzi zake.",
 }

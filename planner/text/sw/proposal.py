@@ -48,10 +48,10 @@ SENTENCES: dict[str, str] = {
     "proposal.column.option": "Chaguo la nishati",
     "proposal.grant_asked": "Kinachoombwa: ruzuku ya {grant}, {percent} % ya gharama za uwekezaji za {capital_cost}.",
     "proposal.in_brief": (
-        "Tanki la m3 {tank} hujazwa; m3 {water} za maji kwa siku huwafikia watumiaji katika mwaka wa kwanza."
+        "Tanki la {tank} m3 hujazwa; {water} m3 za maji kwa siku huwafikia watumiaji katika mwaka wa kwanza."
     ),
     "proposal.in_brief_array": (
-        "Safu ya paneli ya kWp {kwp} hujengwa na tanki la m3 {tank} hujazwa; m3 {water} za maji kwa siku huwafikia "
+        "Safu ya paneli ya {kwp} kWp hujengwa na tanki la {tank} m3 hujazwa; {water} m3 za maji kwa siku huwafikia "
         "watumiaji katika mwaka wa kwanza."
     ),
     "proposal.users.heading": "Nani huchota maji, katika mwaka wa kwanza, bila upotevu",
@@ -63,11 +63,11 @@ SENTENCES: dict[str, str] = {
     "proposal.users.people": "watu {count}",
     "proposal.users.animals": "mifugo {count}",
     "proposal.demand_grows": (
-        "Utafiti huhesabu mahitaji ya m3 {first} kwa siku katika mwaka wa kwanza na m3 {last} kwa siku katika mwaka "
+        "Utafiti huhesabu mahitaji ya {first} m3 kwa siku katika mwaka wa kwanza na {last} m3 kwa siku katika mwaka "
         "{years}, kama wastani wa mwaka."
     ),
     "proposal.demand_level": (
-        "Utafiti huhesabu mahitaji ya m3 {first} kwa siku, kama wastani wa mwaka, ambayo hubaki yaleyale kwa miaka "
+        "Utafiti huhesabu mahitaji ya {first} m3 kwa siku, kama wastani wa mwaka, ambayo hubaki yaleyale kwa miaka "
         "{years}."
     ),
     "proposal.target": "Kinachotakiwa: angalau {percent} % ya maji hayo, miaka yote {years} kwa pamoja.",
@@ -84,7 +84,7 @@ SENTENCES: dict[str, str] = {
     "proposal.basis.assumed": "imekadiriwa",
     "proposal.permits": "Vibali na ardhi",
     "proposal.daily_limit": (
-        "Si zaidi ya m3 {limit} kwa siku huchukuliwa katika utafiti: huhesabu hicho kuwa ndicho kinachoruhusiwa na "
+        "Si zaidi ya {limit} m3 kwa siku huchukuliwa katika utafiti: huhesabu hicho kuwa ndicho kinachoruhusiwa na "
         "kibali au jaribio."
     ),
     "proposal.design": "Linalopendekezwa ni chaguo la nishati {option} pamoja na pampu '{pump}'.",
@@ -149,7 +149,7 @@ SENTENCES: dict[str, str] = {
     "proposal.carbon.heading": "Kaboni dioksidi ya mafuta yanayochomwa na umeme unaonunuliwa",
     "proposal.carbon": "Kile kilichohitajika kutengeneza na kuleta miundombinu hakijahesabiwa.",
     "proposal.taken": (
-        "Katika mwaka wa kwanza m3 {given} kati ya m3 {wanted} zinazohitajika huwafikia watumiaji; yanayovuja "
+        "Katika mwaka wa kwanza {given} m3 kati ya {wanted} m3 zinazohitajika huwafikia watumiaji; yanayovuja "
         "husukumwa juu ya hizo."
     ),
     "proposal.no_check_warns": "Hakuna ukaguzi wa eneo ulioshindikana au wenye tahadhari.",
@@ -198,8 +198,8 @@ SENTENCES: dict[str, str] = {
     "proposal.indicator.saving": "Akiba iliyowekwa kwa ubadilishaji wa vifaa",
     "proposal.indicator.saving.unit": "{currency}/mwaka",
     "proposal.indicator.saving.measured": "taarifa ya akaunti ya akiba",
-    "proposal.indicator.samples": "E. coli katika sampuli ya mL 100",
-    "proposal.indicator.samples.unit": "kwa mL 100",
+    "proposal.indicator.samples": "E. coli katika sampuli ya 100 mL",
+    "proposal.indicator.samples.unit": "kwa 100 mL",
     "proposal.indicator.samples.measured": (
         "sampuli kutoka tanki na mabomba ya kuchotea, angalau kila robo mwaka; kiwango elekezi cha WHO: hakuna hata "
         "moja"

@@ -159,7 +159,7 @@ SENTENCES: dict[str, str] = {
         "Ya kukamilishwa: kaboni dioksidi kwa kWh ya gridi [kiwango cha taifa, mwaka na aina yake; haijahesabiwa hapa]"
     ),
     "proposal.open.grid_factor_source": (
-        "Ya kukamilishwa: zinatoka wapi kg {factor} za kaboni dioksidi kwa kWh za gridi [chanzo, mwaka, aina]"
+        "Ya kukamilishwa: zinatoka wapi {factor} kg za kaboni dioksidi kwa kWh za gridi [chanzo, mwaka, aina]"
     ),
     "proposal.open.screening": "Ya kukamilishwa: tathmini ya mazingira [mamlaka, kundi, siku, leseni]",
     "proposal.open.protection": (

@@ -6,8 +6,8 @@ SENTENCES: dict[str, str] = {
         "likiwa na {stop:g} %; hakuna mpangilio uliojaribiwa unaotimiza lengo kwa nishati ndogo zaidi ya kutosha "
         "kutoka nje."
     ),
-    "answer.kwh_of_grid": "kWh {amount:,.0f} kutoka gridi",
-    "answer.l_of_fuel": "L {amount:,.0f} za mafuta",
+    "answer.kwh_of_grid": "{amount:,.0f} kWh kutoka gridi",
+    "answer.l_of_fuel": "{amount:,.0f} L za mafuta",
     "answer.technical_meets": (
         "{option} hutimiza lengo la {target:g} % ya maji: {delivered:.1f} % kwa miaka {years}, {worst:.0f} % katika "
         "mwezi mbaya zaidi ({month}); siku {short:.1f} kwa mwaka hukosa zaidi ya moja ya kumi ya maji yake, nyingi "
@@ -28,20 +28,20 @@ SENTENCES: dict[str, str] = {
     ),
     "answer.technical_sizes": (
         "Ukubwa ulioachwa wazi ulichaguliwa bila bei, kati ya unaofaulu kaguzi kwa tahadhari chache zaidi: m3 ya "
-        "tanki huhesabiwa kama kWp {tank:g} za safu ya paneli (imekadiriwa, desturi ya kazi, hakuna chanzo)."
+        "tanki huhesabiwa kama {tank:g} kWp za safu ya paneli (imekadiriwa, desturi ya kazi, hakuna chanzo)."
     ),
     "remedied.none_computed_technical": "Masuluhisho ya yaliyoshindikana hayawezi kukokotolewa: {checks}.",
-    "sizing_answer.weight": "kWp {kwp:.2g} za safu ya paneli",
+    "sizing_answer.weight": "{kwp:.2g} kWp za safu ya paneli",
     "sizing_answer.best_technical": (
         "{option} hutimiza lengo la {target:g} % ya maji pamoja na {design}: maji yanayotolewa {delivered:.1f} %. "
         "Kati ya miundo {tried:,} iliyojaribiwa, kila mmoja ukiendeshwa kwa kila saa ya kipindi cha uchambuzi cha "
-        "miaka {years}, ndio wenye uzito mdogo zaidi katika chaguo lake: bila bei m3 ya tanki huhesabiwa kama kWp "
-        "{tank:g} za safu ya paneli, kWh kwa mwaka kutoka gridi kama {grid:g} na lita ya mafuta kwa mwaka kama "
+        "miaka {years}, ndio wenye uzito mdogo zaidi katika chaguo lake: bila bei m3 ya tanki huhesabiwa kama "
+        "{tank:g} kWp za safu ya paneli, kWh kwa mwaka kutoka gridi kama {grid:g} na lita ya mafuta kwa mwaka kama "
         "{fuel:g} (imekadiriwa, desturi ya kazi, hakuna chanzo), na machaguo yamo kwa mpangilio wa senario."
     ),
     "sizing_answer.none_meets_technical": (
         "Hakuna muundo kati ya {tried:,} iliyojaribiwa unaotimiza lengo; ulio karibu zaidi ni {option} pamoja na "
-        "{design}: {misses}. Bila bei miundo hupimwa kwa uzito: m3 ya tanki huhesabiwa kama kWp {tank:g} za safu ya "
+        "{design}: {misses}. Bila bei miundo hupimwa kwa uzito: m3 ya tanki huhesabiwa kama {tank:g} kWp za safu ya "
         "paneli, kWh kwa mwaka kutoka gridi kama {grid:g} na lita ya mafuta kwa mwaka kama {fuel:g} (imekadiriwa, "
         "desturi ya kazi, hakuna chanzo)."
     ),

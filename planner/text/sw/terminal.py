@@ -21,7 +21,7 @@ SENTENCES: dict[str, str] = {
     "narrow.life_cycle_cost": "Gharama\nza muda\nwote\n{currency}",
     "narrow.levelised_cost_per_m3": "Kwa m3\n{currency}",
     "terminal.duty": (
-        "Kazi: {flow} m3/h kwa m {head} (kina tulivu {static}, kushuka {drawdown}, msuguano {friction}, kilichobaki "
+        "Kazi: {flow} m3/h kwa {head} m (kina tulivu {static}, kushuka {drawdown}, msuguano {friction}, kilichobaki "
         "{residual}), nguvu inayoingia kwenye mota {input_w} W, kikomo: {limit}."
     ),
     "terminal.weather": "Hali ya hewa: {source}",
@@ -48,10 +48,10 @@ SENTENCES: dict[str, str] = {
         "Kwa thamani zozote zilizojaribiwa za {down} na za {across}, {option} huwa karibu zaidi na lengo."
     ),
     "terminal.beware": "! {caution}",
-    "check.named_fail": "{count} imeshindikana ({names})",
-    "check.named_first_fail": "{count} imeshindikana ({names}; ...)",
-    "check.named_caution": "{count} yenye tahadhari ({names})",
-    "check.named_first_caution": "{count} yenye tahadhari ({names}; ...)",
+    "check.named_fail": "zilizoshindikana: {count} ({names})",
+    "check.named_first_fail": "zilizoshindikana: {count} ({names}; ...)",
+    "check.named_caution": "zenye tahadhari: {count} ({names})",
+    "check.named_first_caution": "zenye tahadhari: {count} ({names}; ...)",
     "terminal.dangers": (
         "! Kinachoua hapa: {dangers}. Kanuni za mahali na mafundi wenye leseni hutangulia. Kabla ya kujenga, "
         "kufungua au kunywa chochote soma tahadhari kwenye laha 'Mbinu na tahadhari' (--verbose huzichapisha)."

