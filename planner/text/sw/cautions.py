@@ -20,22 +20,24 @@ SENTENCES: dict[str, str] = {
         "kutenga, fyuzi za mifululizo na polariti ni kazi ya fundi umeme mwenye leseni."
     ),
     "caution.dc_arc": (
-        "Kamwe usichomoe kiunganishi cha DC, usitoe fyuzi ya DC wala usikate waya wa DC ukiwa unapitisha mkondo: "
+        "Kamwe usichomoe kiunganishi cha DC, usitoe fyuzi ya DC wala usikate waya wa DC wakati mkondo unapita: "
         "cheche ya umeme (arc) haizimiki yenyewe, huunguza na huwasha moto. Simamisha pampu, fungua swichi ya "
         "kutenga DC inayoweza kukata mkondo, na pima kuhakikisha hakuna mkondo unaopita kabla ya kufungua "
-        "kiunganishi; hitilafu ya umeme kwenda ardhini inaweza kuendeleza mkondo, hivyo chukulia kuwa kina umeme."
+        "kiunganishi; hitilafu ya umeme kwenda ardhini inaweza kuendeleza mkondo, hivyo chukulia kuwa bado kina "
+        "umeme."
     ),
     "caution.isolate": (
         "Kabla ya kufungua kifuniko au kugusa waya, tenga kila chanzo ({sources}), funga kila kimoja kwa kufuli na "
         "ukiwekee lebo, subiri muda ambao mtengenezaji wa kidhibiti anasema kapasita zake zimalize umeme, kisha "
-        "thibitisha kuwa hakuna umeme, kati ya nyaya zote na kwenda ardhini, kwa kipimaji kilichojaribiwa kwenye "
-        "chanzo kinachojulikana kabla na baada."
+        "thibitisha kuwa hakuna umeme, kati ya kondakta zote na kati ya kila kondakta na ardhi, kwa kipimaji "
+        "kilichojaribiwa kwenye chanzo kinachojulikana kabla na baada."
     ),
     "caution.isolate_array": (
         "Kabla ya kufungua kifuniko au kugusa waya, tenga kila chanzo ({sources}), funga kila kimoja kwa kufuli na "
         "ukiwekee lebo, subiri muda ambao mtengenezaji wa kidhibiti anasema kapasita zake zimalize umeme, kisha "
-        "thibitisha kuwa hakuna umeme, kati ya nyaya zote na kwenda ardhini, kwa kipimaji kilichojaribiwa kwenye "
-        "chanzo kinachojulikana kabla na baada; mchana upande wa safu ya paneli wa swichi ya kutenga hubaki na umeme."
+        "thibitisha kuwa hakuna umeme, kati ya kondakta zote na kati ya kila kondakta na ardhi, kwa kipimaji "
+        "kilichojaribiwa kwenye chanzo kinachojulikana kabla na baada; mchana upande wa safu ya paneli wa swichi ya "
+        "kutenga hubaki na umeme."
     ),
     "caution.wet_hands": (
         "Kamwe usishike swichi, plagi au kidhibiti kwa mikono yenye maji au ukiwa umesimama kwenye maji."
@@ -86,8 +88,8 @@ SENTENCES: dict[str, str] = {
     ),
     "caution.falls": (
         "Watu huanguka kutoka mapaa, ngazi na minara ya tanki: tumia vizuizi vya kinga au mkanda wa usalama kwenye "
-        "nanga imara, funga ngazi, usifanye kazi huko kwenye upepo, mvua au peke yako. Paa na mnara lazima "
-        "visanifiwe kwa uzito wake; kila m3 ya maji ina uzito wa tani moja."
+        "nanga imara, ngazi zifungwe kwa kamba, usifanye kazi huko kwenye upepo, mvua au peke yako. Paa na mnara "
+        "lazima visanifiwe kwa uzito wake; kila m3 ya maji ina uzito wa tani moja."
     ),
     "caution.children": (
         "Watoto huzama kwenye matanki yaliyo wazi na huanguka kwenye visima virefu vilivyo wazi: weka tanki, chemba "
@@ -156,7 +158,7 @@ SENTENCES: dict[str, str] = {
     "caution.unpriced": "Bei haijawekwa kwa vifuatavyo: {names}; gharama ya chaguo linalovihitaji haijakamilika.",
     "caution.free": "Vimehesabiwa kuwa vipo na vimelipiwa, kwa kuwa bei iliyowekwa ni 0: {names}.",
     "caution.under_budgeted": (
-        "{option} imetengewa {cost} za dola za Marekani za 2011 kwa mtu kwa mwaka kuiendesha, kuisaidia na kuifanya "
+        "{option} limetengewa dola za Marekani {cost} za 2011 kwa mtu kwa mwaka kuliendesha, kulisaidia na kulifanya "
         "upya, chini ya {low} hadi {high} zilizopatikana kwa miradi kama hii (IRC WASHCost, cost benchmarks, 2012, "
         "kupitia chanzo cha pili): tafuta kinachokosekana, kama mishahara, ukarabati, upimaji wa maji au usaidizi, "
         "kabla ya kuwaahidi watumiaji."

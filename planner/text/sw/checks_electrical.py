@@ -35,7 +35,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.series.not_even_one": (
         "hata paneli moja ya aina hii haifai: hutoa {one_v:.0f} V bila mzigo kwenye baridi, na zinazovumiliwa "
-        "haziwezi kuzidi V {most_v:g}: paneli ya volti za mzunguko wazi zisizozidi {rated_v} V, au kidhibiti kingine"
+        "haziwezi kuzidi {most_v:g} V: paneli ya volti za mzunguko wazi zisizozidi {rated_v} V, au kidhibiti kingine"
     ),
     "check.series.window_too_narrow": (
         "hakuna idadi ya paneli hizi inayofaa: angalau {fewest} kwa {least_v:g} V zinazohitajika mchana wa joto "

@@ -141,7 +141,7 @@ SENTENCES: dict[str, str] = {
         "{rise} m katika {segment} (wimbi {speed} m/s)"
     ),
     "check.surge.compared_timed": (
-        "Shinikizo kubwa zaidi mtiririko unaposimama kwa s {stop}: ongezeko la {rise} m katika {segment} (wimbi "
+        "Shinikizo kubwa zaidi mtiririko unaposimama kwa {stop} s: ongezeko la {rise} m katika {segment} (wimbi "
         "{speed} m/s)"
     ),
     "check.surge.compared_open": (

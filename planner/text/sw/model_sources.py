@@ -45,7 +45,7 @@ UNITS: dict[str, str] = {
 
 SOURCES: dict[str, str] = {
     "1 % per 100 m above 305 m: MSHA rule for naturally aspirated engines": (
-        "1 % kwa kila 100 m juu ya 30 m5: kanuni ya MSHA kwa injini zinazovuta hewa kawaida"
+        "1 % kwa kila 100 m juu ya 305 m: kanuni ya MSHA kwa injini zinazovuta hewa kawaida"
     ),
     "5 % at 43 deg C: Hicks, Handbook of Energy Engineering Calculations": (
         "5 % kwa 43 °C: Hicks, Handbook of Energy Engineering Calculations"

@@ -29,21 +29,6 @@ SENTENCES: dict[str, str] = {
     "uncertainty.few_years": (
         "Mwaka mbaya zaidi katika kumi uko karibu na mbaya zaidi wa miaka iliyohesabiwa ({years})."
     ),
-    "uncertainty.input.tariff": "Bei ya umeme wa gridi",
-    "uncertainty.input.fuel_price": "Bei ya mafuta",
-    "uncertainty.input.module_price": "Bei ya paneli ya sola",
-    "uncertainty.input.discount_rate": "Kiwango cha punguzo",
-    "uncertainty.input.demand": "Mahitaji ya maji",
-    "uncertainty.input.outage_hours": "Kukatika kwa umeme wa gridi",
-    "uncertainty.input.irradiation": "Mionzi ya jua",
-    "uncertainty.unit.per_kwh": "{currency}/kWh",
-    "uncertainty.unit.per_l": "{currency}/L",
-    "uncertainty.unit.per_module": "{currency}/paneli",
-    "uncertainty.unit.percent_per_year": "%/mwaka",
-    "uncertainty.unit.of_today": "% ya kiwango cha leo",
-    "uncertainty.unit.hours_per_day": "h/siku",
-    "uncertainty.unit.of_estimate": "% ya makadirio",
-    "uncertainty.amount": "{value:,.10g} {unit}",
     "uncertainty.percent": "{value:,.10g} %",
     "uncertainty.other_first_above": (
         "{input}: juu ya {value} (sasa {base}), la kwanza huwa {other} badala ya {option}."

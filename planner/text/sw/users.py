@@ -67,8 +67,8 @@ SENTENCES: dict[str, str] = {
     "users.ranges_not_compared": (
         "Havikulinganishwa: viwango vilivyochapishwa ni kwa dola za Marekani, bei ni kwa {currency}. Kwa "
         "finance.programme_currency = 'USD' na finance.exchange_rate gharama za uwekezaji kwa mtu hulinganishwa na "
-        "{low} hadi {high} na gharama za kila mwaka kwa mtu na {low_yearly} hadi {high_yearly} za dola za Marekani "
-        "za 2011 (IRC WASHCost, cost benchmarks, 2012, kupitia chanzo cha pili)."
+        "dola za Marekani {low} hadi {high} za 2011 na gharama za kila mwaka kwa mtu na {low_yearly} hadi "
+        "{high_yearly} (IRC WASHCost, cost benchmarks, 2012, kupitia chanzo cha pili)."
     ),
     "users.programme": "Kwa {programme}, sarafu ya programu",
     "users.by_year": "Kwa mwaka",
