@@ -27,14 +27,14 @@ SENTENCES: dict[str, str] = {
         "umeme."
     ),
     "caution.isolate": (
-        "Kabla ya kufungua kifuniko au kugusa waya, tenga kila chanzo ({sources}), funga kila kimoja kwa kufuli na "
-        "ukiwekee lebo, subiri muda ambao mtengenezaji wa kidhibiti anasema kapasita zake zimalize umeme, kisha "
+        "Kabla ya kufungua kifuniko au kugusa kondakta, tenga kila chanzo ({sources}), funga kila kimoja kwa kufuli "
+        "na ukiwekee lebo, subiri muda ambao mtengenezaji wa kidhibiti anasema kapasita zake zimalize umeme, kisha "
         "thibitisha kuwa hakuna umeme, kati ya kondakta zote na kati ya kila kondakta na ardhi, kwa kipimaji "
         "kilichojaribiwa kwenye chanzo kinachojulikana kabla na baada."
     ),
     "caution.isolate_array": (
-        "Kabla ya kufungua kifuniko au kugusa waya, tenga kila chanzo ({sources}), funga kila kimoja kwa kufuli na "
-        "ukiwekee lebo, subiri muda ambao mtengenezaji wa kidhibiti anasema kapasita zake zimalize umeme, kisha "
+        "Kabla ya kufungua kifuniko au kugusa kondakta, tenga kila chanzo ({sources}), funga kila kimoja kwa kufuli "
+        "na ukiwekee lebo, subiri muda ambao mtengenezaji wa kidhibiti anasema kapasita zake zimalize umeme, kisha "
         "thibitisha kuwa hakuna umeme, kati ya kondakta zote na kati ya kila kondakta na ardhi, kwa kipimaji "
         "kilichojaribiwa kwenye chanzo kinachojulikana kabla na baada; mchana upande wa safu ya paneli wa swichi ya "
         "kutenga hubaki na umeme."
@@ -63,14 +63,15 @@ SENTENCES: dict[str, str] = {
         "kwenye soketi."
     ),
     "caution.lightning": (
-        "Radi hushuka kupitia nyaya hadi kisimani: unganisha pamoja na tuliza ardhini kidhibiti, bomba na kesingi, "
-        "weka vifaa vya kinga dhidi ya radi kwenye kidhibiti na kwenye mdomo wa kisima, kulingana na kanuni za "
-        "mahali za nyaya, na simamisha kazi ngurumo inaposikika."
+        "Radi hushuka kupitia nyaya hadi kwenye kisima kirefu: unganisha pamoja na uwekee mfumo wa kutuliza umeme "
+        "ardhini kidhibiti, bomba na kesingi, weka vifaa vya kinga dhidi ya radi kwenye kidhibiti na kwenye mdomo wa "
+        "kisima kirefu, kulingana na kanuni za mahali za nyaya, na simamisha kazi ngurumo inaposikika."
     ),
     "caution.lightning_array": (
-        "Radi hushuka kupitia nyaya hadi kisimani: unganisha pamoja na tuliza ardhini fremu za paneli, kidhibiti, "
-        "bomba na kesingi, weka vifaa vya kinga dhidi ya radi kwenye safu ya paneli, kwenye kidhibiti na kwenye "
-        "mdomo wa kisima, kulingana na kanuni za mahali za nyaya, na simamisha kazi ngurumo inaposikika."
+        "Radi hushuka kupitia nyaya hadi kwenye kisima kirefu: unganisha pamoja na uwekee mfumo wa kutuliza umeme "
+        "ardhini fremu za paneli, kidhibiti, bomba na kesingi, weka vifaa vya kinga dhidi ya radi kwenye safu ya "
+        "paneli, kwenye kidhibiti na kwenye mdomo wa kisima kirefu, kulingana na kanuni za mahali za nyaya, na "
+        "simamisha kazi ngurumo inaposikika."
     ),
     "caution.lifting": (
         "Pampu pamoja na bomba lake lililojaa inaweza kuwa nzito kuliko watu wanavyoweza kushika: nyanyua kwa "

@@ -93,7 +93,7 @@ SENTENCES: dict[str, str] = {
     "check.pumping_level.what": "kina cha maji dhidi ya mdomo wa kunyonya",
     "check.submergence.what": "maji juu ya mdomo wa kunyonya",
     "check.level_through_life.what": "kina cha maji katika mwaka wa mwisho",
-    "check.screen.what": "kina cha maji dhidi ya kichujio cha kisima",
+    "check.screen.what": "kina cha maji dhidi ya kichujio cha kisima kirefu",
     "check.casing_clearance.what": "nafasi ya pampu ndani ya kesingi",
     "check.below_motor.what": "sehemu ya kisima kirefu iliyobaki chini ya mota",
     "check.motor_cooling.what": "upoaji wa mota",

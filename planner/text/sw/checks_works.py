@@ -51,7 +51,7 @@ SENTENCES: dict[str, str] = {
     "check.deeper.remedy": "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, au {less}",
     "check.deeper.remedy_if_bottom": (
         "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
-        "inapoonyesha kuwa sakafu ya kisima iko chini zaidi, au {less}"
+        "inapoonyesha kuwa sakafu ya kisima kirefu iko chini zaidi, au {less}"
     ),
     "check.deeper.remedy_if_screen": (
         "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
@@ -59,7 +59,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.deeper.remedy_if_both": (
         "weka pampu {by} m chini zaidi, pamoja na bomba na waya vinavyolingana, mara kumbukumbu ya mchimbaji "
-        "inapoonyesha kuwa sakafu ya kisima na kichujio viko chini zaidi, au {less}"
+        "inapoonyesha kuwa sakafu ya kisima kirefu na kichujio viko chini zaidi, au {less}"
     ),
     "check.deeper.remedy_shallow": "{less}: kisima kirefu hakina kina cha kutosha kuning'iniza pampu chini zaidi",
     "check.deeper.remedy_in_screen": (

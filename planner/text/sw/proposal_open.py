@@ -87,8 +87,8 @@ SENTENCES: dict[str, str] = {
         "Ya kukamilishwa: wasifu wa bomba kuu [minuko kwenye njia; haikutolewa, hivyo ncha zake tu ndizo zimehesabiwa]"
     ),
     "proposal.open.drawings": (
-        "Ya kukamilishwa: michoro [ramani, mpangilio, mdomo wa kisima, mchoro wa umeme wa mstari mmoja, tanki na "
-        "vituo vya kuchotea maji]"
+        "Ya kukamilishwa: michoro [ramani, mpangilio, mdomo wa kisima kirefu, mchoro wa umeme wa mstari mmoja, tanki "
+        "na vituo vya kuchotea maji]"
     ),
     "proposal.open.array_place": (
         "Ya kukamilishwa: mahali pa safu ya paneli [kivuli mwaka mzima, msingi, upepo, uzio, nani huilinda]"
@@ -163,7 +163,8 @@ SENTENCES: dict[str, str] = {
     ),
     "proposal.open.screening": "Ya kukamilishwa: tathmini ya mazingira [mamlaka, kundi, siku, leseni]",
     "proposal.open.protection": (
-        "Ya kukamilishwa: ulinzi wa mdomo wa kisima [umbali hadi vyoo, mifugo, mafuta na makaburi; uzio, mifereji]"
+        "Ya kukamilishwa: ulinzi wa mdomo wa kisima kirefu [umbali hadi vyoo, mifugo, mafuta na makaburi; uzio, "
+        "mifereji]"
     ),
     "proposal.open.waste_water": (
         "Ya kukamilishwa: maji yaliyomwagika na maji taka yanakwenda wapi [mfereji, shimo la kunyonya, birika la "
