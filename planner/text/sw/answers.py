@@ -262,14 +262,20 @@ SENTENCES: dict[str, str] = {
         "kwa la bei nafuu zaidi lisilo nacho, {without}, hivyo kingeongeza gharama ya wastani kwa mwaka kwa {yearly}."
     ),
     "worth_answer.from_now": "{value} (sasa {base})",
-    "worth_answer.above_best": "{input}: ikizidi {value}, chaguo bora lingekuwa {best}.",
-    "worth_answer.below_best": "{input}: ikishuka chini ya {value}, chaguo bora lingekuwa {best}.",
-    "worth_answer.above_misses": "{input}: ikizidi {value}, {first} lingekosa lengo na chaguo bora lingekuwa {best}.",
-    "worth_answer.below_misses": (
-        "{input}: ikishuka chini ya {value}, {first} lingekosa lengo na chaguo bora lingekuwa {best}."
+    "worth_answer.above_best": "Kama thamani ya {input} ingezidi {value}, chaguo bora lingekuwa {best}.",
+    "worth_answer.below_best": "Kama thamani ya {input} ingeshuka chini ya {value}, chaguo bora lingekuwa {best}.",
+    "worth_answer.above_misses": (
+        "Kama thamani ya {input} ingezidi {value}, {first} lingekosa lengo na chaguo bora lingekuwa {best}."
     ),
-    "worth_answer.above_none": "{input}: ikizidi {value}, {first} na kila chaguo lingine lingekosa lengo.",
-    "worth_answer.below_none": "{input}: ikishuka chini ya {value}, {first} na kila chaguo lingine lingekosa lengo.",
+    "worth_answer.below_misses": (
+        "Kama thamani ya {input} ingeshuka chini ya {value}, {first} lingekosa lengo na chaguo bora lingekuwa {best}."
+    ),
+    "worth_answer.above_none": (
+        "Kama thamani ya {input} ingezidi {value}, {first} na kila chaguo lingine lingekosa lengo."
+    ),
+    "worth_answer.below_none": (
+        "Kama thamani ya {input} ingeshuka chini ya {value}, {first} na kila chaguo lingine lingekosa lengo."
+    ),
     "worth_answer.all_turn": "Kila moja ya data zilizoangaliwa ingeweza kugeuza jibu kama ingebadilika vya kutosha.",
     "worth_answer.steady": (
         "Jibu hubaki vilevile, miundo ikiwa kama ilivyo na mengine yote kama yalivyotolewa, katika upeo wote wa: "
