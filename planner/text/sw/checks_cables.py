@@ -29,7 +29,7 @@ SENTENCES: dict[str, str] = {
     "check.cable.generator": "Waya wa AC kwenye jenereta",
     "check.cable.drop": "Waya wa kisimani",
     "check.cable_drop.compared": (
-        "{cable}, {length_m:g} m za {section_mm2:g} mm2 (ohm {ohm:.3f} kwa {conductor_c:g} °C): volti zinazopotea "
+        "{cable}, {length_m:g} m za {section_mm2:g} mm2 ({ohm:.3f} ohm kwa {conductor_c:g} °C): volti zinazopotea "
         "kwa {current_a} A na {voltage_v} V"
     ),
     "check.cable_drop.why": (
