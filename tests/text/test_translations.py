@@ -72,6 +72,16 @@ ALIKE: dict[str, frozenset[str]] = {
             "plate.submergence.symbol",
         }
     ),
+    "sw": frozenset(
+        {
+            "friction.hazen-williams",
+            "plate.current.symbol",
+            "plate.largest_flow.symbol",
+            "plate.largest_head.symbol",
+            "plate.submergence.symbol",
+            "proposal.version",
+        }
+    ),
 }
 """Keys of sentences with words that read the same in English and in a language."""
 
