@@ -63,7 +63,7 @@ SENTENCES: dict[str, str] = {
     "plate.submergence.meaning": "agua que debe quedar por encima de la aspiración",
     "plate.submergence.asks": "{value} quedan por encima",
     "plate.submergence.look_for": "busque «min. submergence», a menudo solo en el manual",
-    "plate.asked_by": "{value} de la fuente: {source}",
+    "plate.asked_by": "{value} ({source})",
     "plate.holds.pass": "cumple",
     "plate.holds.caution": "advertencia",
     "plate.holds.fail": "no cumple",
