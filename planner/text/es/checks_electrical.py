@@ -202,11 +202,12 @@ SENTENCES: dict[str, str] = {
         "por medio de un electricista autorizado"
     ),
     "check.grid_phases.remedy_three": (
-        "una red eléctrica trifásica, o un variador que tome {given:g fase|fases} y dé tres, por medio de un electricista autorizado"
+        "una red eléctrica trifásica, o un variador que tome {given:g fase|fases} y dé tres, por medio de un "
+        "electricista autorizado"
     ),
     "check.generator_phases.remedy_three": (
-        "un grupo electrógeno trifásico, o un variador que tome {given:g fase|fases} y dé tres, por medio de un electricista "
-        "autorizado"
+        "un grupo electrógeno trifásico, o un variador que tome {given:g fase|fases} y dé tres, por medio de un "
+        "electricista autorizado"
     ),
     "check.grid_frequency.compared": (
         "Frecuencia de la red eléctrica, frente a los {wanted_hz:g} Hz de la placa, {percent:g} % en más o en menos"

@@ -1,4 +1,4 @@
-"""Español de lo que los estudios varían y prueban: datos de `worth`, candidatos de `size` y por qué falla una variante."""
+"""Español de lo que varían y prueban los estudios: datos de `worth`, candidatos de `size` y sus fallos."""
 
 SENTENCES: dict[str, str] = {
     "worth_input.tariff": "tarifa eléctrica",

@@ -1,4 +1,4 @@
-"""Español de la prueba de bombeo registrada y del análisis del agua: sus comprobaciones, y la página que los muestra."""
+"""Español de la prueba de bombeo registrada y del análisis del agua: sus comprobaciones, y su página."""
 
 SENTENCES: dict[str, str] = {
     "page.records": "Prueba y calidad",
