@@ -91,7 +91,7 @@ def limits(study: Study) -> list[str]:
         said.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
     said += _clock(scenario)
     if scenario.priced:
-        said += [*_free(study), *_loan(scenario)]
+        said += [*_under_budgeted(study), *_free(study), *_loan(scenario)]
     said += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
@@ -109,7 +109,7 @@ def limits(study: Study) -> list[str]:
 
 def _further_limits(study: Study) -> list[str]:
     scenario = study.scenario
-    said = [*_unpriced(study), *_under_budgeted(study)] if scenario.priced else []
+    said = _unpriced(study) if scenario.priced else []
     if study.duty.limited_by == "safe yield":
         said.append(text("caution.safe_yield", flow=f"{scenario.borehole.safe_yield_m3h:g}"))
     said += [source.emission_caution for source in study.sources if not source.emission_known(scenario)]

@@ -18,9 +18,9 @@ from planner.answers.users import users_sentence
 from planner.checks.verdict import Verdict
 from planner.figures import DAYS, Figure, Format, figure
 from planner.money.users import INCOMES
-from planner.scenario.starter import starter_sentence
+from planner.scenario.starter import left_over
 from planner.study.compare import OptionResult, Study
-from planner.study.words import money, others_that_meet, runner_up
+from planner.study.words import money, runner_up
 from planner.text import listed, number, text
 from planner.version import __version__
 
@@ -158,7 +158,10 @@ def _verdict(study: Study, verdicts: Sequence[Verdict], conditions: Sequence[str
 
 
 def _conditions(study: Study, verdicts: Sequence[Verdict], remedied: Sequence[str]) -> list[str]:
-    said = [failures(study, verdicts), *remedied, others_that_hold(study, verdicts), starter_sentence(study.scenario)]
+    said = [failures(study, verdicts), *remedied, others_that_hold(study, verdicts)]
+    starters = left_over(study.scenario)
+    if starters:
+        said.append(text("decision.starter", count=len(starters)))
     if study.scenario.weather.kind == "estimate":
         said.append(text("decision.estimated_weather"))
     if study.scenario.priced and study.ranked[0].unpriced:
@@ -288,7 +291,7 @@ def _pay(study: Study) -> list[str]:
 
 def _turns(study: Study) -> list[str]:
     found = [
-        runner_up(study) if study.scenario.priced else others_that_meet(study),
+        runner_up(study) if study.scenario.priced else None,
         *call_sentences(study),
         *switching_sentences(study),
         *next_step_sentences(study),

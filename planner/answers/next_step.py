@@ -10,7 +10,7 @@ from planner.scenario.scenario import Scenario
 from planner.study.compare import Study
 from planner.study.next_step import NextSteps, Point, Step
 from planner.study.words import money
-from planner.text import listed, source_name, text
+from planner.text import listed, source_name, sum_of_money, text
 
 CLOSE_POINTS = 1.0
 """Percentage points above the target within which an option is said to meet it closely. Common practice, no source."""
@@ -156,7 +156,7 @@ def _of_money(steps: NextSteps, scenario: Scenario) -> Iterator[str]:
 
 def per_m3(value: float, currency: str) -> str:
     """Write a cost per m3 for people."""
-    return f"{currency} {value:,.2f}" if abs(value) < 100 else f"{currency} {value:,.0f}"
+    return sum_of_money(value, currency, ",.2f" if abs(value) < 100 else ",.0f")
 
 
 def _neighbour(steps: NextSteps) -> Point | None:

@@ -29,9 +29,7 @@ def uncertainty_sentences(study: Study) -> list[str]:
     """
     if study.uncertainty is None:
         return []
-    return [
-        *call_sentences(study), *switching_sentences(study), *years_run_sentences(study), *worst_year_sentences(study),
-    ]  # fmt: skip
+    return [*call_sentences(study), *switching_sentences(study), *worst_year_sentences(study)]
 
 
 def call_sentences(study: Study) -> list[str]:
@@ -44,17 +42,12 @@ def call_sentences(study: Study) -> list[str]:
 def switching_sentences(study: Study) -> list[str]:
     """Say at which values of the inputs that matter most the answer turns, and with which works."""
     found = study.uncertainty.switching if study.uncertainty else ()
-    said = [_switching(study, each) for each in found]
-    return [*said, text("uncertainty.works_held")] if said else []
-
-
-def years_run_sentences(study: Study) -> list[str]:
-    """Say how many years the changes were tried in, where these are not all."""
+    if not found:
+        return []
     years = study.scenario.finance.analysis_period_years
     run = years_run(years).size
-    if study.uncertainty is None or run == years:
-        return []
-    return [text("uncertainty.years_run", run=run, years=years)]
+    works = "works_held" if run == years else "works_held_in_years"
+    return [*(_switching(study, each) for each in found), text(f"uncertainty.{works}", run=run, years=years)]
 
 
 def worst_year_sentences(study: Study) -> list[str]:
@@ -96,8 +89,8 @@ def _happens(study: Study, turn: Turn) -> str:
 
 
 def amount(varied: Varied, value: float) -> str:
-    """Write a value of an input with its unit, to three significant figures."""
-    return text("uncertainty.amount", value=float(f"{value:.3g}"), unit=varied.unit)
+    """Write a value of an input with its unit."""
+    return text("uncertainty.amount", value=varied.rounded(value), unit=varied.unit)
 
 
 def _now(varied: Varied) -> str:

@@ -7,7 +7,7 @@ import math
 from planner.figures import figure
 from planner.study.compare import Study
 from planner.study.words import money
-from planner.text import number, text
+from planner.text import sum_of_money, text
 
 
 def users_sentence(study: Study) -> str:
@@ -33,7 +33,7 @@ def users_sentence(study: Study) -> str:
     tariffs = {key: value(f"tariff_{name}") for key, name in _TARIFFS.items()}
     if not all(map(math.isfinite, tariffs.values())):
         return ""
-    slots = {key: f"{currency} {number(tariff, '.2f')}" for key, tariff in tariffs.items()}
+    slots = {key: sum_of_money(tariff, currency, ".2f") for key, tariff in tariffs.items()}
     if value("renewal_saving") <= 0:
         return text("users.sentence_no_lumps", option=first.name, **slots)
     return text(

@@ -280,8 +280,6 @@ class Page:
         Least widths of the columns, in digits, from the left.
     one_page : bool
         Whether it prints on one page.
-    most_pages : int
-        On how many at most, where it is not one; 0 for as many as it takes.
     upright : bool
         Whether its paper stands upright.
     printed : int or None
@@ -295,7 +293,6 @@ class Page:
     blocks: tuple[Block, ...] = ()
     widths: tuple[float, ...] = ()
     one_page: bool = False
-    most_pages: int = 0
     upright: bool = False
     printed: int | None = None
 

@@ -28,7 +28,7 @@ from planner.study.search import Choice
 Array = NDArray[np.float64]
 Size = TypeVar("Size", int, float)
 
-MOST_SIZES = 6
+MOST_SIZES = 4
 """Numbers of strings, and tanks, evenly apart that an option is given at most, beside those next to the chosen ones."""
 
 

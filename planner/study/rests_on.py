@@ -41,7 +41,7 @@ _HELD = (
 _SMALL = (
     "albedo", "wiring_percent", "light_induced_percent", "mismatch_percent", "conductor_temperature_c",
     "derating_percent_per_100m", "derating_from_altitude_m", "derating_percent_per_k", "derating_from_temperature_c",
-    "speed_min_percent", "power_factor", "co2_kg_per_l", "loan_years",
+    "degradation_percent_per_year", "speed_min_percent", "power_factor", "co2_kg_per_l", "loan_years",
 )  # fmt: skip
 """Not tried either: a fifth of them changes water and cost by less than half a per cent in every example, if at all."""
 

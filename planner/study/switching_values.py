@@ -35,6 +35,8 @@ RATES_PERCENT = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0)
 """Values tried of what is no price."""
 _SMALL_CHANGE = 0.2
 """Change, as a share of the value, by which inputs that turn nothing are compared."""
+_NOTHING_MOVES = 1e-6
+"""Share by which an input must move what decides to be shown where it turns nothing."""
 _STEPS = 200
 """Places looked at between the base and an end; and again between the two where the first option differs."""
 _FAR = -100.0
@@ -83,6 +85,16 @@ class Varied:
     def label(self) -> str:
         """What people call it."""
         return text(f"uncertainty.input.{self.name}")
+
+    def rounded(self, value: float) -> float:
+        """Round a value to what is known of it: three significant figures, whole per cent where hours run anew.
+
+        What would read like the base keeps a decimal.
+        """
+        if not (self.is_share and self.touches_hours):
+            return float(f"{value:.3g}")
+        whole = float(round(value))
+        return whole if whole != round(self.base) else round(value, 1)
 
     def trial(self, option: str, own: Scenario, value: float) -> Trial:
         """Try a value with an option, whose scenario holds its own numbers."""
@@ -295,7 +307,8 @@ class _Between:
 
 def matter_most(found: Sequence[SwitchingValue]) -> tuple[SwitchingValue, ...]:
     """Pick the inputs that turn the answer by the smallest change, then those that move most what decides."""
-    order = sorted(found, key=lambda each: (each.distance, -each.moves))
+    moved = [each for each in found if each.nearest is not None or each.moves > _NOTHING_MOVES]
+    order = sorted(moved, key=lambda each: (each.distance, -each.moves))
     return tuple(order[:SHOWN])
 
 

@@ -13,7 +13,7 @@ from planner.study.ranking import TANK_KWP_PER_M3
 from planner.study.search import LevelTrial
 from planner.supply.cells import DAY
 from planner.supply.run import MONTH_DAYS
-from planner.text import listed, number, source_name, text
+from planner.text import listed, source_name, sum_of_money, text
 
 
 def sentences(study: Study) -> list[str]:
@@ -33,7 +33,7 @@ def sentences(study: Study) -> list[str]:
     elif study.best is None:
         said = [_service(study), _why_none(study)]
     else:
-        said = [_service(study), others_that_meet(study), _levels(study), _sizes(study)]
+        said = [_service(study), _others(study), _levels(study), _sizes(study)]
     return [sentence for sentence in said if sentence]
 
 
@@ -41,7 +41,7 @@ def money(value: float, currency: str) -> str:
     """Write an amount of money for people, to three or four significant figures."""
     if abs(value) >= 10_000:
         value = round(value, -2)
-    return f"{currency} {number(value, ',.0f')}"
+    return sum_of_money(value, currency)
 
 
 def sources_words(sources: Sequence[str]) -> str:
@@ -65,7 +65,7 @@ def _verdict(study: Study) -> str:
     best = text(
         f"answer.{'best' if len(study.options) > 1 else 'only_option'}{incomplete}",
         capital_cost=money(float(first.life.capital_cost), currency),
-        per_m3=f"{currency} {number(float(first.life.levelised_cost_per_m3), '.2f')}",
+        per_m3=sum_of_money(float(first.life.levelised_cost_per_m3), currency, ".2f"),
         **slots,
     )
     return f"{best} {text('answer.in_money_of_year_0')}" if study.scenario.finance.prices == "nominal" else best
@@ -191,7 +191,7 @@ def _why_none(study: Study) -> str | None:
     )
 
 
-def others_that_meet(study: Study) -> str | None:
+def _others(study: Study) -> str | None:
     """Say which other options meet the target, where there are no prices to rank them by."""
     others = [option.name for option in study.ranked[1:] if option.meets_service]
     if others:

@@ -135,6 +135,12 @@ def number(value: float, spec: str) -> str:
     return AsWritten(style_of(_language.get()).restyled(format(value, spec)))
 
 
+def sum_of_money(value: float, currency: str, spec: str = ",.0f") -> str:
+    """Write a sum of money: the currency's code before the number, outside English held to it."""
+    space = " " if _language.get() == FIRST_LANGUAGE else NO_BREAK
+    return f"{currency}{space}{number(value, spec)}"
+
+
 def restyled(plain: str) -> str:
     """Write in the style of the language in use a number that format codes wrote; any other text as it is."""
     return style_of(_language.get()).restyled(plain)

@@ -6,6 +6,13 @@ from collections.abc import Callable, Iterable
 from importlib import import_module
 from pkgutil import iter_modules
 
+from planner.text.numbers import NO_BREAK
+
+
+def hold_currency(sentence: str) -> str:
+    """Hold a currency's code to the number behind it, so that no line breaks between them."""
+    return sentence.replace("{currency} {", f"{{currency}}{NO_BREAK}{{")
+
 
 def gathered(package: str, path: Iterable[str], typeset: Callable[[str], str] = str) -> dict[str, str]:
     """Put together the `SENTENCES` of every module of a package, each sentence as `typeset` gives it."""

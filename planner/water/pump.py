@@ -14,11 +14,11 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 from scipy.interpolate import PchipInterpolator
-from scipy.optimize.elementwise import find_root
 
 from planner.scenario.waterworks import Pump
 from planner.water.motor import Motor
 from planner.water.properties import GRAVITY_M_S2
+from planner.water.root import rising_root
 
 Array = NDArray[np.float64]
 Curve = Callable[[Array], Array]
@@ -39,22 +39,6 @@ def hydraulic_power_w(flow_m3h: ArrayLike, head_m: ArrayLike, density_kg_m3: flo
 
 class ImplausiblePump(ValueError):
     """The figures given for a pump contradict one another; the message says which and where."""
-
-
-def rising_root(function: Callable[..., Array], low: ArrayLike, high: ArrayLike, *args: ArrayLike) -> Array:
-    """Root of a rising elementwise function, or the nearer end where there is none between low and high.
-
-    Parameters
-    ----------
-    function : callable
-        function(x, *args), elementwise.
-    low, high, *args : array_like
-        Ends and further arguments; all broadcast.
-    """
-    low, high, *rest = np.broadcast_arrays(*(np.asarray(value, dtype=float) for value in (low, high, *args)))
-    found = find_root(function, (low, high), args=tuple(rest))
-    nearer = np.where(function(high, *rest) <= 0, high, low)
-    return np.asarray(np.where(found.success, found.x, nearer))
 
 
 @dataclass(frozen=True, eq=False)

@@ -12,7 +12,8 @@ from numpy.typing import NDArray
 
 from planner.scenario.waterworks import Borehole, Pump
 from planner.water.head import SystemHead
-from planner.water.pump import PumpModel, rising_root
+from planner.water.pump import PumpModel
+from planner.water.root import rising_root
 
 Array = NDArray[np.float64]
 Limit = Literal["rated speed", "safe yield", "power limit", "intake level"]

@@ -1,4 +1,4 @@
-"""A process that is measured: it imports, or runs the command line, then prints its own CPU time and peak memory.
+"""A process that is measured: it imports, or runs the command line, then prints its peak memory.
 
 `import numpy pandas`, or the arguments of `planner`.
 """
@@ -6,10 +6,8 @@
 from __future__ import annotations
 
 import importlib
-import json
 import sys
 from pathlib import Path
-from time import process_time
 
 
 def peak_megabytes() -> float:
@@ -19,7 +17,7 @@ def peak_megabytes() -> float:
 
 
 def main(arguments: list[str]) -> None:
-    """Do the work and print [CPU seconds, megabytes]."""
+    """Do the work and print the peak memory [MB]."""
     if arguments[0] == "import":
         for name in arguments[1:]:
             importlib.import_module(name)
@@ -32,7 +30,7 @@ def main(arguments: list[str]) -> None:
         except SystemExit as stop:
             if stop.code:
                 raise
-    print(json.dumps([process_time(), peak_megabytes()]))
+    print(peak_megabytes())
 
 
 if __name__ == "__main__":

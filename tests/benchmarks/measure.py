@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import resource
 import subprocess
 import sys
 import tomllib
@@ -75,15 +76,23 @@ def cpu_in_turn(times: int, *works: Callable[[], object]) -> list[list[float]]:
 def spent_by(*arguments: str, times: int = 2) -> Spent:
     """Least CPU time and memory of a fresh interpreter that runs `tests.benchmarks.child` with these arguments.
 
-    An installed program is compiled once, so it may keep its bytecode here too.
+    An installed program is compiled once, so it may keep its bytecode here too. The time is that of the whole process,
+    its start and its end included, as a shell's `time` counts it.
     """
     command = [sys.executable, "-m", "tests.benchmarks.child", *arguments]
     surroundings = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
-    said = [
-        subprocess.run(command, check=True, capture_output=True, text=True, env=surroundings).stdout.splitlines()[-1]
-        for _ in range(times)
-    ]
-    return Spent(*np.min([json.loads(line) for line in said], axis=0).tolist())
+    found = []
+    for _ in range(times):
+        begin = _of_children()
+        done = subprocess.run(command, check=True, capture_output=True, text=True, env=surroundings)
+        found.append((_of_children() - begin, json.loads(done.stdout.splitlines()[-1])))
+    return Spent(*np.min(found, axis=0).tolist())
+
+
+def _of_children() -> float:
+    """CPU time of all processes that this one has started and that have ended [s]."""
+    spent = resource.getrusage(resource.RUSAGE_CHILDREN)
+    return spent.ru_utime + spent.ru_stime
 
 
 def bare_recurrence(inflow: np.ndarray, outflow: np.ndarray, volume: np.ndarray) -> None:

@@ -104,12 +104,12 @@ def test_worth_does_not_decide_where_a_missing_price_could_turn_it(
     saves: bool, can_be_said: bool, tmp_path: Path
 ) -> None:
     """The connection has no price: it can undo what the grid seems to save, and only add to what it costs more."""
-    raw = changed_raw(
-        **QUICK,
-        sources__grid__price=None,
-        sources__grid__tariff__price_per_kwh=0.01 if saves else 3.0,
-        service__options=["generator", "grid + generator" if saves else "grid"],
-    )
+    changes = {
+        "sources__grid__price": None,
+        "sources__grid__tariff__price_per_kwh": 0.01 if saves else 3.0,
+        "service__options": ["generator", "grid + generator" if saves else "grid"],
+    }
+    raw = changed_raw(**(QUICK | changes))
     (tmp_path / "site.toml").write_text(toml_text(raw), encoding="utf-8")
     said, out = said_by(tmp_path / "site.toml", "worth", "grid")
     data = json.loads((out / "site-worth-grid.json").read_text(encoding="utf-8"))

@@ -7,13 +7,15 @@ import re
 import shutil
 import subprocess
 import zipfile
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from contextlib import closing
 from functools import cache
 from pathlib import Path
 from typing import Any
 
 import openpyxl
+
+from planner.report.form.parts import KEY_COLUMN
 
 OFFICE = shutil.which("soffice")
 LONGEST_S = 120.0
@@ -58,10 +60,12 @@ def _sheets(book: zipfile.ZipFile) -> dict[str, str]:
     return {html.unescape(name): f"xl/worksheets/sheet{number}.xml" for number, name in enumerate(names, start=1)}
 
 
-def without_values(path: Path, folder: Path, changes: dict[str, float] | None = None) -> Path:
+def without_values(
+    path: Path, folder: Path, changes: Mapping[str, float | str] | None = None, name: str | None = None
+) -> Path:
     """Save a copy of a workbook without stored values, so that all must be worked out; type other inputs by key."""
     folder.mkdir(parents=True, exist_ok=True)
-    copy = folder / path.name
+    copy = folder / (name or path.name)
     typed = {_form_cell(path, key): value for key, value in (changes or {}).items()} if changes else {}
     with zipfile.ZipFile(path) as book, zipfile.ZipFile(copy, "w", zipfile.ZIP_DEFLATED) as bare:
         form = _sheets(book).get("Form")
@@ -71,8 +75,8 @@ def without_values(path: Path, folder: Path, changes: dict[str, float] | None = 
                 text = re.sub(r"(</f>)<v>[^<]*</v>", r"\1", data.decode())
                 for cell, value in typed.items() if part == form else ():
                     text, count = re.subn(
-                        rf'<c r="{cell}"( s="\d+")?(/>|><v>[^<]*</v></c>)',
-                        rf'<c r="{cell}"\1><v>{value!r}</v></c>',
+                        rf'<c r="{cell}"( s="\d+")?(?: t="s")?(/>|><v>[^<]*</v></c>)',
+                        rf'<c r="{cell}"\1{_typed(value)}</c>',
                         text,
                     )
                     assert count == 1, cell
@@ -81,8 +85,13 @@ def without_values(path: Path, folder: Path, changes: dict[str, float] | None = 
     return copy
 
 
+def _typed(value: float | str) -> str:
+    """What is in a cell with some content, from the end of its own attributes."""
+    return f' t="inlineStr"><is><t>{value}</t></is>' if isinstance(value, str) else f"><v>{value!r}</v>"
+
+
 def _form_cell(path: Path, key: str) -> str:
-    """Address on the sheet 'Form' that the sheet 'Inputs' takes a key from."""
+    """Address on the sheet 'Form' that the sheet 'Inputs' takes a key from, or that stands beside the key there."""
     return _form_cells(path)[key]
 
 
@@ -90,8 +99,10 @@ def _form_cell(path: Path, key: str) -> str:
 def _form_cells(path: Path) -> dict[str, str]:
     with closing(openpyxl.load_workbook(path, read_only=True)) as book:
         rows = list(book["Inputs"].iter_rows(max_col=2, values_only=True))
+        keys = [row[KEY_COLUMN] for row in book["Form"].iter_rows(max_col=KEY_COLUMN + 1, values_only=True)]
     found = ((str(key), _FORM_CELL.search(str(formula))) for key, formula in rows)
-    return {key: match.group(1) + match.group(2) for key, match in found if match}
+    beside = {str(key): f"B{row}" for row, key in enumerate(keys, start=1) if key}
+    return beside | {key: match.group(1) + match.group(2) for key, match in found if match}
 
 
 def recalculated(files: Sequence[Path], folder: Path) -> dict[str, Path]:

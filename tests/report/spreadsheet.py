@@ -179,7 +179,7 @@ _FUNCTIONS: dict[str, Callable[..., Any]] = {
     "PMT": lambda *terms: float(npf.pmt(*(float(_single(each)) for each in terms))),
     "IRR": lambda flows, guess: float(npf.irr(_counted(flows))),
     "N": lambda value: float(_single(value)) if isinstance(_single(value), int | float) else 0.0,
-    "ISBLANK": lambda value: _single(value) is None,
+    "ISBLANK": lambda value: np.array([each is None for each in np.atleast_1d(value).ravel()]).reshape(np.shape(value)),
     "ISNUMBER": lambda value: isinstance(_single(value), int | float),
     "EXACT": lambda one, other: _exact(one, other),
     "COUNTIF": lambda block, word: float(sum(each == word for each in np.atleast_1d(block).ravel())),

@@ -9,6 +9,8 @@ import numpy as np
 import pytest
 
 from planner.answers.uncertainty import uncertainty_sentences
+from planner.report.document import Table, Text
+from planner.report.pages.rests_on import IN_WORKBOOK, SWITCHING, uncertainty_blocks
 from planner.report.uncertainty_json import uncertainty_data
 from planner.study.close_call import CLOSE_PERCENT, close_call, close_call_sentence
 from planner.study.compare import Study, study_scenario
@@ -172,9 +174,16 @@ def test_an_option_that_cannot_run_at_a_value_misses_the_target_there() -> None:
 def test_inputs_that_turn_by_the_smallest_change_come_first_and_then_those_that_move_most() -> None:
     near = switching_value(VARIED, course([10, 20, 40], [24, 26, 30]), 0, 1, priced=True)
     far = switching_value(VARIED, course([10, 20, 40], [38, 38, 38]), 0, 1, priced=True)
-    still = switching_value(VARIED, course([20, 20, 20], [50, 50, 50]), 0, 1, priced=True)
+    still = switching_value(VARIED, course([20, 20, 20], [50, 50, 50]), 0, 1, priced=True)  # it moves nothing
     moved = switching_value(VARIED, course([10, 20, 40], [90, 90, 90]), 0, 1, priced=True)
     assert matter_most([still, moved, far, near]) == (near, far, moved)
+    assert matter_most([still, moved]) == (moved,)
+
+
+def test_values_are_rounded_to_what_is_known_of_them() -> None:
+    assert VARIED.rounded(3.4567) == 3.46
+    demand = Varied("demand", "k", "%", 100.0, (50.0, 100.0), ((),), True, touches_hours=True, is_share=True)
+    assert [demand.rounded(value) for value in (71.33, 101.57, 100.44, 100.0)] == [71, 102, 100.4, 100]
 
 
 def test_quick_leaves_it_out() -> None:
@@ -199,3 +208,14 @@ def test_the_sentences_say_values_options_and_works() -> None:
     assert data["sentences"] == said
     assert [each["input"] for each in data["switching"]] == ["demand", "tariff", "module_price"]
     assert data["close_call"]["too_close_to_call"] is False
+
+
+def test_the_page_has_the_sentences_and_a_table_of_what_would_turn_the_answer() -> None:
+    blocks = list(uncertainty_blocks(study(), IN_WORKBOOK))
+    texts = [block.text for block in blocks if isinstance(block, Text)]
+    assert texts[: len(uncertainty_sentences(study()))] == uncertainty_sentences(study())
+    table = next(block for block in blocks if isinstance(block, Table) and block.key == SWITCHING)
+    words = {row.key: [cell.value for cell in row.cells.values()] for row in table.rows}
+    assert words["tariff"][1:] == [0.19, "USD/kWh", "0 to 0.57", "0.0191: grid", "stays"]
+    assert words["demand"][-2:] == ["stays", "128: solar + grid"]
+    assert list(uncertainty_blocks(study_scenario(changed(**WORKS), EXAMPLES), IN_WORKBOOK)) == []

@@ -16,10 +16,12 @@ import openpyxl
 import pytest
 from typer.testing import CliRunner
 
+from planner import __version__
 from planner.cli import app
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
 from planner.text import FIRST_LANGUAGE, languages
+from planner.text.numbers import STYLES
 
 WORD = re.compile(r"[^\W\d_]{4,}")
 KEY = re.compile(r"\b[A-Z][a-z]+/[A-Z]\w+|\b[a-z]+(?:[._][a-z0-9_\[\]]+)+|--[a-z]+|\[[a-z_]+\]|https?://\S+")
@@ -31,6 +33,8 @@ SOURCES = re.compile(
     r"speaker|This translation",
 )
 """Titles of publications, and the English half of the note that asks for review."""
+ENGLISH_NUMBER = re.compile(r"(?<![\w.,])(?:\d{1,3}(?:,\d{3})+|\d+\.\d{1,2})(?![\d.,]*\d)")
+"""Thousands set apart by commas, or one or two decimals behind a point."""
 SCENARIOS = ("hill-school", "visit")
 OTHERS = [code for code in languages() if code != FIRST_LANGUAGE]
 
@@ -141,6 +145,12 @@ def test_the_proposal_says_no_english(rendered: tuple[str, str, Path, str]) -> N
 def test_the_first_page_says_no_english(rendered: tuple[str, str, Path, str]) -> None:
     code, name, folder, _ = rendered
     assert english_in(sheet_words(folder / f"{name}.xlsx", 1), code, name) == []
+
+
+def test_the_brief_has_no_number_in_the_style_of_english(rendered: tuple[str, str, Path, str]) -> None:
+    code, name, folder, _ = rendered
+    said = html_words(folder / f"{name}.html").replace(__version__, " ")
+    assert [each for each in ENGLISH_NUMBER.findall(said) if STYLES[code].decimal == ","] == []
 
 
 def test_every_output_says_that_the_translation_awaits_review(rendered: tuple[str, str, Path, str]) -> None:

@@ -10,7 +10,6 @@ from planner.report.brief.axes import Scale, every
 from planner.report.brief.drawing import (
     EDGE,
     LETTERS,
-    LINE,
     WIDTH,
     box,
     grid,
@@ -31,7 +30,7 @@ from planner.report.style import INK, MIST
 Values = Callable[[Span], Sequence[Value]]
 """Gives the values of a run of cells, as `Report.values` does."""
 
-BAR, BAR_GAP = 8.0, 4.0
+BAR, BAR_GAP = 7.0, 2.0
 COLUMN_SHARE = 0.72
 """Part of a place's room that its columns take."""
 
@@ -96,8 +95,8 @@ def _bars(chart: Chart, values: Values, marks: Marks) -> tuple[str, float]:
     top = 0.0
     for place, name in enumerate(names):
         for words in wrapped(name, WIDTH - 2 * EDGE):
-            top += LINE
-            parts.append(text_at(EDGE, top - 3, words))
+            top += LETTERS
+            parts.append(text_at(EDGE, top - 2, words))
         for series, stack in zip(chart.series, stacks, strict=True):
             low, high = stack[place]
             if high > low:

@@ -17,6 +17,8 @@ from planner.text import text
 
 SHOWN = ("head", "verdict", "large", "options", "words", "charts", "facts", "cautions")
 """Keys of the pages that are shown, in their order; the others hold what the charts show."""
+MOST_LETTERS, LETTERS_OF_A_ROW = 7000, 120
+"""Letters that fit on a sheet of A4 beside charts and numbers, and those whose room a table row takes: by trial."""
 FAULT = ("topic", "compared", "value", "limit", "remedy")
 """Columns of the table of failed checks."""
 
@@ -47,6 +49,14 @@ def brief_report(study: Study, decided: Decision, verdicts: Sequence[Verdict], h
         Page("cautions", "", text("brief.cautions"), text("caution.local"), tuple(map(Text, _cautions(study)))),
     )
     return Report(scenario.name, pages)
+
+
+def is_long(report: Report) -> bool:
+    """Whether a brief is so long that its cautions fit on its sheet of paper only where they run on."""
+    blocks = [block for page in report.pages if page.key in SHOWN for block in page.blocks]
+    letters = sum(len(block.text) for block in blocks if isinstance(block, Text))
+    rows = sum(len(block.rows) for block in blocks if isinstance(block, Table) and block.header)
+    return letters + LETTERS_OF_A_ROW * rows > MOST_LETTERS
 
 
 def _where(study: Study) -> str:

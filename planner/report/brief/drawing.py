@@ -14,7 +14,7 @@ WIDTH = 240
 letters of 8 points, and one fills a phone."""
 LETTERS = 11
 LINE = 12.5
-PLOT_HEIGHT = 104
+PLOT_HEIGHT = 92
 EDGE = 4.0
 
 

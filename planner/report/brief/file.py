@@ -7,7 +7,7 @@ from pathlib import Path
 
 from planner.answers.decision import decision
 from planner.checks.verdict import Verdict
-from planner.report.brief.contents import SHOWN, brief_report
+from planner.report.brief.contents import SHOWN, brief_report, is_long
 from planner.report.brief.page import html_text
 from planner.report.files import write_text
 from planner.study.compare import Study
@@ -31,4 +31,4 @@ def write_brief(study: Study, path: Path, verdicts: Sequence[Verdict], remedied:
     """
     hours = option_hours(study, study.ranked[0].name)
     report = brief_report(study, decision(study, verdicts, remedied), verdicts, hours)
-    write_text(path, html_text(report, SHOWN, language_in_use()))
+    write_text(path, html_text(report, SHOWN, language_in_use(), dense=is_long(report)))

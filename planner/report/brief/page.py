@@ -15,7 +15,7 @@ from planner.report.shown import is_number, shown
 from planner.text import option_label, review_note
 
 
-def html_text(report: Report, pages: Sequence[str], language: str) -> str:
+def html_text(report: Report, pages: Sequence[str], language: str, *, dense: bool = False) -> str:
     """Return pages of a report as the text of one HTML file.
 
     Parameters
@@ -26,13 +26,16 @@ def html_text(report: Report, pages: Sequence[str], language: str) -> str:
         Keys of the pages that are shown, in their order; the report's other ones may hold what charts show.
     language : str
         Code of the language that it is in.
+    dense : bool
+        Whether small print runs on without new lines on paper.
     """
     by_key = {page.key: page for page in report.pages}
     parts = [
         "<!doctype html>",
         f'<html lang="{safe(language)}"><head><meta charset="utf-8">',
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
-        f"<title>{safe(report.title)}</title><style>{STYLE}</style></head><body>",
+        f"<title>{safe(report.title)}</title><style>{STYLE}</style></head>",
+        '<body class="dense">' if dense else "<body>",
         *(line for place, key in enumerate(pages) for line in _section(report, by_key[key], first=place == 0)),
         *([f'<footer class="note">{safe(note)}</footer>'] if (note := review_note()) else []),
         "</body></html>",

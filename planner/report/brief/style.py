@@ -30,7 +30,10 @@ tr.sub td {{ font-style: italic; }}
 #large td {{ border: 0; padding: 0; text-align: left; }}
 #large td:nth-child(2) {{ font-size: 1.35rem; font-weight: bold; line-height: 1.2; color: {SLATE}; }}
 #large td:nth-child(3) {{ font-size: 0.85rem; }}
-#words .body {{ display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 0.75rem 1rem; }}
+#words .body {{ columns: 3 14rem; column-gap: 1rem; }}
+#words h2 {{ break-after: avoid; }}
+#words p {{ break-inside: avoid; }}
+#words .body > div + div {{ margin-top: 0.75rem; }}
 #charts .body {{ display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: 1rem;
   align-items: start; }}
 .chart > svg {{ display: block; width: 100%; height: auto; }}
@@ -54,11 +57,11 @@ tr.sub td {{ font-style: italic; }}
   .cards td:not(:first-child)::before {{ content: attr(data-label); display: block; font-size: 0.8rem;
     font-weight: normal; color: {SLATE}; line-height: 1.2; }}
 }}
-@page {{ size: A4; margin: 7mm 8mm; }}
+@page {{ size: A4; margin: 6mm 7mm; }}
 @media print {{
   * {{ print-color-adjust: exact; -webkit-print-color-adjust: exact; }}
   body {{ font-size: 8pt; line-height: 1.2; max-width: none; padding: 0; overflow-wrap: break-word; }}
-  section {{ margin: 0 0 1.4mm; }}
+  section {{ margin: 0 0 1.2mm; }}
   section p + p {{ margin-top: 0.3mm; }}
   h1 {{ font-size: 12pt; }}
   h2, figcaption, caption {{ font-size: 8.5pt; margin-bottom: 0.4mm; }}
@@ -67,14 +70,12 @@ tr.sub td {{ font-style: italic; }}
   td:first-child {{ min-width: 36mm; }}
   #head {{ display: flex; gap: 4mm; align-items: baseline; }}
   #verdict {{ padding: 0.8mm 2mm; }}
-  p.verdict {{ font-size: 10.5pt; }}
+  p.verdict {{ font-size: 10pt; }}
   #large tbody {{ gap: 2mm; }}
-  #large tr {{ padding: 0.5mm 1.5mm; }}
+  #large tr {{ padding: 0.3mm 1.5mm; }}
   #large td:nth-child(2) {{ font-size: 12pt; }}
   #options h2 {{ display: none; }}
-  #words .body {{ display: block; columns: 3; column-gap: 3mm; }}
-  #words h2 {{ break-after: avoid; }}
-  #words p {{ break-inside: avoid; }}
+  #words .body {{ columns: 3; column-gap: 3mm; }}
   #words .body > div + div {{ margin-top: 0.8mm; }}
   #charts, #charts .body {{ display: block; margin: 0; }}
   .chart {{ float: right; width: 32.3%; margin: 0 0 1.4mm 1.55%; }}
@@ -93,6 +94,8 @@ tr.sub td {{ font-style: italic; }}
   #cautions h2, #cautions .under {{ display: inline; font-size: 8pt; }}
   #cautions .body {{ columns: 3; column-gap: 3mm; }}
   #cautions .body p {{ margin-top: 0; }}
+  .dense #cautions .body p {{ display: inline; padding: 0; }}
+  .dense #cautions .body p::before {{ content: "\\25A0\\00A0"; }}
   figure, tr {{ break-inside: avoid; }}
 }}
 """

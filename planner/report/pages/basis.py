@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from planner.figures import figure
 from planner.money.functions import ratio, where
@@ -38,7 +39,7 @@ ASSUMPTIONS = (
     "sources.generator.fuel_price_growth_percent_per_year",
 )
 """What the answer depends on, by key; those that the scenario does not use are passed over."""
-_WIDTHS = (46.0, 15.0, 15.0, 15.0, 16.0, 18.0)
+_WIDTHS = (44.0, 14.0, 14.0, 13.0, 17.0, 23.0)
 
 
 def basis_page(study: Study, inputs: Inputs, sentences: Sequence[str]) -> Page:
@@ -57,7 +58,8 @@ def basis_page(study: Study, inputs: Inputs, sentences: Sequence[str]) -> Page:
     blocks.append(_basis(study, inputs))
     if study.scenario.priced:
         blocks += [_who_pays(study), _components(study)]
-    blocks += uncertainty_blocks(study, IN_WORKBOOK)
+    for block in uncertainty_blocks(study, IN_WORKBOOK):
+        blocks.append(replace(block, formula=while_unchanged(block.text)) if isinstance(block, Text) else block)
     if study.scenario.priced:
         blocks.append(_chart(study))
     name = text("page.basis")

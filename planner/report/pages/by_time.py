@@ -23,7 +23,7 @@ Pair = tuple[Array, Array]
 
 MONTHS = tuple(f"month.{number}" for number in range(1, 13))
 TOTAL = "total"
-LABEL_WIDTH, CHART_ROWS = 15.0, 24
+LABEL_WIDTH, CHART_ROWS, MOST_UPRIGHT = 15.0, 24, 12
 
 
 @dataclass(frozen=True)
@@ -100,7 +100,8 @@ def _page(key: str, under: str, tables: Iterator[Table], chart: Chart) -> Page:
     """Put the option ranked first and its chart on one sheet of paper; the others stand below them."""
     name, months, years = text(f"page.{key}"), next(tables), next(tables)
     blocks: tuple[Block, ...] = (months, years, chart, *tables)
-    return Page(key, name, name, under, blocks, (LABEL_WIDTH,), one_page=True, upright=True, printed=3)
+    upright = len(months.columns) <= MOST_UPRIGHT
+    return Page(key, name, name, under, blocks, (LABEL_WIDTH,), one_page=True, upright=upright, printed=3)
 
 
 def _heading(page: str, key: str, source: str) -> str:

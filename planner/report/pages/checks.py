@@ -18,8 +18,8 @@ from planner.water.route import RouteProfile, route_profile
 
 CHECKS, OTHERS, ROUTE = "checks", "checks.others", "checks.route"
 WIDTHS = {
-    "verdict": 12, "topic": 13, "compared": 23, "value": 12, "limit": 12, "margin": 14, "why": 30, "remedy": 34,
-    "source": 20,
+    "verdict": 12, "topic": 13, "compared": 23, "value": 12, "limit": 12, "margin": 14, "why": 29, "remedy": 32,
+    "source": 18,
 }  # fmt: skip
 _LINES = ("ground", "duty_line", "shut_off_line", "allowed_line")
 

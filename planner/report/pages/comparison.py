@@ -8,23 +8,19 @@ from math import nan
 from planner.answers.of_study import failed_of_first, study_verdicts
 from planner.figures import DAYS, figure, shown
 from planner.report.document import (
-    HEADER,
-    Axis,
     Block,
     Cell,
-    Chart,
     Column,
     Kind,
     Page,
     Report,
     Row,
-    Series,
-    Span,
     Table,
 )
 from planner.report.document import Text as Words
-from planner.report.pages.figure_cells import figure_cell, figure_column, figure_heading
+from planner.report.pages.figure_cells import figure_cell, figure_column
 from planner.report.pages.options import service_words
+from planner.report.pages.programme import exchanged, programme_currency, programme_page
 from planner.report.shown import NOTHING
 from planner.scenario.errors import InputError, Problem
 from planner.study.compare import OptionResult, Study
@@ -69,21 +65,16 @@ def comparison_report(studies: Sequence[Study], file: str) -> Report:
     Raises
     ------
     InputError
-        When there are fewer than two, or their currencies differ: no rate of exchange is known.
+        When there are fewer than two, or their currencies differ and no rate of exchange brings them to one.
     """
     if len(studies) < 2:
         raise InputError(file, [Problem("", text("compare.too_few"))])
     unpriced = [study.scenario.name for study in studies if not study.scenario.priced]
     if unpriced and len(unpriced) < len(studies):
         raise InputError(file, [Problem("currency", text("compare.some_unpriced", listed=", ".join(unpriced)))])
-    if len({study.scenario.currency for study in studies}) > 1:
-        listed = (
-            text("compare.in_currency", scenario=study.scenario.name, currency=study.scenario.currency)
-            for study in studies
-        )
-        raise InputError(file, [Problem("currency", text("compare.currencies", listed=", ".join(listed)))])
-    names = _names(studies)
-    return Report(" / ".join(names), (_side_page(studies, names), _options_page(studies, names)))
+    currency, names = programme_currency(studies, file), _names(studies)
+    pages = (page(studies, names, currency) for page in (programme_page, _side_page, _options_page))
+    return Report(" / ".join(names), tuple(pages))
 
 
 def _names(studies: Sequence[Study]) -> list[str]:
@@ -95,8 +86,8 @@ def _names(studies: Sequence[Study]) -> list[str]:
     ]
 
 
-def _side_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
-    currency, priced = studies[0].scenario.currency, studies[0].scenario.priced
+def _side_page(studies: Sequence[Study], names: Sequence[str], currency: str) -> Page:
+    priced = studies[0].scenario.priced
     technical = "" if priced else "_technical"
     blocks: list[Block] = []
     bases = [key for key in _BASES if priced or key in _TECHNICAL_BASES]
@@ -110,28 +101,15 @@ def _side_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
         Column("unit", text("compare.unit")),
         *(Column(place, name, SCENARIO_WIDTH) for place, name in zip(places, names, strict=True)),
     )
-    lines = [dict(_lines(study)) for study in studies]
+    lines = [dict(_lines(study, currency)) for study in studies]
     rows = []
     for key in lines[0]:
         label, unit = _label(f"{key}{technical}" if key == "first" else key, currency)
         cells = {place: line[key] for place, line in zip(places, lines, strict=True)}
         rows.append(Row(key, {"figure": Cell(label), "unit": Cell(unit), **cells}))
     table = Table("compare.side", columns, tuple(rows), freeze=2)
-    cost = "levelised_cost_per_m3" if priced else "array_kwp"
-    x, y = (Span(table.key, row, places[0], last_column=places[-1]) for row in (HEADER, cost))
-    chart = Chart(
-        "compare.cost",
-        "columns",
-        figure(cost).label,
-        text("compare.chart_alt", figure=figure(cost).label, scenarios=", ".join(names)),
-        (Series(figure(cost).label, x, y, "dark"),),
-        Axis(text("compare.cost_axis"), "text"),
-        Axis(figure_heading(cost, currency), "two", low=0),
-        rows=CHART_ROWS,
-    )
     under = text(f"compare.side_under{technical}", currency=currency)
-    return Page(table.key, text("compare.side"), text("compare.side_title"), under, (*blocks, table, chart),
-                one_page=True)  # fmt: skip
+    return Page(table.key, text("compare.side"), text("compare.side_title"), under, (*blocks, table))
 
 
 def _label(key: str, currency: str) -> tuple[str, str]:
@@ -142,8 +120,8 @@ def _label(key: str, currency: str) -> tuple[str, str]:
     return text(f"compare.{key}"), units.get(key, "")
 
 
-def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
-    """Give the cells of one scenario from top to bottom, by key."""
+def _lines(study: Study, currency: str) -> Iterator[tuple[str, Cell]]:
+    """Give the cells of one scenario from top to bottom, by key, sums of money in one currency."""
     scenario, option = study.scenario, study.ranked[0]
     priced = scenario.priced
 
@@ -151,7 +129,7 @@ def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
         return Cell(value or NOTHING, "wrap")
 
     def figures(*keys: str) -> Iterator[tuple[str, Cell]]:
-        return ((key, _figure_cell(option, key)) for key in keys)
+        return ((key, _figure_cell(study, option, key, currency)) for key in keys)
 
     def number(value: float | None, kind: Kind) -> Cell:
         return Cell(nan if value is None else float(value), kind, word=text("compare.no_people"))
@@ -174,12 +152,13 @@ def _lines(study: Study) -> Iterator[tuple[str, Cell]]:
         yield from figures(*_MONEY)
 
 
-def _figure_cell(option: OptionResult, key: str) -> Cell:
-    return figure_cell(key, float(figure(key).read(option)))
+def _figure_cell(study: Study, option: OptionResult, key: str, currency: str) -> Cell:
+    factor = exchanged(study, currency) if figure(key).is_money else 1.0
+    return figure_cell(key, factor * float(figure(key).read(option)))
 
 
-def _options_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
-    currency, priced = studies[0].scenario.currency, studies[0].scenario.priced
+def _options_page(studies: Sequence[Study], names: Sequence[str], currency: str) -> Page:
+    priced = studies[0].scenario.priced
     keys = shown(_OF_OPTIONS, priced=priced)
     columns = (
         Column("scenario", text("compare.scenario"), OPTION_WIDTH),
@@ -195,7 +174,7 @@ def _options_page(studies: Sequence[Study], names: Sequence[str]) -> Page:
                 "scenario": Cell(name, "wrap"),
                 "option": Cell(text("compare.incomplete", option=option.name) if incomplete else option.name),
                 "service": Cell(service_words(option)),
-                **{key: _figure_cell(option, key) for key in keys},
+                **{key: _figure_cell(study, option, key, currency) for key in keys},
             }
             rows.append(Row((place, option.name), cells, "best" if option.name == study.best else "plain"))
     table = Table("compare.all", columns, tuple(rows), freeze=1)

@@ -24,6 +24,8 @@ from planner.text import model_words, text
 
 PERCENTAGES = tuple(("costs", f"{group}_percent") for group in quantities.PERCENTAGES)
 BLOCK_END = "up_to_kwh_month"
+IN_USERS = (("finance", "exchange_rate"), ("finance", "usd_prices_since_2011"))
+"""Keys that change no result and that a page shows sums by."""
 WEATHER: tuple[tuple[str, str, Kind], ...] = (
     ("ghi_kwh_m2_day", "kWh/m2/day", "two"),
     ("ghi_lowest_year_kwh_m2_day", "kWh/m2/day", "two"),
@@ -182,9 +184,11 @@ def _from_form(row: InputRow) -> Operand:
 
 
 def _is_followed(entry: Field) -> bool:
-    """Whether every sum of money follows a number: see `Inputs.scenario_of`."""
+    """Whether every figure follows a number: see `Inputs.scenario_of`; what is asked of the service, none does."""
     path = entry.path[2:] if entry.in_override else entry.path
-    return entry.changes == "money" and path[-1] != BLOCK_END and not (path in PERCENTAGES and entry.value == 0)
+    money = entry.changes == "money" and path[0] != "service" and not str(path[-1]).startswith("co2")
+    money |= path in IN_USERS
+    return money and path[-1] != BLOCK_END and not (path in PERCENTAGES and entry.value == 0)
 
 
 def _row(row: InputRow, *, priced: bool) -> Row:

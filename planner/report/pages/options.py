@@ -61,7 +61,7 @@ def options_page(study: Study) -> Page:
         years=finance.analysis_period_years,
     )
     table = Table(OPTIONS, columns, rows, freeze=2)
-    return Page("options", text("page.options"), text("options.title"), under, (table, years), printed=1, most_pages=2)
+    return Page("options", text("page.options"), text("options.title"), under, (table, years), printed=1)
 
 
 def _parts(study: Study) -> Iterator[Iterator[Row | Section]]:

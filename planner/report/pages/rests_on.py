@@ -11,7 +11,7 @@ from planner.report.pages.inputs import plain_kind
 from planner.report.shown import NOTHING
 from planner.study.compare import Study
 from planner.study.rests_on import Effect, Pair
-from planner.study.switching_values import SwitchingValue, Turn
+from planner.study.switching_values import SwitchingValue, Turn, Varied
 from planner.text import model_words, number, text
 
 RESTS_ON, SWITCHING = "rests_on", "uncertainty"
@@ -55,27 +55,23 @@ def switching_table(study: Study) -> Table:
 
 def _switching_row(found: SwitchingValue) -> Row:
     varied = found.varied
-    value, low, high = map(_significant, (varied.base, varied.values[0], varied.values[-1]))
+    value, low, high = map(varied.rounded, (varied.base, varied.values[0], varied.values[-1]))
     cells = {
         "input": Cell(varied.label, "wrap"),
         "base": Cell(value, plain_kind(value)),
         "unit": Cell(varied.unit),
         "tried": Cell(text("uncertainty.range", low=low, high=high)),
-        "below": Cell(_turn_words(found.below), "wrap"),
-        "above": Cell(_turn_words(found.above), "wrap"),
+        "below": Cell(_turn_words(varied, found.below), "wrap"),
+        "above": Cell(_turn_words(varied, found.above), "wrap"),
     }
     return Row(varied.name, cells)
 
 
-def _turn_words(turn: Turn | None) -> str:
+def _turn_words(varied: Varied, turn: Turn | None) -> str:
     if turn is None:
         return text("uncertainty.no_turn")
     key = "first_there" if turn.meets else "nearest_there"
-    return text(f"uncertainty.{key}", value=_significant(turn.value), option=turn.first)
-
-
-def _significant(value: float) -> float:
-    return float(f"{value:.3g}")
+    return text(f"uncertainty.{key}", value=varied.rounded(turn.value), option=turn.first)
 
 
 def rests_on_table(study: Study, columns: Sequence[str]) -> Table:

@@ -7,8 +7,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from planner.answers.decision import OptionRow
-from planner.answers.next_step import next_step_sentences
-from planner.answers.uncertainty import call_sentences
+from planner.answers.uncertainty import switching_sentences
 from planner.figures import figure, figures_of
 from planner.report.document import Block, Cell, Column, Kind, Row, Table, Text
 from planner.report.pages.head import PARTS, RUNS
@@ -84,9 +83,9 @@ def options_blocks(material: Material) -> Iterator[Block]:
     )
     columns = tuple(Column(key, heading) for key, heading in compared.headings.items())
     yield Table("proposal.options", columns, rows)
-    study = material.study
-    said = [*sentences(study), *material.decision.turns, *call_sentences(study), *next_step_sentences(study)]
-    yield from (Text(sentence) for sentence in dict.fromkeys(said))
+    among_risks = switching_sentences(material.study)
+    said = dict.fromkeys([*sentences(material.study), *material.decision.turns])
+    yield from (Text(sentence) for sentence in said if sentence not in among_risks)
     yield from asked("other_ways")
 
 

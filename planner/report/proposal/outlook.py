@@ -61,10 +61,11 @@ def risk_blocks(material: Material) -> Iterator[Block]:
         yield _checks(found)
     else:
         yield Text(text("proposal.no_check_warns"))
-    said = [*switching_sentences(material.study), *worst_year_sentences(material.study)]
+    turns = (*switching_sentences(material.study), *worst_year_sentences(material.study))
+    said = [sentence for sentence in turns if sentence not in material.decision.days]
     if said:
         yield Heading(text("proposal.risks.turns"))
-        yield from (Text(sentence, "item") for sentence in dict.fromkeys(said))
+        yield from (Text(sentence, "item") for sentence in said)
     if material.study.effects:
         table = rests_on_table(material.study, IN_WORKBOOK)
         yield from [table] if table.rows else []

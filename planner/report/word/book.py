@@ -33,7 +33,7 @@ from planner.report.word.styles import (
 )
 from planner.report.word.tables import table_element
 from planner.report.word.words import clean
-from planner.text import language_in_use, review_note, text
+from planner.text import language_in_use, text
 
 _STYLES: dict[TextStyle, str] = {
     "paragraph": "Normal", "verdict": VERDICT, "note": NOTE, "item": "List Bullet", "open": OPEN,
@@ -95,8 +95,6 @@ def word_bytes(report: Report, frame: Frame) -> bytes:
     if front.under:
         document.add_paragraph(clean(front.under), style="Subtitle")
     _blocks(document, front.blocks)
-    if note := review_note():
-        document.add_paragraph(clean(note), style=NOTE)
     _contents(document, chapters)
     for number, page in enumerate(chapters, start=1):
         _chapter(document, page, number)

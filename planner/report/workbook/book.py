@@ -93,7 +93,7 @@ def _printing(sheet: Sheet, page: Page, layout: list[Placed]) -> Printing:
     rows = [placed.row + rows_of(placed.item) - 1 for placed in layout if placed.block < count]
     charts = [block for block in page.blocks[:count] if isinstance(block, Chart) and block.series]
     end = max([sheet.last_column, *(_columns(chart, sheet)[1] for chart in charts)])
-    return Printing(max(rows) if count else None, end, 1 if page.one_page else page.most_pages, page.upright)
+    return Printing(max(rows) if count else None, end, page.one_page, page.upright)
 
 
 def _write(book: Any, sheet: Sheet, page: Page, layout: list[Placed], addresses: Addresses) -> None:

@@ -33,7 +33,8 @@ def book_chart(book: Any, chart: Chart, addresses: Addresses) -> Any:
         made.set_x_axis({**places, "label_position": "low"})
         made.set_y_axis(values)
     made.show_blanks_as("gap")
-    return style_chart(made, chart.title, "bottom" if len(chart.series) > 1 else "none")
+    beside = "right" if chart.kind == "stacked bars" else "bottom"
+    return style_chart(made, chart.title, beside if len(chart.series) > 1 else "none")
 
 
 def _series(chart: Chart, series: Series, addresses: Addresses) -> dict[str, Any]:

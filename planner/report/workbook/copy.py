@@ -44,10 +44,18 @@ def add_copy(book: Any, sheet: str, name: str, followed: Sequence[str]) -> str:
             elif hasattr(cell, "number"):
                 copy.write_number(row, column, cell.number)
     area = f"$A$1:{xl_rowcol_to_cell(last_row + 1, last_column, row_abs=True, col_abs=True)}"
-    different = f"SUMPRODUCT(1-EXACT({quoted}!{area},{quoted_copy}!{area}))"
+    one, other = f"{quoted}!{area}", f"{quoted_copy}!{area}"
+    # An empty cell equals 0 and the empty text.
+    different = f"SUMPRODUCT(1*((({one}<>{other})+(ISBLANK({one})<>ISBLANK({other})))>0))"
     for place, address in enumerate(followed):
         here = address.rpartition("!")[2]
-        copy.write_formula(place, COUNT_COLUMN + 1, f"=IF(EXACT({quoted}!{here},{here}),0,1)", None, 0)
+        copy.write_formula(
+            place,
+            COUNT_COLUMN + 1,
+            f"=IF(AND({quoted}!{here}={here},ISBLANK({quoted}!{here})=ISBLANK({here})),0,1)",
+            None,
+            0,
+        )
     if followed:
         last = xl_rowcol_to_cell(len(followed) - 1, COUNT_COLUMN + 1, row_abs=True, col_abs=True)
         first = xl_rowcol_to_cell(0, COUNT_COLUMN + 1, row_abs=True, col_abs=True)

@@ -87,7 +87,8 @@ def last_column(page: Page) -> int:
     """Last column of what is printed of a page's tables, over which texts and headings reach; at least the second."""
     printed = page.blocks[: page.printed or None]
     widths = (sum(column.printed for column in block.columns) for block in printed if isinstance(block, Table))
-    return max((max(width - 1, 1) for width in widths), default=7)
+    found = [max(width - 1, 1) for width in widths]
+    return max(*found, len(page.widths) - 1, 1) if found else 7
 
 
 def rows_of(item: Item) -> int:

@@ -21,18 +21,21 @@ from planner.report.style import (
     total_width,
 )
 from planner.text import option_label
+from planner.text import text as sentence
 
 LONGEST_TEXT = 32_000
 """A cell holds 32,767 characters; longer texts are cut, visibly."""
 LINE_POINTS, ROW_PIXELS, TALLEST_POINTS = 12.75, 17, 400
 TITLE_POINTS, HEADING_POINTS, TILE_POINTS = 24, 18, 30
 WIDEST_CHART_PIXELS = 1100
-LEAST_CHART_ROWS = 8
+LEAST_CHART_ROWS = 10
 """A chart at the foot of a single page is made so low, where it must, and not printed where it would be lower."""
 PAPER_POINTS, MARGIN_POINTS, MARGIN_ENDS_POINTS = (595.3, 841.9), 57.6, 86.4
 """A4, and what the margins left and right, above and below take of it."""
 LEAST_SCALE = 0.8
 """At which letters of 10 points are printed with 8."""
+END_OF_PAGE = 0.95
+"""Part of a page that rows fill, as none is divided."""
 NOWHERE = 300
 """A column in which nothing stands: a sheet whose print area is there prints nothing."""
 BOLD_WIDTH = 1.1
@@ -70,11 +73,11 @@ class _PlacedChart:
 
 @dataclass(frozen=True)
 class Printing:
-    """What of a sheet is printed: up to a row and a column (None: nothing of it), on how many pages (0: any)."""
+    """What of a sheet is printed: up to a row and a column (None: nothing of it), and on what paper."""
 
     last_row: int | None
     last_column: int
-    pages: int
+    one_page: bool
     upright: bool
 
 
@@ -198,7 +201,7 @@ class Sheet:
             self.sheet.set_row(row, points)
         for placed in self._charts:
             rows = placed.rows
-            if printing.pages == 1 and placed.row + placed.rows == printing.last_row:
+            if printing.one_page and placed.row + placed.rows == printing.last_row:
                 rows = _rows_left(placed, heights, widths[: printing.last_column + 1], upright=printing.upright)
                 shown = placed.row + rows if rows >= LEAST_CHART_ROWS else placed.row - 1
                 printing = replace(printing, last_row=shown)
@@ -207,7 +210,11 @@ class Sheet:
             placed.chart.set_size({"width": min(pixels, WIDEST_CHART_PIXELS) - 6, "height": height})
             place = {"x_offset": 3, "y_offset": 2, "object_position": 2, "description": placed.alt_text}
             self.sheet.insert_chart(placed.row, placed.column, placed.chart, place)
-        self._print(footer, printing)
+        pages = 1
+        if not printing.one_page and printing.last_row is not None:
+            high = sum(heights.get(row, LINE_POINTS) for row in range(printing.last_row + 1))
+            pages = _fewest_pages(high, widths[: printing.last_column + 1], upright=printing.upright)
+        self._print(footer, printing, pages)
 
     def _heights(self, widths: list[float]) -> dict[int, float]:
         """Write what reaches over several columns, and give the heights of all rows that need one [points]."""
@@ -271,20 +278,22 @@ class Sheet:
         elif value is not None:
             self.sheet.write_number(row, first, value, form)
 
-    def _print(self, footer: str, printing: Printing) -> None:
+    def _print(self, footer: str, printing: Printing, pages: int) -> None:
         sheet = self.sheet
         sheet.hide_gridlines(2)
         if not printing.upright:
             sheet.set_landscape()
         sheet.set_paper(9)
         sheet.set_margins(left=0.4, right=0.4, top=0.5, bottom=0.6)
-        sheet.fit_to_pages(1, printing.pages)
+        sheet.fit_to_pages(1, pages)
         if printing.last_row is None:
             leave_unprinted(sheet)
         else:
             sheet.print_area(0, 0, printing.last_row, printing.last_column)
         letters = f'&"{FONT},Regular"&9'
-        sheet.set_footer(f"&L{letters}{footer}&C{letters}&A&R{letters}Page &P of &N")
+        sheet.set_footer(
+            f"&L{letters}{footer}&C{letters}&A&R{letters}{sentence('proposal.page', page='&P', pages='&N')}"
+        )
 
     def _width(self, column: int) -> float:
         return self._fixed.get(column, min(max(self._widths.get(column, 8.0), 6.0), 60.0))
@@ -299,10 +308,21 @@ def leave_unprinted(sheet: Any) -> None:
     sheet.print_area(0, NOWHERE, 0, NOWHERE)
 
 
-def _rows_left(placed: _PlacedChart, heights: dict[int, float], widths: list[float], *, upright: bool) -> int:
-    """Rows that a chart at the foot of a single page may take, so that the page is not printed smaller than it may."""
+def _paper(widths: list[float], *, upright: bool) -> tuple[float, float]:
+    """Scale at which columns fill the paper, never above 1, and height of the paper between the margins [points]."""
     across, down = PAPER_POINTS if upright else PAPER_POINTS[::-1]
     wide = sum(map(column_pixels, widths)) * 0.75
-    scale = max(LEAST_SCALE, min((across - MARGIN_POINTS) / wide, 1.0))
+    return min((across - MARGIN_POINTS) / wide, 1.0), down - MARGIN_ENDS_POINTS
+
+
+def _rows_left(placed: _PlacedChart, heights: dict[int, float], widths: list[float], *, upright: bool) -> int:
+    """Rows that a chart at the foot of a single page may take, so that the page is not printed smaller than it may."""
+    scale, down = _paper(widths, upright=upright)
     above = sum(heights.get(row, LINE_POINTS) for row in range(placed.row))
-    return min(placed.rows, int(((down - MARGIN_ENDS_POINTS) / scale - above) / LINE_POINTS))
+    return min(placed.rows, int((down / max(scale, LEAST_SCALE) - above) / LINE_POINTS))
+
+
+def _fewest_pages(high: float, widths: list[float], *, upright: bool) -> int:
+    """Pages for rows of some height together, no smaller than they may be printed; some room is lost at their ends."""
+    scale, down = _paper(widths, upright=upright)
+    return math.ceil(high * min(scale, LEAST_SCALE) / (END_OF_PAGE * down))

@@ -6,8 +6,7 @@ from collections.abc import Sequence
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy import stats
-from scipy.stats import qmc
+from scipy.special import ndtr, ndtri
 
 from planner.scenario.errors import InputError, Problem
 from planner.scenario.sweep import (
@@ -45,17 +44,30 @@ def draw(random: RandomSweep, seed: int) -> Array:
 
     Notes
     -----
-    Latin hypercube sampling (McKay, Beckman and Conover 1979) by scipy; correlations by Iman and Conover 1982, which
+    Latin hypercube sampling (McKay, Beckman and Conover 1979); correlations by Iman and Conover 1982, which
     reorders each input's draws and so leaves each distribution as it is.
     """
     generator = np.random.default_rng(random.seed if random.seed is not None else seed)
-    shares = qmc.LatinHypercube(d=len(random.inputs), rng=generator).random(random.draws)
+    shares = latin_hypercube(random.draws, len(random.inputs), generator)
     if random.correlations:
         wanted = correlation_matrix([given.key for given in random.inputs], random.correlations)
         shares = correlated(shares, wanted, generator)
     return np.column_stack(
         [_drawn(given, shares[:, place], place) for place, given in enumerate(random.inputs)]
     )  # fmt: skip
+
+
+def latin_hypercube(draws: int, inputs: int, generator: np.random.Generator) -> Array:
+    """Draw shares from 0 to 1, (draws, inputs): each input has one in each of as many equal ranges as there are draws.
+
+    As `scipy.stats.qmc.LatinHypercube` draws them; to import that takes longer than a study.
+    """
+    (generator,) = generator.spawn(1)
+    within = generator.uniform(size=(draws, inputs))
+    ranges = np.tile(np.arange(1, draws + 1), (inputs, 1))
+    for row in ranges:
+        generator.shuffle(row)
+    return np.asarray((ranges.T - within) / draws)
 
 
 def quantile(given: RandomInput, share: Array | float) -> Array:
@@ -83,14 +95,18 @@ def quantile(given: RandomInput, share: Array | float) -> Array:
         return np.asarray(given.low + (given.high - given.low) * shares)
     if isinstance(given, Triangular):
         width = given.high - given.low
-        law = stats.triang((given.mode - given.low) / width, loc=given.low, scale=width)
-        return np.asarray(law.ppf(shares))
-    law = _bell(given)
-    low = 0.0 if given.low is None else float(law.cdf(given.low))
-    high = 1.0 if given.high is None else float(law.cdf(given.high))
+        peak = (given.mode - given.low) / width
+        rising, falling = np.sqrt(peak * shares), 1 - np.sqrt((1 - peak) * (1 - shares))
+        return np.asarray(given.low + width * np.where(shares < peak, rising, falling))
+    low = 0.0 if given.low is None else float(ndtr(_score(given, given.low)))
+    high = 1.0 if given.high is None else float(ndtr(_score(given, given.high)))
     if high - low < 1e-6:
         raise ValueError("low and high leave nothing of the distribution")
-    return np.asarray(law.ppf(low + (high - low) * shares))
+    scores = ndtri(low + (high - low) * shares)
+    if isinstance(given, Normal):
+        return np.asarray(given.mean + given.standard_deviation * scores)
+    middle, spread = _of_logarithm(given)
+    return np.asarray(np.exp(middle + spread * scores))
 
 
 def _drawn(given: RandomInput, shares: Array, place: int) -> Array:
@@ -100,11 +116,18 @@ def _drawn(given: RandomInput, shares: Array, place: int) -> Array:
         raise InputError("", [Problem(f"sweep.random.inputs[{place + 1}]", str(error))]) from error
 
 
-def _bell(given: Normal | LogNormal) -> stats.rv_frozen:
+def _score(given: Normal | LogNormal, value: float) -> float:
+    """By how many standard deviations a value lies above the middle of its distribution."""
     if isinstance(given, Normal):
-        return stats.norm(given.mean, given.standard_deviation)
+        return (value - given.mean) / given.standard_deviation
+    middle, spread = _of_logarithm(given)
+    return float((np.log(value) - middle) / spread) if value > 0 else -np.inf
+
+
+def _of_logarithm(given: LogNormal) -> tuple[float, float]:
+    """Mean and standard deviation of the logarithm."""
     variance = np.log1p((given.standard_deviation / given.mean) ** 2)
-    return stats.lognorm(np.sqrt(variance), scale=given.mean * np.exp(-variance / 2))
+    return float(np.log(given.mean) - variance / 2), float(np.sqrt(variance))
 
 
 def _last_weighed(weights: Array) -> int:
@@ -159,7 +182,7 @@ def correlated(shares: Array, rank_correlation: Array, generator: np.random.Gene
     are given the Pearson correlation 2 sin(pi r / 6) that belongs to a rank correlation r of normal variables.
     """
     draws, inputs = shares.shape
-    scores = stats.norm.ppf(np.arange(1, draws + 1) / (draws + 1))
+    scores = ndtri(np.arange(1, draws + 1) / (draws + 1))
     mixed = np.column_stack([generator.permutation(scores) for _ in range(inputs)])
     have = np.linalg.cholesky(np.corrcoef(mixed, rowvar=False))
     want = np.linalg.cholesky(_of_scores(rank_correlation))

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
-from scipy.stats import rankdata
 
 from planner.text import text
 
@@ -151,12 +150,18 @@ def rank_correlations(inputs: Array, result: Array) -> Array:
         NaN where an input or the result does not vary.
     """
     known = np.isfinite(result)
-    ranks = np.column_stack([rankdata(column) for column in (*inputs[known].T, result[known])])
+    ranks = np.column_stack([_ranks(column) for column in (*inputs[known].T, result[known])])
     centred = ranks - ranks.mean(axis=0)
     spread = np.sqrt((centred**2).sum(axis=0))
     product = centred[:, :-1].T @ centred[:, -1]
     scale = spread[:-1] * spread[-1]
     return np.asarray(np.divide(product, scale, out=np.full(product.shape, np.nan), where=scale > 0))
+
+
+def _ranks(values: Array) -> Array:
+    """Rank of each value (cases,) from 1; equal ones share the mean of theirs."""
+    _, place, count = np.unique(values, return_inverse=True, return_counts=True)
+    return np.asarray((np.cumsum(count) - (count - 1) / 2)[place])
 
 
 def tornado(base: float, low: ArrayLike, high: ArrayLike) -> tuple[Swing, ...]:

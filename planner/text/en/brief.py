@@ -40,7 +40,7 @@ SENTENCES: dict[str, str] = {
     ),
     "brief.tank_axis": "m3",
     "brief.tank_days": "days from {day} {month} of year {year}",
-    "brief.tank_level": "in the tank",
-    "brief.tank_full": "tank full",
+    "brief.tank_level": "level",
+    "brief.tank_full": "full",
     "brief.tank_missing": "missing on the day",
 }

@@ -24,6 +24,10 @@ SENTENCES: dict[str, str] = {
     "decision.estimated_weather": (
         "Sun and temperature are an estimate for the place: measure or fetch them before money is committed."
     ),
+    "decision.starter": (
+        "{count} values still are the invented ones of the starter scenario: put those of the site in their place "
+        "before the figures are used."
+    ),
     "decision.unpriced": "The sums are incomplete, as no price was entered for: {names}.",
     # the three large numbers
     "decision.to_build": "To build it",

@@ -197,6 +197,13 @@ SENTENCES: dict[str, str] = {
     "sweep.demand_met": "Demand met (%)",
     "sweep.weather_chart": "Demand met and irradiation of the year",
     "sweep.weather_alt": "Demand met against the irradiation of each year, one mark a year and option: {options}.",
+    "compare.programme": "Programme",
+    "compare.option": "Least cost, or nearest",
+    "compare.option_technical": "First that meets the target, or nearest",
+    "compare.meets": "Meets target",
+    "compare.grant_per_person": "Grant per person ({currency}/person)",
+    "compare.all_sites": "All {count} sites (worst year: the worst of them)",
+    "compare.rate": "{scenario}: prices in {own}, at {rate:,.10g} {own} for 1 {currency}.",
     "compare.side": "Side by side",
     "compare.side_title": "Scenarios side by side",
     "compare.side_under": (
@@ -238,7 +245,8 @@ SENTENCES: dict[str, str] = {
     "compare.incomplete": "{option}, cost incomplete",
     "compare.too_few": "a comparison needs at least two scenarios that run",
     "compare.currencies": (
-        "scenarios in different currencies cannot be compared ({listed}); give all prices in one currency"
+        "scenarios in different currencies cannot be compared ({listed}); give all prices in one currency, or in each "
+        "scenario of another one finance.programme_currency, the same in all, and finance.exchange_rate"
     ),
     "compare.some_unpriced": (
         "scenarios with prices and without cannot be compared; no currency is named in: {listed}"

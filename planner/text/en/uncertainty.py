@@ -29,7 +29,7 @@ SENTENCES: dict[str, str] = {
         "{days:.0f}; water missing, mean of all days, {litres:,.0f} L a day."
     ),
     "uncertainty.worst_year_full": "Worst year in ten with {option}: no water is missing.",
-    "uncertainty.few_years": "With {years} years counted, the worst year in ten lies near the worst of them.",
+    "uncertainty.few_years": "The worst year in ten lies near the worst of the years counted ({years}).",
     # ---- what would turn the answer
     "uncertainty.input.tariff": "Grid tariff",
     "uncertainty.input.fuel_price": "Fuel price",
@@ -69,8 +69,9 @@ SENTENCES: dict[str, str] = {
         "These values hold for the works as they would be built, every size as chosen today; sizes chosen anew for "
         "another value may turn elsewhere."
     ),
-    "uncertainty.years_run": (
-        "What touches water and energy was tried in {run} of the {years} years, and carried over to the others."
+    "uncertainty.works_held_in_years": (
+        "These values hold for the works as they would be built, every size as chosen today, and come from {run} of "
+        "the {years} years; sizes chosen anew for another value may turn elsewhere."
     ),
     # ---- the table
     "uncertainty.heading": "What would turn the answer (works as they would be built)",

@@ -5,7 +5,7 @@ line from breaking there.
 """
 
 from planner.text.fr import figures, model_names, model_parts, model_sources
-from planner.text.gathered import gathered
+from planner.text.gathered import gathered, hold_currency
 from planner.text.numbers import NARROW_NO_BREAK, NO_BREAK
 
 __all__ = ["FIGURES", "MODEL_WORDS", "REVIEWED", "SENTENCES"]
@@ -21,6 +21,7 @@ def is_one(number: float) -> bool:
 
 def typeset(sentence: str) -> str:
     """Put spaces that keep the line from breaking where French has them."""
+    sentence = hold_currency(sentence)
     for sign in ";!?":
         sentence = sentence.replace(f" {sign}", f"{NARROW_NO_BREAK}{sign}")
     for sign in (":", "%", "»"):

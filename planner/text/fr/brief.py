@@ -39,7 +39,7 @@ SENTENCES: dict[str, str] = {
     ),
     "brief.tank_axis": "m3",
     "brief.tank_days": "jours depuis le {day} {month} de l'année {year}",
-    "brief.tank_level": "dans le réservoir",
-    "brief.tank_full": "réservoir plein",
+    "brief.tank_level": "niveau",
+    "brief.tank_full": "plein",
     "brief.tank_missing": "manque ce jour",
 }

@@ -156,4 +156,5 @@ SENTENCES: dict[str, str] = {
     "check.drop_cable_drop.what": "chute de tension dans le câble de descente",
     "check.drop_cable_ampacity.what": "courant admissible du câble de descente",
     "check.drop_cable_length.what": "longueur du câble de descente",
+    "check.largest_flow.what": "plus grand débit face au débit nominal",
 }

@@ -123,4 +123,12 @@ SENTENCES: dict[str, str] = {
     "check.ac_window.remedy": (
         "un transformateur, choisi et posé par un électricien agréé, ou une pompe pour cette tension"
     ),
+    "check.largest_flow.compared": (
+        "Plus grand débit de la plaque, face à {times:g} fois le débit nominal de {rated:g} m3/h"
+    ),
+    "check.largest_flow.why": (
+        "Un plus grand débit bien au-dessus du débit nominal laisse penser à une virgule mal placée."
+    ),
+    "check.largest_flow.remedy": "relire les deux débits sur la plaque",
+    "check.largest_flow.source": "la plaque signalétique de la pompe ; la part est une pratique courante, sans source",
 }

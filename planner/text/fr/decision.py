@@ -32,8 +32,8 @@ SENTENCES: dict[str, str] = {
     ),
     "decision.unpriced": "Sommes incomplètes, aucun prix n'étant indiqué pour : {names}.",
     # the three large numbers
-    "decision.to_build": "À construire",
-    "decision.to_build_at_least": "À construire, au moins",
+    "decision.to_build": "Pour construire",
+    "decision.to_build_at_least": "Pour construire, au moins",
     "decision.to_build_note": "avant toute subvention",
     "decision.to_build_note_grant": "dont {own} restent à payer après subvention et prêt",
     "decision.to_build_note_people": "{per_person} par personne",
@@ -60,15 +60,6 @@ SENTENCES: dict[str, str] = {
     "decision.value_array_and_tank": "{kwp:,.2f} kWc + {tank:,.1f} m3",
     "decision.value_tank": "{tank:,.1f} m3",
     # days without water
-    "decision.days": (
-        "Avec {option}, il manque plus d'un dixième de l'eau du jour {days:.1f jour|jours} par an, au plus "
-        "{longest:.0f jour|jours} de suite ; mois le plus défavorable : {month}, où vient {percent:.1f} % de l'eau "
-        "demandée."
-    ),
-    "decision.days_never": (
-        "Avec {option}, aucun jour en {years} ans ne manque de plus d'un dixième de son eau ; mois le plus défavorable "
-        ": {month}, où vient {percent:.1f} % de l'eau demandée."
-    ),
     # what users pay
     "decision.pay_unpriced": (
         "Ce que doivent payer les usagers dépasse ce que disent ces chiffres, aucun prix n'étant indiqué pour : "
@@ -96,6 +87,54 @@ SENTENCES: dict[str, str] = {
     "decision.weather_file": "Météo : relevé horaire « {file!s} ».",
     "decision.version": "Calculé par planner {version!s}, graine {seed}.",
     # headings of the table of options beside those that other tables have
-    "short.meets_target": "Objectif atteint",
-    "short.tariff_operation_and_renewals": ("Prix de l'eau pour exploitation et remplacements{incomplete} ({unit})"),
+    "short.meets_target": "But atteint",
+    "short.tariff_operation_and_renewals": "Prix de l'eau, hors investissement{incomplete} ({unit})",
+    "decision.changed": (
+        "! Des prix ou des taux ont été modifiés depuis le calcul : des options qui atteignent l'objectif, aux tailles "
+        "du calcul, {option} coûte maintenant le moins. Refaire le calcul avant de s'en servir."
+    ),
+    "decision.run_again": (
+        "! Refaire le calcul : une donnée que ces chiffres ne suivent pas a été modifiée (la feuille « Données » dit "
+        "laquelle ; ce sont ceux du calcul)."
+    ),
+    "decision.overpaid": (
+        "! Subvention et prêt dépassent ensemble 100 pour cent du coût d'investissement : les corriger avant de s'en "
+        "servir."
+    ),
+    "decision.given_way": (
+        "Les chiffres ci-dessous suivent les prix modifiés ; ce que le calcul disait des vérifications, des conditions "
+        "et du deuxième choix est retiré, car seul un nouveau calcul peut le dire."
+    ),
+    "decision.days_heading": "Jours sans eau, et ce que paient les usagers",
+    "decision.days_heading_technical": "Jours sans eau",
+    "decision.turns_heading": "Ce qui la changerait",
+    "decision.who_heading": "Qui, quand, d'après quoi",
+    "decision.large_unit": "{label} ({unit})",
+    "decision.cautions": (
+        "Lire les mises en garde de la feuille « Méthode et mises en garde » avant d'acheter, d'ouvrir ou de boire "
+        "quoi que ce soit ; la réglementation locale et les règles de l'art priment."
+    ),
+    "decision.printing": (
+        "Le jeu imprimé contient ce que d'autres lisent. Pour imprimer une autre feuille, ou plus d'une feuille, "
+        "effacer sa zone d'impression ou imprimer une sélection."
+    ),
+    "checks.names_not_given": "Non indiqué, donc non vérifié : {names}.",
+    "checks.names_passed": "Conforme : {names}.",
+    "page.basis": "Ce sur quoi elle repose",
+    "inputs.since": "Depuis le calcul",
+    "inputs.since_count": "Nombre",
+    "inputs.since_form": "Modifié sur le formulaire en plus de ce que suivent les valeurs ici",
+    "inputs.since_again": "Modifié en tout que les chiffres ne suivent pas",
+    "inputs.since_followed": "Modifié et suivi par toutes les sommes d'argent",
+    "inputs.since_state": (
+        "État : 0 comme calculé, 1 les chiffres suivent, 2 à refaire, 3 subvention et prêt au-dessus de 100 %"
+    ),
+    "inputs.since_state_technical": "État : 0 comme calculé, 2 à refaire",
+    "inputs.again": "! calcul à refaire",
+    "inputs.followed": "modifié, suivi",
+    "page.form_of_run": "Formulaire du calcul",
+    "decision.starter": (
+        "{count} valeurs sont encore celles, inventées, du scénario de départ : mettre celles du site à leur place "
+        "avant de se servir des chiffres."
+    ),
 }

@@ -60,4 +60,8 @@ SENTENCES: dict[str, str] = {
     "sweep_reason.worker_lost": "abandonné : son processus a été perdu {times} fois (mémoire insuffisante ?)",
     "sweep_reason.not_done": "abandonné : {status} sur la grappe de calcul",
     "sweep_reason.not_done_error": "abandonné : {status} sur la grappe de calcul ({error})",
+    "worth_input.target": "objectif",
+    "worth_input.the_target": "l'objectif",
+    "worth_input.unit_of_demand": "% des besoins",
+    "worth_input.step_anew": "ouvrages choisis de nouveau",
 }

@@ -69,12 +69,12 @@ SENTENCES: dict[str, str] = {
     "proposal.users.people": "{count} personnes",
     "proposal.users.animals": "{count} têtes",
     "proposal.demand_grows": (
-        "Les ouvrages sont dimensionnés pour des besoins de {first} m3 par jour la première année et de {last} m3 par "
-        "jour l'année {years}, en moyenne de l'année."
+        "L'étude compte sur des besoins de {first} m3 par jour la première année et de {last} m3 par jour l'année "
+        "{years}, en moyenne de l'année."
     ),
     "proposal.demand_level": (
-        "Les ouvrages sont dimensionnés pour des besoins de {first} m3 par jour, en moyenne de l'année, qui restent "
-        "les mêmes pendant {years} ans."
+        "L'étude compte sur des besoins de {first} m3 par jour, en moyenne de l'année, qui restent les mêmes pendant "
+        "{years} ans."
     ),
     "proposal.target": (
         "Demandé à l'alimentation : au moins {percent} % de cette eau, toutes les {years} années ensemble."
@@ -88,8 +88,6 @@ SENTENCES: dict[str, str] = {
     ),
     # ---- source
     "proposal.borehole": "Le forage",
-    "proposal.given": "indiqué",
-    "proposal.not_given": "non indiqué : calculé ou supposé",
     "proposal.permits": "Permis et terrains",
     "proposal.daily_limit": (
         "L'étude ne prélève pas plus de {limit} m3 par jour : elle compte cela comme ce que permis ou essai autorisent."
@@ -229,4 +227,16 @@ SENTENCES: dict[str, str] = {
         "convenu partout où c'est possible."
     ),
     "proposal.weather": "Soleil et température : {source}.",
+    "proposal.basis.given": "indiqué",
+    "proposal.basis.worked_out": "calculé",
+    "proposal.basis.assumed": "supposé",
+    "proposal.ranges_source": (
+        "Fourchettes : IRC WASHCost, repères de coûts, 2012, de seconde main, pour réseaux alimentés par forage "
+        "motorisé, ramenées de dollars américains de 2011 aux prix de cette étude."
+    ),
+    "proposal.ranges_source_2011": (
+        "Fourchettes : IRC WASHCost, repères de coûts, 2012, de seconde main, pour réseaux alimentés par forage "
+        "motorisé, en dollars américains de 2011 tels que publiés : aux prix d'aujourd'hui elles seraient plus élevées."
+    ),
+    "proposal.risks.turns": "Ce qui changerait la réponse",
 }

@@ -96,8 +96,8 @@ SENTENCES: dict[str, str] = {
     ),
     # options and budget
     "proposal.open.other_ways": (
-        "À compléter : autres voies examinées [pompe à main, source captée, pluie, extension d'un réseau] et pourquoi "
-        "elles sont écartées"
+        "À compléter : autres voies examinées, et pourquoi elles sont écartées [pompe à main, source captée, pluie, "
+        "extension d'un réseau]"
     ),
     "proposal.open.percentages": (
         "À compléter : ne sont pas indiqués : {names} [rien n'est compté ; le dire là où les prix les comprennent]"
@@ -203,8 +203,7 @@ SENTENCES: dict[str, str] = {
     ),
     # annexes
     "proposal.open.checks": (
-        "À compléter : vérifications du site qui n'ont pu être faites faute d'un chiffre, {count} en tout : {names} "
-        "[plaque, fiche technique, mesure]"
+        "À compléter, {topic} : ne sont pas vérifiés faute d'un chiffre : {names} [plaque, fiche technique, mesure]"
     ),
     "proposal.open.papers": (
         "À compléter : documents à joindre [relevé de l'essai, feuille du laboratoire, devis, permis, carte, "

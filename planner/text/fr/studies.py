@@ -56,14 +56,6 @@ SENTENCES: dict[str, str] = {
     "size.service_alt": "Moindre coût global selon les besoins couverts, une colonne par option : {options}.",
     "worth.title": "Est-ce que cela vaut la peine ? Source : {source}",
     "worth.answer_under": "{scenario} ; sommes en {currency}",
-    "worth.note": (
-        "Pendant qu'une donnée change, chaque dimensionnement reste tel qu'il a été choisi dans le cas de base "
-        "(chaînes, réservoir, niveaux du flotteur). Une valeur de bascule est là où les deux meilleures options, l'une "
-        "avec et l'autre sans la source, ont le même coût global ; chacune a été vérifiée en calculant de nouveau le "
-        "scénario à cette valeur, et les deux s'accordent à {percent} pour cent près sauf si le tableau dit autre "
-        "chose. « La réponse change » regarde toutes les options et aussi l'objectif de service : au-delà de cette "
-        "valeur, la meilleure de toutes les options change de côté."
-    ),
     "worth.options": "Avec et sans",
     "worth.options_under": (
         "Le dimensionnement de chaque option est celui que choisit le calcul ordinaire ; source en question : {source}."
@@ -85,18 +77,10 @@ SENTENCES: dict[str, str] = {
     "worth.input": "Donnée",
     "worth.unit": "Unité",
     "worth.base": "Actuellement",
-    "worth.low": "Plage de",
-    "worth.high": "Plage à",
     "worth.value": "Valeur de bascule",
     "worth.change_percent": "Changement (%)",
     "worth.change_axis": "Changement de la donnée qui fait coûter autant aux deux (%)",
-    "worth.words": "Même coût global à",
-    "worth.cost_there": "{option} à cette valeur ({currency})",
-    "worth.gap_percent": "Elles diffèrent de (%)",
-    "worth.best_there": "La meilleure de toutes à cette valeur",
-    "worth.turns": "La réponse change à",
     "worth.key": "Clé du scénario",
-    "worth.no_effect": "sans effet : {why}",
     "worth.alike": "change les deux de même",
     "worth.none": "aucune de {low} à {high}",
     "worth.none_beyond": "aucune de {low} à {high} (elle serait à {beyond})",
@@ -276,7 +260,8 @@ SENTENCES: dict[str, str] = {
     "compare.too_few": "une comparaison demande au moins deux scénarios qui se calculent",
     "compare.currencies": (
         "des scénarios en monnaies différentes ne peuvent être comparés ({listed}) ; donner tous les prix dans une "
-        "seule monnaie"
+        "seule monnaie, ou dans chaque scénario d'une autre monnaie finance.programme_currency, la même dans tous, et "
+        "finance.exchange_rate"
     ),
     "compare.some_unpriced": (
         "des scénarios avec et sans prix ne peuvent être comparés ; aucune monnaie n'est nommée dans : {listed}"
@@ -319,4 +304,11 @@ SENTENCES: dict[str, str] = {
         "? {count} vérifications n'ont pu être faites faute d'un chiffre ; --verbose dit quoi chercher."
     ),
     "check.more": "--verbose montre aussi les vérifications conformes.",
+    "compare.programme": "Ensemble du programme",
+    "compare.option": "Moindre coût, ou la plus proche",
+    "compare.option_technical": "Première qui atteint l'objectif, ou la plus proche",
+    "compare.meets": "Atteint l'objectif",
+    "compare.grant_per_person": "Subvention par personne ({currency}/personne)",
+    "compare.all_sites": "Les {count} sites ensemble (pire année : la pire d'entre eux)",
+    "compare.rate": "{scenario} : prix en {own}, à {rate:,.10g} {own} pour 1 {currency}.",
 }

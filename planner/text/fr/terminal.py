@@ -66,4 +66,12 @@ SENTENCES: dict[str, str] = {
     "danger.trench": "tranchées",
     "danger.tank": "réservoirs ouverts",
     "danger.water": "eau non analysée",
+    "rests_on.one": (
+        "Ce sur quoi elle repose : {key} n'était pas indiqué ({value} {unit}) ; essayé à {tried}, {option} couvre "
+        "{met} % des besoins pour un coût global de {currency} {cost}."
+    ),
+    "rests_on.one_technical": (
+        "Ce sur quoi elle repose : {key} n'était pas indiqué ({value} {unit}) ; essayé à {tried}, {option} couvre "
+        "{met} % des besoins."
+    ),
 }

@@ -91,4 +91,9 @@ SENTENCES: dict[str, str] = {
     "uncertainty.first_there": "{value:,.10g} : {option}",
     "uncertainty.nearest_there": "{value:,.10g} : {option} (manque l'objectif)",
     "uncertainty.no_turn": "inchangé",
+    "uncertainty.works_held_in_years": (
+        "Ces valeurs valent pour les ouvrages tels qu'ils seraient construits, chaque taille comme choisie "
+        "aujourd'hui, et viennent de {run} des {years} années ; des tailles choisies de nouveau pour une autre valeur "
+        "peuvent basculer ailleurs."
+    ),
 }

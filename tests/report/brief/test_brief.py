@@ -15,7 +15,10 @@ from planner.answers.decision import Decision, decision
 from planner.answers.of_study import study_verdicts
 from planner.checks.safety import people_drink
 from planner.checks.verdict import Verdict
+from planner.report.brief.contents import is_long
 from planner.report.brief.file import write_brief
+from planner.report.brief.page import html_text
+from planner.report.document import Page, Report, Text
 from planner.study.compare import Study, study_scenario
 from planner.text import in_language, languages, text
 from tests.report.brief.reading import Element, read
@@ -184,3 +187,14 @@ def test_letters_on_paper_are_large_enough(made: Made) -> None:
     assert len(points) > 5
     assert min(points) >= LEAST_POINTS
     assert not re.search(r"font-size: [\d.]+(?:px|em|rem|%)", paper)
+
+
+def test_where_it_is_long_its_cautions_run_on() -> None:
+    def report(key: str, letters: int) -> Report:
+        return Report("any", (Page(key, "", "", blocks=(Text("a" * letters),)),))
+
+    assert is_long(report("cautions", 8000))
+    assert not is_long(report("cautions", 4000))
+    assert not is_long(report("shown", 8000))  # what charts show takes no room of its own
+    assert read(html_text(report("cautions", 1), ("cautions",), "en", dense=True)).all("body")[0].attributes["class"]
+    assert not read(html_text(report("cautions", 1), ("cautions",), "en")).all("body")[0].attributes

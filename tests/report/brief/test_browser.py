@@ -44,7 +44,8 @@ def brief(request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFacto
     if request.param == "faulty":
         study = studied(**PRICED)
     else:
-        study = study_scenario(read_with_seed(EXAMPLES / f"{request.param}.toml", None), EXAMPLES)
+        scenario = read_with_seed(EXAMPLES / f"{request.param}.toml", None)
+        study = study_scenario(scenario, EXAMPLES, with_effects=True)
     write_brief(study, path, study_verdicts(study))
     return path
 

@@ -77,7 +77,8 @@ def whole() -> dict[str, Any]:
 @cache
 def material(name: str) -> Material:
     """Study one of the scenarios above."""
-    study = study_scenario(scenario_of({"bare": bare, "priced": priced, "whole": whole}[name]()), VISIT.parent)
+    data = {"bare": bare, "priced": priced, "whole": whole}[name]()
+    study = study_scenario(scenario_of(data), VISIT.parent, with_effects=name == "whole")
     return Material(study, study_verdicts(study), (), tuple(cautions(study)))
 
 
@@ -88,6 +89,7 @@ def document(name: str) -> Any:
     return docx.Document(io.BytesIO(word_bytes(proposal_report(found), frame_of(found.scenario))))
 
 
+@cache
 def lines(name: str) -> list[str]:
     """What is to be completed in it: its highlighted paragraphs."""
     return [
@@ -106,6 +108,7 @@ def asks(name: str, key: str) -> bool:
 _SLOTS = ("names", "currency", "factor", "topic")
 
 
+@cache
 def words(name: str) -> str:
     """Everything that a proposal says, tables included, in no order."""
     said = document(name)

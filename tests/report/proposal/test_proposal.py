@@ -9,6 +9,8 @@ from pathlib import Path
 import docx
 import pytest
 
+from planner.answers.next_step import next_step_sentences
+from planner.answers.uncertainty import switching_sentences, worst_year_sentences
 from planner.report.proposal.book import CHAPTERS, count_to_complete, proposal_report
 from planner.report.proposal.summary import frame_of
 from planner.report.word.book import word_bytes
@@ -190,3 +192,14 @@ def test_numbers_are_written_as_the_language_writes_them() -> None:
     assert "10,0" in cells
     assert "10.0" not in cells
     assert said.core_properties.language == "fr"
+
+
+def test_what_would_turn_the_answer_stands_once_among_the_risks() -> None:
+    study = material("whole").study
+    said = [each.text for each in document("whole").paragraphs]
+    start, end = (said.index(text(f"proposal.chapter.{key}")) for key in ("risks", "indicators"))
+    found = switching_sentences(study)
+    assert found
+    assert all(said.count(sentence) == 1 and sentence in said[start:end] for sentence in found)
+    assert all(sentence in said for sentence in [*worst_year_sentences(study), *next_step_sentences(study)])
+    assert text("proposal.risks.turns") not in [each.text for each in document("bare").paragraphs]

@@ -27,6 +27,7 @@ from planner.report.document import (
 )
 from planner.report.word.book import Frame, word_bytes
 from planner.report.word.styles import OPEN, PAGE_MM, TEXT_WIDTH_MM
+from planner.text import in_language, review_note
 
 TABLE = Table(
     "t",
@@ -165,3 +166,10 @@ def test_charts_are_passed_over() -> None:
     said = opened(TABLE, chart, Text("after"))
     assert "Chart of it" not in [each.text for each in said.paragraphs]
     assert said.paragraphs[-2].text == "after"
+
+
+def test_a_translation_that_awaits_review_says_so_once() -> None:
+    with in_language("fr"):
+        said = [each.text for each in opened(Text("mot")).paragraphs]
+        assert said.count(review_note()) == 1
+    assert not any("review" in each.text for each in opened(Text("word")).paragraphs)

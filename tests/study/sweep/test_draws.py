@@ -12,7 +12,7 @@ from scipy import stats
 
 from planner.scenario.errors import InputError
 from planner.scenario.sweep import Correlation, Discrete, LogNormal, Normal, RandomSweep, Triangular, Uniform
-from planner.study.sweep.draws import correlation_matrix, draw, quantile
+from planner.study.sweep.draws import correlation_matrix, draw, latin_hypercube, quantile
 from tests.study.sweep.cases import uniform
 
 
@@ -24,6 +24,22 @@ def test_each_input_has_one_draw_in_each_of_n_equal_parts() -> None:
     values = draw(sweep(40, uniform("a", 0, 1), uniform("b", -1, 3)), seed=3)
     for column, low, width in ((values[:, 0], 0, 1), (values[:, 1], -1, 4)):
         assert sorted(np.floor(40 * (column - low) / width)) == list(range(40))
+
+
+@pytest.mark.parametrize(("draws", "inputs"), [(1, 1), (7, 3), (200, 12)])
+def test_the_hypercube_is_that_of_scipy_number_for_number(draws: int, inputs: int) -> None:
+    expected = stats.qmc.LatinHypercube(d=inputs, rng=np.random.default_rng(5)).random(draws)
+    np.testing.assert_array_equal(latin_hypercube(draws, inputs, np.random.default_rng(5)), expected)
+
+
+def test_quantiles_are_those_of_scipy() -> None:
+    shares = np.linspace(0.001, 0.999, 99)
+    triangle = Triangular(kind="triangular", key="a", low=2.0, mode=3.0, high=7.0)
+    np.testing.assert_allclose(quantile(triangle, shares), stats.triang(0.2, loc=2, scale=5).ppf(shares), rtol=1e-12)
+    variance = np.log1p((2 / 5) ** 2)
+    law = stats.lognorm(np.sqrt(variance), scale=5 * np.exp(-variance / 2))
+    cut = LogNormal(kind="lognormal", key="a", mean=5.0, standard_deviation=2.0, low=0.0, high=9.0)
+    np.testing.assert_allclose(quantile(cut, shares), law.ppf(law.cdf(9) * shares), rtol=1e-12)
 
 
 def test_the_seed_makes_the_draws() -> None:
