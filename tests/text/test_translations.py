@@ -41,6 +41,20 @@ WORD = re.compile(r"[^\W\d_]{4,}")
 """What has no such word is a sign, a unit or a standard, which languages share."""
 
 ALIKE: dict[str, frozenset[str]] = {
+    "es": frozenset(
+        {
+            "bill.subtotal",
+            "friction.hazen-williams",
+            "option_source.solar",
+            "topic.cables",
+            "topic_inside.cables",
+            "plate.largest_flow.symbol",
+            "plate.largest_head.symbol",
+            "plate.current.symbol",
+            "plate.submergence.symbol",
+            "proposal.version",
+        }
+    ),
     "fr": frozenset(
         {
             "friction.hazen-williams",

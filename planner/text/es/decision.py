@@ -29,6 +29,10 @@ SENTENCES: dict[str, str] = {
     "decision.estimated_weather": (
         "El sol y la temperatura son una estimación para el lugar: mídalos o descárguelos antes de comprometer dinero."
     ),
+    "decision.starter": (
+        "{count} valores siguen siendo los inventados del escenario inicial: ponga los del lugar en su sitio antes de "
+        "usar las cifras."
+    ),
     "decision.unpriced": "Las sumas están incompletas, porque falta el precio de lo siguiente: {names}.",
     # the three large numbers
     "decision.to_build": "Para construirlo",

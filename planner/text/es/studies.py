@@ -210,6 +210,13 @@ SENTENCES: dict[str, str] = {
     "sweep.demand_met": "Demanda cubierta (%)",
     "sweep.weather_chart": "Demanda cubierta e irradiación del año",
     "sweep.weather_alt": "Demanda cubierta según la irradiación de cada año, una marca por año y opción: {options}.",
+    "compare.programme": "Programa",
+    "compare.option": "Menor costo, o la más cercana",
+    "compare.option_technical": "Primera que alcanza el objetivo, o la más cercana",
+    "compare.meets": "Alcanza el objetivo",
+    "compare.grant_per_person": "Subvención por persona ({currency}/persona)",
+    "compare.all_sites": "Los {count} lugares (peor año: el peor de ellos)",
+    "compare.rate": "{scenario}: precios en {own}, a {rate:,.10g} {own} por 1 {currency}.",
     "compare.side": "Lado a lado",
     "compare.side_title": "Escenarios uno junto a otro",
     "compare.side_under": (
@@ -251,7 +258,8 @@ SENTENCES: dict[str, str] = {
     "compare.incomplete": "{option}, costo incompleto",
     "compare.too_few": "una comparación necesita al menos dos escenarios que se puedan calcular",
     "compare.currencies": (
-        "no se pueden comparar escenarios en distintas monedas ({listed}); dé todos los precios en una moneda"
+        "no se pueden comparar escenarios en distintas monedas ({listed}); dé todos los precios en una moneda, o en "
+        "cada escenario de otra moneda finance.programme_currency, la misma en todos, y finance.exchange_rate"
     ),
     "compare.some_unpriced": (
         "no se pueden comparar escenarios con precios y sin ellos; no se nombra moneda en: {listed}"

@@ -24,7 +24,7 @@ SENTENCES: dict[str, str] = {
         "parte de su agua: {days:.0f}; agua que falta, media de todos los días: {litres:,.0f} L por día."
     ),
     "uncertainty.worst_year_full": "Peor año de cada diez con {option}: no falta agua.",
-    "uncertainty.few_years": "Con {years} años contados, el peor año de cada diez queda cerca del peor de ellos.",
+    "uncertainty.few_years": "El peor año de cada diez queda cerca del peor de los años contados ({years}).",
     # ---- what would turn the answer
     "uncertainty.input.tariff": "Tarifa de la red eléctrica",
     "uncertainty.input.fuel_price": "Precio del combustible",
@@ -77,8 +77,10 @@ SENTENCES: dict[str, str] = {
         "Estos valores valen para las obras tal como se construirían, con cada tamaño elegido hoy; con tamaños "
         "elegidos de nuevo para otro valor, el cambio puede estar en otro punto."
     ),
-    "uncertainty.years_run": (
-        "Lo que afecta al agua y la energía se probó en {run} de los {years} años, y se trasladó a los demás."
+    "uncertainty.works_held_in_years": (
+        "Estos valores valen para las obras tal como se construirían, con cada tamaño elegido hoy, y provienen de "
+        "{run} de los {years} años; con tamaños elegidos de nuevo para otro valor, el cambio puede estar en otro "
+        "punto."
     ),
     # ---- the table
     "uncertainty.heading": "Qué cambiaría la respuesta (obras tal como se construirían)",
