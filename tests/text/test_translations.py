@@ -217,6 +217,13 @@ def test_what_is_no_number_stays_as_it_is(plain: str, french: str) -> None:
     assert STYLES["fr"].restyled(plain) == french
 
 
+def test_a_list_in_spanish_has_another_word_before_the_sound_of_i() -> None:
+    with in_language("es"):
+        assert listed(["cobre", "plomo", "hierro"]) == "cobre, plomo y hierro"
+        assert listed(["supervisión", "impuesto"]) == "supervisión e impuesto"
+        assert listed(["diseño", "Hidrogeólogo"]) == "diseño e Hidrogeólogo"
+
+
 def test_slots_are_written_in_the_style_of_the_language() -> None:
     with in_language("fr"):
         assert text("list.and", first="1,234.5", last=0.25) == f"1{NARROW_NO_BREAK}234,5 et 0,25"

@@ -45,10 +45,10 @@ SENTENCES: dict[str, str] = {
         "demanda."
     ),
     "answer.next_best": (
-        "La segunda mejor es {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %)."
+        "Segunda mejor opción: {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %)."
     ),
     "answer.next_best_close": (
-        "La segunda mejor es {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %): la "
+        "Segunda mejor opción: {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %): la "
         "diferencia es demasiado pequeña para decidir solo por el costo."
     ),
     "answer.next_best_unpriced": (
@@ -56,7 +56,7 @@ SENTENCES: dict[str, str] = {
         "cambiar el orden."
     ),
     "answer.only_one_days": (
-        "Es la única opción que alcanza el objetivo; {option} se queda corta {days:.0f día seguido|días seguidos}, "
+        "Es la única opción que alcanza el objetivo; {option} se queda corta en una racha de {days:.0f día|días}, "
         "cuando se admiten {allowed}."
     ),
     "answer.only_one_worst_year": (
@@ -145,7 +145,7 @@ SENTENCES: dict[str, str] = {
         "porcentuales} del objetivo del {target:g} %"
     ),
     "sizing_answer.misses_days": (
-        "al mejor de {count:,} candidatos le falta agua {days:.0f día seguido|días seguidos}, {more:.0f} más de lo "
+        "al mejor de {count:,} candidatos le falta agua en una racha de {days:.0f día|días}, {more:.0f} más de lo "
         "admitido"
     ),
     "sizing_answer.misses_worst_year": (

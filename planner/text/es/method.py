@@ -7,7 +7,7 @@ SENTENCES: dict[str, str] = {
     "method.method": "Método",
     "method.limits": "Límites del modelo",
     "method.words": "Términos",
-    "method.weather": "Tiempo",
+    "method.weather": "Meteorología",
     "method.weather_file": (
         "Archivo horario: {source}. Donde no tiene irradiancia directa y difusa propias, la global se divide según "
         "Erbs, Klein y Duffie (1982)."

@@ -58,7 +58,7 @@ NAMES: dict[str, str] = {
     "Roughness of the wall": "Rugosidad de la pared",
     "Hazen-Williams C": "C de Hazen-Williams",
     "Sum of the loss coefficients K of the fittings": "Suma de los coeficientes de pérdida K de los accesorios",
-    "Pressure class of the pipe at 20 deg C": "Clase de presión de la tubería a 20 deg C",
+    "Pressure class of the pipe at 20 deg C": "Clase de presión de la tubería a 20 °C",
     "Speed of a pressure wave in the full pipe": "Celeridad de una onda de presión en la tubería llena",
     "Distance along the pipe from the borehole": "Distancia a lo largo de la tubería desde el pozo perforado",
     "Level of the ground above the ground at the borehole": (
@@ -291,7 +291,7 @@ NAMES: dict[str, str] = {
     "Solar": "Sol",
     "Grid": "Red eléctrica",
     "Tariff": "Tarifa",
-    "Weather": "Tiempo",
+    "Weather": "Meteorología",
     "Service": "Servicio",
     "Costs": "Costos",
     "Items": "Partidas",

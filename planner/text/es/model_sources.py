@@ -48,7 +48,7 @@ SOURCES: dict[str, str] = {
         "1 % por cada 100 m por encima de 305 m: regla de MSHA para motores de aspiración natural"
     ),
     "5 % at 43 deg C: Hicks, Handbook of Energy Engineering Calculations": (
-        "5 % a 43 deg C: Hicks, Handbook of Energy Engineering Calculations"
+        "5 % a 43 °C: Hicks, Handbook of Energy Engineering Calculations"
     ),
     "Dobos 2014, NREL/TP-6A20-62641": "Dobos 2014, NREL/TP-6A20-62641",
     "Hicks, Handbook of Energy Engineering Calculations": "Hicks, Handbook of Energy Engineering Calculations",

@@ -51,7 +51,7 @@ SENTENCES: dict[str, str] = {
     "head.other": "Punto alto del trazado, o retenido por una válvula",
     "head.total": "Altura manométrica total",
     "head.duty": "Punto de funcionamiento, nivel medio anual del agua",
-    "head.figure": "Cifra",
+    "head.figure": "Magnitud",
     "head.value": "Valor",
     "head.unit": "Unidad",
     "head.flow": "Caudal",
@@ -141,7 +141,7 @@ SENTENCES: dict[str, str] = {
     "tank.target_line": "Objetivo",
     # ---- checks
     "checks.title": "Comprobaciones del lugar",
-    "checks.under": "{summary}. Las normas locales y el trabajo de profesionales autorizados van primero.",
+    "checks.under": "{summary}. Las normas locales y el trabajo de profesionales autorizados tienen prioridad.",
     "checks.verdict": "Veredicto",
     "checks.topic": "Tema",
     "checks.compared": "Qué se comparó",

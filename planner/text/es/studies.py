@@ -231,7 +231,7 @@ SENTENCES: dict[str, str] = {
     "compare.differ_inflation": "tasas de inflación",
     "compare.differ_target": "objetivos de servicio",
     "compare.numbered": "{name} ({number})",
-    "compare.figure": "Cifra",
+    "compare.figure": "Magnitud",
     "compare.unit": "Unidad",
     "compare.place": "Lugar",
     "compare.first": "Menor costo, o la más cercana",

@@ -10,8 +10,8 @@ SENTENCES: dict[str, str] = {
     "answer.l_of_fuel": "{amount:,.0f} L de combustible",
     "answer.technical_meets": (
         "{option} alcanza el objetivo del {target:g} % del agua: {delivered:.1f} % en {years} años, {worst:.0f} % en "
-        "el peor mes ({month}); falta más de la décima parte del agua {short:.1f día|días} al año, como máximo "
-        "{longest:.0f día seguido|días seguidos}."
+        "el peor mes ({month}); falta más de la décima parte del agua {short:.1f día|días} al año, racha más larga: "
+        "{longest:.0f día|días}."
     ),
     "answer.technical_never_short": (
         "{option} alcanza el objetivo del {target:g} % del agua: {delivered:.1f} % en {years} años, sin ningún día al "
@@ -20,7 +20,7 @@ SENTENCES: dict[str, str] = {
     "answer.technical_nearest": (
         "Ninguna opción alcanza el objetivo del {target:g} % del agua; la que más se acerca es {option}, con "
         "{delivered:.1f} % en {years} años, {worst:.0f} % en el peor mes ({month}); falta más de la décima parte del "
-        "agua {short:.1f día|días} al año, como máximo {longest:.0f día seguido|días seguidos}."
+        "agua {short:.1f día|días} al año, racha más larga: {longest:.0f día|días}."
     ),
     "answer.technical_others": (
         "También lo alcanzan: {options}. Sin precios están en el orden del escenario; cuál construir deben decirlo "
