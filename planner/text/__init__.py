@@ -6,8 +6,8 @@
 
 A number in a slot is written in the language's style, be it a number or a text that is nothing but one, and so is the
 name of a supply option. Outside English a slot may have the word that goes with its number, in the forms for one and
-for others: `{days:.1f jour|jours}`; the language's `is_one` chooses. A language's `respelled`, where it has one, mends the word before
-the last of a list.
+for others: `{days:.1f jour|jours}`; the language's `is_one` chooses. A language's `respelled`, where it has one, mends
+the word before the last of a list.
 """
 
 from __future__ import annotations
