@@ -250,29 +250,19 @@ SENTENCES: dict[str, str] = {
         "más barato sin ella, {without}, de modo que subiría el costo anualizado en {yearly}."
     ),
     "worth_answer.from_now": "{value} (ahora {base})",
-    "worth_answer.above_best": (
-        "Cambio de la mejor opción, de aumentar lo siguiente: {input} por encima de {value}; la mejor sería entonces "
-        "{best}."
-    ),
-    "worth_answer.below_best": (
-        "Cambio de la mejor opción, de disminuir lo siguiente: {input} por debajo de {value}; la mejor sería entonces "
-        "{best}."
-    ),
+    "worth_answer.above_best": "Con {input} por encima de {value}, la mejor opción sería {best}.",
+    "worth_answer.below_best": "Con {input} por debajo de {value}, la mejor opción sería {best}.",
     "worth_answer.above_misses": (
-        "Cambio de la mejor opción, de aumentar lo siguiente: {input} por encima de {value}; {first} no alcanzaría el "
-        "objetivo y la mejor sería {best}."
+        "Con {input} por encima de {value}, {first} no alcanzaría el objetivo y la mejor opción sería {best}."
     ),
     "worth_answer.below_misses": (
-        "Cambio de la mejor opción, de disminuir lo siguiente: {input} por debajo de {value}; {first} no alcanzaría "
-        "el objetivo y la mejor sería {best}."
+        "Con {input} por debajo de {value}, {first} no alcanzaría el objetivo y la mejor opción sería {best}."
     ),
     "worth_answer.above_none": (
-        "Nada alcanzaría el objetivo, de aumentar lo siguiente: {input} por encima de {value}; fallarían {first} y "
-        "todas las demás opciones."
+        "Con {input} por encima de {value}, ni {first} ni ninguna otra opción alcanzaría el objetivo."
     ),
     "worth_answer.below_none": (
-        "Nada alcanzaría el objetivo, de disminuir lo siguiente: {input} por debajo de {value}; fallarían {first} y "
-        "todas las demás opciones."
+        "Con {input} por debajo de {value}, ni {first} ni ninguna otra opción alcanzaría el objetivo."
     ),
     "worth_answer.all_turn": "Cada uno de los datos examinados podría cambiar la respuesta si variara lo bastante.",
     "worth_answer.steady": (

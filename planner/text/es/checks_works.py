@@ -251,7 +251,7 @@ SENTENCES: dict[str, str] = {
         "Demanda del mes de mayor demanda del primer año que guardan {volume} m3 (el volumen está abierto: el menor "
         "que conviene): {hours} horas"
     ),
-    "check.days_held.why": "El tanque sostiene a los usuarios durante nubes, cortes y reparaciones.",
+    "check.days_held.why": "El tanque abastece a los usuarios durante días nublados, cortes y reparaciones.",
     "check.days_held.remedy": "un tanque de {volume} m3, o menos donde haya una segunda fuente disponible",
     "check.days_held.source": (
         "demanda de un día: Recommended Standards for Water Works 7.0.1, de memoria; la simulación horaria dice "

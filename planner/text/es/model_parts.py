@@ -279,4 +279,10 @@ PARTS: dict[str, str] = {
     ),
     "no test on record": "ninguna prueba registrada",
     "not analysed": "no analizado",
+    "specific_capacity_m3h_per_m or step_test is used": "se usa specific_capacity_m3h_per_m o step_test",
+    "every price stands with the thing itself": "cada precio está junto a la cosa misma",
+    "Candidates that 'planner size' tries": "Candidatos que prueba 'planner size'",
+    "ready lists of candidates": "listas ya hechas de candidatos",
+    "What 'planner sweep' varies": "Lo que varía 'planner sweep'",
+    "a ready list of inputs is moved down and up by a fifth": "una lista ya hecha de datos se baja y se sube una quinta parte",
 }

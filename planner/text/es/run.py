@@ -57,7 +57,7 @@ SENTENCES: dict[str, str] = {
     "short.longest_short_days": "Máximo de días seguidos",
     "short.tank_m3": "Tanque (m3)",
     "short.modules": "Módulos FV",
-    "short.array_kwp": "Campo fotovoltaico (kWp)",
+    "short.array_kwp": "Campo FV (kWp)",
     "short.grid_kwh_per_year": "Red eléctrica (kWh/año)",
     "short.fuel_l_per_year": "Combustible (L/año)",
     "short.capital_cost": "Costo de inversión{incomplete} ({unit})",
