@@ -284,5 +284,7 @@ PARTS: dict[str, str] = {
     "Candidates that 'planner size' tries": "Candidatos que prueba 'planner size'",
     "ready lists of candidates": "listas ya hechas de candidatos",
     "What 'planner sweep' varies": "Lo que varía 'planner sweep'",
-    "a ready list of inputs is moved down and up by a fifth": "una lista ya hecha de datos se baja y se sube una quinta parte",
+    "a ready list of inputs is moved down and up by a fifth": (
+        "una lista ya hecha de datos se baja y se sube una quinta parte"
+    ),
 }
