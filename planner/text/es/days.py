@@ -2,7 +2,7 @@
 
 SENTENCES: dict[str, str] = {
     "figure.nothing_missing": "no falta nada",
-    "figure.no_short_day": "ningún día sin agua suficiente",
+    "figure.no_short_day": "ningún día",
     "days.heading": "Días en los que falta más de la décima parte del agua",
     "days.none": "Con {option}, en {years} años no hay ningún día al que le falte más de la décima parte de su agua.",
     "days.short": (

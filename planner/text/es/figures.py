@@ -43,11 +43,11 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Días sin agua suficiente en ese mes, media de los años.",
     ),
     "longest_short_days": (
-        "Racha más larga de días sin agua suficiente",
+        "Racha más larga sin agua suficiente",
         "Máximo de días seguidos sin agua suficiente en el período de análisis, también de un año al siguiente.",
     ),
     "missing_l_per_short_day": (
-        "Agua que falta en un día medio sin agua suficiente",
+        "Agua que falta por día sin agua suficiente",
         "Lo que les falta a los usuarios en todos los días sin agua suficiente del período de análisis, dividido por "
         "su número.",
     ),
@@ -70,11 +70,11 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Demanda que se cubriría sin el límite diario, media de los años; hallada con una simulación sin él.",
     ),
     "demand_met_worst_year_in_ten_percent": (
-        "Demanda cubierta en el peor año de cada diez",
+        "Demanda cubierta, peor año de cada diez",
         "Parte anual de la demanda entregada que alcanzan nueve de cada diez años (percentil 10 de los años).",
     ),
     "short_days_worst_year_in_ten": (
-        "Días sin agua suficiente en el peor año de cada diez",
+        "Días sin agua, peor año de cada diez",
         "Días sin agua suficiente que nueve de cada diez años no superan (percentil 90 de los años).",
     ),
     "missing_l_per_day_worst_year_in_ten": (
@@ -99,7 +99,7 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Horas en las que la red eléctrica mueve la bomba, media de los años.",
     ),
     "grid_peak_kw": (
-        "Mayor demanda de media hora de la red eléctrica",
+        "Mayor demanda (media hora) de la red",
         "La media hora más alta de todos los meses y años.",
     ),
     "generator_kwh_per_year": (
@@ -152,7 +152,7 @@ FIGURES: dict[str, tuple[str, str]] = {
     "grant": ("Subvención", "Suma recibida en el año 0 que no se devuelve."),
     "loan": ("Préstamo", "Suma recibida en el año 0 que se devuelve."),
     "own_funds": (
-        "Fondos propios en el año 0 (comunidad o propietario)",
+        "Fondos propios o comunitarios, año 0",
         "Costo de inversión menos subvención y préstamo.",
     ),
     "owner_life_cycle_cost": (
@@ -175,7 +175,7 @@ FIGURES: dict[str, tuple[str, str]] = {
     ),
     "residual_taken_off": ("Valor residual, restado", "Lo que valen las obras al final."),
     "cost_of_capital": (
-        "Costo del capital (pagos del préstamo menos préstamo)",
+        "Costo del capital (pagos menos préstamo)",
         "Valor actual de los pagos del préstamo menos el préstamo (componentes del ciclo de vida, IRC 2011).",
     ),
     "tariff_operation": (
@@ -188,7 +188,7 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Lo mismo con el ahorro constante para reposiciones.",
     ),
     "tariff_full": (
-        "Tarifa que lo cubre todo (recuperación total de costos)",
+        "Tarifa que lo cubre todo (recuperación total)",
         "Lo mismo con el apoyo directo y el costo de inversión menos subvención y valor residual, a la tasa de "
         "descuento.",
     ),
@@ -254,7 +254,7 @@ FIGURES: dict[str, tuple[str, str]] = {
     "co2_kg_per_year": ("Dióxido de carbono, media", "Lo mismo, media de los años."),
     "co2_kg_per_m3": ("Dióxido de carbono por m3 entregado", "Lo mismo respecto al agua entregada."),
     "saving_present": (
-        "Ahorro en el costo del ciclo de vida (negativo: cuesta más)",
+        "Ahorro en ciclo de vida (negativo: más caro)",
         "Costo del ciclo de vida de la referencia menos el de esta.",
     ),
     "internal_rate_of_return_percent": (

@@ -41,6 +41,8 @@ UNITS: dict[str, str] = {
     "per 100 mL": "por 100 mL",
     "rpm": "r/min",
     "years": "años",
+    "month, 1 to 12": "mes, de 1 a 12",
+    "L/day": "L/día",
 }
 
 SOURCES: dict[str, str] = {

@@ -21,7 +21,7 @@ SENTENCES: dict[str, str] = {
     "records.limit": "Valor guía",
     "records.kind": "Concierne a",
     "records.kind_health": "salud",
-    "records.kind_acceptance": "sabor, manchas, instalaciones",
+    "records.kind_acceptance": "sabor, manchas, obras",
     "records.verdict": "Veredicto",
     "records.source": "Fuente",
     "records.second_hand": "OMS 2022, de segunda mano",
