@@ -132,6 +132,8 @@ class Table:
         Whether the columns' headings are shown.
     freeze : int or None
         So many columns, and all above the first row, stay in sight; None for a table that scrolls with its page.
+    last_printed : hashable or None
+        Key of the last row that belongs to the printed set, of the last table there; None for all rows.
     """
 
     key: str
@@ -140,6 +142,7 @@ class Table:
     heading: str = ""
     header: bool = True
     freeze: int | None = None
+    last_printed: Hashable | None = None
 
     def cell(self, row: Hashable, column: str) -> Cell:
         """One cell by the keys of its row and column."""

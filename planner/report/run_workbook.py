@@ -78,10 +78,10 @@ def run_report(
     study: Study, cautions: Sequence[str], verdicts: Sequence[Verdict], remedied: Sequence[str] = ()
 ) -> Report:
     """Build the whole report of a study."""
-    inputs = inputs_of(study)
+    inputs, decided = inputs_of(study), decision(study, verdicts, remedied)
     pages = (
-        answer_page(study, decision(study, verdicts, remedied), verdicts),
-        basis_page(study, inputs, sentences(study)),
+        answer_page(study, decided, verdicts),
+        basis_page(study, inputs, sentences(study), (*decided.days, *decided.turns)),
         options_page(study),
         *([] if study.next_steps is None else [next_step_page(study.next_steps, study.scenario)]),
         water_page(study),

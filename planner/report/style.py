@@ -70,7 +70,7 @@ COST_FILLS: dict[str, Fill] = {
     "replacement": solid("#6F9AA0"),
     "upkeep": solid("#C8DCDA"),
     "grid": hatched("wide_upward_diagonal", "#2F5F9E"),
-    "fuel": hatched("dark_horizontal", "#B5651D"),
+    "fuel": hatched("large_check", "#B5651D"),
     "generator_service": hatched("wide_downward_diagonal", "#7A4A12"),
     "yearly_costs": hatched("large_grid", "#6B6B6B"),
     "direct_support": hatched("light_vertical", "#5E6B3A"),

@@ -16,11 +16,10 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
 from importlib import import_module
-from pkgutil import iter_modules
 from string import Formatter
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, get_args
 
-from planner.text.numbers import NO_BREAK, AsWritten, style_of
+from planner.text.numbers import NO_BREAK, AsWritten, Language, style_of
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Iterator, Sequence
@@ -33,8 +32,8 @@ _language: ContextVar[str] = ContextVar("language", default=FIRST_LANGUAGE)
 
 
 def languages() -> tuple[str, ...]:
-    """Codes of the languages there are, English first."""
-    found = sorted(module.name for module in iter_modules(__path__) if module.ispkg)
+    """Codes of the languages that may be asked for, English first; a package that is not finished is not among them."""
+    found = sorted({code.split("-")[0] for code in get_args(Language)})
     return (FIRST_LANGUAGE, *(name for name in found if name != FIRST_LANGUAGE))
 
 

@@ -9,7 +9,7 @@ from planner.answers.decision import Decision
 from planner.checks.safety import people_drink
 from planner.checks.verdict import SYMBOL, Verdict, failed
 from planner.report.brief.charts import chart_pages
-from planner.report.document import Block, Cell, Column, Heading, Page, Report, Row, Table, Text
+from planner.report.document import Block, Cell, Column, Heading, Page, Report, Row, Table, Text, Tile, Tiles
 from planner.report.pages.checks import checks_table
 from planner.study.compare import Study
 from planner.study.hours import Hours
@@ -70,13 +70,9 @@ def _verdict(study: Study, decided: Decision) -> Iterator[Text]:
     yield from map(Text, decided.conditions)
 
 
-def _large(decided: Decision) -> Table:
-    columns = tuple(Column(key, "") for key in ("label", "value", "note"))
-    rows = tuple(
-        Row(number.key, {"label": Cell(number.label), "value": Cell(number.value_text), "note": Cell(number.note)})
-        for number in decided.large
-    )
-    return Table("brief.large", columns, rows, header=False)
+def _large(decided: Decision) -> Tiles:
+    numbers = decided.large
+    return Tiles("brief.large", tuple(Tile(each.label, Cell(each.value_text), Text(each.note)) for each in numbers))
 
 
 def _options(decided: Decision) -> Table:

@@ -12,19 +12,19 @@ TILE = 6
 _STROKES = {
     "upward": f"M-1,1 l2,-2 M0,{TILE} L{TILE},0 M{TILE - 1},{TILE + 1} l2,-2",
     "downward": f"M-1,{TILE - 1} l2,2 M0,0 L{TILE},{TILE} M{TILE - 1},-1 l2,2",
-    "horizontal": f"M0,{TILE / 2:g} H{TILE}",
-    "vertical": f"M{TILE / 2:g},0 V{TILE}",
+    "horizontal": f"M0,{TILE / 4:g} H{TILE} M0,{3 * TILE / 4:g} H{TILE}",
+    "vertical": f"M{TILE / 4:g},0 V{TILE} M{3 * TILE / 4:g},0 V{TILE}",
+    "grid": f"M0,{TILE / 2:g} H{TILE} M{TILE / 2:g},0 V{TILE}",
     "dotted": "M1,1.5 h1.4 M4,4.5 h1.4",
 }
 """Strokes of a tile by a word in the name of a hatch; a name of several words has those of each."""
 _ALIKE = {
-    "grid": ("horizontal", "vertical"),
     "cross": ("upward", "downward"),
     "trellis": ("upward", "downward"),
     "percent": ("dotted",),
     "confetti": ("dotted",),
     "check": ("dotted",),
-    "brick": ("horizontal", "vertical"),
+    "brick": ("grid",),
     "weave": ("upward", "downward"),
 }
 _DASHES = {

@@ -10,9 +10,9 @@ from collections.abc import Iterator, Sequence
 from planner.report.brief.chart import chart_html
 from planner.report.brief.escaping import safe
 from planner.report.brief.style import STYLE
-from planner.report.document import Block, Chart, Column, Heading, Page, Report, Row, Section, Table, Text, Value
+from planner.report.document import Block, Chart, Column, Heading, Page, Report, Row, Section, Table, Text, Tiles
 from planner.report.shown import is_number, shown
-from planner.text import option_label, review_note
+from planner.text import restyled, review_note
 
 
 def html_text(report: Report, pages: Sequence[str], language: str, *, dense: bool = False) -> str:
@@ -66,18 +66,30 @@ def _blocks(report: Report, blocks: Sequence[Block]) -> Iterator[str]:
             within = True
             yield f"<h2>{safe(block.text)}</h2>"
         elif isinstance(block, Text):
-            yield f'<p class="{block.style}">{safe(block.text)}</p>'
+            yield _paragraph(block.style, block.text)
         elif isinstance(block, Chart):
-            yield chart_html(block, lambda span: [_called(value) for value in report.values(span)])
-        elif isinstance(block, Table):
+            yield chart_html(block, report.values)
+        elif isinstance(block, Tiles):
+            yield from _tiles(block)
+        else:
             yield from _table(block)
     if within:
         yield "</div>"
 
 
-def _called(value: Value) -> Value:
-    """What stands at a place of a chart: a supply option as it is called in the language in use."""
-    return option_label(value) if isinstance(value, str) else value
+def _tiles(tiles: Tiles) -> Iterator[str]:
+    """Write large numbers side by side, below one another on a narrow screen."""
+    yield '<div class="tiles">'
+    for tile in tiles.tiles:
+        value = tile.cell.value
+        number = value if isinstance(value, str) else restyled(f"{value:,.{tile.decimals}f}")
+        words = ("", tile.label), ("large", f"{tile.before}{number}{tile.after}"), ("note", tile.note.text)
+        yield f"<div>{''.join(_paragraph(style, said) for style, said in words)}</div>"
+    yield "</div>"
+
+
+def _paragraph(style: str, words: str) -> str:
+    return f'<p class="{style}">{safe(words)}</p>' if style else f"<p>{safe(words)}</p>"
 
 
 def _table(table: Table) -> Iterator[str]:

@@ -24,12 +24,10 @@ td.number, th.number {{ text-align: right; }}
 tr.best td, tr.total td, tr.strong td:first-child {{ font-weight: bold; }}
 tr.best td {{ background: {STRAW}; }}
 tr.sub td {{ font-style: italic; }}
-#large table, #large tbody {{ display: grid; gap: 0.5rem; }}
-#large tbody {{ grid-template-columns: repeat(3, 1fr); }}
-#large tr {{ display: flex; flex-direction: column; border: 1px solid {RULE}; padding: 0.4rem 0.5rem; }}
-#large td {{ border: 0; padding: 0; text-align: left; }}
-#large td:nth-child(2) {{ font-size: 1.35rem; font-weight: bold; line-height: 1.2; color: {SLATE}; }}
-#large td:nth-child(3) {{ font-size: 0.85rem; }}
+.tiles {{ display: grid; grid-template-columns: repeat(3, 1fr); gap: 0.5rem; }}
+.tiles > div {{ border: 1px solid {RULE}; padding: 0.4rem 0.5rem; }}
+.tiles p + p {{ margin: 0; }}
+.large {{ font-size: 1.35rem; font-weight: bold; line-height: 1.2; color: {SLATE}; }}
 #words .body {{ columns: 3 14rem; column-gap: 1rem; }}
 #words h2 {{ break-after: avoid; }}
 #words p {{ break-inside: avoid; }}
@@ -46,7 +44,7 @@ tr.sub td {{ font-style: italic; }}
 #cautions .body p::before {{ content: "\\25AA\\00A0\\00A0"; }}
 @media screen and (max-width: 40rem) {{
   thead {{ position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }}
-  #large tbody {{ grid-template-columns: 1fr; }}
+  .tiles {{ grid-template-columns: 1fr; }}
   .cards table, .cards tbody {{ display: block; }}
   .cards tr {{ display: grid; grid-template-columns: 1fr 1fr; gap: 0.2rem 0.75rem; border: 1px solid {RULE};
     padding: 0.4rem 0.5rem; margin-bottom: 0.5rem; }}
@@ -65,15 +63,15 @@ tr.sub td {{ font-style: italic; }}
   section p + p {{ margin-top: 0.3mm; }}
   h1 {{ font-size: 12pt; }}
   h2, figcaption, caption {{ font-size: 8.5pt; margin-bottom: 0.4mm; }}
-  table, .under, .note, .key, #large td:nth-child(3) {{ font-size: 8pt; }}
+  table, .under, .note, .key {{ font-size: 8pt; }}
   th, td {{ padding: 0.2mm 1mm; }}
   td:first-child {{ min-width: 36mm; }}
   #head {{ display: flex; gap: 4mm; align-items: baseline; }}
   #verdict {{ padding: 0.8mm 2mm; }}
   p.verdict {{ font-size: 10pt; }}
-  #large tbody {{ gap: 2mm; }}
-  #large tr {{ padding: 0.3mm 1.5mm; }}
-  #large td:nth-child(2) {{ font-size: 12pt; }}
+  .tiles {{ gap: 2mm; }}
+  .tiles > div {{ padding: 0.3mm 1.5mm; }}
+  .large {{ font-size: 12pt; }}
   #options h2 {{ display: none; }}
   #words .body {{ columns: 3; column-gap: 3mm; }}
   #words .body > div + div {{ margin-top: 0.8mm; }}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import replace
 
 from planner.figures import figure
@@ -42,7 +42,7 @@ ASSUMPTIONS = (
 _WIDTHS = (44.0, 14.0, 14.0, 13.0, 17.0, 23.0)
 
 
-def basis_page(study: Study, inputs: Inputs, sentences: Sequence[str]) -> Page:
+def basis_page(study: Study, inputs: Inputs, sentences: Sequence[str], already: Collection[str] = ()) -> Page:
     """Build the page 'What it rests on'.
 
     Parameters
@@ -53,13 +53,18 @@ def basis_page(study: Study, inputs: Inputs, sentences: Sequence[str]) -> Page:
         Where the inputs stand.
     sentences : sequence of str
         The answer in words, at length.
+    already : collection of str
+        Sentences that stand on the first page.
     """
-    blocks: list[Block] = [Text(sentence, formula=while_unchanged(sentence)) for sentence in sentences]
-    blocks.append(_basis(study, inputs))
+    found: list[Block] = [Text(sentence) for sentence in sentences if sentence not in already]
+    found.append(_basis(study, inputs))
     if study.scenario.priced:
-        blocks += [_who_pays(study), _components(study)]
-    for block in uncertainty_blocks(study, IN_WORKBOOK):
-        blocks.append(replace(block, formula=while_unchanged(block.text)) if isinstance(block, Text) else block)
+        found += [_who_pays(study), _components(study)]
+    uncertain = uncertainty_blocks(study, IN_WORKBOOK)
+    found += [block for block in uncertain if not (isinstance(block, Text) and block.text in already)]
+    blocks = [
+        replace(block, formula=while_unchanged(block.text)) if isinstance(block, Text) else block for block in found
+    ]
     if study.scenario.priced:
         blocks.append(_chart(study))
     name = text("page.basis")

@@ -24,6 +24,8 @@ from planner.text import model_words, text
 
 PERCENTAGES = tuple(("costs", f"{group}_percent") for group in quantities.PERCENTAGES)
 BLOCK_END = "up_to_kwh_month"
+OTHER_COMMANDS = ("size", "sweep")
+"""Tables that other commands read, so that no figure of a run hangs on them."""
 IN_USERS = (("finance", "exchange_rate"), ("finance", "usd_prices_since_2011"))
 """Keys that change no result and that a page shows sums by."""
 WEATHER: tuple[tuple[str, str, Kind], ...] = (
@@ -187,7 +189,7 @@ def _is_followed(entry: Field) -> bool:
     """Whether every figure follows a number: see `Inputs.scenario_of`; what is asked of the service, none does."""
     path = entry.path[2:] if entry.in_override else entry.path
     money = entry.changes == "money" and path[0] != "service" and not str(path[-1]).startswith("co2")
-    money |= path in IN_USERS
+    money |= path in IN_USERS or path[0] in OTHER_COMMANDS
     return money and path[-1] != BLOCK_END and not (path in PERCENTAGES and entry.value == 0)
 
 

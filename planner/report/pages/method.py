@@ -11,7 +11,7 @@ from planner.study.ranking import FUEL_KWP_PER_L_A_YEAR, GRID_KWP_PER_KWH_A_YEAR
 from planner.text import text, texts_of
 from planner.version import __version__
 
-COLUMNS = (Column("part", "", 22), Column("words", "", 100))
+COLUMNS = (Column("part", "", 14), Column("words", "", 111))
 
 
 def method_page(study: Study, cautions: Sequence[str]) -> Page:
@@ -40,7 +40,7 @@ def method_page(study: Study, cautions: Sequence[str]) -> Page:
         Heading(text("method.words")),
         _pairs("method.words", words),
     )
-    under = text("method.under", version=__version__, seed=study.scenario.seed)
+    under = f"{text('method.under', version=__version__, seed=study.scenario.seed)} {text('decision.printing')}"
     return Page(
         "method", text("page.method"), text("page.method"), under, blocks, printed=3 + len(limits), upright=True
     )

@@ -45,8 +45,8 @@ def steps_table(steps: NextSteps, scenario: Scenario) -> Table:
     currency = scenario.currency
     money = ("more_capital", "more_cost", "per_m3") if scenario.priced else ()
     columns = (
-        Column("option", text("next_step.option"), 24.0),
-        Column("step", text("next_step.step"), 40.0),
+        Column("option", text("next_step.option"), 20.0),
+        Column("step", text("next_step.step"), 28.0),
         Column("meets_target", text("studies.meets_target")),
         *(figure_column(key, currency, NUMBER_WIDTH) for key in _SERVED),
         *(Column(key, text(f"next_step.{key}", currency=currency), NUMBER_WIDTH) for key in money),
@@ -89,7 +89,7 @@ def frontier_table(steps: NextSteps, scenario: Scenario) -> Table:
     """What each option's water costs beyond that of its neighbour, by the water served."""
     currency = scenario.currency
     columns = [
-        Column("option", text("next_step.option"), 24.0),
+        Column("option", text("next_step.option"), 20.0),
         Column("standing", text("next_step.standing"), 40.0),
         Column("water", text("next_step.water"), NUMBER_WIDTH),
         figure_column("life_cycle_cost", currency, NUMBER_WIDTH),

@@ -20,6 +20,8 @@ from planner.study.ranking import RankTerms, rank_of
 from planner.text import text
 
 OPTIONS, RANK, MEETS = "options", "rank", "meets_target"
+LAST_PRINTED = "owner_life_cycle_cost"
+"""Last figure of the printed set: components, carbon dioxide and the comparison with the reference follow it."""
 REMARKS = {
     "internal_rate_of_return_percent": "irr_reason",
     "payback_years": "payback_reason",
@@ -60,7 +62,8 @@ def options_page(study: Study) -> Page:
         prices=text(f"cash.prices_{finance.prices}"),
         years=finance.analysis_period_years,
     )
-    table = Table(OPTIONS, columns, rows, freeze=2)
+    last = LAST_PRINTED if study.scenario.priced else None
+    table = Table(OPTIONS, columns, rows, freeze=2, last_printed=last)
     return Page("options", text("page.options"), text("options.title"), under, (table, years), printed=1)
 
 

@@ -15,15 +15,16 @@ from planner.text import text
 
 SIZES, SETTINGS = "tank.sizes", "tank.settings"
 WIDTHS = (27.0, *[12.0] * 10)
-CHART_ROWS, SHOWN_CURVES, TIMES_CHOSEN = 18, 3, 4.0
+CHART_ROWS, SHOWN_CURVES, TIMES_CHOSEN = 13, 3, 4.0
 
 
 def tank_page(study: Study) -> Page:
     """Build the page 'Tank' from a finished comparison."""
     settings = (Heading(text("tank.settings")), *_settings(study))
     blocks = (_chart(study), *settings, _sizes(study))
-    return Page("tank", text("page.tank"), text("tank.title"), text("tank.under"), blocks, WIDTHS,
-                one_page=True, printed=len(blocks) - 1)  # fmt: skip
+    return Page(
+        "tank", text("page.tank"), text("tank.title"), text("tank.under"), blocks, WIDTHS, printed=len(blocks) - 1
+    )
 
 
 def _sizes(study: Study) -> Table:

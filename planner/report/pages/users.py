@@ -78,7 +78,7 @@ def _payers(option: OptionResult, inputs: Inputs) -> Payers:
 
 def _columns(study: Study, first: str) -> tuple[Column, ...]:
     names = (option.name for option in study.ranked)
-    return Column("figure", first, 46), Column("unit", text("column.unit"), 18), *(Column(n, n, 15) for n in names)
+    return Column("figure", first, 40), Column("unit", text("column.unit"), 16), *(Column(n, n, 13) for n in names)
 
 
 def _figures(study: Study, inputs: Inputs) -> Table:
@@ -167,7 +167,7 @@ def _ranges(study: Study, inputs: Inputs) -> Iterator[Block]:
     columns = _columns(study, text("options.figure"))
     columns = (
         *columns[:2],
-        *(Column(end, text(f"users.{end}", currency=scenario.currency), 14) for end in ("low", "high")),
+        *(Column(end, text(f"users.{end}", currency=scenario.currency), 9) for end in ("low", "high")),
         *columns[2:],
     )
     rows = []

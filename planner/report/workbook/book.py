@@ -18,6 +18,7 @@ from planner.report.style import FONT, SIZE, Styles
 from planner.report.workbook.charts import book_chart
 from planner.report.workbook.layout import (
     Addresses,
+    Gap,
     Header,
     NoSuchCell,
     Placed,
@@ -90,7 +91,13 @@ def _fill(report: Report, stream: BinaryIO, more: More | None) -> None:
 def _printing(sheet: Sheet, page: Page, layout: list[Placed]) -> Printing:
     """What of a page belongs to the printed set, up to the end of its last block there and of its widest."""
     count = len(page.blocks) if page.printed is None else page.printed
-    rows = [placed.row + rows_of(placed.item) - 1 for placed in layout if placed.block < count]
+    rows = []
+    for placed in layout:
+        if placed.block < count:
+            rows.append(placed.row + rows_of(placed.item) - 1)
+            item = placed.item
+            if isinstance(item, TableRow) and item.row.key == item.table.last_printed:
+                break
     charts = [block for block in page.blocks[:count] if isinstance(block, Chart) and block.series]
     end = max([sheet.last_column, *(_columns(chart, sheet)[1] for chart in charts)])
     return Printing(max(rows) if count else None, end, page.one_page, page.upright)
@@ -121,6 +128,8 @@ def _write(book: Any, sheet: Sheet, page: Page, layout: list[Placed], addresses:
             _header(sheet, row, item.table, repeated=page.printed != 0 and not page.one_page)
         elif isinstance(item, TableRow):
             _row(sheet, row, item, page, addresses)
+        elif isinstance(item, Gap):
+            sheet.gap(row)
         elif isinstance(item, Tiles):
             formulas = [
                 (

@@ -47,7 +47,12 @@ class TableRow:
     row: Row
 
 
-Item = Title | Header | TableRow | Heading | Section | Text | Chart | Tiles
+@dataclass(frozen=True)
+class Gap:
+    """A low empty row above a heading between the rows of a table."""
+
+
+Item = Title | Header | TableRow | Heading | Section | Text | Chart | Tiles | Gap
 TILE_ROWS = 3
 """Label, number and note."""
 
@@ -131,6 +136,8 @@ def _placed(page: Page) -> Iterator[Placed]:
         if isinstance(block, Table):
             tops[block.key] = row + (1 if block.heading or block.header else 0)
         for item, gap in _items(block, below_header=below_header):
+            if gap and isinstance(item, Section):
+                yield Placed(row, Gap(), number)
             row += gap
             yield Placed(row, item, number)
             row += 1

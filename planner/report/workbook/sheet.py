@@ -26,15 +26,15 @@ from planner.text import text as sentence
 LONGEST_TEXT = 32_000
 """A cell holds 32,767 characters; longer texts are cut, visibly."""
 LINE_POINTS, ROW_PIXELS, TALLEST_POINTS = 12.75, 17, 400
-TITLE_POINTS, HEADING_POINTS, TILE_POINTS = 24, 18, 30
+TITLE_POINTS, HEADING_POINTS, TILE_POINTS, GAP_POINTS = 24, 18, 30, 5
 WIDEST_CHART_PIXELS = 1100
 LEAST_CHART_ROWS = 10
 """A chart at the foot of a single page is made so low, where it must, and not printed where it would be lower."""
-PAPER_POINTS, MARGIN_POINTS, MARGIN_ENDS_POINTS = (595.3, 841.9), 57.6, 86.4
+PAPER_POINTS, MARGIN_POINTS, MARGIN_ENDS_POINTS = (595.3, 841.9), 57.6, 79.2
 """A4, and what the margins left and right, above and below take of it."""
 LEAST_SCALE = 0.8
 """At which letters of 10 points are printed with 8."""
-END_OF_PAGE = 0.95
+END_OF_PAGE = 0.97
 """Part of a page that rows fill, as none is divided."""
 NOWHERE = 300
 """A column in which nothing stands: a sheet whose print area is there prints nothing."""
@@ -105,6 +105,7 @@ class Sheet:
         self._charts: list[_PlacedChart] = []
         self._titles: list[int] = []
         self._headings: list[int] = []
+        self._gaps: list[int] = []
         self._tiles: list[tuple[int, tuple[Tile, ...], list[tuple[str | None, str | None]]]] = []
 
     def fix_width(self, column: int, width: float) -> None:
@@ -123,6 +124,10 @@ class Sheet:
         for column in range(1, self.last_column + 1):
             self.sheet.write_blank(row, column, None, style)
         self._headings.append(row)
+
+    def gap(self, row: int) -> None:
+        """Leave a low row empty."""
+        self._gaps.append(row)
 
     def text(self, row: int, text: str, style: str, formula: str | None = None) -> None:
         """Write running text, or a formula that gives it, over the sheet's tables."""
@@ -236,7 +241,13 @@ class Sheet:
         for row, count in lines.items():
             if count > 1:
                 points[row] = min(LINE_POINTS * count + 3, TALLEST_POINTS)
-        return {**dict.fromkeys(self._titles, TITLE_POINTS), **dict.fromkeys(self._headings, HEADING_POINTS), **points}
+        low = dict.fromkeys(self._gaps, GAP_POINTS)
+        return {
+            **low,
+            **dict.fromkeys(self._titles, TITLE_POINTS),
+            **dict.fromkeys(self._headings, HEADING_POINTS),
+            **points,
+        }
 
     def _put_tiles(
         self,
@@ -325,4 +336,5 @@ def _rows_left(placed: _PlacedChart, heights: dict[int, float], widths: list[flo
 def _fewest_pages(high: float, widths: list[float], *, upright: bool) -> int:
     """Pages for rows of some height together, no smaller than they may be printed; some room is lost at their ends."""
     scale, down = _paper(widths, upright=upright)
-    return math.ceil(high * min(scale, LEAST_SCALE) / (END_OF_PAGE * down))
+    smallest = high * min(scale, LEAST_SCALE)
+    return 1 if smallest <= down else math.ceil(smallest / (END_OF_PAGE * down))
