@@ -200,7 +200,7 @@ def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[s
     """
     first = sizing.ranked[0]
     design = first.nearest
-    setup = first.grid.setups[int(first.candidates.setup[design.place])].supply
+    setup = first.grid.setups[int(first.candidates.setup[design.index])].supply
     verdicts = site_verdicts(
         setup.scenario, place, weather, strings=design.strings if design.modules else None, tank_m3=design.tank_m3
     )

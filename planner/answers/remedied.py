@@ -188,7 +188,7 @@ def _price_follows(path: Keys, before: Scenario, after: Scenario) -> bool:
         return True
     if key == "tank.volume_m3" and after.tank.price is None:
         return bool(after.tank.sizes)
-    place = _RUNS.get(key, path[2] if path[:2] == ("pipeline", "segments") else None)
-    if isinstance(place, int):
-        return before.pipeline.segments[place].price != after.pipeline.segments[place].price
+    position = _RUNS.get(key, path[2] if path[:2] == ("pipeline", "segments") else None)
+    if isinstance(position, int):
+        return before.pipeline.segments[position].price != after.pipeline.segments[position].price
     return key == "tank.volume_m3" and before.tank.price != after.tank.price

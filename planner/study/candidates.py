@@ -54,8 +54,8 @@ class CandidateGrid:
         Choices of pump, pipes, hours and, where they are open, modules in series; what the scenario gives comes first.
     strings, tanks_m3, levels : tuple
         Numbers of strings, tank volumes and float-switch levels (start, stop) [%], each in rising order.
-    places : ndarray, (candidates, 4)
-        Setup, strings, tank and levels of each candidate, as places in these lists.
+    indices : ndarray, (candidates, 4)
+        Setup, strings, tank and levels of each candidate, as positions in these lists.
     cautions : ndarray, (candidates,)
         Checks that each passes with caution, where these count (see `Sizes`).
     left_out : tuple of str
@@ -67,18 +67,18 @@ class CandidateGrid:
     strings: tuple[int, ...]
     tanks_m3: tuple[float, ...]
     levels: tuple[Levels, ...]
-    places: NDArray[np.int64]
+    indices: NDArray[np.int64]
     cautions: NDArray[np.int64]
     left_out: tuple[str, ...]
 
     @property
     def count(self) -> int:
         """Number of candidate designs."""
-        return len(self.places)
+        return len(self.indices)
 
-    def case(self, place: int) -> Case:
+    def case(self, index: int) -> Case:
         """One candidate."""
-        setup, strings, tank, levels = self.places[place].tolist()
+        setup, strings, tank, levels = self.indices[index].tolist()
         supply: Supply = self.setups[setup].supply
         return supply.case(self.strings[strings], self.tanks_m3[tank], self.levels[levels])
 
@@ -122,9 +122,9 @@ def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
     if not keep.all():
         left_out.append(text("candidate.fails_checks", count=int((~keep).sum()), all=keep.size))
     shape = (*keep.shape, len(levels))
-    places = np.argwhere(np.broadcast_to(keep[..., None], shape))
-    cautions = np.repeat([sizes.cautions for sizes in tried], len(levels)).reshape(shape)[tuple(places.T)]
-    return CandidateGrid(supply.name, tuple(setups), strings, tanks, levels, places, cautions, tuple(left_out))
+    indices = np.argwhere(np.broadcast_to(keep[..., None], shape))
+    cautions = np.repeat([sizes.cautions for sizes in tried], len(levels)).reshape(shape)[tuple(indices.T)]
+    return CandidateGrid(supply.name, tuple(setups), strings, tanks, levels, indices, cautions, tuple(left_out))
 
 
 def _strings(supply: Supply, size: Size) -> tuple[int, ...]:

@@ -251,7 +251,7 @@ def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
         [option.delivered_share for option in options],
         [float(option.life.present_cost) for option in options],
     )
-    return tuple(options[place].name for place in order)
+    return tuple(options[index].name for index in order)
 
 
 def _result(context: Context, choice: Choice, reference: LifeCycle | None, duty: Duty) -> OptionResult:

@@ -81,8 +81,8 @@ class Hours:
         hourly = self.series["shortfall_m3"]
         missing = hourly.reshape(-1, DAY, hourly.shape[1]).sum(axis=1)
         windows = np.lib.stride_tricks.sliding_window_view(missing, days, axis=0).sum(axis=-1)
-        place = np.unravel_index(np.argmax(windows), windows.shape)
-        first, year = int(place[0]), int(place[1])
+        index = np.unravel_index(np.argmax(windows), windows.shape)
+        first, year = int(index[0]), int(index[1])
         if windows[first, year] <= _MISSED_M3:
             first, year = self._lowest(days)
         return Stretch(year, first, days, float(windows[first, year]))

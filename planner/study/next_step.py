@@ -193,12 +193,12 @@ def next_steps_of(context: Context, choices: Sequence[Choice], *, every: bool = 
     points = [_point(choice.result) for choice in choices]
     columns = zip(*((p.meets_target, p.demand_met_percent, p.life_cycle_cost) for p in points), strict=True)
     order = ranked(*columns)
-    points, choices = [points[place] for place in order], [choices[place] for place in order]
+    points, choices = [points[index] for index in order], [choices[index] for index in order]
     scenario, least = choices[0].supply.scenario, points[0].life_cycle_cost
     stepped = [
-        place
-        for place, point in enumerate(points)
-        if every or place < BEST or (not point.meets_target and (not scenario.priced or point.life_cycle_cost < least))
+        index
+        for index, point in enumerate(points)
+        if every or index < BEST or (not point.meets_target and (not scenario.priced or point.life_cycle_cost < least))
     ]
     steps = tuple(_steps(context, choices, points, stepped))
     if not scenario.priced:
@@ -281,15 +281,15 @@ def _steps(
     """Steps of some options; those whose hours must be run go through the same passes."""
 
     @cache
-    def judge_of(place: int) -> Judge:
-        own = choices[place].supply
-        alike = next(at for at in range(place + 1) if choices[at].supply.scenario is own.scenario)
-        return design_judge(site_basis(context, own)) if alike == place else judge_of(alike)
+    def judge_of(index: int) -> Judge:
+        own = choices[index].supply
+        alike = next(at for at in range(index + 1) if choices[at].supply.scenario is own.scenario)
+        return design_judge(site_basis(context, own)) if alike == index else judge_of(alike)
 
     tried: list[tuple[Step, Case | None]] = []
-    for place in stepped:
-        tried += _sizes(choices[place], points[place], judge_of(place))
-        tried += _pumps(context, choices[place], points[place])
+    for index in stepped:
+        tried += _sizes(choices[index], points[index], judge_of(index))
+        tried += _pumps(context, choices[index], points[index])
     cases = [case for _, case in tried if case is not None]
     found = evaluate(context, cases) if cases else None
     at = 0
@@ -299,8 +299,8 @@ def _steps(
             continue
         yield replace(step, after=_point(found.at(at)))
         at += 1
-    for place in stepped:
-        own = points[place]
+    for index in stepped:
+        own = points[index]
         for other in points:
             added = [source for source in other.design.sources if source not in own.design.sources]
             if len(added) == 1 and len(other.design.sources) == len(own.design.sources) + 1:

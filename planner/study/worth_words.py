@@ -8,8 +8,8 @@ from typing import Any
 from planner.assumptions.reader import option_scenario
 from planner.money.quantities import unpriced
 from planner.study.close_call import CLOSE_PERCENT
-from planner.study.inputs import VariedInput
 from planner.study.site import estimate_sentences
+from planner.study.varied import Varied
 from planner.study.words import money
 from planner.study.worth import OptionSummary, Switching, Turn, Worth
 from planner.text import source_name, text
@@ -126,9 +126,9 @@ def turning_points(worth: Worth, found: Sequence[Switching]) -> list[tuple[Switc
     return [(switching, says) for _, switching, says in sorted(points, key=lambda point: point[0])]
 
 
-def _turn_words(worth: Worth, varied: VariedInput, turn: Turn) -> str:
+def _turn_words(worth: Worth, varied: Varied, turn: Turn) -> str:
     value = varied.with_unit(turn.value)
-    if not varied.of_today:  # what it is now would go without saying
+    if not varied.is_share:  # what it is now would go without saying
         value = text("worth_answer.from_now", value=value, base=varied.with_unit(varied.base))
     way = "above" if turn.value > varied.base else "below"
     outcome = "best" if not turn.by_service else "misses" if turn.meets else "none"
@@ -163,7 +163,7 @@ def _would_not_turn(worth: Worth) -> str:
     ranges = (
         text(
             "worth_answer.range",
-            input=each.label,
+            input=each.phrase,
             low=each.with_unit(each.low),
             high=each.with_unit(each.high),
         )

@@ -60,7 +60,7 @@ ALIKE: dict[str, frozenset[str]] = {
             "friction.hazen-williams",
             "page.options",
             "unit.modules",
-            "uncertainty.unit.per_module",
+            "varied.unit.per_module",
             "unit.phases",
             "bill.unit.module",
             "plate.frame.symbol",

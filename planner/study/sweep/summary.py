@@ -101,16 +101,16 @@ def tornadoes(base: Base, results: Results) -> list[Tornado]:
     return found
 
 
-def ends_of(results: Results, place: int) -> tuple[float, float]:
+def ends_of(results: Results, index: int) -> tuple[float, float]:
     """Low and high value of an input moved one at a time."""
-    return float(results.plan.values[1 + 2 * place, place]), float(results.plan.values[2 + 2 * place, place])
+    return float(results.plan.values[1 + 2 * index, index]), float(results.plan.values[2 + 2 * index, index])
 
 
 @dataclass(frozen=True)
 class First:
-    """The option ranked first in a case: its place, and whether it meets the target."""
+    """The option ranked first in a case: its index, and whether it meets the target."""
 
-    place: int
+    index: int
     meets_target: bool
 
 
@@ -122,8 +122,8 @@ def firsts_of(results: Results) -> list[First | None]:
         if variant in results.problems:
             found.append(None)
             continue
-        place = ranking_of(numbers)[0]
-        found.append(First(place, bool(serves[variant, place])))
+        index = ranking_of(numbers)[0]
+        found.append(First(index, bool(serves[variant, index])))
     return found
 
 
@@ -131,7 +131,7 @@ def first_words(first: First | None, options: Sequence[str]) -> str:
     """Name the option ranked first in a case, for a table."""
     if first is None:
         return text("sweep_answer.no_value")
-    option = options[first.place]
+    option = options[first.index]
     return option if first.meets_target else text("sweep_answer.first_misses", option=option)
 
 
@@ -184,14 +184,14 @@ def sentences(swept: SweepResult) -> list[str]:
 def _of_tornado(base: Base, results: Results) -> list[str]:
     cost = tornadoes(base, results)[0]
     worst = cost.swings[0]
-    low, high = ends_of(results, worst.place)
+    low, high = ends_of(results, worst.index)
     said = []
     if np.isfinite(worst.swing) and worst.swing > 0:
         said.append(
             _said(
                 base,
                 "matters_most",
-                input=results.plan.keys[worst.place].label,
+                input=results.plan.keys[worst.index].label,
                 low=low,
                 high=high,
                 option=base.options[best_two(base)[0]],
@@ -212,7 +212,7 @@ def close_call_of(base: Base, results: Results) -> CloseCall | None:
     meets, share, cost = (
         results.measure(name)[:, two] for name in ("meets_service", "delivered_share", "present_cost")
     )
-    return close_call([base.options[place] for place in two], meets, share, cost, priced=base.scenario.priced)
+    return close_call([base.options[index] for index in two], meets, share, cost, priced=base.scenario.priced)
 
 
 def changes_of(results: Results) -> list[tuple[int, str]]:
@@ -229,19 +229,19 @@ def changes_of(results: Results) -> list[tuple[int, str]]:
     if base is None:
         return found
     serves = results.measure("meets_service") > 0.5
-    for place, key in enumerate(results.plan.keys):
-        for variant in (1 + 2 * place, 2 + 2 * place):
+    for index, key in enumerate(results.plan.keys):
+        for variant in (1 + 2 * index, 2 + 2 * index):
             there = firsts[variant]
             if there is not None and there != base:
-                lost = base.meets_target and not serves[variant, base.place]
+                lost = base.meets_target and not serves[variant, base.index]
                 says = text(
                     _change(base, there, lost=lost),
                     input=key.label,
-                    value=results.plan.values[variant, place],
-                    first=results.options[base.place],
-                    option=results.options[there.place],
+                    value=results.plan.values[variant, index],
+                    first=results.options[base.index],
+                    option=results.options[there.index],
                 )
-                found.append((place, says))
+                found.append((index, says))
     return found
 
 
@@ -271,9 +271,9 @@ def _of_answer(base: Base, results: Results) -> str:
 def _of_grid(base: Base, results: Results) -> list[str]:
     best = cheapest_of(results)
     counts = [
-        text("sweep_answer.grid_part", option=name, count=best.count(place))
-        for place, name in enumerate(results.options)
-        if best.count(place)
+        text("sweep_answer.grid_part", option=name, count=best.count(index))
+        for index, name in enumerate(results.options)
+        if best.count(index)
     ]
     none = best.count(None) - len(results.problems)
     if none:
@@ -287,9 +287,9 @@ def _of_random(base: Base, results: Results) -> list[str]:
         return []
     order = np.argsort(-found.cheapest, kind="stable")
     shares = [
-        text("sweep_answer.random_share", option=results.options[place], cases=100 * found.cheapest[place])
-        for place in order
-        if found.cheapest[place] > 0
+        text("sweep_answer.random_share", option=results.options[index], cases=100 * found.cheapest[index])
+        for index in order
+        if found.cheapest[index] > 0
     ]
     first = int(order[0]) if shares else best_two(base)[0]
     if not shares:
