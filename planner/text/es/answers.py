@@ -269,7 +269,7 @@ SENTENCES: dict[str, str] = {
         "La respuesta sigue igual, con los diseños como están y todo lo demás como se ha dado, en todo el intervalo "
         "de: {ranges}."
     ),
-    "worth_answer.range": "{input} de {low} a {high}",
+    "worth_answer.range": "{input} (de {low} a {high})",
     # sweep
     "sweep_answer.life_cycle_cost_of": "Costo del ciclo de vida de {option}",
     "sweep_answer.levelised_cost_of": "Costo nivelado del agua de {option}",

@@ -26,21 +26,6 @@ SENTENCES: dict[str, str] = {
     "uncertainty.worst_year_full": "Peor año de cada diez con {option}: no falta agua.",
     "uncertainty.few_years": "El peor año de cada diez queda cerca del peor de los años contados ({years}).",
     # ---- what would turn the answer
-    "uncertainty.input.tariff": "Tarifa de la red eléctrica",
-    "uncertainty.input.fuel_price": "Precio del combustible",
-    "uncertainty.input.module_price": "Precio de un módulo FV",
-    "uncertainty.input.discount_rate": "Tasa de descuento",
-    "uncertainty.input.demand": "Demanda de agua",
-    "uncertainty.input.outage_hours": "Cortes de la red eléctrica",
-    "uncertainty.input.irradiation": "Irradiación",
-    "uncertainty.unit.per_kwh": "{currency}/kWh",
-    "uncertainty.unit.per_l": "{currency}/L",
-    "uncertainty.unit.per_module": "{currency}/módulo",
-    "uncertainty.unit.percent_per_year": "%/año",
-    "uncertainty.unit.of_today": "% de lo actual",
-    "uncertainty.unit.hours_per_day": "h/día",
-    "uncertainty.unit.of_estimate": "% de la estimación",
-    "uncertainty.amount": "{value:,.10g} {unit}",
     "uncertainty.percent": "{value:,.10g} %",
     "uncertainty.other_first_above": (
         "{input}: por encima de {value} (ahora {base}), la primera es {other} en lugar de {option}."
