@@ -36,8 +36,8 @@ def uncertainty_sentences(study: Study) -> list[str]:
 def call_sentences(study: Study) -> list[str]:
     """Say whether the first two options are too close to call."""
     call = study.uncertainty.call if study.uncertainty else None
-    said = close_call_sentence(call) if call is not None else ""
-    return [said] if said else []
+    sentence = close_call_sentence(call) if call is not None else ""
+    return [sentence] if sentence else []
 
 
 def switching_sentences(study: Study) -> list[str]:
@@ -59,14 +59,14 @@ def worst_year_sentences(study: Study) -> list[str]:
         return float(figure(key).read(first))
 
     met = value("demand_met_worst_year_in_ten_percent")
-    said = text(
+    sentence = text(
         "uncertainty.worst_year" if met < 100 * (1 - 1e-9) else "uncertainty.worst_year_full",
         option=first.name,
         met=met,
         days=value("short_days_worst_year_in_ten"),
         litres=value("missing_l_per_day_worst_year_in_ten"),
     )
-    return [said, text("uncertainty.few_years", years=years)] if years < FEW_YEARS else [said]
+    return [sentence, text("uncertainty.few_years", years=years)] if years < FEW_YEARS else [sentence]
 
 
 def _switching(study: Study, found: SwitchingValue) -> str:

@@ -36,19 +36,19 @@ def verdict(worth: Worth) -> str:
                       *(only_without if close or worth.saving <= 0 else ())]  # fmt: skip
         if could_turn:
             return text("worth_answer.undecided", unpriced=", ".join(could_turn), **slots)
-        said = _by_cost(worth, close=close, slots=slots)
+        words = _by_cost(worth, close=close, slots=slots)
     elif having.meets_service:
         change = "worth_answer.needed_dearer" if worth.saving < 0 else "worth_answer.needed_cheaper"
-        said = f"{_needed(lacking, slots)} {text(change, **slots)}"
+        words = f"{_needed(lacking, slots)} {text(change, **slots)}"
     elif lacking.meets_service:
         cost = money(lacking.present_cost, worth.scenario.currency)
-        said = text("worth_answer.only_without", life_cycle_cost=cost, **slots)
+        words = text("worth_answer.only_without", life_cycle_cost=cost, **slots)
     else:
-        said = _neither(having, lacking, slots)
+        words = _neither(having, lacking, slots)
     if only_with or only_without:
         missing = dict.fromkeys([*shared, *only_with, *only_without])
-        return f"{said} {text('worth_answer.incomplete', unpriced=', '.join(missing))}"
-    return f"{said} {text('worth_answer.incomplete_alike', unpriced=', '.join(shared))}" if shared else said
+        return f"{words} {text('worth_answer.incomplete', unpriced=', '.join(missing))}"
+    return f"{words} {text('worth_answer.incomplete_alike', unpriced=', '.join(shared))}" if shared else words
 
 
 def _unpriced(worth: Worth) -> tuple[list[str], list[str], list[str]]:
@@ -139,12 +139,12 @@ def _turn_words(worth: Worth, varied: Varied, turn: Turn) -> str:
 
 def _would_turn(worth: Worth) -> str:
     """Say what turns the answer with the works as they would be built, and with works chosen anew at each value."""
-    said = _points(worth, worth.switching, "as_built")
+    as_built = _points(worth, worth.switching, "as_built")
     if worth.anew is None:
-        return f"{said} {text('worth_answer.nothing_open')}"
+        return f"{as_built} {text('worth_answer.nothing_open')}"
     both = [[says for _, says in turning_points(worth, found)] for found in (worth.switching, worth.anew)]
     anew = text("worth_answer.anew_alike") if both[0] == both[1] else _points(worth, worth.anew, "anew")
-    return f"{said} {anew}"
+    return f"{as_built} {anew}"
 
 
 def _points(worth: Worth, found: Sequence[Switching], works: str) -> str:

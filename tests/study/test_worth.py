@@ -33,11 +33,12 @@ from planner.study.worth_words import verdict, worth_sentences
 from tests.study.scenarios import EXAMPLES, changed
 
 BASE: dict[str, Any] = {
-    "finance__analysis_period_years": 4,
+    "finance__analysis_period_years": 2,
     "tank__volume_m3": 30.0,
     "sources__solar__strings": 2,
-    "sources__grid__line_length_m": 1000.0,
+    "sources__grid__line_length_m": 800.0,
 }
+SLOW = pytest.mark.slow
 TWO = ["generator", "grid + generator"]
 PATHS = {
     "tariff": "sources__grid__tariff__price_per_kwh",
@@ -118,7 +119,9 @@ def test_at_a_switching_value_the_scenario_run_again_costs_the_same_either_way(n
     assert base > 0.03
 
 
-@pytest.mark.parametrize("name", ["tariff", "grid_distance", "fuel_price", "discount_rate"])
+@pytest.mark.parametrize(
+    "name", ["tariff", *(pytest.param(name, marks=SLOW) for name in ("grid_distance", "fuel_price", "discount_rate"))]
+)
 def test_on_either_side_of_a_turn_another_option_is_best(name: str) -> None:
     worth = grid_worth()
     switching = next(each for each in worth.switching if each.varied.name == name)
@@ -133,8 +136,8 @@ def test_on_either_side_of_a_turn_another_option_is_best(name: str) -> None:
 
 
 def test_base_case_and_pairs_are_those_of_the_ordinary_run() -> None:
-    worth = worth_of(changed(**BASE), "grid", EXAMPLES)
-    study = study_scenario(changed(**BASE), EXAMPLES)
+    scenario = changed(**(BASE | {"finance__analysis_period_years": 1}))
+    worth, study = worth_of(scenario, "grid", EXAMPLES), study_scenario(scenario, EXAMPLES)
     assert [option.name for option in worth.options] == list(study.ranking)
     for option in worth.options:
         assert option.present_cost == pytest.approx(float(study.option(option.name).life.present_cost), rel=1e-12)
@@ -150,7 +153,8 @@ def test_base_case_and_pairs_are_those_of_the_ordinary_run() -> None:
 
 
 def test_where_there_is_no_switching_value_it_says_so() -> None:
-    worth = worth_of(changed(**BASE, sources__grid__line_price_per_m=0.0), "solar", EXAMPLES)
+    long = BASE | {"finance__analysis_period_years": 4, "service__options": ["solar", "grid"]}
+    worth = worth_of(changed(**long, sources__grid__line_price_per_m=0.0), "solar", EXAMPLES)
     by_name = {switching.varied.name: switching for switching in worth.switching}
     assert worth.with_best.name == "solar"
     rate = by_name["discount_rate"]
@@ -277,8 +281,8 @@ def test_chosen_anew_at_the_base_the_works_are_those_of_the_run() -> None:
     ("name", "values"),
     [
         ("demand", (50.0, 75.0, 110.0)),
-        ("target", (70.0, 90.0, 99.9)),
-        ("module_price", (0.0, 600.0)),
+        pytest.param("target", (70.0, 90.0, 99.9), marks=SLOW),
+        pytest.param("module_price", (0.0, 600.0), marks=SLOW),
         ("discount_rate", (0.0, 25.0)),
     ],
 )
@@ -298,7 +302,7 @@ def test_chosen_anew_the_works_are_what_the_run_chooses_at_that_value(name: str,
     assert len(seen) > len(anew.options), "the works were the same at every value"
 
 
-@pytest.mark.parametrize("name", ["demand", "target", "fuel_price", "module_price"])
+@pytest.mark.parametrize("name", ["demand", "target", "fuel_price", pytest.param("module_price", marks=SLOW)])
 def test_a_study_run_from_the_start_turns_where_works_chosen_anew_do(name: str) -> None:
     """The study chooses strings and tank by itself; the levels are given, and held in both."""
     worth = open_worth()

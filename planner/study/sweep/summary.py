@@ -165,30 +165,32 @@ def sentences(swept: SweepResult) -> list[str]:
     """
     if not swept.worked:
         return []
-    said = []
+    answer_sentences = []
     for results in swept.results:
         nothing, found = _BY_MODE[results.plan.mode]
         reason = results.first_reason
-        said += [text(nothing, reason=reason.words)] if reason and not results.worked else found(swept.base, results)
+        answer_sentences += (
+            [text(nothing, reason=reason.words)] if reason and not results.worked else found(swept.base, results)
+        )
     if swept.weather is not None:
-        said += _of_weather(swept.weather)
+        answer_sentences += _of_weather(swept.weather)
     if swept.results:
-        said.append(_of_design(swept.base))
+        answer_sentences.append(_of_design(swept.base))
     failed = sum(len(results.problems) for results in swept.results)
     if failed:
         count = sum(results.plan.size for results in swept.results)
-        said.append(text("sweep_answer.failed", failed=failed, count=count))
-    return [*said, *estimate_sentences(swept.base.scenario)]
+        answer_sentences.append(text("sweep_answer.failed", failed=failed, count=count))
+    return [*answer_sentences, *estimate_sentences(swept.base.scenario)]
 
 
 def _of_tornado(base: Base, results: Results) -> list[str]:
     cost = tornadoes(base, results)[0]
     worst = cost.swings[0]
     low, high = ends_of(results, worst.index)
-    said = []
+    found = []
     if np.isfinite(worst.swing) and worst.swing > 0:
-        said.append(
-            _said(
+        found.append(
+            _sentence(
                 base,
                 "matters_most",
                 input=results.plan.keys[worst.index].label,
@@ -201,7 +203,7 @@ def _of_tornado(base: Base, results: Results) -> list[str]:
             )
         )
     call = close_call_of(base, results)
-    return [*said, _of_answer(base, results), *([close_call_sentence(call)] if call else [])]
+    return [*found, _of_answer(base, results), *([close_call_sentence(call)] if call else [])]
 
 
 def close_call_of(base: Base, results: Results) -> CloseCall | None:
@@ -264,7 +266,7 @@ def _of_answer(base: Base, results: Results) -> str:
     stays = first is not None and first.meets_target
     option = base.options[base.ranking()[0]]
     if stays:
-        return _said(base, "stays_cheapest", option=option)
+        return _sentence(base, "stays_cheapest", option=option)
     return text("sweep_answer.stays_nearest", option=option)
 
 
@@ -278,7 +280,7 @@ def _of_grid(base: Base, results: Results) -> list[str]:
     none = best.count(None) - len(results.problems)
     if none:
         counts.append(text("sweep_answer.grid_none", count=none))
-    return [_said(base, "grid", count=results.plan.size, counts="; ".join(counts))]
+    return [_sentence(base, "grid", count=results.plan.size, counts="; ".join(counts))]
 
 
 def _of_random(base: Base, results: Results) -> list[str]:
@@ -298,7 +300,7 @@ def _of_random(base: Base, results: Results) -> list[str]:
         key = "random_some_none" if found.none_meets > 0 else "random"
     low, high = (p.value for p in percentiles(by.factor * results.measure(by.measure)[:, first], (10, 90)))
     return [
-        _said(
+        _sentence(
             base,
             key,
             shares="; ".join(shares),
@@ -306,7 +308,7 @@ def _of_random(base: Base, results: Results) -> list[str]:
             draws=found.cases,
             error=200 * found.standard_error(float(found.cheapest[first])),
         ),
-        _said(
+        _sentence(
             base,
             "random_cost",
             option=results.options[first],
@@ -329,15 +331,15 @@ def _of_weather(spread: WeatherSpread) -> list[str]:
         text("sweep_answer.weather_share", option=name, percent=100 * share)
         for name, share in zip(spread.options, spread.worst_in_ten, strict=True)
     ]
-    said = text(
+    sentence = text(
         "sweep_answer.measured_weather" if spread.measured else "sweep_answer.synthetic_weather",
         life_year=spread.life_year,
         years=spread.years,
         shares="; ".join(shares),
     )
     if spread.years >= FEW_YEARS:
-        return [said]
-    return [f"{said} {text('sweep_answer.few_years', years=spread.years)}"]
+        return [sentence]
+    return [f"{sentence} {text('sweep_answer.few_years', years=spread.years)}"]
 
 
 def _of_design(base: Base) -> str:
@@ -345,7 +347,7 @@ def _of_design(base: Base) -> str:
     return text("sweep_answer.chosen_anew" if anew else "sweep_answer.built_once")
 
 
-def _said(base: Base, key: str, **slots: object) -> str:
+def _sentence(base: Base, key: str, **slots: object) -> str:
     """Words about costs, or about water where there are no prices."""
     return text(f"sweep_answer.{key}" if base.scenario.priced else f"sweep_answer.{key}_technical", **slots)
 
