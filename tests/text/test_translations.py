@@ -75,6 +75,17 @@ ALIKE: dict[str, frozenset[str]] = {
             "check.quality_uranium_mg_l.what",
         }
     ),
+    "pt": frozenset(
+        {
+            "option_source.solar",
+            "friction.hazen-williams",
+            "plate.largest_flow.symbol",
+            "plate.largest_head.symbol",
+            "plate.current.symbol",
+            "plate.frame.symbol",
+            "plate.submergence.symbol",
+        }
+    ),
 }
 """Keys of sentences with words that read the same in English and in a language."""
 
