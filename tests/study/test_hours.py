@@ -30,9 +30,7 @@ MORE: dict[str, dict[str, Any]] = {
 }
 
 
-@pytest.fixture(
-    scope="module", params=["as given", pytest.param("changeover", marks=pytest.mark.slow), "daily limit"]
-)
+@pytest.fixture(scope="module", params=["as given", pytest.param("changeover", marks=pytest.mark.slow), "daily limit"])
 def study(request: pytest.FixtureRequest) -> Study:
     return studied(**SOME | MORE[request.param])
 

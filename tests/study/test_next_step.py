@@ -200,7 +200,9 @@ def test_water_that_is_not_served_at_a_value() -> None:
     assert steps_in(plain).at_value == ()
 
 
-@pytest.mark.parametrize(("factor", "first"), [pytest.param(0.9, "solar", marks=pytest.mark.slow), (1.1, "solar + grid")])
+@pytest.mark.parametrize(
+    ("factor", "first"), [pytest.param(0.9, "solar", marks=pytest.mark.slow), (1.1, "solar + grid")]
+)
 def test_the_value_that_is_solved_for_is_where_the_entered_one_turns_the_order(factor: float, first: str) -> None:
     value = factor * steps_in(study_with()).worth_from
     study = study_with(service__unserved_water_value_per_m3=value)

@@ -107,9 +107,7 @@ def sheet_words(path: Path, sheets: int) -> str:
 
 
 RUNS = [
-    pytest.param(
-        (code, name), id=f"{code}-{name}", marks=[] if (code, name) == ("fr", "visit") else [pytest.mark.slow]
-    )
+    pytest.param((code, name), id=f"{code}-{name}", marks=[] if (code, name) == ("fr", "visit") else [pytest.mark.slow])
     for code in OTHERS
     for name in SCENARIOS
 ]

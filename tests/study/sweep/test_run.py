@@ -145,8 +145,12 @@ class Calls:
             random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 1, 4, 2, marks=pytest.mark.slow
         ),
         ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 1, 16, 2),
-        pytest.param({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 1, 4, 2, marks=pytest.mark.slow),
-        pytest.param({"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 1, 4, 2, marks=pytest.mark.slow),
+        pytest.param(
+            {"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 1, 4, 2, marks=pytest.mark.slow
+        ),
+        pytest.param(
+            {"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 1, 4, 2, marks=pytest.mark.slow
+        ),
         pytest.param(
             {"grid": [{"key": "site.altitude_m", "values": [0, 1000]}, {"key": SCHOOL, "values": [300, 400, 500]}]},
             3,
