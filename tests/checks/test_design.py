@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from itertools import product
 from time import process_time
-from itertools import product
 from typing import Any
 
 import pytest
