@@ -337,9 +337,7 @@ def test_check_ends_with_whether_the_pump_fits_and_counts_what_was_not_given(tmp
     assert "checks could not be made" not in verbose
 
 
-def test_a_form_runs_like_its_scenario(
-    ran: tuple[Path, tuple[int, str, str]], quick: Path, tmp_path: Path
-) -> None:
+def test_a_form_runs_like_its_scenario(ran: tuple[Path, tuple[int, str, str]], quick: Path, tmp_path: Path) -> None:
     form = tmp_path / "by-form.xlsx"
     assert planner("form", form, "--from", quick)[0] == 0
     assert planner("run", form, "--outputs", tmp_path / "out", "--quiet")[0] == 0

@@ -60,7 +60,11 @@ def test_help_of_sweep_names_its_table() -> None:
     assert "as the [sweep] table says" in run("sweep", "--help")[1]
 
 
-@pytest.mark.parametrize("command", STUDIES, ids=lambda command: command[0])
+@pytest.mark.parametrize(
+    "command",
+    [pytest.param(command, marks=[pytest.mark.slow] if command[0] == "worth" else []) for command in STUDIES],
+    ids=lambda command: command[0],
+)
 def test_a_study_reads_a_form_like_a_scenario_file(command: list[str], toml: Path) -> None:
     form = toml.parent / "form.xlsx"
     write_form(form, raw())
@@ -75,7 +79,7 @@ def test_a_study_reads_a_form_like_a_scenario_file(command: list[str], toml: Pat
 
 def test_a_results_workbook_is_read_again(toml: Path) -> None:
     out = toml.parent / "results"
-    assert run("run", toml, "--outputs", out, "--quiet")[0] == 0
+    assert run("run", toml, "--outputs", out, "--quiet", "--quick")[0] == 0
     code, _, err = run("size", out / "quick.xlsx", "--outputs", out, "--quiet")
     assert code == 0, err
 
@@ -127,7 +131,7 @@ def test_the_cautions_of_several_sites_are_printed_once(toml: Path) -> None:
     data["service"] = {"options": ["generator"]}
     data["sweep"] = {}
     other.write_text(toml_text(data), encoding="utf-8")
-    code, out, err = run("run", toml, other, "--outputs", toml.parent / "two", "--verbose")
+    code, out, err = run("run", toml, other, "--outputs", toml.parent / "two", "--verbose", "--quick")
     assert code == 0, err
     for words in ("Trench walls", "Clean, disinfect and flush", "exhaust kills"):
         assert out.count(words) == 1, words

@@ -48,7 +48,11 @@ def results(folder: Path) -> dict[str, bytes]:
 # ---------------------------------------------------------------- names
 
 
-@pytest.mark.parametrize("command", [["run"], ["check"], ["size"], ["sweep"], ["worth", "grid"]], ids=lambda c: c[0])
+@pytest.mark.parametrize(
+    "command",
+    [["run", "--quick"], ["check"], ["size"], ["sweep"], pytest.param(["worth", "grid"], marks=pytest.mark.slow)],
+    ids=lambda c: c[0],
+)
 def test_brackets_in_a_name_are_shown_as_they_are(tmp_path: Path, command: list[str]) -> None:
     file = scenario_of(tmp_path / "a.toml", name=MARKED)
     folder = [] if command[0] == "check" else ["--outputs", tmp_path / "out"]
@@ -67,7 +71,7 @@ def test_weather_shows_the_place_as_it_is_written(tmp_path: Path) -> None:
 
 def test_nothing_in_a_name_steers_the_terminal(tmp_path: Path) -> None:
     file = scenario_of(tmp_path / "a.toml", name="Well \x1b[2J\x9b1m\x07 \u202e3")
-    code, out, _ = planner("run", file, "--outputs", tmp_path / "out")
+    code, out, _ = planner("run", file, "--outputs", tmp_path / "out", "--quick")
     assert code == 0
     assert "Well [2J1m 3: supply options" in out
     assert not re.search("[\x00-\x09\x0b-\x1f\x7f-\x9f\u202e]", out)
@@ -97,7 +101,7 @@ def test_a_fault_of_ours_in_one_scenario_does_not_cost_the_others(
 
     monkeypatch.setattr("planner.study.compare.study_scenario", broken)
     first, second = scenario_of(tmp_path / "a.toml", name="broken"), scenario_of(tmp_path / "b.toml")
-    code, _, err = planner("run", first, second, "--outputs", tmp_path / "out", "--quiet")
+    code, _, err = planner("run", first, second, "--outputs", tmp_path / "out", "--quiet", "--quick")
     assert code == 1
     assert f"{first}: planner failed and should not have: RuntimeError: boom xxx" in err
     assert len(err) < 700

@@ -41,8 +41,8 @@ def safety_cautions(sources: Sequence[SourceKind], *, drinks: bool) -> list[str]
 
 def dangers(sources: Sequence[SourceKind]) -> list[str]:
     """Name in a few words what can kill at works with some sources."""
-    own = [_danger_words(source, danger) for source in sources for danger in _DANGERS.get(source, (source,))]
-    return [*own, *(text(f"danger.{danger}") for danger in _DANGERS_OF_WORKS)]
+    of_sources = [_danger_words(source, danger) for source in sources for danger in _DANGERS.get(source, (source,))]
+    return [*of_sources, *(text(f"danger.{danger}") for danger in _DANGERS_OF_WORKS)]
 
 
 def _danger_words(source: str, danger: str) -> str:

@@ -181,9 +181,11 @@ def _large(study: Study) -> tuple[LargeNumber, ...]:
 
 def _to_build(study: Study) -> LargeNumber:
     first, currency = study.ranked[0], study.scenario.currency
-    cost, own, per_person = (_value(key, first) for key in ("capital_cost", "own_funds", "capital_cost_per_person"))
-    if own < cost:
-        note = text("decision.to_build_note_grant", own=money(own, currency))
+    cost, own_funds, per_person = (
+        _value(key, first) for key in ("capital_cost", "own_funds", "capital_cost_per_person")
+    )
+    if own_funds < cost:
+        note = text("decision.to_build_note_grant", own=money(own_funds, currency))
     elif math.isfinite(per_person):
         note = text("decision.to_build_note_people", per_person=money(per_person, currency))
     else:

@@ -117,12 +117,12 @@ def failed_with(
     sources: Sequence[SourceKind], kinds: Sequence[SourceKind], verdicts: Sequence[Verdict]
 ) -> tuple[Verdict, ...]:
     """Pick the failed checks that concern an option of some sources: not those of others of `kinds` alone."""
-    own = {source.check_topic for source in sources}
-    without = {source.check_topic for source in kinds} - own
+    topics = {source.check_topic for source in sources}
+    without = {source.check_topic for source in kinds} - topics
     return tuple(
         verdict
         for verdict in failed(verdicts)
-        if verdict.topic not in without and (not verdict.supplies or own.intersection(verdict.supplies))
+        if verdict.topic not in without and (not verdict.supplies or topics.intersection(verdict.supplies))
     )
 
 

@@ -123,10 +123,10 @@ def _cases(scenario: Scenario, options: Sequence[tuple[Design, ...]]) -> list[Ca
     """Every candidate of some options in a scenario; those alike in what is not a size share a scenario."""
     cases = []
     for designs in options:
-        own = option_scenario(scenario, designs[0].name)
+        merged = option_scenario(scenario, designs[0].name)
         known: dict[tuple[int | None, float | None], Scenario] = {}
         for design in designs:
-            case = Case.of(known.get((design.series, design.section_mm2), own), design)
+            case = Case.of(known.get((design.series, design.section_mm2), merged), design)
             known[design.series, design.section_mm2] = case.scenario
             cases.append(case)
     return cases
@@ -151,8 +151,8 @@ def _picked(
         best = cheapest(money["present_cost"][block], allowed)
         assert best is not None
         at = begin + best
-        own = {name: float(money[name][at]) for name in MONEY}
-        picked.append(summary(found, at, own, meets=bool(served[at])))
+        costs = {name: float(money[name][at]) for name in MONEY}
+        picked.append(summary(found, at, costs, meets=bool(served[at])))
         begin += len(designs)
     return picked
 

@@ -159,13 +159,13 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
     best, run = first.best, first.by_run
     if best is None:
         return None
-    case, own = run.result.case, run.supply.scenario
+    case, scenario = run.result.case, run.supply.scenario
     taken = _array(case.modules, case.design.strings, case.array_kw)
     taken += _tank_and_switch(case.design.tank_m3, run.levels)
     parts = _parts(best)
     change, instead = ([part for part in here if part not in there] for here, there in ((parts, taken), (taken, parts)))
-    if best.pump != own.pump.name:
-        change, instead = [best.pump, *change], [own.pump.name, *instead]
+    if best.pump != scenario.pump.name:
+        change, instead = [best.pump, *change], [scenario.pump.name, *instead]
     if not change:
         return text("sizing_answer.run_same", option=first.name)
     gap = first.by_run_cost - best.objective

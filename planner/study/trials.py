@@ -142,18 +142,20 @@ def years_run(years: int) -> Integers:
 
 def _run(some: Context, chosen: Mapping[str, Result], cases: Sequence[Case], years: int) -> Outcome:
     """Run cases in some years, and carry what they change over to all years of what was found without the change."""
-    own = {case.design.name: chosen[case.design.name] for case in cases}
+    unchanged = {case.design.name: chosen[case.design.name] for case in cases}
     if years <= YEARS_RUN:
         return run_cases(some, cases)
-    outcome = run_cases(some, [*(result.case for result in own.values()), *cases])
+    outcome = run_cases(some, [*(result.case for result in unchanged.values()), *cases])
     names = tuple(outcome.top_ups)
-    index_of = {name: at for at, name in enumerate(own)}
+    index_of = {name: at for at, name in enumerate(unchanged)}
     base = np.array([index_of[case.design.name] for case in cases])
-    whole = laid_out((([at], result.outcome.taken(None)) for at, result in enumerate(own.values())), len(own))
+    whole = laid_out(
+        (([at], result.outcome.taken(None)) for at, result in enumerate(unchanged.values())), len(unchanged)
+    )
     known, ran = _with_shortfall(whole.arrays(names)), _with_shortfall(outcome.arrays(names))
     weights = _weights(years)
     carried = {
-        name: _carried_over(known[name][base], values[base], values[len(own) :], weights)
+        name: _carried_over(known[name][base], values[base], values[len(unchanged) :], weights)
         for name, values in ran.items()
     }
     carried["delivered_m3"] = carried["demand_m3"] - carried.pop(_SHORTFALL)
@@ -204,8 +206,8 @@ def _costs(
         return cost
     apart = [index for index, trial in enumerate(trials) if trial.numbers is None]
     if apart:
-        own = [cases[at[index]] for index in apart]
-        cost[apart] = money_of(own, quantities.taken(at[apart]))["present_cost"]
+        their_cases = [cases[at[index]] for index in apart]
+        cost[apart] = money_of(their_cases, quantities.taken(at[apart]))["present_cost"]
     for name, result in chosen.items():
         alike = [index for index, trial in enumerate(trials) if trial.numbers is not None and trial.option == name]
         if alike:

@@ -83,25 +83,25 @@ class SourceColumns:
             for option, block in zip(options, blocks, strict=True)
             if (index := index_of(option, name)) is not None
         ]
-        own = [block for _, _, block in served]
-        widths = np.array([block.stop - block.start for block in own])
+        their_blocks = [block for _, _, block in served]
+        widths = np.array([block.stop - block.start for block in their_blocks])
         ends = np.cumsum(widths)
         insides = [slice(int(end - width), int(end)) for width, end in zip(widths, ends, strict=True)]
         levels = [_levels(option, index) for option, index, _ in served]
         found = [option.top_ups[index] for option, index, _ in served]
         runs = [source.minimum_run_h for source in found]
         most = max(option.tank_m3.size for option in options)
-        start, stop = (per_column([pair[at] for pair in levels], own, most) for at in (0, 1))
+        start, stop = (per_column([pair[at] for pair in levels], their_blocks, most) for at in (0, 1))
         used = [(option, source) for (option, _, _), source in zip(served, found, strict=True)]
         return SourceColumns(
             used,
             Shared.of([(id(source), option.sun_key) for option, source in used], insides),
             name,
-            side_by_side(np.concatenate([np.arange(block.start, block.stop) for block in own])),
+            side_by_side(np.concatenate([np.arange(block.start, block.stop) for block in their_blocks])),
             FloatSwitch(start, stop, np.repeat(runs, widths)),
             any(runs),
             _bands(found),
-            {block.start: inside for block, inside in zip(own, insides, strict=True)},
+            {block.start: inside for block, inside in zip(their_blocks, insides, strict=True)},
         )
 
     def series(self, suns: Mapping[Hashable, SunSeries], hours: slice) -> TopUpSeries:

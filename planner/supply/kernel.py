@@ -348,8 +348,8 @@ def _switches(top_ups: Sequence[TopUp], shape: tuple[int, ...]) -> tuple[Array, 
     """Lay the sources' switches out over all columns, each (sources, variants, columns)."""
     result = tuple(np.zeros((len(top_ups), *shape)) for _ in range(3))
     for index, top_up in enumerate(top_ups):
-        for whole, own in zip(result, (top_up.on, top_up.running, top_up.run_left_h), strict=True):
-            whole[index][:, top_up.columns] = own
+        for whole, part in zip(result, (top_up.on, top_up.running, top_up.run_left_h), strict=True):
+            whole[index][:, top_up.columns] = part
     on, running, run_left_h = result
     return on, running, run_left_h
 

@@ -58,9 +58,9 @@ class TopUpDay:
         # of cells that stand side by side this is a view; of others it is fetched and put back every hour
         self.ahead_of_all, self.ahead = step.ahead, step.ahead[self.here]
         self.apart = not isinstance(self.here, slice)
-        own = self.cells.index
-        self.start, self.width = top_up.start.reshape(-1)[own], top_up.width.reshape(-1)[own]
-        self.on = top_up.on.reshape(-1)[own]
+        flat = self.cells.index
+        self.start, self.width = top_up.start.reshape(-1)[flat], top_up.width.reshape(-1)[flat]
+        self.on = top_up.on.reshape(-1)[flat]
         self.extra, self.hours_per_m3 = self.cells.of(series.extra_m3[day]), self.cells.of(series.hours_per_m3[day])
         # share of the hour left when the start level is crossed on the way down = (start - ahead) / fall
         self.per_fall = step.per_fall[:, self.here]
@@ -77,8 +77,8 @@ class TopUpDay:
         if self.has_minimum_run:
             assert series.available is not None
             self.volume, self.tiny = step.volume[self.here], np.full_like(self.gap, _TINY)
-            self.running = top_up.running.reshape(-1)[own]
-            self.run_left_h = top_up.run_left_h.reshape(-1)[own]
+            self.running = top_up.running.reshape(-1)[flat]
+            self.run_left_h = top_up.run_left_h.reshape(-1)[flat]
             self.shortest_h = top_up.minimum_run_h[self.cells.column]
             available = series.available[day]
             self.available, self.per_hour = self.cells.of(available), self.cells.of(_inverse(series.hours_per_m3[day]))

@@ -21,7 +21,9 @@ from tests.study.visits import visit
 
 @cache
 def priced() -> tuple[Study, tuple[Verdict, ...]]:
-    study = studied(finance__analysis_period_years=3, households={"size": 6.0, "income_per_month": 90.0})
+    options = ["grid", "solar + grid", "solar + generator"]
+    homes = {"size": 6.0, "income_per_month": 90.0}
+    study = studied(finance__analysis_period_years=2, households=homes, service__options=options)
     return study, study_verdicts(study)
 
 
@@ -62,7 +64,9 @@ def test_a_failed_check_is_a_condition_and_takes_the_recommendation_back() -> No
 
 
 def test_estimated_weather_and_missing_prices_are_conditions() -> None:
-    study = studied(finance__analysis_period_years=1, weather={"kind": "estimate"}, borehole__price=None)
+    study = studied(
+        finance__analysis_period_years=1, weather={"kind": "estimate"}, borehole__price=None, service__options=["solar"]
+    )
     found = decision(study, passing(study_verdicts(study)))
     assert found.verdict.startswith("Recommended on the conditions below: ")
     assert any("estimate" in sentence for sentence in found.conditions)

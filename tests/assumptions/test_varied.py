@@ -28,7 +28,11 @@ DEPTHS = {"borehole.pump_depth_m": (50.0, 70.0)}
 
 @pytest.mark.parametrize(
     "varied",
-    [DEPTHS, DEPTHS | {"prices.pipe_per_m": (5.0, 9.0)}, {"pipeline.segments[2].length_m": (300.0, 500.0)}],
+    [
+        pytest.param(DEPTHS, marks=pytest.mark.slow),
+        DEPTHS | {"prices.pipe_per_m": (5.0, 9.0)},
+        {"pipeline.segments[2].length_m": (300.0, 500.0)},
+    ],
 )
 def test_a_variant_is_what_the_changed_scenario_gives(varied: dict[str, tuple[float, ...]]) -> None:
     grid = [{"key": key, "values": list(values)} for key, values in varied.items()]

@@ -73,7 +73,10 @@ def faulty(name: str, folder: Path) -> Path:
     return file
 
 
-@pytest.mark.parametrize("name", FAULTY)
+@pytest.mark.parametrize(
+    "name",
+    [pytest.param(name, marks=[] if name in ("hill-school", "dairy-farm") else [pytest.mark.slow]) for name in FAULTY],
+)
 def test_a_faulty_example_is_written_with_its_remedies(name: str, tmp_path: Path) -> None:
     file, out, again = faulty(name, tmp_path / "site"), tmp_path / "new" / "out.toml", tmp_path / "new" / "again.toml"
     assert planner("check", file, "--strict")[0] == 1

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from planner.answers.cautions import cautions
 from planner.answers.of_study import answer, failures, study_verdicts
-from tests.study.scenarios import studied
+from tests.study.scenarios import studied_once
 
 SMALL = {
     "finance__analysis_period_years": 2,
@@ -15,7 +15,7 @@ SMALL = {
 
 
 def said(word: str, **changes: object) -> bool:
-    return any(word in caution for caution in cautions(studied(**SMALL, **changes)))
+    return any(word in caution for caution in cautions(studied_once(**SMALL, **changes)))
 
 
 def test_what_has_no_price_is_named() -> None:
@@ -56,9 +56,9 @@ def test_summer_time() -> None:
 
 
 def test_an_array_that_would_destroy_its_controller_is_said_in_the_answer() -> None:
-    safe = studied(**SMALL, controller__dc_voltage_limit_v=450.0)
+    safe = studied_once(**SMALL, controller__dc_voltage_limit_v=450.0)
     assert failures(safe, study_verdicts(safe)) == ""
-    deadly = studied(
+    deadly = studied_once(
         **SMALL, controller__dc_voltage_limit_v=450.0, sources__solar__modules_in_series=20,
         sources__solar__module__system_voltage_v=600.0,
     )  # fmt: skip
@@ -70,7 +70,7 @@ def test_an_array_that_would_destroy_its_controller_is_said_in_the_answer() -> N
 
 
 def test_a_fault_of_an_array_does_not_stain_an_option_without_one() -> None:
-    grid = studied(
+    grid = studied_once(
         **(SMALL | {"service__options": ["solar", "generator"], "service__demand_met_percent": 99.9}),
         controller__dc_voltage_limit_v=450.0, sources__solar__strings_max=4, sources__solar__modules_in_series=20,
         sources__solar__module__price=90000.0, sources__solar__module__system_voltage_v=600.0,

@@ -204,16 +204,41 @@ def duty_found_once() -> Iterator[None]:
         yield
 
 
-def _turn(edge: Edge, bad: Verdict) -> tuple[float, Verdict]:
-    """Halve what lies between the good value and the bad one: the last value that is not good, and its verdict."""
-    near, far, beyond = edge.good, edge.bad, bad
-    for _ in range(HALVINGS):
-        middle = (near + far) / 2
-        verdict = edge.verdict(middle)
+def _beyond_limit(edge: Edge, verdict: Verdict) -> float | None:
+    """How far a verdict's value is from where its outcome turns; None where it gives no two numbers."""
+    if isinstance(verdict.value, float | int) and isinstance(verdict.limit, float | int):
+        return float(verdict.value) - edge.factor * float(verdict.limit)
+    return None
+
+
+def _at_limit(edge: Edge, verdict: Verdict) -> bool:
+    away = _beyond_limit(edge, verdict)
+    return away is not None and away == pytest.approx(
+        0, abs=max(1e-3, 1e-3 * abs(_number(verdict.limit)) * edge.factor)
+    )
+
+
+def _turn(edge: Edge, good: Verdict, bad: Verdict) -> tuple[float, Verdict]:
+    """Close in on where the outcome turns: the last value that is not good, and its verdict.
+
+    Until both sides stand at the limit, or next to one another. The figures of the verdicts say where to look, a little
+    to this side of it or to that in turn; each third time, and where they say nothing, it is half way.
+    """
+    near, far, inside, beyond = edge.good, edge.bad, good, bad
+    step = 0
+    while abs(far - near) > abs(edge.bad - edge.good) / 2**HALVINGS:
+        if _at_limit(edge, inside) and _at_limit(edge, beyond):
+            break
+        share, before, after = 0.5, _beyond_limit(edge, inside), _beyond_limit(edge, beyond)
+        if step % 3 < 2 and before is not None and after is not None and before * after < 0:
+            share = min(max(before / (before - after) + (0.0005 if step % 3 else -0.0005), 0.0005), 0.9995)
+        step += 1
+        between = near + share * (far - near)
+        verdict = edge.verdict(between)
         if verdict.outcome == edge.before:
-            near = middle
+            near, inside = between, verdict
         else:
-            far, beyond = middle, verdict
+            far, beyond = between, verdict
     return far, beyond
 
 
@@ -225,7 +250,7 @@ def test_the_check_turns_at_its_limit(edge: Edge) -> None:
         assert good.remedy == ""
     assert bad.remedy
 
-    far, beyond = _turn(edge, bad)
+    far, beyond = _turn(edge, good, bad)
     assert beyond.outcome == edge.then
     assert _number(beyond.value) == pytest.approx(edge.factor * _number(beyond.limit), rel=1e-3, abs=1e-3)
 

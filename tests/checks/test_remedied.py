@@ -122,7 +122,7 @@ def test_a_design_left_open_keeps_to_what_passes_before_its_remedies() -> None:
 def test_workbook_json_and_terminal_say_it(tmp_path: Path) -> None:
     file, out = tmp_path / "faulty.toml", tmp_path / "out"
     file.write_text(toml_text(changed_raw(**FAULTS)), encoding="utf-8")
-    ran = CliRunner().invoke(app, ["run", str(file), "--outputs", str(out), "--brief"])
+    ran = CliRunner().invoke(app, ["run", str(file), "--outputs", str(out), "--brief", "--quick"])
     assert ran.exit_code == 0, ran.output
     data = json.loads((out / "faulty.json").read_text(encoding="utf-8"))
     sentences = data["remedied"]["sentences"]
@@ -141,7 +141,7 @@ def test_workbook_json_and_terminal_say_it(tmp_path: Path) -> None:
         assert sentence in page
 
     file.write_text(toml_text(changed_raw(**SHORT)), encoding="utf-8")
-    ran = CliRunner().invoke(app, ["run", str(file), "--outputs", str(out)])
+    ran = CliRunner().invoke(app, ["run", str(file), "--outputs", str(out), "--quick"])
     assert json.loads((out / "faulty.json").read_text(encoding="utf-8"))["remedied"] is None
     assert "With the remedies" not in ran.stdout
 

@@ -29,7 +29,7 @@ from planner.scenario.scenario import Scenario
 from planner.scenario.starter import short_text
 from planner.scenario.walk import leaves
 from tests.form.test_roundtrip import differences
-from tests.form.workbooks import EXAMPLES, cell_of_key, edited, fill_row, form
+from tests.form.workbooks import FEW, cell_of_key, edited, fill_row, form
 
 VISIT = Path("scenarios/visit.toml")
 
@@ -95,9 +95,9 @@ def test_the_visit_alone_is_a_short_scenario(tmp_path: Path) -> None:
 def test_the_visit_alone_is_checked_and_run_as_its_file_is(tmp_path: Path) -> None:
     path = edited(form(tmp_path), cells(data()))
     assert answer("check", path)[0] == answer("check", VISIT)[0]
-    _, of_file = answer("run", VISIT, "--outputs", tmp_path / "file")
-    _, of_form = answer("run", path, "--outputs", tmp_path / "form")
-    _, again = answer("run", tmp_path / "form" / "site.xlsx", "--outputs", tmp_path / "again")
+    _, of_file = answer("run", VISIT, "--quick", "--outputs", tmp_path / "file")
+    _, of_form = answer("run", path, "--quick", "--outputs", tmp_path / "form")
+    _, again = answer("run", tmp_path / "form" / "site.xlsx", "--quick", "--outputs", tmp_path / "again")
     assert of_file["options"]
     assert of_form == of_file
     assert again == of_file
@@ -110,7 +110,7 @@ def test_a_short_scenario_is_written_on_the_visit_alone(tmp_path: Path) -> None:
         assert (sheet.title, sheet.cell(row, 2).value) == ("Visit", value), key
 
 
-@pytest.mark.parametrize("file", EXAMPLES, ids=lambda file: file.stem)
+@pytest.mark.parametrize("file", FEW, ids=lambda file: file.stem)
 def test_the_form_of_a_results_workbook_is_read_back(file: Path, tmp_path: Path) -> None:
     """There it is one sheet, the last, and holds what was given, not what was worked out."""
     scenario = read_scenario(file)

@@ -11,6 +11,7 @@ from typing import Any
 from xml.sax.saxutils import escape
 
 import openpyxl
+import pytest
 from openpyxl.cell.cell import ERROR_CODES
 from openpyxl.utils import get_column_letter
 
@@ -18,6 +19,10 @@ from planner.report.form.parts import KEY_COLUMN
 from planner.report.form.sheets import write_form
 
 EXAMPLES = sorted(Path("scenarios").glob("*.toml"))
+FEW = [
+    pytest.param(file, marks=[] if file.stem in ("visit", "hill-school") else [pytest.mark.slow]) for file in EXAMPLES
+]
+"""The examples as cases of a test: the shortest and a full one by default, the others in the slow run."""
 
 
 def cell_of_key(book: Any, key: str) -> tuple[Any, int]:

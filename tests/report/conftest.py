@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 from typing import Any
 
@@ -71,12 +72,18 @@ ALONE: dict[str, Any] = {
 
 @dataclass
 class Written:
-    """A study, its workbook read back as formulas and as values, and its path."""
+    """A study, the path of its workbook, and the workbook read back as formulas and as values once it is asked for."""
 
     study: Study
-    formulas: Any
-    values: Any
     path: Path
+
+    @cached_property
+    def formulas(self) -> Any:
+        return openpyxl.load_workbook(self.path)
+
+    @cached_property
+    def values(self) -> Any:
+        return openpyxl.load_workbook(self.path, data_only=True)
 
 
 def write(study: Study, path: Path) -> None:
@@ -87,7 +94,7 @@ def write(study: Study, path: Path) -> None:
 def _written(changes: dict[str, Any], folder: Path) -> Written:
     study, path = studied(**changes), folder / "study.xlsx"
     write(study, path)
-    return Written(study, openpyxl.load_workbook(path), openpyxl.load_workbook(path, data_only=True), path)
+    return Written(study, path)
 
 
 @pytest.fixture(scope="session")

@@ -17,7 +17,7 @@ from planner.report.pages.users import users_page
 from planner.report.run_workbook import run_report
 from planner.scenario.scenario import NO_CURRENCY
 from planner.study.compare import Study
-from tests.study.scenarios import studied
+from tests.study.scenarios import studied_once
 
 SHORT: dict[str, Any] = {
     "finance__analysis_period_years": 3,
@@ -30,7 +30,7 @@ HOMES = {"size": 5.0, "income_per_month": 100.0, "lowest_income_per_month": 20.0
 
 
 def page_of(**changes: Any) -> tuple[Study, Page]:
-    study = studied(**SHORT | changes)
+    study = studied_once(**SHORT | changes)
     return study, users_page(study, inputs_of(study))
 
 
@@ -100,18 +100,18 @@ def test_another_currency_is_compared_by_its_exchange_rate_or_it_is_said_what_wo
 
 
 def test_a_budget_below_the_range_is_warned_of_and_one_within_is_not() -> None:
-    cheap = studied(**SHORT, demand__growth_percent_per_year=0.0, finance__usd_prices_since_2011=20.0)
+    cheap = studied_once(**SHORT, demand__growth_percent_per_year=0.0, finance__usd_prices_since_2011=20.0)
     assert float(figure("recurrent_cost_per_person").read(cheap.ranked[0])) < 3 * 20
     assert any("IRC WASHCost" in said for said in number_cautions(cheap))
-    supported = studied(**SHORT, costs__direct_support_per_person_year=4.0)
+    supported = studied_once(**SHORT, costs__direct_support_per_person_year=4.0)
     assert float(figure("recurrent_cost_per_person").read(supported.ranked[0])) >= 4
     assert not any("IRC WASHCost" in said for said in number_cautions(supported))
-    elsewhere = studied(**SHORT, currency="KES")
+    elsewhere = studied_once(**SHORT, currency="KES")
     assert not any("IRC WASHCost" in said for said in number_cautions(elsewhere))
 
 
 def test_a_technical_answer_shows_none_of_it() -> None:
-    priced = studied(**SHORT, finance__usd_prices_since_2011=20.0)
+    priced = studied_once(**SHORT, finance__usd_prices_since_2011=20.0)
     technical = replace(priced, scenario=priced.scenario.model_copy(update={"currency": NO_CURRENCY}))
     for study, shown in ((priced, True), (technical, False)):
         report = run_report(study, number_cautions(study), study_verdicts(study))
@@ -120,11 +120,11 @@ def test_a_technical_answer_shows_none_of_it() -> None:
 
 
 def test_the_answer_says_what_users_pay_unless_something_has_no_price() -> None:
-    study = studied(**SHORT)
+    study = studied_once(**SHORT)
     first = study.ranked[0]
     said = users_sentence(study)
     assert said.startswith(f"{first.name}: users cover operation and replacements at USD ")
     assert f"USD {float(first.life.users['tariff_operation_and_renewals']):.2f} a m3" in said
     assert said in below_headline(study, study_verdicts(study))
-    assert "nothing is replaced" in users_sentence(studied(**SHORT | {"controller__life_years": 15}))
-    assert users_sentence(studied(**SHORT, pump__price=None)) == ""
+    assert "nothing is replaced" in users_sentence(studied_once(**SHORT | {"controller__life_years": 15}))
+    assert users_sentence(studied_once(**SHORT, pump__price=None)) == ""

@@ -99,12 +99,13 @@ def test_sea_and_poles_are_refused(where: tuple[float, float]) -> None:
         climatology_at(*where, 0.0)
 
 
-def test_every_cell_gives_weather() -> None:
+@pytest.mark.parametrize("step", [8, pytest.param(2, marks=pytest.mark.slow)])
+def test_every_cell_gives_weather(step: int) -> None:
     """No estimate is refused as physically impossible: a line of cells through every latitude is tried."""
     ghi, temperature = tables()
     assert np.array_equal(np.isfinite(ghi), np.isfinite(temperature))
     assert np.isfinite(ghi[..., 0]).sum() == 2448
-    for row in range(0, len(ghi), 2):
+    for row in range(0, len(ghi), step):
         columns = np.flatnonzero(np.isfinite(ghi[row, :, 0]))
         yearly = ghi[row, columns].sum(axis=1)
         for column in {columns[yearly.argmin()], columns[yearly.argmax()]}:

@@ -89,7 +89,13 @@ def test_several_keys_at_once() -> None:
 FILES = {file.stem: file.read_text(encoding="utf-8") for file in sorted(Path("scenarios").glob("*.toml"))}
 
 
-@pytest.mark.parametrize("name", [*FILES, "starter"])
+@pytest.mark.parametrize(
+    "name",
+    [
+        pytest.param(name, marks=[] if name in ("visit", "hill-school") else [pytest.mark.slow])
+        for name in (*FILES, "starter")
+    ],
+)
 def test_every_key_of_the_examples_can_be_set_and_taken_away(name: str) -> None:
     text = FILES.get(name) or starter_text()
     lines, comments = line_numbers(text), [line for line in text.split("\n") if line.startswith("#")]

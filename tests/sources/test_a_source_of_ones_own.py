@@ -307,12 +307,12 @@ def test_sources_in_two_orders_are_refused() -> None:
         run_options([there, back])
 
 
-def swept(neighbour: Neighbour, *rates: float) -> SweepResult:
+def swept(neighbour: Neighbour, *rates: float, **changes: Any) -> SweepResult:
     grid = [
         {"key": "finance.discount_rate_percent", "values": list(rates)},
         {"key": "demand.leakage_percent", "values": [0.0, 20.0]},
     ]
-    return run_sweep(site(sweep={"grid": grid}), Path(), kinds=kinds_with(neighbour))
+    return run_sweep(site(sweep={"grid": grid}, **changes), Path(), kinds=kinds_with(neighbour))
 
 
 def test_it_is_swept_with_the_others() -> None:
@@ -321,13 +321,14 @@ def test_it_is_swept_with_the_others() -> None:
     results = found.results[0]
     assert not results.problems
     # Without sun there are no float-switch levels to choose, so that a study of the variant has the same designs.
+    names = ("neighbour", "grid + neighbour", "neighbour + generator")
     for variant, (rate, leakage) in enumerate(results.plan.values):
         again = study_scenario(
-            site(finance__discount_rate_percent=rate, demand__leakage_percent=leakage),
+            site(finance__discount_rate_percent=rate, demand__leakage_percent=leakage, sources__solar=None),
             Path(),
             kinds_with(Neighbour()),
         )
-        for name in ("neighbour", "grid + neighbour", "neighbour + generator"):
+        for name in names:
             place = results.options.index(name)
             cost, share = (results.measure(of)[variant, place] for of in ("present_cost", "delivered_share"))
             assert cost == pytest.approx(float(again.option(name).life.present_cost), rel=1e-12)
@@ -336,13 +337,15 @@ def test_it_is_swept_with_the_others() -> None:
 
 def test_sweeps_with_two_sources_of_one_name_are_kept_apart() -> None:
     # In one process, where the hours of the last sweep are kept.
-    cheap, dear = (swept(Neighbour(*prices), 5.0).results[0] for prices in ((0.1, 0.1), (2.0, 2.0)))
+    alone = {"sources__grid": None, "sources__generator": None}
+    cheap, dear = (swept(Neighbour(*prices), 5.0, **alone).results[0] for prices in ((0.1, 0.1), (2.0, 2.0)))
     place = cheap.options.index("neighbour")
     assert (cheap.measure("present_cost")[:, place] < 0.5 * dear.measure("present_cost")[:, place]).all()
 
 
 def test_it_stands_through_the_weather_years_of_a_sweep() -> None:
-    scenario = site(sweep={"weather": {"years": 3, "life_year": 1}})
+    beside = {"sources__grid": None, "sources__generator": None}
+    scenario = site(sweep={"weather": {"years": 3, "life_year": 1}}, **beside)
     found = run_sweep(scenario, Path(), kinds=kinds_with(Neighbour()))
     assert found.weather is not None
     shares = dict(zip(found.weather.options, found.weather.delivered_share, strict=True))
@@ -370,7 +373,8 @@ def test_whether_it_is_worth_having_is_told() -> None:
     assert given.map is not None
     assert (given.map.down.name, given.map.across.name) == ("demand", "discount_rate")
     assert given.saving > 0
-    dear = worth_of(site(), "neighbour", Path(), kinds=kinds_with(Neighbour(9.0, 9.0)))
+    few = site(sources__grid=None)
+    dear = worth_of(few, "neighbour", Path(), kinds=kinds_with(Neighbour(9.0, 9.0)))
     assert dear.saving < 0
     assert verdict(dear).startswith("It hardly matters whether you have neighbour")
     with pytest.raises(InputError, match="'neighbour' is no source"):

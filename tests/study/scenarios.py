@@ -44,3 +44,14 @@ def changed(**changes: Any) -> Scenario:
 def studied(**changes: Any) -> Study:
     """Study of the starter scenario with some keys changed."""
     return study_scenario(changed(**changes), EXAMPLES)
+
+
+_STUDIES: dict[str, Study] = {}
+
+
+def studied_once(**changes: Any) -> Study:
+    """The same study, made once in a process: for tests that only look at it."""
+    key = repr(sorted(changes.items()))
+    if key not in _STUDIES:
+        _STUDIES[key] = studied(**changes)
+    return _STUDIES[key]

@@ -240,7 +240,8 @@ def test_sentences_name_the_best_and_what_the_top_up_is_worth(study: Study) -> N
 
 
 def test_an_override_changes_its_option_only(study: Study) -> None:
-    larger = studied(**FIXED, overrides={"grid": {"tank": {"volume_m3": 75.0}}})
+    overrides = {"grid": {"tank": {"volume_m3": 75.0}}}
+    larger = studied(**FIXED, overrides=overrides, service__options=["solar", "grid"])
     assert larger.option("grid").tank_m3 == 75.0
     assert larger.option("solar").tank_m3 == 30.0
     np.testing.assert_array_equal(
@@ -257,7 +258,7 @@ def test_a_daily_limit_holds() -> None:
 
 
 def test_a_changeover_controller_takes_more_from_the_grid(study: Study) -> None:
-    changeover = studied(**FIXED, controller__mode="changeover")
+    changeover = studied(**FIXED, controller__mode="changeover", service__options=["solar + grid"])
     parallel_kwh = study.option("solar + grid").outcome.grid_kwh.sum()
     assert changeover.option("solar + grid").outcome.grid_kwh.sum() > parallel_kwh
 

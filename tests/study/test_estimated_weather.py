@@ -24,7 +24,8 @@ SOURCES = ("MERRA-2", "modified Copernicus Climate Change Service information")
 def raw(**site: Any) -> dict[str, Any]:
     data = tomllib.loads(starter_text())
     data["weather"] = {"kind": "estimate"}
-    data["finance"]["analysis_period_years"] = 2
+    data["finance"]["analysis_period_years"] = 1
+    data["service"] = data.get("service", {}) | {"options": ["solar", "solar + grid"]}
     data["site"] |= site
     return data
 
@@ -68,7 +69,7 @@ def test_a_latitude_that_is_a_longitude() -> None:
 def test_run_and_check_name_the_estimate(tmp_path: Path) -> None:
     file = tmp_path / "site.toml"
     file.write_text(toml_text(raw()), encoding="utf-8")
-    code, out, err = planner("run", file, "--outputs", tmp_path)
+    code, out, err = planner("run", file, "--outputs", tmp_path, "--quick")
     assert code == 0, err
     assert NOTE in " ".join(out.split())
     data = json.loads((tmp_path / "site.json").read_text())

@@ -44,7 +44,7 @@ def same(one: Results, other: Results, rtol: float) -> None:
     assert np.array_equal(one.meets_service, other.meets_service)
 
 
-@pytest.mark.parametrize("columns", [1, 7])
+@pytest.mark.parametrize("columns", [pytest.param(1, marks=pytest.mark.slow), 7])
 def test_results_do_not_depend_on_the_width_of_the_passes(columns: int, monkeypatch: pytest.MonkeyPatch) -> None:
     widths: list[int] = []
     true = evaluator.run_options
@@ -120,7 +120,13 @@ def test_a_case_that_cannot_work_is_refused() -> None:
         evaluate(Context(EXAMPLES), cases_of(changed(**SHORT, pipeline__rise_to_tank_inlet_m=400)))
 
 
-@pytest.mark.parametrize("name", SCENARIOS)
+@pytest.mark.parametrize(
+    "name",
+    [
+        pytest.param(name, marks=[] if name in ("every table", "hill school") else [pytest.mark.slow])
+        for name in SCENARIOS
+    ],
+)
 def test_of_the_keys_that_touch_the_hours_the_bill_counts_no_more_than_those_listed(name: str) -> None:
     """Variants of a sweep that differ in other keys are priced in one go, by the scenario of the first of them."""
     scenario = check_scenario(SCENARIOS[name]() | {"overrides": {}}, "test")
@@ -143,7 +149,9 @@ def test_beside_options_of_other_sources_each_keeps_its_own() -> None:
         {"name": "night", "hours": [[22, 6]], "price_per_kwh": 0.1},
         {"name": "day", "hours": [[6, 22]], "price_per_kwh": 0.3},
     ]
-    cases = cases_of(changed(**SHORT, sources__grid__tariff__bands=bands), tanks=(15.0,))[::2]
+    options = ["solar", "generator", "solar + grid", "solar + grid + generator"]
+    scenario = changed(**SHORT, sources__grid__tariff__bands=bands, service__options=options)
+    cases = cases_of(scenario, tanks=(15.0,))[::2]
     together = evaluate(Context(EXAMPLES), cases)
     assert {len(case.design.sources) for case in cases} == {1, 2, 3}
     for place, case in enumerate(cases):

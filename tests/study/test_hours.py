@@ -30,18 +30,23 @@ MORE: dict[str, dict[str, Any]] = {
 }
 
 
-@pytest.fixture(scope="module", params=list(MORE))
+@pytest.fixture(scope="module", params=["as given", pytest.param("changeover", marks=pytest.mark.slow), "daily limit"])
 def study(request: pytest.FixtureRequest) -> Study:
     return studied(**SOME | MORE[request.param])
+
+
+@pytest.fixture(scope="module")
+def hours_of(study: Study) -> dict[str, Hours]:
+    return {option.name: option_hours(study, option.name) for option in study.options}
 
 
 def by_month(hourly: Array) -> Array:
     return np.add.reduceat(hourly, np.flatnonzero(np.diff(MONTH, prepend=-1)), axis=0).T
 
 
-def test_their_sums_by_month_are_those_of_the_comparison(study: Study) -> None:
+def test_their_sums_by_month_are_those_of_the_comparison(study: Study, hours_of: dict[str, Hours]) -> None:
     for option in study.options:
-        hours, did = option_hours(study, option.name), option.outcome
+        hours, did = hours_of[option.name], option.outcome
         kept = {
             "demand_m3": did.demand_m3,
             "delivered_m3": did.delivered_m3,
@@ -63,9 +68,9 @@ def test_their_sums_by_month_are_those_of_the_comparison(study: Study) -> None:
         np.testing.assert_allclose(hours.series["tank_level_m3"][-1], did.level_end_m3, atol=1e-9)
 
 
-def test_no_water_comes_from_nowhere_in_any_hour(study: Study) -> None:
+def test_no_water_comes_from_nowhere_in_any_hour(study: Study, hours_of: dict[str, Hours]) -> None:
     for option in study.options:
-        hours, level = option_hours(study, option.name), option.outcome.level_start_m3
+        hours, level = hours_of[option.name], option.outcome.level_start_m3
         for year in range(YEARS):
             one = hours.year(year)
             pumped = sum(one[f"{source}_m3"] for source in option.sources)

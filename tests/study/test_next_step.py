@@ -40,6 +40,12 @@ BASE: dict[str, Any] = {
 
 
 @cache
+def again_with(**more: Any) -> Study:
+    """A study run from the start, without the next steps."""
+    return studied(**(BASE | dict(more)))
+
+
+@cache
 def study_with(**more: Any) -> Study:
     return stepped(changed(**(BASE | dict(more))))
 
@@ -70,7 +76,7 @@ def step_of(study: Study, option: str, kind: str) -> Step:
 )
 @pytest.mark.parametrize("option", ["solar", "solar + grid"])
 def test_a_step_does_and_costs_what_a_study_with_it_says(kind: str, changes: dict[str, Any], option: str) -> None:
-    step, again = step_of(study_with(), option, kind), studied(**(BASE | changes)).option(option)
+    step, again = step_of(study_with(), option, kind), again_with(**changes).option(option)
     if step.after is None:
         assert step.failed
         return
@@ -143,7 +149,7 @@ class Frozen(list[Any]):
         return id(self)
 
 
-@pytest.mark.parametrize("side", ["below", "above"])
+@pytest.mark.parametrize("side", ["below", pytest.param("above", marks=pytest.mark.slow)])
 def test_beyond_the_target_that_turns_it_a_study_ranks_another_first(side: str) -> None:
     """The works held: sizes are given, so that a study with another target builds the same."""
     steps = steps_in(study_with())
@@ -194,7 +200,9 @@ def test_water_that_is_not_served_at_a_value() -> None:
     assert steps_in(plain).at_value == ()
 
 
-@pytest.mark.parametrize(("factor", "first"), [(0.9, "solar"), (1.1, "solar + grid")])
+@pytest.mark.parametrize(
+    ("factor", "first"), [pytest.param(0.9, "solar", marks=pytest.mark.slow), (1.1, "solar + grid")]
+)
 def test_the_value_that_is_solved_for_is_where_the_entered_one_turns_the_order(factor: float, first: str) -> None:
     value = factor * steps_in(study_with()).worth_from
     study = study_with(service__unserved_water_value_per_m3=value)
@@ -229,7 +237,7 @@ def test_without_prices_it_speaks_of_water_alone() -> None:
 
 
 def test_quick_leaves_them_out() -> None:
-    study = studied(**BASE)
+    study = again_with()
     assert study.next_steps is None
     assert next_step_sentences(study) == []
     assert study_as_data(study, (), ())["next_steps"] is None
@@ -255,4 +263,4 @@ def test_one_option_alone_does_not_cost_least() -> None:
     alone = sentences(studied(**(BASE | {"service__options": ["solar + grid"]})))[0]
     assert "costs least" not in alone
     assert alone.startswith("solar + grid, the only option compared, meets the target of 97 %")
-    assert "costs least" in sentences(studied(**BASE))[0]
+    assert "costs least" in sentences(again_with())[0]

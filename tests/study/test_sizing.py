@@ -113,7 +113,9 @@ def test_pumps_and_pipes_are_tried_as_separate_runs_would() -> None:
         assert option.candidates.delivered_share[place] == pytest.approx(alone.delivered_share, rel=1e-12)
 
 
-@pytest.mark.parametrize("columns_at_once", [1, 10, 1000])
+@pytest.mark.parametrize(
+    "columns_at_once", [pytest.param(1, marks=pytest.mark.slow), 10, pytest.param(1000, marks=pytest.mark.slow)]
+)
 def test_the_size_of_a_pass_changes_nothing(columns_at_once: int) -> None:
     scenario = small_sizing().scenario
     told: list[tuple[int, int]] = []

@@ -26,7 +26,7 @@ def keys_in_code() -> tuple[frozenset[str], frozenset[str]]:
             continue  # the words of a language
         tree = ast.parse(file.read_text(encoding="utf-8"))
         for node in ast.walk(tree):
-            if isinstance(node, ast.Call) and ast.unparse(node.func) == "text" and node.args:
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "text" and node.args:
                 called.update(patterns_of(node.args[0]))
             all_strings.update(patterns_of(node))
     return frozenset(called), frozenset(all_strings)

@@ -143,14 +143,14 @@ class Engine:
         money, found = values[:, self._money], np.full((len(at), len(self._options), len(MEASURES)), np.nan)
         if self._prices:
             raw = self._variants.changed(self._held(self._money, money[0]), ran.rows[at[0]].raw)
-            found[:, :, len(PRICED) :] = _served(ran, at, self._owns(raw, ran, at[0]))
+            found[:, :, len(PRICED) :] = _served(ran, at, self._scenarios(raw, ran, at[0]))
             line = self._line(ran, at[:1], raw)
             found[:, :, : len(PRICED)] = line.at(values[:, self._prices]).reshape(len(at), -1, len(PRICED))
             return found, {}
-        owns, wrong = self._stacked(ran, at, money)
+        scenarios, wrong = self._stacked(ran, at, money)
         good = np.array([index for index in range(len(at)) if index not in wrong], dtype=np.int64)
         if good.size:
-            found[good] = np.concatenate([_costs(ran, at[good], owns), _served(ran, at[good], owns)], axis=-1)
+            found[good] = np.concatenate([_costs(ran, at[good], scenarios), _served(ran, at[good], scenarios)], axis=-1)
         return found, wrong
 
     def _run(self, values: Array) -> tuple[list[Ran], dict[int, Reason]]:
@@ -213,19 +213,19 @@ class Engine:
             try:
                 held = self._held(self._money, values[1:])
                 if held:
-                    owns = self._owns(self._variants.changed(held, row.raw), ran, at[group[0]])
+                    scenarios = self._scenarios(self._variants.changed(held, row.raw), ran, at[group[0]])
                 else:
-                    owns = _as_chosen([supply.scenario for supply in row.supplies], ran, at[group[0]])
+                    scenarios = _as_chosen([supply.scenario for supply in row.supplies], ran, at[group[0]])
             except Exception as error:
                 wrong |= dict.fromkeys(group.tolist(), reason_of(error))
                 continue
             # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
-            kept = [[number_at(own, path) for path in paths] for own in owns]
-            numbers[..., group] = np.reshape(kept, (len(owns), len(paths), 1))
-            first = first or owns
+            kept = [[number_at(scenario, path) for path in paths] for scenario in scenarios]
+            numbers[..., group] = np.reshape(kept, (len(scenarios), len(paths), 1))
+            first = first or scenarios
         sound = [index for index in range(len(money)) if index not in wrong]
-        arrays = (dict(zip(paths, own, strict=True)) for own in numbers[..., sound])
-        return [with_arrays(own, each) for own, each in zip(first, arrays, strict=False)], wrong
+        arrays = (dict(zip(paths, row, strict=True)) for row in numbers[..., sound])
+        return [with_arrays(scenario, each) for scenario, each in zip(first, arrays, strict=False)], wrong
 
     @staticmethod
     def _held(indices: Sequence[int], values: Array) -> list[tuple[int, float]]:
@@ -234,12 +234,12 @@ class Engine:
     def _line(self, ran: Ran, case: Integers, raw: dict[str, Any]) -> PriceLine:
         def priced(prices: Array) -> Array:
             held = list(zip(self._prices, prices.tolist(), strict=True))
-            return _costs(ran, case, self._owns(self._variants.changed(held, raw), ran, case[0])).ravel()
+            return _costs(ran, case, self._scenarios(self._variants.changed(held, raw), ran, case[0])).ravel()
 
         ends = np.array(self._core.price_ends, dtype=float)
         return price_line(priced, ends[:, 0], ends[:, 1])
 
-    def _owns(self, raw: dict[str, Any], ran: Ran, index: int) -> list[Scenario]:
+    def _scenarios(self, raw: dict[str, Any], ran: Ran, index: int) -> list[Scenario]:
         """Scenario of each option, with what its design in an hour case chose."""
         scenario = scenario_of(raw)
         return _as_chosen([option_scenario(scenario, name) for name in self._options], ran, index)
@@ -255,36 +255,38 @@ def measures_of(results: Sequence[Result]) -> Array:
         outcomes=[each.outcome.taken(None) for each in results],
         quantities=[each.quantities.taken(None) for each in results],
     )
-    owns = [each.case.scenario for each in results]
-    found: Array = np.concatenate([_costs(ran, first, owns), _served(ran, first, owns)], axis=-1)[0]
+    scenarios = [each.case.scenario for each in results]
+    found: Array = np.concatenate([_costs(ran, first, scenarios), _served(ran, first, scenarios)], axis=-1)[0]
     return found
 
 
-def _as_chosen(owns: Sequence[Scenario], ran: Ran, index: int) -> list[Scenario]:
+def _as_chosen(scenarios: Sequence[Scenario], ran: Ran, index: int) -> list[Scenario]:
     """Put the modules in series and the cable of an hour case's designs into the scenarios that are priced."""
     designs = [cases[index].design for cases in ran.cases]
-    return [as_chosen(own, each.series, each.section_mm2) for own, each in zip(owns, designs, strict=True)]
+    return [
+        as_chosen(scenario, each.series, each.section_mm2) for scenario, each in zip(scenarios, designs, strict=True)
+    ]
 
 
-def _costs(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:
+def _costs(ran: Ran, at: Integers, scenarios: Sequence[Scenario]) -> Array:
     """Priced measures of some hour cases, (cases, options, priced)."""
-    found = np.empty((at.size, len(owns), len(PRICED)))
-    for option, own in enumerate(owns):
+    found = np.empty((at.size, len(scenarios), len(PRICED)))
+    for option, scenario in enumerate(scenarios):
         sources = ran.cases[option][0].design.sources
-        life = life_of(own, sources, *ran.sizes(option, at), ran.quantities[option].taken(at))
+        life = life_of(scenario, sources, *ran.sizes(option, at), ran.quantities[option].taken(at))
         for number, name in enumerate(PRICED):
             found[:, option, number] = getattr(life, name)
     return found
 
 
-def _served(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:
+def _served(ran: Ran, at: Integers, scenarios: Sequence[Scenario]) -> Array:
     """Measures of some hour cases that hold no price, (cases, options, measures)."""
-    found = np.full((at.size, len(owns), len(MEASURES) - len(PRICED)), np.nan)
-    for option, own in enumerate(owns):
+    found = np.full((at.size, len(scenarios), len(MEASURES) - len(PRICED)), np.nan)
+    for option, scenario in enumerate(scenarios):
         outcome = ran.outcomes[option].taken(at)
         years = outcome.demand_m3.shape[1]
         share, worst = outcome.delivered_share, outcome.worst_year_share
-        found[:, option, 0] = serves(own.service, share, worst, outcome.longest_short_days.max(axis=-1))
+        found[:, option, 0] = serves(scenario.service, share, worst, outcome.longest_short_days.max(axis=-1))
         found[:, option, 1], found[:, option, 2] = share, worst
         found[:, option, 3] = outcome.grid_kwh.sum(axis=(1, 2, 3)) / years
         found[:, option, 4] = outcome.fuel_l.sum(axis=(1, 2)) / years

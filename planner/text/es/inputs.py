@@ -1,4 +1,4 @@
-"""Español de lo que los estudios varían y prueban: datos de `worth`, candidatos de `size` y por qué falla una variante."""
+"""Español de lo que varían y prueban los estudios: datos de `worth`, candidatos de `size` y sus fallos."""
 
 SENTENCES: dict[str, str] = {
     "varied.tariff": "Tarifa eléctrica",
@@ -8,13 +8,13 @@ SENTENCES: dict[str, str] = {
     "varied.module_price": "Precio de un módulo FV",
     "varied.demand": "Demanda de agua",
     "varied.discount_rate": "Tasa de descuento",
-    "varied.target": "Objetivo",
+    "varied.target": "Objetivo de servicio",
     "varied.irradiation": "Irradiación",
     "varied.the_tariff": "la tarifa eléctrica",
     "varied.the_outage_hours": "los cortes de la red eléctrica",
     "varied.the_grid_distance": "la distancia a la red eléctrica",
     "varied.the_fuel_price": "el precio del combustible",
-    "varied.the_module_price": "el precio de los módulos FV",
+    "varied.the_module_price": "el precio de un módulo FV",
     "varied.the_demand": "la demanda de agua",
     "varied.the_discount_rate": "la tasa de descuento",
     "varied.the_target": "el objetivo",

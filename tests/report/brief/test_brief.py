@@ -34,6 +34,7 @@ PRICED: dict[str, Any] = {
     "site__place": PLACE,
     "prepared_by": OWNER,
     "finance__analysis_period_years": 3,
+    "service__options": ["solar", "grid", "solar + grid"],
     "sources__solar__modules_in_series": 24,  # more than the controller bears
 }
 LEAST_POINTS = 7.5

@@ -61,7 +61,7 @@ def test_a_line_gives_each_case_the_same_to_the_last_bit_wherever_it_is_cut_at_a
     assert whole == pytest.approx(prices @ line.slope + line.constant)
 
 
-@pytest.mark.parametrize(("cases", "by_line"), [(2, False), (400, True)])
+@pytest.mark.parametrize(("cases", "by_line"), [pytest.param(2, False, marks=pytest.mark.slow), (400, True)])
 def test_each_option_is_priced_with_the_modules_in_series_that_were_chosen_for_it(cases: int, by_line: bool) -> None:
     prices = {"borehole": 6000.0, "pv_per_kwp": 850.0, "tank_per_m3": 170.0, "grid_per_kwh": 0.2}
     scenario = visit(currency="USD", prices=prices, sources={"solar": {}, "grid": {"hours": [[5, 20]]}})

@@ -70,7 +70,11 @@ def varied() -> Results:
     return run_sweep(check_scenario(varied_raw() | {"sweep": {"one_at_a_time": steps}}, "test"), EXAMPLES).results[0]
 
 
-@pytest.mark.parametrize("key", VARIED)
+CHEAP = (SCHOOL, FUEL, "sources.solar.strings", "tank.volume_m3")
+"""One key of every stage: demand, prices, array, tank."""
+
+
+@pytest.mark.parametrize("key", [pytest.param(key, marks=[] if key in CHEAP else [pytest.mark.slow]) for key in VARIED])
 def test_a_variant_is_what_the_changed_scenario_gives(key: str) -> None:
     variant, raw = 2 + 2 * list(VARIED).index(key), varied_raw()
     known = numeric_keys(check_scenario(raw, "test"))
@@ -137,15 +141,22 @@ class Calls:
     [
         # the scenario as it stands is run once, where its designs are chosen; the sweep is one pass
         (random_table(20_000, uniform(FUEL, 1, 2), uniform("pump.price", 2000, 3000)), 1, 4, 2),
-        (random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 1, 4, 2),
+        pytest.param(
+            random_table(300, uniform("finance.discount_rate_percent", 2, 9)), 1, 4, 2, marks=pytest.mark.slow
+        ),
         ({"grid": [{"key": SCHOOL, "values": [300, 400, 500]}, {"key": FUEL, "values": [1, 2]}]}, 1, 16, 2),
-        ({"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 1, 4, 2),
-        ({"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 1, 4, 2),
-        (
+        pytest.param(
+            {"grid": [{"key": "tank.volume_m3", "values": [10, 15, 20, 30]}]}, 1, 4, 2, marks=pytest.mark.slow
+        ),
+        pytest.param(
+            {"grid": [{"key": "sources.solar.strings", "values": [1, 2, 3]}]}, 1, 4, 2, marks=pytest.mark.slow
+        ),
+        pytest.param(
             {"grid": [{"key": "site.altitude_m", "values": [0, 1000]}, {"key": SCHOOL, "values": [300, 400, 500]}]},
             3,
             28,
             2,
+            marks=pytest.mark.slow,
         ),
     ],
     ids=["prices", "discount rate", "demand and price", "tank", "strings", "altitude and demand"],

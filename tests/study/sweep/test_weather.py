@@ -5,8 +5,9 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from planner.assumptions.reader import read_scenario
+from planner.assumptions.reader import check_scenario
 from planner.scenario.errors import InputError
+from planner.scenario.reader import read_raw
 from planner.scenario.scenario import Scenario
 from planner.scenario.sweep import WeatherSweep
 from planner.study.compare import study_scenario
@@ -82,8 +83,9 @@ def test_a_later_life_year_has_older_works() -> None:
 
 
 def test_more_years_than_a_life_may_have_can_be_run_even_with_overrides() -> None:
-    spread = spread_of(school(overrides={"solar + grid": {"tank": {"volume_m3": 30}}}), years=60)
-    assert spread.delivered_share.shape == (4, 60)
+    overrides = {"solar + grid": {"tank": {"volume_m3": 30}}}
+    spread = spread_of(school(overrides=overrides, service={"options": ["solar", "solar + grid"]}), years=60)
+    assert spread.delivered_share.shape == (2, 60)
     place = spread.options.index("solar")
     shares = spread.delivered_share[place]
     assert spread.worst_in_ten[place] == pytest.approx(np.percentile(shares, 10))
@@ -93,7 +95,8 @@ def test_more_years_than_a_life_may_have_can_be_run_even_with_overrides() -> Non
 
 
 def test_a_weather_file_gives_its_own_years() -> None:
-    scenario = read_scenario(EXAMPLES / "dry-village.toml")
+    raw = read_raw(EXAMPLES / "dry-village.toml") | {"service": {"options": ["solar"]}}
+    scenario = check_scenario(raw, "test")
     spread = spread_of(scenario, years=30)
     assert spread.measured
     assert spread.years == base_of(scenario, EXAMPLES).site.weather.years
