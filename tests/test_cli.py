@@ -140,8 +140,8 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
             assert key in option
         assert [year["year"] for year in option["yearly"]] == [1, 2]
         assert set(option["yearly"][0]) == {
-            "year", "demand_m3", "delivered_m3", "shortfall_m3", "pv_used_kwh", "pv_unused_kwh", "grid_kwh", "generator_kwh", "fuel_l",
-            "generator_hours", "shortfall_by_daily_limit_m3", "cost",
+            "year", "demand_m3", "delivered_m3", "shortfall_m3", "pv_used_kwh", "pv_unused_kwh", "grid_kwh",
+            "generator_kwh", "fuel_l", "generator_hours", "shortfall_by_daily_limit_m3", "cost",
         }  # fmt: skip
         assert len(option["monthly"]) == 12
         monthly = sum(month["delivered_m3"] for month in option["monthly"])

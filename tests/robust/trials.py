@@ -10,6 +10,7 @@ import resource as usage
 import tempfile
 import time
 import zipfile
+from collections.abc import Callable
 from dataclasses import dataclass
 from io import BytesIO
 from pathlib import Path
@@ -22,6 +23,8 @@ from planner.report.form.reading import check_form
 from planner.report.form.sheets import write_form
 from planner.report.json_file import study_as_data
 from planner.resource.files import read_weather_file
+from planner.resource.record import WeatherFileError
+from planner.resource.sun import Place
 from planner.scenario.errors import InputError
 from planner.study.compare import Study, study_scenario
 from tests.robust.mutations import EXAMPLES, FOLDER, NASTY, example, extreme, mutated
@@ -30,6 +33,7 @@ LONGEST_MESSAGE = 300
 MOST_SECONDS, MOST_BYTES = 30.0, 1e9
 _CONTROL = re.compile("[\x00-\x08\x0b-\x1f\x7f-\x9f\u202a-\u202e]")
 ROUNDING = 1e-6
+PLACE = Place(14.2, 2.3, 240.0, 1.0)
 
 
 @dataclass(frozen=True)
@@ -78,7 +82,7 @@ def weather_trial(seed: int) -> Found:
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / f"weather{suffix}"
         path.write_bytes(_broken(draw, words))
-        return _timed(lambda: read_weather_file(path), (InputError, ValueError))
+        return _timed(lambda: read_weather_file(path, PLACE), (WeatherFileError,))
 
 
 def nonsense(study: Study) -> list[str]:
@@ -99,7 +103,7 @@ def nonsense(study: Study) -> list[str]:
     return wrong
 
 
-def _timed(trial, refusals=(InputError,)) -> Found:  # type: ignore[no-untyped-def]
+def _timed(trial: Callable[[], object], refusals: tuple[type[Exception], ...] = (InputError,)) -> Found:
     began = time.process_time()
     try:
         trial()
