@@ -86,7 +86,7 @@ def test_brief_writes_a_page_that_fetches_nothing_and_says_what_the_workbook_say
     text = quick.read_text(encoding="utf-8").replace("modules_in_series = 5", "modules_in_series = 12")
     text = text.replace('name = "Hill school', 'name = "<b>Hill</b> school')
     quick.write_text(text, encoding="utf-8")
-    code, out, err = planner("run", quick, "--outputs", tmp_path / "out", "--brief")
+    code, out, err = planner("run", quick, "--outputs", tmp_path / "out", "--brief", "--quick")
     assert code == 0, err
     assert "quick.html" in out.replace("\n", "")
     page = (tmp_path / "out" / "quick.html").read_text(encoding="utf-8")

@@ -124,7 +124,7 @@ def test_the_answer_stands_on_one_screen(folder: Path, tmp_path: Path) -> None:
 def test_a_pump_that_cannot_serve_is_said_to_miss_without_a_word_of_money(tmp_path: Path) -> None:
     users = [{"kind": "people", "count": 2500}]
     sources = {"solar": {}, "generator": {"rating_kw": 6.0}}
-    file = visit_file(tmp_path, demand={"users": users}, sources=sources)
+    file = visit_file(tmp_path, demand={"users": users}, sources=sources, service={"options": ["solar", "generator"]})
     code, out, err = planner("run", file, "--outputs", tmp_path)
     assert code == 0, err
     said = " ".join(out.split())

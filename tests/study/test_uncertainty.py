@@ -49,7 +49,11 @@ def first_with(key: str, value: float) -> str:
 
 
 @pytest.mark.parametrize(
-    ("name", "key"), [("tariff", "sources__grid__tariff__price_per_kwh"), ("module_price", "sources__solar__module")]
+    ("name", "key"),
+    [
+        ("tariff", "sources__grid__tariff__price_per_kwh"),
+        pytest.param("module_price", "sources__solar__module", marks=pytest.mark.slow),
+    ],
 )
 def test_the_answer_turns_just_beyond_a_switching_price_and_not_before(name: str, key: str) -> None:
     found = study()

@@ -101,7 +101,9 @@ def again(name: str, value: float, summaries: tuple[OptionSummary, ...], options
     return study_scenario(changed(**changes, overrides=overrides([option.design for option in summaries])), EXAMPLES)
 
 
-@pytest.mark.parametrize("name", [*PATHS, "demand"])
+@pytest.mark.parametrize(
+    "name", [pytest.param(name, marks=[] if name in ("tariff", "demand") else [SLOW]) for name in (*PATHS, "demand")]
+)
 def test_at_a_switching_value_the_scenario_run_again_costs_the_same_either_way(name: str) -> None:
     worth = grid_worth()
     switching = next(each for each in worth.switching if each.varied.name == name)
@@ -135,17 +137,30 @@ def test_on_either_side_of_a_turn_another_option_is_best(name: str) -> None:
     assert again(name, turn.value, worth.options, TWO).best == "generator"
 
 
-def test_base_case_and_pairs_are_those_of_the_ordinary_run() -> None:
-    scenario = changed(**(BASE | {"finance__analysis_period_years": 1}))
+ALL_PAIRS = {
+    ("solar", "solar + grid"),
+    ("generator", "grid + generator"),
+    ("solar + generator", "solar + grid + generator"),
+}
+
+
+@pytest.mark.parametrize(
+    ("changes", "pairs"),
+    [
+        ({"service__options": ["solar", "generator", "solar + grid"]}, {("solar", "solar + grid")}),
+        pytest.param({}, ALL_PAIRS, marks=SLOW),
+    ],
+    ids=["few", "all"],
+)
+def test_base_case_and_pairs_are_those_of_the_ordinary_run(
+    changes: dict[str, Any], pairs: set[tuple[str, str]]
+) -> None:
+    scenario = changed(**(BASE | {"finance__analysis_period_years": 1} | changes))
     worth, study = worth_of(scenario, "grid", EXAMPLES), study_scenario(scenario, EXAMPLES)
     assert [option.name for option in worth.options] == list(study.ranking)
     for option in worth.options:
         assert option.present_cost == pytest.approx(float(study.option(option.name).life.present_cost), rel=1e-12)
-    assert {(pair.without.name, pair.with_source.name) for pair in worth.pairs} == {
-        ("solar", "solar + grid"),
-        ("generator", "grid + generator"),
-        ("solar + generator", "solar + grid + generator"),
-    }
+    assert {(pair.without.name, pair.with_source.name) for pair in worth.pairs} == pairs
     for pair in worth.pairs:
         assert pair.saving == pytest.approx(pair.without.present_cost - pair.with_source.present_cost)
     assert worth.without_best.name == next(name for name in study.ranking if "grid" not in name)
@@ -282,8 +297,13 @@ def test_chosen_anew_at_the_base_the_works_are_those_of_the_run() -> None:
     [
         ("demand", (50.0, 75.0, 110.0)),
         pytest.param("target", (70.0, 90.0, 99.9), marks=SLOW),
+<<<<<<< HEAD
         pytest.param("module_price", (0.0, 600.0), marks=SLOW),
         ("discount_rate", (0.0, 25.0)),
+=======
+        pytest.param("panel_price", (0.0, 600.0), marks=SLOW),
+        pytest.param("discount_rate", (0.0, 25.0), marks=SLOW),
+>>>>>>> w-fast
     ],
 )
 def test_chosen_anew_the_works_are_what_the_run_chooses_at_that_value(name: str, values: tuple[float, ...]) -> None:
