@@ -7,9 +7,10 @@ from functools import cache
 import numpy as np
 import pytest
 
+from planner.scenario.finance import Service
 from planner.scenario.operands import with_arrays
 from planner.scenario.scenario import Scenario
-from planner.study import trials
+from planner.study import trials, uncertainty
 from planner.study.cases import Case
 from planner.study.changes import Changes
 from planner.study.context import Context
@@ -17,7 +18,8 @@ from planner.study.evaluate import evaluate
 from planner.study.keys import numeric_keys
 from planner.study.results import Result
 from planner.study.search import choose_all
-from planner.study.trials import Trial, try_all, years_run
+from planner.study.trials import Trial, Tried, try_all, years_run
+from planner.study.varied import Varied
 from tests.study.scenarios import EXAMPLES, changed
 
 YEARS = 9
@@ -117,3 +119,44 @@ def test_what_becomes_less_does_so_in_proportion_and_what_becomes_more_by_as_muc
     assert more == pytest.approx(np.array([[5.0, 12.0, 11.0]]))
     nothing = trials._carried_over(np.zeros((1, 3)), np.zeros((1, 2)), np.array([[0.0, 2.0]]), weights)
     assert nothing == pytest.approx(np.array([[0.0, 1.0, 2.0]]))
+
+
+@pytest.mark.parametrize(
+    ("share", "worst", "days", "left"),
+    [
+        (0.95, 0.82, 2.0, 2.0),  # 5 % of the share, 2 % of the worst year, 3 days
+        (0.95, 0.90, 4.0, 1.0),  # 1 day
+        (0.91, 0.90, 2.0, 1.0),  # 1 % of the share
+        (0.95, 0.90, 9.0, -4.0),  # 4 days too many
+        (0.95, 0.75, 2.0, -5.0),  # 5 % too little in the worst year
+    ],
+)
+def test_the_margin_is_the_least_of_what_is_left_to_the_parts_of_the_target(
+    share: float, worst: float, days: float, left: float
+) -> None:
+    service = Service(demand_met_percent=90.0, demand_met_worst_year_percent=80.0, longest_short_days=5)
+    tried = Tried(service, np.array([True]), *(np.array([value]) for value in (share, worst, days, 1.0)))
+    assert tried.margin[0] == pytest.approx(left)
+    assert tried.meets_service[0] == (left >= 0)
+
+
+def test_what_cannot_run_gives_no_water_and_has_no_cost(monkeypatch: pytest.MonkeyPatch) -> None:
+    _, context, found = chosen()
+    monkeypatch.setattr(trials, "_can_run", lambda *_: False)
+    name, result = next(iter(found.items()))
+    tried = try_all(context, found, [Trial(name, result.case.scenario, {}), Trial(name, None, {})])
+    assert tried.runs.tolist() == [False, True]
+    assert (tried.delivered_share[0], tried.worst_year_share[0], tried.longest_short_days[0]) == (0.0, 0.0, np.inf)
+    assert np.isnan(tried.present_cost[0])
+    assert tried.delivered_share[1] > 0
+    assert np.isfinite(tried.present_cost[1])
+    assert not tried.meets_service[0]
+
+
+def test_a_share_of_the_estimated_irradiation_is_a_factor_on_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    scenario, context, found = chosen()
+    factors: list[float] = []
+    monkeypatch.setattr(uncertainty, "irradiation_trial", lambda *given: factors.append(given[-1]))
+    varied = Varied("irradiation", "weather", "%", 100.0, (80.0, 100.0), (), "hours", is_factor=True, is_share=True)
+    uncertainty._Asked(context, scenario, list(found.values()))._trial(varied, next(iter(found)), 80.0)
+    assert factors == [0.8]
