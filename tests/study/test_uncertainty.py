@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import cache
+from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
@@ -12,6 +13,7 @@ from planner.answers.uncertainty import uncertainty_sentences
 from planner.report.document import Table, Text
 from planner.report.pages.rests_on import IN_WORKBOOK, SWITCHING, uncertainty_blocks
 from planner.report.uncertainty_json import uncertainty_data
+from planner.study import uncertainty
 from planner.study.close_call import CLOSE_PERCENT, close_call, close_call_sentence
 from planner.study.compare import Study, study_scenario
 from planner.study.sweep.plan import plans_of
@@ -133,6 +135,35 @@ def test_two_that_stand_close_are_too_close_to_call_whatever_the_changes(second:
     assert (call.turned, call.close) == (0, 0)
     assert call.too_close is too_close
     assert CLOSE_PERCENT == 2.0
+
+
+def test_what_the_change_of_a_price_leaves_is_what_is_met_as_it_stands_in_per_cent() -> None:
+    found = study()
+    assert found.uncertainty is not None
+    effect = next(each for each in found.uncertainty.effects if each.key == "pump.maintenance_percent_per_year")
+    as_it_stands = 100 * float(found.ranked[0].outcome.delivered_m3.sum() / found.ranked[0].outcome.demand_m3.sum())
+    assert effect.demand_met_percent == pytest.approx((as_it_stands, as_it_stands), abs=1e-9)
+
+
+def test_beside_the_first_two_the_cheapest_of_the_others_is_looked_at() -> None:
+    results = {
+        name: SimpleNamespace(life=SimpleNamespace(present_cost=cost))
+        for name, cost in zip("abcd", (9, 5, 7, 6), strict=True)
+    }
+    asked: Any = SimpleNamespace(names=list("abcd"), order=[1, 0, 2, 3], chosen=results)
+    looked = uncertainty._Asked._looked_at
+    assert looked(asked, SimpleNamespace(kind="hours")) == ["a", "b", "d"]  # type: ignore[arg-type]
+    assert looked(asked, SimpleNamespace(kind="money")) == ["a", "b", "c", "d"]  # type: ignore[arg-type]
+
+
+def test_a_change_with_which_an_option_cannot_run_is_no_change_of_the_call() -> None:
+    asked: Any = SimpleNamespace(names=["a", "b"], order=[0, 1], scenario=SimpleNamespace(priced=False))
+    numbers = np.array([1.0, 1.0, 1.0, 1.0, 0.0, 1.0])
+    tried: Any = SimpleNamespace(runs=numbers > 0, meets_service=numbers > 0, delivered_share=numbers,
+                                 present_cost=np.zeros(6))  # fmt: skip
+    call = uncertainty._Asked._call(asked, tried, [[0, 1], [2, 3], [4, 5], [-1, 5]])
+    assert call is not None
+    assert (call.changes, call.turned) == (1, 0)
 
 
 def test_without_prices_the_call_counts_where_the_first_misses_the_target() -> None:

@@ -56,6 +56,12 @@ def test_the_demand_is_tried_as_far_as_works_can_give_it() -> None:
     assert by_name(changed(), DECIDING, None, 60.0)["demand"].high == 100.0
 
 
+@pytest.mark.parametrize(("length_m", "longest_m"), [(110.0, 20_000.0), (15_000.0, 30_000.0)])
+def test_the_line_to_the_grid_is_tried_far_or_to_twice_its_length(length_m: float, longest_m: float) -> None:
+    found = by_name(changed(sources__grid__line_length_m=length_m), DECIDING)["grid_distance"]
+    assert found.values == (0.0, length_m, longest_m)
+
+
 def test_one_price_of_a_tariff_is_itself_and_several_are_a_share() -> None:
     one = by_name(changed(sources__grid__tariff=TARIFF), DECIDING)["tariff"]
     assert (one.base, one.unit, one.is_share) == (0.2, "USD/kWh", False)

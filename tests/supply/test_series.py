@@ -81,6 +81,23 @@ def test_a_weak_source_gives_what_its_power_allows(pump: FlowTable) -> None:
     assert (extra.kwh_per_m3 * extra.extra_m3)[0, 0] == pytest.approx(1.0)
 
 
+def test_a_weak_source_and_the_sun_add_up(pump: FlowTable) -> None:
+    # 480 W of the sun give 0.32 m3/h; 950 W more make 1,430 W and 1.6 + 630 x 2.4 / 1200 = 2.86 m3/h.
+    extra = extra_series(
+        source(parallel=True, power_w=1000.0), sun_series(sun(500.0), pump, MONTH, 1), 0.96, pump, MONTH
+    )
+    assert extra.extra_m3[0, 0] == pytest.approx(2.86 - 0.32, rel=1e-3)
+    assert (extra.kwh_per_m3 * extra.extra_m3)[0, 0] == pytest.approx(1.0)
+
+
+def test_a_source_that_is_weak_in_some_hours_is_weak_in_these_alone(pump: FlowTable) -> None:
+    # 950 W give 1.6 + 150 x 2.4 / 1200 = 1.9 m3/h, enough power 4 m3/h.
+    power_w = np.where(np.arange(HOURS) < 12, 1000.0, 1e4)[:, None]
+    weak = replace(source(parallel=True), power_w=power_w)
+    extra = extra_series(weak, sun_series(None, pump, MONTH, 1), 1.0, pump, MONTH)
+    assert extra.extra_m3[[0, 11, 12, -1], 0] == pytest.approx([1.9, 1.9, 4.0, 4.0], rel=1e-3)
+
+
 def test_availability_scales_the_water_not_its_cost(pump: FlowTable) -> None:
     series = sun_series(sun(500.0), pump, MONTH, 1)
     whole = extra_series(source(parallel=True), series, 0.96, pump, MONTH)

@@ -73,6 +73,22 @@ def test_the_end_of_the_hours_ends_the_run_for_good() -> None:
     assert trace.top_up_m3[0, 24:].sum() == 0
 
 
+def test_in_hours_of_which_half_is_allowed_the_run_takes_twice_as_many() -> None:
+    # 3 h in halves of an hour are six hours, 2 m3 in each.
+    totals, trace = run(0.0, 2.0, 3.0, available=0.5)
+    assert totals.top_ups[0].run_hours.sum() == pytest.approx(3.0)
+    np.testing.assert_allclose(trace.top_up_m3[0, :7, 0, 0], [2, 2, 2, 2, 2, 2, 0], atol=1e-9)
+
+
+def test_a_run_that_its_hours_ended_does_not_idle_on_when_they_come_back() -> None:
+    # Allowed in hour 0 and from hour 2 on. In hour 0 it lifts 2 m3 to 3 while 3 are drawn, in hour 1 the tank falls to
+    # nothing; from hour 2 on the sun gives all that the pump can, so the set is wanted but has nothing to do.
+    hour = np.arange(24)
+    available = np.where(hour == 1, 0.0, 1.0)
+    totals, _ = run(np.where(hour < 3, 3.0, 0.0), 2.0, 5.0, available=available, sun_m3=np.where(hour >= 2, 4.0, 0.0))
+    assert totals.top_ups[0].run_hours.sum() == pytest.approx(1.0)
+
+
 def test_the_run_goes_on_idle_while_the_sun_gives_all() -> None:
     # Started in hour 0; in hours 1 and 2 the sun pumps all the pump can, and the set idles out its 3 h.
     sun = np.where(np.isin(np.arange(24), (1, 2)), 4.0, 0.0)
@@ -101,3 +117,23 @@ def test_a_second_source_with_a_shortest_run_leaves_the_first_its_part_of_the_ho
     )
     assert trace is not None
     np.testing.assert_allclose(trace.top_up_m3[:, :4, 0, 0], 2.0)
+
+
+def test_the_end_of_the_hours_of_one_option_ends_its_run_alone() -> None:
+    # Two sets started at 00:00 for 3 h; the first may not run from 01:00 to 02:00, which ends its run.
+    hours = 24
+    none, share = np.zeros((hours, 2)), np.ones((hours, 2))
+    share[1, 0] = 0.0
+    series = TopUpSeries(slice(0, 2), 4.0 * share, share / 4, share / 2, none, share)
+    levels, first = (np.full((1, 2), level) for level in (3.0, 2.0))
+    totals, _ = run_hours(
+        none,
+        none,
+        none,
+        np.full((1, 2), 20.0),
+        first,
+        np.zeros(hours, dtype=int),
+        sources=[(series, FloatSwitch(levels, levels + 1.0, 3.0))],
+        trace=True,
+    )
+    np.testing.assert_allclose(totals.top_ups[0].run_hours.sum(axis=0).ravel(), [1.0, 3.0])
