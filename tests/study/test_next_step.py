@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -20,7 +21,10 @@ from planner.report.workbook.book import write_book
 from planner.scenario.scenario import Scenario
 from planner.study import compare
 from planner.study.compare import Study, study_scenario
-from planner.study.next_step import NextSteps, Step
+from planner.study.context import Context
+from planner.study.next_step import NextSteps, Point, Step, _above, _below, _point
+from planner.study.results import Result
+from planner.study.search import choose_all
 from planner.study.words import sentences
 from tests.study.scenarios import EXAMPLES, changed, studied
 from tests.study.visits import visit
@@ -264,3 +268,46 @@ def test_one_option_alone_does_not_cost_least() -> None:
     assert "costs least" not in alone
     assert alone.startswith("solar + grid, the only option compared, meets the target of 97 %")
     assert "costs least" in sentences(again_with())[0]
+
+
+def point(option: str, met_percent: float, cost: float, *, meets: bool = True, rest: bool = True) -> Point:
+    """What an option comes to, as far as the turn of a target asks."""
+    design: Any = None
+    return Point(option, design, meets, rest, met_percent, 0.0, 0.0, 0.0, 0.0, cost, True, 0.0, 0.0)
+
+
+def test_the_answer_turns_first_at_the_largest_share_below_and_to_the_cheapest_above_by_hand() -> None:
+    first = point("a", 97.0, 1000.0)
+    others = [
+        point("b", 96.0, 1300.0), point("c", 94.0, 900.0, meets=False), point("d", 80.0, 500.0, meets=False),
+        point("e", 94.5, 1100.0, meets=False), point("f", 94.8, 100.0, meets=False, rest=False),
+        point("g", 99.0, 1500.0), point("h", 98.0, 1200.0),
+    ]  # fmt: skip
+    below, above = _below([first, *others]), _above([first, *others])
+    assert below is not None
+    assert above is not None
+    # lowered to 94 % the answer is 'c' and saves 100; raised beyond 97 % it is 'h', which costs 200 more
+    assert (below.percent, below.option, below.saving) == (94.0, "c", 100.0)
+    assert (above.percent, above.option, above.saving) == (97.0, "h", -200.0)
+    assert _below([first, *others[:1]]) is None
+    assert _above([first, *others[:1]]) is None
+
+
+@cache
+def sun_alone() -> Result:
+    context = Context(EXAMPLES)
+    scenario = changed(**BASE | {"finance__analysis_period_years": 1, "service__options": ["solar"]})
+    return choose_all(context, context.supplies(scenario))[0].result
+
+
+@pytest.mark.parametrize(("key", "spare"), [("longest_short_days", 1.0), ("demand_met_worst_year_percent", -0.5)])
+def test_the_conditions_beside_the_share_are_judged_apart_from_it(key: str, spare: float) -> None:
+    result = sun_alone()
+    days, worst = float(result.outcome.longest_short_days.max()), 100 * float(result.outcome.worst_year_share)
+    assert days >= 1
+    reached = {"longest_short_days": days, "demand_met_worst_year_percent": worst}[key]
+    for asked, holds in ((reached + spare, True), (reached, True), (reached - spare, False)):
+        scenario = result.case.scenario
+        service = scenario.service.model_copy(update={"demand_met_percent": 100.0, key: asked})
+        case = replace(result.case, scenario=scenario.model_copy(update={"service": service}))
+        assert _point(replace(result, case=case)).meets_rest == holds

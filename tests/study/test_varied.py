@@ -56,6 +56,12 @@ def test_the_demand_is_tried_as_far_as_works_can_give_it() -> None:
     assert by_name(changed(), DECIDING, None, 60.0)["demand"].high == 100.0
 
 
+@pytest.mark.parametrize(("price", "matters"), [(0.0, False), (12.0, True)])
+def test_the_length_of_a_line_that_costs_nothing_cannot_matter(price: float, matters: bool) -> None:
+    found = by_name(changed(sources__grid__line_price_per_m=price), DECIDING)["grid_distance"]
+    assert (found.without_effect == "") == matters
+
+
 @pytest.mark.parametrize(("length_m", "longest_m"), [(110.0, 20_000.0), (15_000.0, 30_000.0)])
 def test_the_line_to_the_grid_is_tried_far_or_to_twice_its_length(length_m: float, longest_m: float) -> None:
     found = by_name(changed(sources__grid__line_length_m=length_m), DECIDING)["grid_distance"]

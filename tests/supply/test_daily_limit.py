@@ -72,6 +72,13 @@ def test_an_allowance_that_found_no_room_is_given_back() -> None:
     assert totals.shortfall_m3.sum() == 0
 
 
+def test_sun_that_the_limit_bars_is_sun_not_used() -> None:
+    # Sun for 24 m3, of which the limit lets 10 into a tank that has room for all.
+    totals, trace = days(SUN_AT_NOON, np.zeros(24), 40.0, 10.0, 10.0)
+    assert totals.idle_m3.sum() == pytest.approx(14.0)
+    assert trace.level_m3[-1, 0, 0] == pytest.approx(20.0)
+
+
 def test_a_forced_run_keeps_the_daily_limit() -> None:
     # A run of at least 5 hours would pump 20 m3; the limit leaves 6, and the set idles out the rest.
     totals, _ = days(np.zeros(24), np.full(24, 0.1), 40.0, 8.05, 6.0, minimum_run_h=5.0)
