@@ -5,6 +5,7 @@ from __future__ import annotations
 import tomllib
 from functools import cache
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
@@ -16,6 +17,7 @@ from planner.checks.design import series_to_try
 from planner.checks.site import site_verdicts
 from planner.scenario.cables import STANDARD_SECTIONS_MM2
 from planner.scenario.scenario import Scenario
+from planner.study import search
 from planner.study.candidates import AS_GIVEN
 from planner.study.cases import as_chosen
 from planner.study.compare import Study, study_scenario
@@ -23,9 +25,10 @@ from planner.study.context import Context
 from planner.study.evaluate import evaluate
 from planner.study.passing import passing, site_basis
 from planner.study.results import MISSED_ALIKE_POINTS
-from planner.study.search import LEVELS, choose_all
+from planner.study.search import LEVELS, LevelTrial, best_trial, choose_all
 from planner.study.sizing import size_scenario
 from planner.water.demand import hourly_demand_m3
+from tests.study.scenarios import changed
 
 FOLDER = Path("scenarios")
 VISIT = FOLDER / "visit.toml"
@@ -226,3 +229,45 @@ def test_where_all_miss_the_target_the_least_is_taken_of_those_that_miss_it_leas
     chosen = choose_all(context, [supply])[0].result
     assert chosen.objective == pytest.approx(found.objective[near].min())
     assert chosen.case.design.tank_m3 >= hourly_demand_m3(scenario.demand, 1).max()
+
+
+def test_options_chosen_together_are_those_chosen_alone_and_their_trials_are_means_of_a_year() -> None:
+    scenario = changed(
+        finance__analysis_period_years=2,
+        sources__solar__strings=2,
+        tank__volume_m3=20.0,
+        service__options=["solar + grid", "solar + generator"],
+    )
+    context = Context(FOLDER)
+    supplies = context.supplies(scenario)
+    together = choose_all(context, supplies)
+    for supply, choice in zip(supplies, together, strict=True):
+        assert choice.design == choose_all(Context(FOLDER), [supply])[0].design
+        assert len(choice.trials) > 1
+        trial, outcome = choice.trials[0], choice.result.outcome
+        assert trial.grid_kwh_per_year == pytest.approx(outcome.grid_kwh.sum() / 2)
+        assert trial.fuel_l_per_year == pytest.approx(outcome.fuel_l.sum() / 2)
+        at = choice.tank_curve.volume_m3.tolist().index(choice.design.tank_m3)
+        assert choice.tank_curve.delivered_share[at] == pytest.approx(float(outcome.delivered_share))
+    assert together[0].trials[0].grid_kwh_per_year > 0
+    assert together[1].trials[0].fuel_l_per_year > 0
+
+
+def test_of_settings_that_cost_the_same_the_one_that_starts_lowest_is_taken() -> None:
+    settings = [
+        LevelTrial(start, stop, 0.99, meets, 0.0, 0.0, cost, cost, cost)
+        for start, stop, meets, cost in (
+            (5.0, 90.0, False, 10.0), (30.0, 50.0, True, 100.0), (20.0, 80.0, True, 100.0), (10.0, 30.0, True, 101.0),
+        )
+    ]  # fmt: skip
+    assert best_trial(settings).start_percent == 20.0
+
+
+def test_the_tank_curve_holds_the_tank_chosen_whatever_sizes_are_listed() -> None:
+    def tanks(*listed_m3: float) -> list[float]:
+        sizes = [SimpleNamespace(volume_m3=volume) for volume in listed_m3]
+        scenario: Any = SimpleNamespace(tank=SimpleNamespace(sizes=sizes))
+        return search._curve_tanks(scenario, 20.0)
+
+    assert tanks() == [5.0, 10.0, 15.0, 20.0, 30.0, 40.0, 60.0]
+    assert tanks(10.0, 40.0) == [10.0, 20.0, 40.0]

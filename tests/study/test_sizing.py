@@ -7,6 +7,7 @@ import re
 from functools import cache
 from itertools import product
 from pathlib import Path
+from types import SimpleNamespace
 from typing import Any
 
 import numpy as np
@@ -19,6 +20,7 @@ from planner.report.pages.size import size_report, size_summary
 from planner.report.studies_json import sizing_as_data, write_study_json
 from planner.report.workbook.book import write_book
 from planner.scenario.errors import InputError
+from planner.study import sizing
 from planner.study.candidates import AS_GIVEN, common_hours
 from planner.study.compare import study_scenario
 from planner.study.pareto import cheapest, pareto_front
@@ -345,3 +347,57 @@ def test_common_hours_cover_what_both_cover(first: list[list[int]], second: list
     assert (common is None) == (both.sum() == 0)
     if common is not None:
         np.testing.assert_array_equal(share_of_hours(common), both)
+
+
+def by_hand() -> Any:
+    """Six candidates of one option: two tanks, three levels."""
+    return SimpleNamespace(
+        setup=np.zeros(6, dtype=int), string=np.zeros(6, dtype=int), tank=np.array([0, 0, 0, 1, 1, 1]),
+        level=np.array([0, 1, 2, 0, 1, 2]),
+        objective=np.array([101.9, 100.0, 101.0, 102.1, 101.5, 99.0]),
+        meets_service=np.array([True, True, True, True, True, False]),
+        meets_rest=np.array([True, True, True, True, True, False]),
+        delivered_share=np.array([0.96, 0.95, 0.95, 0.99, 0.97, 0.94]),
+    )  # fmt: skip
+
+
+def test_runners_up_cost_at_most_two_per_cent_more_cheapest_first_by_hand() -> None:
+    assert sizing._within(by_hand(), 1, np.ones(6, dtype=bool)).tolist() == [2, 4, 0]
+
+
+def test_levels_that_serve_as_well_are_those_of_the_same_tank_by_hand() -> None:
+    grid: Any = SimpleNamespace(levels=[(30.0, 40.0), (20.0, 40.0), (10.0, 40.0)])
+    found = by_hand()
+    assert sizing._steady(grid, found, 1) == (10.0, 30.0)
+    found.objective[2] = 103.0
+    assert sizing._steady(grid, found, 1) == (20.0, 30.0)
+
+
+def test_a_higher_target_ends_at_all_the_water_and_asks_all_else_as_before_by_hand() -> None:
+    found = by_hand()
+    assert sizing._next_percent(found, 1, 95.0) == (96.0, pytest.approx(1.5))  # the fifth, at 101.5
+    assert sizing._next_percent(found, 1, 99.5) == (100.0, None)
+    assert sizing._next_percent(found, None, 95.0) == (96.0, None)
+    found.delivered_share[5] = 1.0  # it costs least of all, and misses the rest of the target
+    assert sizing._next_percent(found, 1, 95.0) == (96.0, pytest.approx(1.5))
+
+
+def test_energy_and_fuel_are_means_over_the_life() -> None:
+    nothing = np.zeros(1)
+    outcome = SimpleNamespace(
+        demand_m3=np.ones((1, 4, 12)), grid_kwh=np.full((1, 4, 12, 2), 5.0), fuel_l=np.full((1, 4, 12), 3.0)
+    )
+    results: Any = SimpleNamespace(
+        outcome=outcome, serve=lambda **_: nothing, money=dict.fromkeys(
+            ("capital_cost", "present_cost", "equivalent_yearly_cost", "levelised_cost_per_m3"), nothing),
+        **dict.fromkeys(
+            ("delivered_share", "worst_year_share", "longest_short_days", "meets_service", "objective"), nothing),
+    )  # fmt: skip
+    found = sizing._figures(results)
+    assert found["grid_kwh_per_year"].tolist() == [120.0]  # 12 months, two bands, 5 kWh
+    assert found["fuel_l_per_year"].tolist() == [36.0]
+
+
+def test_the_switch_stands_at_so_much_water() -> None:
+    design: Any = SimpleNamespace(levels=(20.0, 45.0), tank_m3=40.0)
+    assert sizing.SizedDesign.switch_m3.fget(design) == (8.0, 18.0)  # type: ignore[attr-defined]
