@@ -7,9 +7,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import cache
+from types import SimpleNamespace
+from typing import Any
 
 import pytest
 
+from planner.answers import decision as module
 from planner.answers.decision import Decision, decision
 from planner.answers.of_study import failed_of_first, study_verdicts
 from planner.assumptions.reader import check_scenario, read_scenario
@@ -112,3 +115,56 @@ def test_who_and_when_are_said_or_said_to_be_missing() -> None:
     assert decision(study, verdicts).who[0].startswith("Not said: who prepared it")
     told = replace(study, scenario=study.scenario.model_copy(update={"prepared_by": "An invented author"}))
     assert "Prepared by: An invented author." in decision(told, verdicts).who[0]
+
+
+def of_values(monkeypatch: pytest.MonkeyPatch, **values: float) -> Any:
+    """A study of one option, of which so many figures are known."""
+    monkeypatch.setattr(module, "_value", lambda key, option: values[key])
+    scenario = SimpleNamespace(currency="XYZ", priced=True, finance=SimpleNamespace(analysis_period_years=20))
+    option = SimpleNamespace(name="sun", unpriced=())
+    return SimpleNamespace(ranked=[option], options=[option], scenario=scenario, best="sun")
+
+
+def test_what_the_owner_pays_of_the_cost_is_said_where_a_grant_or_loan_pays_a_part(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    figures = {"capital_cost": 40_000.0, "own_funds": 8_000.0, "capital_cost_per_person": 100.0}
+    helped = module._to_build(of_values(monkeypatch, **figures))
+    assert "8,000" in helped.note
+    alone = module._to_build(of_values(monkeypatch, **(figures | {"own_funds": 40_000.0})))
+    assert "100" in alone.note
+    assert "40,000" not in alone.note
+
+
+def test_days_month_and_longest_run_are_each_in_their_place(monkeypatch: pytest.MonkeyPatch) -> None:
+    # The catalogue's keys of days, by name.
+    figures = {key: float("nan") for key in module.DAYS} | {
+        "short_days_per_year": 7.0, "longest_short_days": 4.0, "worst_month": 8.0,
+    }  # fmt: skip
+    large = module._short_days(of_values(monkeypatch, **figures))
+    assert large.value == 7.0
+    assert "August" in large.note
+    assert "4" in large.note
+
+
+def test_shares_of_a_middle_and_a_lowest_income_are_not_mixed_up(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(module, "users_sentence", lambda study: "")
+    shares = {"income_share_operation_and_renewals": 3.0, "lowest_income_share_operation_and_renewals": 5.0}
+    (sentence,) = module._pay(of_values(monkeypatch, **shares))
+    assert sentence.index("3") < sentence.index("5")
+
+
+def test_a_price_keeps_two_decimals_and_money_none() -> None:
+    study, verdicts = priced()
+    row = decision(study, verdicts).options.rows[0]
+    assert row.texts["capital_cost"] == f"{row.values['capital_cost']:,.0f}"
+    assert row.texts["tariff_operation_and_renewals"] == f"{row.values['tariff_operation_and_renewals']:,.2f}"
+
+
+def test_energy_that_no_option_takes_gives_way_to_the_share_of_water(monkeypatch: pytest.MonkeyPatch) -> None:
+    values = dict.fromkeys(module.TECHNICAL_COLUMNS, 1.0)
+    assert module._technical_columns(of_values(monkeypatch, **values)) == module.TECHNICAL_COLUMNS
+    assert module._technical_columns(of_values(monkeypatch, **(values | {"fuel_l_per_year": 0.0}))) == (
+        "meets_target", "demand_met_percent", "short_days_per_year", "longest_short_days", "array_kwp", "tank_m3",
+        "grid_kwh_per_year",
+    )  # fmt: skip

@@ -10,6 +10,7 @@ import pandas as pd
 import pytest
 
 from planner.figures import catalogue
+from planner.report import rows
 from planner.report.json_file import study_as_data
 from planner.report.rows import (
     UNITS,
@@ -22,6 +23,7 @@ from planner.report.rows import (
     years_frame,
 )
 from planner.study.compare import Study
+from planner.study.hours import Hours
 from tests.study.scenarios import studied
 
 YEARS = 2
@@ -61,6 +63,24 @@ def test_water_is_kept_in_every_hour() -> None:
     change = hours["tank_level_m3"].diff().iloc[1:]
     left = (pumped - hours["delivered_m3"] - hours["leakage_m3"]).iloc[1:]
     np.testing.assert_allclose(change, left, atol=1e-9)
+
+
+def test_hours_are_named_by_year_month_day_and_hour() -> None:
+    frame = rows._year_of_hours(Hours("sun", {"demand_m3": np.arange(2 * 8760.0).reshape(8760, 2)}, 10.0), 2)
+    places = {0: (2, 1, 1, 0), 23: (2, 1, 1, 23), 24: (2, 1, 2, 0), 31 * 24: (2, 2, 32, 0), 8759: (2, 12, 365, 23)}
+    assert {at: frame.index[at] for at in places} == places
+    assert frame["demand_m3"].iloc[[0, 8759]].tolist() == [1.0, 2 * 8759.0 + 1]
+
+
+def test_years_and_months_are_those_of_the_option() -> None:
+    for option in study().options:
+        months, years = (frame(study()).loc[option.name] for frame in (months_frame, years_frame))
+        assert months.loc[(2, 3), "pv_unused_kwh"] == option.outcome.idle_kwh[1, 2]
+        assert months.loc[(2, 3), "pv_used_kwh"] == option.outcome.solar_kwh[1, 2]
+        # construction, year 0, is no year of the rows; the second and last gives back what the works are still worth
+        assert 0 < years["cost"][1] < 0.2 * float(option.life.capital_cost)
+        assert years["cost"][2] < -0.2 * float(option.life.capital_cost)
+        assert years.index.tolist() == [1, 2]
 
 
 def test_every_column_has_a_unit() -> None:

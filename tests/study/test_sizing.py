@@ -371,6 +371,8 @@ def test_levels_that_serve_as_well_are_those_of_the_same_tank_by_hand() -> None:
     assert sizing._steady(grid, found, 1) == (10.0, 30.0)
     found.objective[2] = 103.0
     assert sizing._steady(grid, found, 1) == (20.0, 30.0)
+    found.objective[[0, 3]] = 103.0, 100.5  # the other tank serves as well with 30 %, this one no longer
+    assert sizing._steady(grid, found, 1) == (20.0, 20.0)
 
 
 def test_a_higher_target_ends_at_all_the_water_and_asks_all_else_as_before_by_hand() -> None:
