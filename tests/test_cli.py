@@ -140,8 +140,8 @@ def test_the_json_has_its_documented_fields(quick: Path, tmp_path: Path) -> None
             assert key in option
         assert [year["year"] for year in option["yearly"]] == [1, 2]
         assert set(option["yearly"][0]) == {
-            "year", "demand_m3", "delivered_m3", "pv_used_kwh", "grid_kwh", "generator_kwh", "fuel_l",
-            "generator_hours", "shortfall_by_daily_limit_m3", "cost",
+            "year", "demand_m3", "delivered_m3", "shortfall_m3", "pv_used_kwh", "pv_unused_kwh", "grid_kwh",
+            "generator_kwh", "fuel_l", "generator_hours", "shortfall_by_daily_limit_m3", "cost",
         }  # fmt: skip
         assert len(option["monthly"]) == 12
         monthly = sum(month["delivered_m3"] for month in option["monthly"])
@@ -371,7 +371,7 @@ def test_run_compares_scenarios_side_by_side(quick: Path, tmp_path: Path) -> Non
     code, out, err = planner("run", quick, other, "--outputs", tmp_path / "out", "--compare", compare, "--quick")
     assert code == 0, err
     assert f"Wrote {compare}" in out.replace("\n", "")
-    assert openpyxl.load_workbook(compare).sheetnames == ["Side by side", "All options"]
+    assert openpyxl.load_workbook(compare).sheetnames == ["Programme", "Side by side", "All options"]
     raw = tomllib.loads(quick.read_text(encoding="utf-8")) | {"currency": "KES"}
     other.write_text(toml_text(raw), encoding="utf-8")
     compare.unlink()

@@ -41,8 +41,8 @@ def safety_cautions(sources: Sequence[SourceKind], *, drinks: bool) -> list[str]
 
 def dangers(sources: Sequence[SourceKind]) -> list[str]:
     """Name in a few words what can kill at works with some sources."""
-    own = [_danger_words(source, danger) for source in sources for danger in _DANGERS.get(source, (source,))]
-    return [*own, *(text(f"danger.{danger}") for danger in _DANGERS_OF_WORKS)]
+    of_sources = [_danger_words(source, danger) for source in sources for danger in _DANGERS.get(source, (source,))]
+    return [*of_sources, *(text(f"danger.{danger}") for danger in _DANGERS_OF_WORKS)]
 
 
 def _danger_words(source: str, danger: str) -> str:
@@ -50,22 +50,22 @@ def _danger_words(source: str, danger: str) -> str:
     return text(key) if known(key) else text("danger.any", source=source_name(source))
 
 
-def warnings(study: Study, said: set[str], *, full: bool) -> list[str]:
+def warnings(study: Study, already: set[str], *, full: bool) -> list[str]:
     """Warn of what can kill at the works, each thing once a call.
 
     Parameters
     ----------
     study : Study
         The finished comparison.
-    said : set of str
+    already : set of str
         What was warned of before in the same call; what is new is added.
     full : bool
         Whether the cautions themselves are wanted, in place of the names of the dangers.
     """
-    first = not said
+    first = not already
     wanted = safety_cautions(study.sources, drinks=people_drink(study.scenario)) if full else dangers(study.sources)
-    new = [words for words in wanted if words not in said]
-    said.update(new)
+    new = [words for words in wanted if words not in already]
+    already.update(new)
     if full:
         listed_ones = [text("terminal.beware", caution=words) for words in new]
         return [*listed_ones, text("caution.local")] if first else listed_ones
@@ -86,39 +86,39 @@ def number_cautions(study: Study) -> list[str]:
 def limits(study: Study) -> list[str]:
     """List the limits of a study's numbers that bear on the decision and that nothing else on the screen says."""
     scenario = study.scenario
-    said = list(study.weather.notes)
+    sentences = list(study.weather.notes)
     if not study.altitude_given:
-        said.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
-    said += _clock(scenario)
+        sentences.append(text("caution.altitude", altitude=f"{study.place.altitude_m:.0f}"))
+    sentences += _clock(scenario)
     if scenario.priced:
-        said += [*_under_budgeted(study), *_free(study), *_loan(scenario)]
-    said += _turned_away(scenario)
+        sentences += [*_under_budgeted(study), *_free(study), *_loan(scenario)]
+    sentences += _turned_away(scenario)
     daily_m3 = float(study.options[0].quantities.demand_m3[-1]) / 365
     hours = daily_m3 / study.duty.flow_m3h
     if hours > 20:
-        said.append(text("caution.hours_a_day", hours=f"{hours:.1f}", flow=f"{study.duty.flow_m3h:.1f}"))
+        sentences.append(text("caution.hours_a_day", hours=f"{hours:.1f}", flow=f"{study.duty.flow_m3h:.1f}"))
     for option in study.options:
         solar = option.scenario.sources.solar
         if option.array is not None and solar is not None and option.strings:
             hours_held = float(option.array.window_hours.mean())
             if hours_held > 200:
-                said.append(text("caution.dc_window", option=option.name, hours=f"{hours_held:.0f}"))
+                sentences.append(text("caution.dc_window", option=option.name, hours=f"{hours_held:.0f}"))
                 break
-    return said
+    return sentences
 
 
 def _further_limits(study: Study) -> list[str]:
     scenario = study.scenario
-    said = _unpriced(study) if scenario.priced else []
+    sentences = _unpriced(study) if scenario.priced else []
     if study.duty.limited_by == "safe yield":
-        said.append(text("caution.safe_yield", flow=f"{scenario.borehole.safe_yield_m3h:g}"))
-    said += [source.emission_caution for source in study.sources if not source.emission_known(scenario)]
+        sentences.append(text("caution.safe_yield", flow=f"{scenario.borehole.safe_yield_m3h:g}"))
+    sentences += [source.emission_caution for source in study.sources if not source.emission_known(scenario)]
     lowest = min(start for start, _ in LEVELS)
     for option in study.ranked:
         if option.levels and option.levels[0] <= lowest and option.scenario.topup.start_level_percent == "auto":
-            said.append(text("caution.lowest_level", option=option.name, level=f"{lowest:g}"))
+            sentences.append(text("caution.lowest_level", option=option.name, level=f"{lowest:g}"))
             break
-    return [*said, text("caution.simulated")]
+    return [*sentences, text("caution.simulated")]
 
 
 def _clock(scenario: Scenario) -> list[str]:

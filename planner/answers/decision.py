@@ -158,15 +158,15 @@ def _verdict(study: Study, verdicts: Sequence[Verdict], conditions: Sequence[str
 
 
 def _conditions(study: Study, verdicts: Sequence[Verdict], remedied: Sequence[str]) -> list[str]:
-    said = [failures(study, verdicts), *remedied, others_that_hold(study, verdicts)]
+    sentences = [failures(study, verdicts), *remedied, others_that_hold(study, verdicts)]
     starters = left_over(study.scenario)
     if starters:
-        said.append(text("decision.starter", count=len(starters)))
+        sentences.append(text("decision.starter", count=len(starters)))
     if study.scenario.weather.kind == "estimate":
-        said.append(text("decision.estimated_weather"))
+        sentences.append(text("decision.estimated_weather"))
     if study.scenario.priced and study.ranked[0].unpriced:
-        said.append(text("decision.unpriced", names=_unpriced(study.ranked[0])))
-    return [sentence for sentence in said if sentence]
+        sentences.append(text("decision.unpriced", names=_unpriced(study.ranked[0])))
+    return [sentence for sentence in sentences if sentence]
 
 
 def _unpriced(option: OptionResult) -> str:
@@ -181,9 +181,11 @@ def _large(study: Study) -> tuple[LargeNumber, ...]:
 
 def _to_build(study: Study) -> LargeNumber:
     first, currency = study.ranked[0], study.scenario.currency
-    cost, own, per_person = (_value(key, first) for key in ("capital_cost", "own_funds", "capital_cost_per_person"))
-    if own < cost:
-        note = text("decision.to_build_note_grant", own=money(own, currency))
+    cost, own_funds, per_person = (
+        _value(key, first) for key in ("capital_cost", "own_funds", "capital_cost_per_person")
+    )
+    if own_funds < cost:
+        note = text("decision.to_build_note_grant", own=money(own_funds, currency))
     elif math.isfinite(per_person):
         note = text("decision.to_build_note_people", per_person=money(per_person, currency))
     else:
@@ -281,12 +283,12 @@ def _pay(study: Study) -> list[str]:
         return []
     if first.unpriced:
         return [text("decision.pay_unpriced", names=_unpriced(first))]
-    said = [users_sentence(study)]
+    sentences = [users_sentence(study)]
     middle, lowest = (_value(f"{share}_operation_and_renewals", first) for share in INCOMES)
     if math.isfinite(middle):
         key = "pay_income_lowest" if math.isfinite(lowest) else "pay_income"
-        said.append(text(f"decision.{key}", middle=middle, lowest=lowest))
-    return [sentence for sentence in said if sentence]
+        sentences.append(text(f"decision.{key}", middle=middle, lowest=lowest))
+    return [sentence for sentence in sentences if sentence]
 
 
 def _turns(study: Study) -> list[str]:
@@ -304,10 +306,10 @@ def _who(study: Study) -> list[str]:
     record = {key: getattr(scenario, key) for key in RECORD}
     if any(record.values()):
         given = {key: value or text("figure.not_given") for key, value in record.items()}
-        said = [text("decision.record", **given)]
+        sentences = [text("decision.record", **given)]
     else:
-        said = [text("decision.no_record")]
+        sentences = [text("decision.no_record")]
     weather = scenario.weather
-    said.append(text(f"decision.weather_{weather.kind}", file=getattr(weather, "file", "")))
-    said.append(text("decision.version", version=__version__, seed=scenario.seed))
-    return said
+    sentences.append(text(f"decision.weather_{weather.kind}", file=getattr(weather, "file", "")))
+    sentences.append(text("decision.version", version=__version__, seed=scenario.seed))
+    return sentences

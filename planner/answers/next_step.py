@@ -62,16 +62,16 @@ def failed_words(step: Step) -> str:
 
 def _of_steps(steps: NextSteps, scenario: Scenario) -> Iterator[str]:
     for point in steps.points:
-        own = [step for step in steps.steps_of(point.option) if step.kind != "source"]
+        of_point = [step for step in steps.steps_of(point.option) if step.kind != "source"]
         if not point.meets_target:
-            yield from _missing(scenario, steps.points[0], own)
+            yield from _missing(scenario, steps.points[0], of_point)
         elif point is steps.points[0]:
-            yield from _meeting(scenario, point, own)
+            yield from _meeting(scenario, point, of_point)
 
 
-def _missing(scenario: Scenario, first: Point, own: list[Step]) -> Iterator[str]:
+def _missing(scenario: Scenario, first: Point, steps: list[Step]) -> Iterator[str]:
     """Whether a next step makes an option meet the target that it misses."""
-    built = [(step, step.after) for step in own if step.after is not None]
+    built = [(step, step.after) for step in steps if step.after is not None]
     meeting = [each for each in built if each[1].meets_target]
     if meeting:
         step, after = min(meeting, key=lambda each: (each[1].life_cycle_cost, each[1].capital_cost))
@@ -85,7 +85,7 @@ def _missing(scenario: Scenario, first: Point, own: list[Step]) -> Iterator[str]
         known = step.before.cost_known
         key = "next_step.would_not" if known else "next_step.would_not_technical"
         yield text(key, **_slots(scenario, step, after))
-    failing = next((step for step in own if step.failed), None)
+    failing = next((step for step in steps if step.failed), None)
     if failing is not None:
         option = failing.before.option
         yield text("next_step.would_fail", option=option, step=step_words(failing), checks=failed_words(failing))
@@ -97,9 +97,9 @@ def _against(before: Point, after: Point, first: Point) -> str:
     return "cheaper" if after.life_cycle_cost < first.life_cycle_cost else "dearer"
 
 
-def _meeting(scenario: Scenario, first: Point, own: list[Step]) -> Iterator[str]:
+def _meeting(scenario: Scenario, first: Point, steps: list[Step]) -> Iterator[str]:
     """What the answer would save by a next step, or have in hand where it meets the target closely."""
-    built = [(step, step.after) for step in own if step.after is not None and step.after.meets_target]
+    built = [(step, step.after) for step in steps if step.after is not None and step.after.meets_target]
     known = first.cost_known
     cheaper = [each for each in built if each[1].life_cycle_cost < first.life_cycle_cost * (1 - _SAVES)]
     if known and cheaper:
@@ -143,14 +143,14 @@ def _of_money(steps: NextSteps, scenario: Scenario) -> Iterator[str]:
         yield text("next_step.above", percent=math.ceil(10 * above.percent) / 10, other=above.option,
                    gap=money(-above.saving, currency))  # fmt: skip
     if steps.at_value and service.unserved_water_value_per_m3 is not None:
-        best, own = steps.at_value[0], next(each for each in steps.at_value if each.option == first.option)
+        best, same = steps.at_value[0], next(each for each in steps.at_value if each.option == first.option)
         yield text(
-            "next_step.valued_same" if best is own else "next_step.valued_other",
+            "next_step.valued_same" if best is same else "next_step.valued_other",
             value=per_m3(service.unserved_water_value_per_m3, currency),
             option=first.option,
             other=best.option,
             total=money(best.cost_with_unserved, currency),
-            total_first=money(own.cost_with_unserved, currency),
+            total_first=money(same.cost_with_unserved, currency),
         )
 
 

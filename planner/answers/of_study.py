@@ -71,22 +71,22 @@ def answer(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     -------
     list of str
     """
-    said = below_headline(study, verdicts)
+    found = below_headline(study, verdicts)
     if failures(study, verdicts) and study.best:
-        said[0] = text("site_answer.faults", headline=headline(study, verdicts), faults=said[0])
-    return said
+        found[0] = text("site_answer.faults", headline=headline(study, verdicts), faults=found[0])
+    return found
 
 
 def below_headline(study: Study, verdicts: Sequence[Verdict]) -> list[str]:
     """Give the sentences of `answer` as they stand where the headline stands above them."""
-    said = [
+    found = [
         failures(study, verdicts),
         others_that_hold(study, verdicts),
         *sentences(study),
         users_sentence(study),
         starter_sentence(study.scenario),
     ]
-    return [sentence for sentence in said if sentence]
+    return [sentence for sentence in found if sentence]
 
 
 def headline(study: Study, verdicts: Sequence[Verdict]) -> str:
@@ -117,12 +117,12 @@ def failed_with(
     sources: Sequence[SourceKind], kinds: Sequence[SourceKind], verdicts: Sequence[Verdict]
 ) -> tuple[Verdict, ...]:
     """Pick the failed checks that concern an option of some sources: not those of others of `kinds` alone."""
-    own = {source.check_topic for source in sources}
-    without = {source.check_topic for source in kinds} - own
+    topics = {source.check_topic for source in sources}
+    without = {source.check_topic for source in kinds} - topics
     return tuple(
         verdict
         for verdict in failed(verdicts)
-        if verdict.topic not in without and (not verdict.supplies or own.intersection(verdict.supplies))
+        if verdict.topic not in without and (not verdict.supplies or topics.intersection(verdict.supplies))
     )
 
 
@@ -132,11 +132,11 @@ def failures(study: Study, verdicts: Sequence[Verdict]) -> str:
     Where sizes were chosen among those that pass, say that none does, and what would lift the first of them.
     """
     found = failed_of_first(study, verdicts)
-    said = not_to_build(found)
+    sentence = not_to_build(found)
     in_the_way = next((verdict for verdict in found if depends_on_design(verdict)), None)
     if in_the_way is None or not _sizes_open(study):
-        return said
-    return f"{said} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"
+        return sentence
+    return f"{sentence} {text('site_answer.in_the_way', what=in_the_way.what, remedy=in_the_way.remedy)}"
 
 
 def others_that_hold(study: Study, verdicts: Sequence[Verdict]) -> str:
@@ -200,14 +200,14 @@ def sizing_answer(sizing: Sizing, place: Place, weather: WeatherYears) -> list[s
     """
     first = sizing.ranked[0]
     design = first.nearest
-    setup = first.grid.setups[int(first.candidates.setup[design.place])].supply
+    setup = first.grid.setups[int(first.candidates.setup[design.index])].supply
     verdicts = site_verdicts(
         setup.scenario, place, weather, strings=design.strings if design.modules else None, tank_m3=design.tank_m3
     )
     faults = not_to_build(failed_with(setup.sources, sizing.kinds, verdicts))
-    said = [*sizing_sentences(sizing), *estimate_sentences(setup.scenario)]
+    found = [*sizing_sentences(sizing), *estimate_sentences(setup.scenario)]
     if not faults:
-        return said
+        return found
     if first.best is not None:
         faults = text("site_answer.faults", headline=text("site_answer.remedy_first", option=first.name), faults=faults)
-    return [faults, *said]
+    return [faults, *found]

@@ -28,12 +28,12 @@ def programme_sentences(studies: Sequence[Study]) -> list[str]:
     water_m3 = sum(float(study.ranked[0].quantities.delivered_m3.mean()) for study in studies) / DAYS_PER_YEAR
     slots = {"count": len(studies), "water": water_m3}
     if studies[0].scenario.priced:
-        said = list(_sums(studies, slots))
+        sentences = list(_sums(studies, slots))
     else:
-        said = [text("programme.technical", **slots)]
+        sentences = [text("programme.technical", **slots)]
     as_they_are = [study.scenario.name for study in studies if not holds(study, study_verdicts(study))]
-    said.append(text("programme.open", sites=listed(as_they_are)) if as_they_are else text("programme.all_hold"))
-    return said
+    sentences.append(text("programme.open", sites=listed(as_they_are)) if as_they_are else text("programme.all_hold"))
+    return sentences
 
 
 def _sums(studies: Sequence[Study], slots: dict[str, float]) -> Iterator[str]:

@@ -134,15 +134,15 @@ def remedied_sentences(found: Remedied | None) -> list[str]:
         "checks": text(f"remedied.{checks}", checks=failing, count=count),
     }
     if not found.after.scenario.priced:
-        said = [text("remedied.answer", **slots)]
+        sentences = [text("remedied.answer", **slots)]
     else:
-        said = [text("remedied.answer_priced", cost=_cost_words(found), **slots)]
+        sentences = [text("remedied.answer_priced", cost=_cost_words(found), **slots)]
         items = dict.fromkeys([*found.not_priced, *(thing.label() for thing in found.option.unpriced)])
         if items:
-            said.append(text("remedied.not_priced", items=", ".join(items)))
+            sentences.append(text("remedied.not_priced", items=", ".join(items)))
     if found.after.best is None:
-        said.append(text("remedied.short", target=found.after.scenario.service.demand_met_percent))
-    return said
+        sentences.append(text("remedied.short", target=found.after.scenario.service.demand_met_percent))
+    return sentences
 
 
 def _cost_words(found: Remedied) -> str:
@@ -173,12 +173,12 @@ def _judge(study: Study) -> Callable[[Scenario], tuple[Verdict, ...]]:
 
 def items_of(changes: Mapping[Keys, Any]) -> list[str]:
     """Say what is changed in a few words each; what only follows from another change has none."""
-    said: dict[str, None] = {}
+    items: dict[str, None] = {}
     for path, value in changes.items():
         key = "_".join(part for part in path if isinstance(part, str))
         if value is not None and known(f"remedy_item.{key}"):
-            said[text(f"remedy_item.{key}", value=value)] = None
-    return list(said)
+            items[text(f"remedy_item.{key}", value=value)] = None
+    return list(items)
 
 
 def _price_follows(path: Keys, before: Scenario, after: Scenario) -> bool:
@@ -188,7 +188,7 @@ def _price_follows(path: Keys, before: Scenario, after: Scenario) -> bool:
         return True
     if key == "tank.volume_m3" and after.tank.price is None:
         return bool(after.tank.sizes)
-    place = _RUNS.get(key, path[2] if path[:2] == ("pipeline", "segments") else None)
-    if isinstance(place, int):
-        return before.pipeline.segments[place].price != after.pipeline.segments[place].price
+    position = _RUNS.get(key, path[2] if path[:2] == ("pipeline", "segments") else None)
+    if isinstance(position, int):
+        return before.pipeline.segments[position].price != after.pipeline.segments[position].price
     return key == "tank.volume_m3" and before.tank.price != after.tank.price

@@ -5,8 +5,9 @@ from __future__ import annotations
 from planner.figures import figure
 from planner.study.close_call import close_call_sentence
 from planner.study.compare import Study
-from planner.study.switching_values import SwitchingValue, Turn, Varied
+from planner.study.switching_values import SwitchingValue, Turn
 from planner.study.trials import years_run
+from planner.study.varied import Varied
 from planner.text import text
 
 FEW_YEARS = 10
@@ -35,8 +36,8 @@ def uncertainty_sentences(study: Study) -> list[str]:
 def call_sentences(study: Study) -> list[str]:
     """Say whether the first two options are too close to call."""
     call = study.uncertainty.call if study.uncertainty else None
-    said = close_call_sentence(call) if call is not None else ""
-    return [said] if said else []
+    sentence = close_call_sentence(call) if call is not None else ""
+    return [sentence] if sentence else []
 
 
 def switching_sentences(study: Study) -> list[str]:
@@ -58,25 +59,25 @@ def worst_year_sentences(study: Study) -> list[str]:
         return float(figure(key).read(first))
 
     met = value("demand_met_worst_year_in_ten_percent")
-    said = text(
+    sentence = text(
         "uncertainty.worst_year" if met < 100 * (1 - 1e-9) else "uncertainty.worst_year_full",
         option=first.name,
         met=met,
         days=value("short_days_worst_year_in_ten"),
         litres=value("missing_l_per_day_worst_year_in_ten"),
     )
-    return [said, text("uncertainty.few_years", years=years)] if years < FEW_YEARS else [said]
+    return [sentence, text("uncertainty.few_years", years=years)] if years < FEW_YEARS else [sentence]
 
 
 def _switching(study: Study, found: SwitchingValue) -> str:
     varied, turn, option = found.varied, found.nearest, study.ranked[0].name
     slots = {"input": varied.label, "base": _now(varied), "option": option}
     if turn is None:
-        low, high = (amount(varied, varied.values[end]) for end in (0, -1))
+        low, high = (varied.with_unit(varied.values[end]) for end in (0, -1))
         stays = "stays_first" if study.best else "stays_nearest"
         return text(f"uncertainty.{stays}", low=low, high=high, **slots)
     key = f"{_happens(study, turn)}_{'above' if turn.value > varied.base else 'below'}"
-    return text(f"uncertainty.{key}", value=amount(varied, turn.value), other=turn.first, **slots)
+    return text(f"uncertainty.{key}", value=varied.with_unit(turn.value), other=turn.first, **slots)
 
 
 def _happens(study: Study, turn: Turn) -> str:
@@ -88,11 +89,6 @@ def _happens(study: Study, turn: Turn) -> str:
     return "misses" if turn.misses else "other_first"
 
 
-def amount(varied: Varied, value: float) -> str:
-    """Write a value of an input with its unit."""
-    return text("uncertainty.amount", value=varied.rounded(value), unit=varied.unit)
-
-
 def _now(varied: Varied) -> str:
     """Write the value that an input has; of what is a share of today's, without the words for that."""
-    return text("uncertainty.percent", value=varied.base) if varied.is_share else amount(varied, varied.base)
+    return text("uncertainty.percent", value=varied.base) if varied.is_share else varied.with_unit(varied.base)

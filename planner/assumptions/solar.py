@@ -28,6 +28,8 @@ ARRAY_RATIO = 1.6
 COLDEST_C, HOTTEST_C, CELL_OVER_AIR_K = -10.0, 35.0, 30.0
 """Air where the site gives no extremes, careful where voltage could destroy, and cells at noon over it; assumed."""
 _STANDARD_C = 25.0
+LONGEST_STRING = 100
+"""Modules in series that are tried at most: no plate's voltage asks for more."""
 
 
 def complete(draft: Draft) -> None:
@@ -70,7 +72,7 @@ def _series(draft: Draft) -> None:
     hot_v = working + slope * (draft.level("site.temperature_highest_c", HOTTEST_C) + CELL_OVER_AIR_K - _STANDARD_C)
     highest = min([limit for limit in limits if limit], default=None)
     wanted = ARRAY_RATIO * rated / (draft.number("controller.efficiency_percent") or 96.0) * 100 / power
-    most = 100 if highest is None else max(floor(highest / cold_v), 1)
+    most = LONGEST_STRING if highest is None else min(max(floor(highest / max(cold_v, 1.0)), 1), LONGEST_STRING)
     current = draft.number("pump.plate.current_a")
     least_v = max(low or 0.0, rated / current if current else 0.0)
     fewest = min(max(ceil(least_v / max(hot_v, 1.0)), 1), most)

@@ -110,9 +110,9 @@ CATEGORIES = tuple(column.key for column in FLOWS if column.key != "revenue")
 
 def flow_columns(terms: Terms) -> tuple[Column, ...]:
     """Columns of money by year of an option: those of all options, with what its sources cost to run in them."""
-    own = {column.key: column for column in terms.running}
-    usual = tuple(own.pop(column.key, column) for column in FLOWS)
-    return usual + tuple(own.values())
+    by_key = {column.key: column for column in terms.running}
+    usual = tuple(by_key.pop(column.key, column) for column in FLOWS)
+    return usual + tuple(by_key.values())
 
 
 def flows_of(terms: Terms, lines: Sequence[Line], quantities: Quantities) -> CashFlows:

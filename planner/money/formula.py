@@ -152,7 +152,7 @@ def _written(part: Any) -> tuple[str, int]:
     """Text of a word or a number, and how closely it binds."""
     if isinstance(part, str):
         if len(part) > _LONGEST_WORD:
-            pieces = [part[place : place + _LONGEST_WORD] for place in range(0, len(part), _LONGEST_WORD)]
+            pieces = [part[start : start + _LONGEST_WORD] for start in range(0, len(part), _LONGEST_WORD)]
             return f"CONCATENATE({','.join(_written(piece)[0] for piece in pieces)})", _ATOM
         return '"' + part.replace('"', '""') + '"', _ATOM
     number = float(part)

@@ -128,13 +128,13 @@ def largest(values: Operand) -> Operand:
     return np.max(values, axis=-1)
 
 
-def item(values: Operand, place: Operand) -> Operand:
-    """Figure at a place of a range or of the last axis, counted from 0; the last one beyond its end."""
-    if is_formula(values, place):
-        return Formula("INDEX", values, place + 1)
+def item(values: Operand, index: Operand) -> Operand:
+    """Figure at an index of a range or of the last axis, counted from 0; the last one beyond its end."""
+    if is_formula(values, index):
+        return Formula("INDEX", values, index + 1)
     table = np.asarray(values)
-    places = np.clip(np.asarray(place, dtype=np.int64), 0, table.shape[-1] - 1)
-    return np.take_along_axis(table, np.broadcast_to(places, table.shape[:-1])[..., None], axis=-1)[..., 0]
+    indices = np.clip(np.asarray(index, dtype=np.int64), 0, table.shape[-1] - 1)
+    return np.take_along_axis(table, np.broadcast_to(indices, table.shape[:-1])[..., None], axis=-1)[..., 0]
 
 
 def level_payment(rate: Operand, years: Operand, amount: Operand) -> Operand:

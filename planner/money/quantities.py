@@ -177,7 +177,7 @@ def tank_price(tank: Tank, volume_m3: ArrayLike) -> Operand:
     points = points or [(1.0, 0.0)]  # no price was entered
     volumes = np.array([volume_m3 for volume_m3, _ in points])
     beyond = np.where(volume < volumes[0], volume / volumes[0], np.maximum(volume / volumes[-1], 1.0)) * (1 - given)
-    shares = [np.interp(volume, volumes, own) * beyond for own in np.eye(len(points))]
+    shares = [np.interp(volume, volumes, unit) * beyond for unit in np.eye(len(points))]
     price = weighted_total([price for _, price in points], shares)
     price = price if tank.price is None else price + tank.price * given
     return price if is_formula(price) else np.asarray(price)

@@ -19,7 +19,7 @@ from planner.study.worth import Switching, Worth
 from planner.text import text
 from planner.version import __version__
 
-SCHEMA = 2
+SCHEMA = 3
 """Raised by one whenever a field is renamed, removed or changes meaning; new fields do not raise it."""
 
 
@@ -141,8 +141,8 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
         ],
         "next_steps": next_steps_as_data(worth.next_steps, worth.scenario),
         "map": None if cheapest is None else {
-            "down": cheapest.down.label, "down_unit": cheapest.down.unit, "down_values": list(cheapest.down_values),
-            "across": cheapest.across.label, "across_unit": cheapest.across.unit,
+            "down": cheapest.down.name, "down_unit": cheapest.down.unit, "down_values": list(cheapest.down_values),
+            "across": cheapest.across.name, "across_unit": cheapest.across.unit,
             "across_values": list(cheapest.across_values), "best": [list(row) for row in cheapest.best],
             "meets_target": [list(row) for row in cheapest.meets],
             "life_cycle_cost": cheapest.present_cost.tolist(),
@@ -153,7 +153,7 @@ def worth_as_data(worth: Worth, sentences: Sequence[str]) -> dict[str, Any]:
 def _switching(switching: Switching) -> dict[str, Any]:
     varied = switching.varied
     return {
-        "input": varied.label,
+        "input": varied.name,
         "key": varied.key,
         "unit": varied.unit,
         "base": varied.base,

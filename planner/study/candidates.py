@@ -54,8 +54,8 @@ class CandidateGrid:
         Choices of pump, pipes, hours and, where they are open, modules in series; what the scenario gives comes first.
     strings, tanks_m3, levels : tuple
         Numbers of strings, tank volumes and float-switch levels (start, stop) [%], each in rising order.
-    places : ndarray, (candidates, 4)
-        Setup, strings, tank and levels of each candidate, as places in these lists.
+    indices : ndarray, (candidates, 4)
+        Setup, strings, tank and levels of each candidate, as positions in these lists.
     cautions : ndarray, (candidates,)
         Checks that each passes with caution, where these count (see `Sizes`).
     left_out : tuple of str
@@ -67,18 +67,18 @@ class CandidateGrid:
     strings: tuple[int, ...]
     tanks_m3: tuple[float, ...]
     levels: tuple[Levels, ...]
-    places: NDArray[np.int64]
+    indices: NDArray[np.int64]
     cautions: NDArray[np.int64]
     left_out: tuple[str, ...]
 
     @property
     def count(self) -> int:
         """Number of candidate designs."""
-        return len(self.places)
+        return len(self.indices)
 
-    def case(self, place: int) -> Case:
+    def case(self, index: int) -> Case:
         """One candidate."""
-        setup, strings, tank, levels = self.places[place].tolist()
+        setup, strings, tank, levels = self.indices[index].tolist()
         supply: Supply = self.setups[setup].supply
         return supply.case(self.strings[strings], self.tanks_m3[tank], self.levels[levels])
 
@@ -107,10 +107,10 @@ def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
     InputError
         When a candidate pipe names no segment or no pipe, or no candidate can work at the site.
     """
-    own = supply.scenario
-    size = own.size or Size()
+    scenario = supply.scenario
+    size = scenario.size or Size()
     left_out: list[str] = []
-    tanks = _tanks(own, size, float(context.site(own).draw_m3[:, 0].max()), left_out)
+    tanks = _tanks(scenario, size, float(context.site(scenario).draw_m3[:, 0].max()), left_out)
     strings, levels = _strings(supply, size), _levels(supply, size)
     setups: list[Setup] = []
     tried: list[Sizes] = []
@@ -122,18 +122,18 @@ def candidate_grid(context: Context, supply: Supply) -> CandidateGrid:
     if not keep.all():
         left_out.append(text("candidate.fails_checks", count=int((~keep).sum()), all=keep.size))
     shape = (*keep.shape, len(levels))
-    places = np.argwhere(np.broadcast_to(keep[..., None], shape))
-    cautions = np.repeat([sizes.cautions for sizes in tried], len(levels)).reshape(shape)[tuple(places.T)]
-    return CandidateGrid(supply.name, tuple(setups), strings, tanks, levels, places, cautions, tuple(left_out))
+    indices = np.argwhere(np.broadcast_to(keep[..., None], shape))
+    cautions = np.repeat([sizes.cautions for sizes in tried], len(levels)).reshape(shape)[tuple(indices.T)]
+    return CandidateGrid(supply.name, tuple(setups), strings, tanks, levels, indices, cautions, tuple(left_out))
 
 
 def _strings(supply: Supply, size: Size) -> tuple[int, ...]:
     return supply.sunny.strings_to_size(supply.scenario, size.strings) if supply.sunny else (0,)
 
 
-def _tanks(own: Scenario, size: Size, draw_m3: float, left_out: list[str]) -> tuple[float, ...]:
-    given = own.tank.volume_m3
-    tried = set(size.tanks_m3 or [listed.volume_m3 for listed in own.tank.sizes])
+def _tanks(scenario: Scenario, size: Size, draw_m3: float, left_out: list[str]) -> tuple[float, ...]:
+    given = scenario.tank.volume_m3
+    tried = set(size.tanks_m3 or [listed.volume_m3 for listed in scenario.tank.sizes])
     if given != "auto":
         tried = (tried or {step * given for step in TANK_STEPS}) | {given}
     enough = {volume for volume in tried if volume >= draw_m3}
@@ -180,13 +180,13 @@ def _setups(context: Context, supply: Supply, size: Size, left_out: list[str]) -
     return tuple(setups)
 
 
-def _pumps(own: Scenario, size: Size) -> list[Pump]:
-    return [own.pump, *(pump for pump in size.pumps if pump != own.pump)]
+def _pumps(scenario: Scenario, size: Size) -> list[Pump]:
+    return [scenario.pump, *(pump for pump in size.pumps if pump != scenario.pump)]
 
 
-def _pipelines(own: Scenario, size: Size) -> list[tuple[list[Segment], tuple[str, ...]]]:
+def _pipelines(scenario: Scenario, size: Size) -> list[tuple[list[Segment], tuple[str, ...]]]:
     """Every combination of pipes over the segments that have candidates, with the candidates' names."""
-    names = [segment.name for segment in own.pipeline.segments]
+    names = [segment.name for segment in scenario.pipeline.segments]
     for index, candidate in enumerate(size.pipes):
         if candidate.segment not in names:
             words = f"{candidate.segment!r} was given; no segment has this name (there are: {', '.join(names)})"
@@ -198,7 +198,7 @@ def _pipelines(own: Scenario, size: Size) -> list[tuple[list[Segment], tuple[str
                 raise InputError("", [Problem(f"size.pipes[{index + 1}].pipe", str(error))]) from error
     choices = [
         [(segment, ""), *((_replaced(segment, other), other.label) for other in size.pipes if other.segment == name)]
-        for segment, name in zip(own.pipeline.segments, names, strict=True)
+        for segment, name in zip(scenario.pipeline.segments, names, strict=True)
     ]
     return [
         (
@@ -224,13 +224,13 @@ def _replaced(segment: Segment, other: PipeCandidate) -> Segment:
 
 def _windows(supply: Supply, size: Size, left_out: list[str]) -> list[tuple[str, Scenario]]:
     """Name and scenario of each choice of allowed hours; those that change nothing or allow nothing are left out."""
-    own = supply.scenario
-    windows, known = [(AS_GIVEN, own)], [_hours_of(supply, own)]
+    scenario = supply.scenario
+    windows, known = [(AS_GIVEN, scenario)], [_hours_of(supply, scenario)]
     if not supply.has_switch:
         return windows
     for candidate in size.hours or _ready_hours():
-        changed = own
-        for source, given in _timed(supply, own):
+        changed = scenario
+        for source, given in _timed(supply, scenario):
             hours = common_hours(given, candidate.hours)
             if hours is None:
                 left_out.append(text("candidate.never_on", hours=candidate.name, source=source_name(source.key)))

@@ -197,18 +197,18 @@ def supplies_of(scenario: Scenario, kinds: Sequence[SourceKind] = SOURCES) -> li
     supplies = []
     for sources in options_of(scenario, kinds):
         name = option_name(sources)
-        own = option_scenario(scenario, name)
-        if own is not scenario:
-            _check_bands(own, scenario, kinds)
-        supplies.append(Supply(name, sources, own))
+        merged = option_scenario(scenario, name)
+        if merged is not scenario:
+            _check_bands(merged, scenario, kinds)
+        supplies.append(Supply(name, sources, merged))
     return supplies
 
 
-def _check_bands(own: Scenario, base: Scenario, kinds: Sequence[SourceKind]) -> None:
+def _check_bands(scenario: Scenario, base: Scenario, kinds: Sequence[SourceKind]) -> None:
     for kind in kinds:
-        if not isinstance(kind, TopUpSourceKind) or not (kind.described(own) and kind.described(base)):
+        if not isinstance(kind, TopUpSourceKind) or not (kind.described(scenario) and kind.described(base)):
             continue
-        here, there = kind.bands(own), kind.bands(base)
+        here, there = kind.bands(scenario), kind.bands(base)
         alike = here is there or (
             here is not None
             and there is not None

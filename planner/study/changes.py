@@ -36,13 +36,13 @@ class Changes:
         if changed is None:
             return None
         try:
-            own = option_scenario(changed, option)
+            scenario = option_scenario(changed, option)
         except InputError:
             return None
         if key.touches_hours:
-            return Trial(option, own, None if key.is_counted or self.scenario.assumptions else {})
+            return Trial(option, scenario, None if key.is_counted or self.scenario.assumptions else {})
         path = key.path[2:] if key.path[0] == "overrides" else key.path
-        return Trial(option, None, {each: number_at(own, each) for each in (path, *self._follow)})
+        return Trial(option, None, {each: number_at(scenario, each) for each in (path, *self._follow)})
 
     def _stands_alone(self, key: Key) -> bool:
         """Whether a key changes nothing but itself: it is of money, no price follows it, no option has its own."""

@@ -19,11 +19,11 @@ from planner.study.cases import Case, Design
 from planner.study.context import Context
 from planner.study.evaluate import evaluate
 from planner.study.fixed_designs import MONEY, OptionSummary, summary
-from planner.study.inputs import VariedInput
 from planner.study.pareto import cheapest
 from planner.study.passing import passing
 from planner.study.results import Results, money_of, nearest
 from planner.study.search import Choice
+from planner.study.varied import Varied
 
 Array = NDArray[np.float64]
 Size = TypeVar("Size", int, float)
@@ -57,13 +57,13 @@ class ChosenAnew:
         return ChosenAnew(context, scenario, options) if any(len(each) > 1 for each in options) else None
 
     def at(
-        self, varied: VariedInput, values: Sequence[float], names: Sequence[str] | None = None
+        self, varied: Varied, values: Sequence[float], names: Sequence[str] | None = None
     ) -> list[list[OptionSummary]]:
         """What some options (all, where none are named) are built as, cost and deliver at each value of an input.
 
         Parameters
         ----------
-        varied : VariedInput
+        varied : Varied
             The input.
         values : sequence of float
             Its values.
@@ -108,7 +108,7 @@ class ChosenAnew:
     def _base(self) -> Results:
         return evaluate(self.context, _cases(self.scenario, self.options))
 
-    def _money(self, varied: VariedInput, value: float) -> dict[str, Array]:
+    def _money(self, varied: Varied, value: float) -> dict[str, Array]:
         """Costs of every candidate at a value of an input that leaves its hours as they are."""
         return money_of(_cases(varied.change(self.scenario, value), self.options), self._base.quantities)
 
@@ -123,10 +123,10 @@ def _cases(scenario: Scenario, options: Sequence[tuple[Design, ...]]) -> list[Ca
     """Every candidate of some options in a scenario; those alike in what is not a size share a scenario."""
     cases = []
     for designs in options:
-        own = option_scenario(scenario, designs[0].name)
+        merged = option_scenario(scenario, designs[0].name)
         known: dict[tuple[int | None, float | None], Scenario] = {}
         for design in designs:
-            case = Case.of(known.get((design.series, design.section_mm2), own), design)
+            case = Case.of(known.get((design.series, design.section_mm2), merged), design)
             known[design.series, design.section_mm2] = case.scenario
             cases.append(case)
     return cases
@@ -151,8 +151,8 @@ def _picked(
         best = cheapest(money["present_cost"][block], allowed)
         assert best is not None
         at = begin + best
-        own = {name: float(money[name][at]) for name in MONEY}
-        picked.append(summary(found, at, own, meets=bool(served[at])))
+        costs = {name: float(money[name][at]) for name in MONEY}
+        picked.append(summary(found, at, costs, meets=bool(served[at])))
         begin += len(designs)
     return picked
 
@@ -168,7 +168,7 @@ def _candidates(context: Context, scenario: Scenario, choice: Choice) -> tuple[D
 
 def _thinned(values: Sequence[Size], chosen: Size) -> tuple[Size, ...]:
     """Keep at most so many of some rising values, the chosen one and those next to it among them."""
-    place = values.index(chosen)
-    near = {at for at in (place - 1, place, place + 1) if 0 <= at < len(values)}
+    index = values.index(chosen)
+    near = {at for at in (index - 1, index, index + 1) if 0 <= at < len(values)}
     even = np.linspace(0, len(values) - 1, min(MOST_SIZES, len(values))).round().astype(int).tolist()
     return tuple(values[at] for at in sorted(near.union(even)))

@@ -207,11 +207,11 @@ def study_scenario(
     against = next(choice.result.life for choice in choices if choice.supply.name == reference)
     duties: Store[Duty] = Store(len(choices) + 1)
 
-    def duty_of(own: Scenario) -> Duty:
+    def duty_of(merged: Scenario) -> Duty:
         """Solve the duty point of an option once for all that share its waterworks."""
-        works = digest(own, ("weather", "run"), tables=("borehole", "pipeline", "pump", "controller"))
+        works = digest(merged, ("weather", "run"), tables=("borehole", "pipeline", "pump", "controller"))
         return duties.keep(
-            works, lambda: duty_point(own.borehole, own.pipeline, own.pump, own.controller.power_limit_w)
+            works, lambda: duty_point(merged.borehole, merged.pipeline, merged.pump, merged.controller.power_limit_w)
         )
 
     options = tuple(
@@ -251,15 +251,15 @@ def rank(options: Sequence[OptionResult]) -> tuple[str, ...]:
         [option.delivered_share for option in options],
         [float(option.life.present_cost) for option in options],
     )
-    return tuple(options[place].name for place in order)
+    return tuple(options[index].name for index in order)
 
 
 def _result(context: Context, choice: Choice, reference: LifeCycle | None, duty: Duty) -> OptionResult:
-    result, design, own = choice.result, choice.design, choice.result.case.scenario
+    result, design, scenario = choice.result, choice.design, choice.result.case.scenario
     return OptionResult(
         name=design.name,
         sources=design.sources,
-        scenario=own,
+        scenario=scenario,
         meets_service=result.meets_service,
         delivered_share=float(result.outcome.delivered_share),
         worst_year_share=float(result.outcome.worst_year_share),

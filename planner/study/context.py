@@ -135,15 +135,15 @@ class Context:
         """Build the option of a case; InputError where it cannot work at the site."""
         return self.built(case.scenario, case.design.sources)
 
-    def built(self, own: Scenario, sources: tuple[SourceKind, ...]) -> Prepared:
+    def built(self, scenario: Scenario, sources: tuple[SourceKind, ...]) -> Prepared:
         """Build an option in the scenario as it holds for it; InputError where it cannot work at the site."""
-        return self._seen.keep((id(own), sources), lambda: (own, self._built_anew(own, sources)))[1]
+        return self._seen.keep((id(scenario), sources), lambda: (scenario, self._built_anew(scenario, sources)))[1]
 
-    def _built_anew(self, own: Scenario, sources: tuple[SourceKind, ...]) -> Prepared:
-        key = (sources, digest(own, ("weather", "run"), sources=sources))
+    def _built_anew(self, scenario: Scenario, sources: tuple[SourceKind, ...]) -> Prepared:
+        key = (sources, digest(scenario, ("weather", "run"), sources=sources))
 
         def make() -> Prepared:
-            site = self.site(own)
-            return Prepared(key, built_of(own, sources, site, self._parts.keep), site)
+            site = self.site(scenario)
+            return Prepared(key, built_of(scenario, sources, site, self._parts.keep), site)
 
         return self._built.keep(key, make)

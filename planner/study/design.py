@@ -152,12 +152,12 @@ def _weather_of(
     return replace(weather, **columns), np.minimum(np.searchsorted(used, of_year), used.size - 1)
 
 
-def built_of(own: Scenario, sources: tuple[SourceKind, ...], site: SiteContext, keep: Keep = _make_anew) -> Built:
+def built_of(scenario: Scenario, sources: tuple[SourceKind, ...], site: SiteContext, keep: Keep = _make_anew) -> Built:
     """Build one supply option; options that share a pump, an array or a source share its working-out by `keep`.
 
     Parameters
     ----------
-    own : Scenario
+    scenario : Scenario
         The scenario as it holds for the option.
     sources : tuple of SourceKind
         The option's sources.
@@ -172,26 +172,26 @@ def built_of(own: Scenario, sources: tuple[SourceKind, ...], site: SiteContext, 
         When hydraulics or outages show the scenario to be unworkable.
     """
     years, run = site.weather_of_year.size, site.life_years
-    weather = digest(own, ("weather",))
+    weather = digest(scenario, ("weather",))
 
     def key(name: str, *tables: str) -> Hashable:
-        return name, weather, site.years_key, digest(own, ("weather", "run"), tables=tables, sources=(name,))
+        return name, weather, site.years_key, digest(scenario, ("weather", "run"), tables=tables, sources=(name,))
 
-    works = digest(own, ("weather", "run"), tables=("borehole", "pipeline", "pump", "cables"))
-    state = years, site.years_key, own.controller.power_limit_w, works
-    pump = keep(state, lambda: pump_table(own, years, run))
+    works = digest(scenario, ("weather", "run"), tables=("borehole", "pipeline", "pump", "cables"))
+    state = years, site.years_key, scenario.controller.power_limit_w, works
+    pump = keep(state, lambda: pump_table(scenario, years, run))
     array, top_ups = None, []
     for source in sources:
         if source.has_array:
-            array = keep(key(source, "sources", "controller", "cables"), partial(source.array, own, site.weather))
+            array = keep(key(source, "sources", "controller", "cables"), partial(source.array, scenario, site.weather))
         if isinstance(source, TopUpSourceKind):
-            made = partial(_top_up, source, own, site)
+            made = partial(_top_up, source, scenario, site)
             top_ups.append(keep(key(source, "sources", "controller", "cables", "pump"), made))
-    return Built(option_name(sources), sources, own, pump, array, tuple(top_ups))
+    return Built(option_name(sources), sources, scenario, pump, array, tuple(top_ups))
 
 
-def _top_up(source: TopUpSourceKind, own: Scenario, site: SiteContext) -> TopUpSource:
-    made = source.top_up(own, site.around)
+def _top_up(source: TopUpSourceKind, scenario: Scenario, site: SiteContext) -> TopUpSource:
+    made = source.top_up(scenario, site.around)
     return made if site.life_years is None else made.in_years(site.life_years)
 
 
@@ -204,23 +204,23 @@ def option_of(
     stop_percent: Sequence[float],
 ) -> Option:
     """Give a built option strings, tanks and levels to try, for the hour loop."""
-    own = design.scenario
+    scenario = design.scenario
     sun = None
     if design.array is not None and design.sunny is not None:
-        sun = design.sunny.sun(own, design.array, site.weather_of_year, tuple(strings))
+        sun = design.sunny.sun(scenario, design.array, site.weather_of_year, tuple(strings))
         sun = sun if site.life_years is None else sun.in_years(site.life_years)
     return Option(
         name=design.name,
         sources=design.sources,
         pump=design.pump,
         draw_m3=site.draw_m3,
-        users_share=users_share(own.demand, site.draw_m3),
+        users_share=users_share(scenario.demand, site.draw_m3),
         sun=sun,
         top_ups=design.top_ups,
         tank_m3=np.asarray(tank_m3, dtype=float),
         start_share=np.asarray(start_percent, dtype=float) / 100,
         stop_share=np.asarray(stop_percent, dtype=float) / 100,
-        daily_limit_m3=own.borehole.daily_limit_m3,
+        daily_limit_m3=scenario.borehole.daily_limit_m3,
     )
 
 

@@ -99,12 +99,12 @@ def run_cases(
     prepared = [made[id(case.scenario), case.design.sources] for case in cases]
     if len({(each.site.draw_m3.shape[1], each.site.band_count) for each in prepared}) > 1:
         raise ValueError("cases evaluated together must have the same life and number of tariff bands")
-    place_of: dict[Any, int] = {}
-    place = np.array([place_of.setdefault(_key(*each), len(place_of)) for each in zip(prepared, cases, strict=True)])
-    first = np.unique(place, return_index=True)[1]
-    asked = np.zeros(len(place_of), dtype=bool)
-    np.logical_or.at(asked, place, limit_cost)
-    keys = [(*key, bool(cost)) for key, cost in zip(place_of, asked, strict=True)]
+    index_of: dict[Any, int] = {}
+    index = np.array([index_of.setdefault(_key(*each), len(index_of)) for each in zip(prepared, cases, strict=True)])
+    first = np.unique(index, return_index=True)[1]
+    asked = np.zeros(len(index_of), dtype=bool)
+    np.logical_or.at(asked, index, limit_cost)
+    keys = [(*key, bool(cost)) for key, cost in zip(index_of, asked, strict=True)]
     known = {at: found for at, key in enumerate(keys) if (found := context.hours.get(key)) is not None}
     blocks: dict[Any, _Block] = {}
     for at in np.argsort(~asked, kind="stable").tolist():
@@ -117,16 +117,16 @@ def run_cases(
         yield from (([at], found) for at, found in known.items())
         for some in _passes(list(blocks.values()), columns_at_once, cells_at_once):
             for block, outcome in zip(some, _run(some, bool(asked.any())), strict=True):
-                yield block.places, outcome.taken((slice(None), 0))
+                yield block.indices, outcome.taken((slice(None), 0))
             if progress is not None:
-                progress(sum(len(block.places) for block in some))
+                progress(sum(len(block.indices) for block in some))
 
     outcome = laid_out(done(), len(keys))
     if len(keys) <= context.hours.most:
         for at, key in enumerate(keys):
             if at not in known:
                 context.hours.put(key, with_sources(outcome.taken([at]), cases[first[at]]))
-    return outcome if np.array_equal(place, np.arange(len(keys))) else outcome.taken(place)
+    return outcome if np.array_equal(index, np.arange(len(keys))) else outcome.taken(index)
 
 
 def _key(prepared: Prepared, case: Case) -> tuple[Any, ...]:
@@ -144,21 +144,21 @@ class _Block:
 
     def __init__(self, prepared: Prepared, strings: int) -> None:
         self.prepared, self.strings = prepared, strings
-        self.places: list[int] = []
+        self.indices: list[int] = []
         self.sizes: list[Sizes] = []
         self.limit_costs: list[bool] = []
 
-    def add(self, place: int, case: Case, limit_cost: bool) -> None:
-        self.places.append(place)
+    def add(self, index: int, case: Case, limit_cost: bool) -> None:
+        self.indices.append(index)
         self.limit_costs.append(limit_cost)
         self.sizes.append((case.design.tank_m3, *case.design.levels))
 
     def cut(self, most: int) -> Iterator[_Block]:
         """Cut it into blocks of at most so many cases."""
-        for begin in range(0, len(self.places), most):
+        for begin in range(0, len(self.indices), most):
             block = _Block(self.prepared, self.strings)
             some = slice(begin, begin + most)
-            block.places, block.sizes, block.limit_costs = self.places[some], self.sizes[some], self.limit_costs[some]
+            block.indices, block.sizes, block.limit_costs = self.indices[some], self.sizes[some], self.limit_costs[some]
             yield block
 
 
@@ -169,14 +169,14 @@ def _passes(blocks: list[_Block], columns_at_once: int, cells_at_once: int) -> I
     years = blocks[0].prepared.site.draw_m3.shape[1]
     most = max(cells_at_once // years, 1)
     pieces = [piece for block in blocks for piece in block.cut(most)]
-    pieces.sort(key=lambda block: (-len(block.places), block.prepared.built.sources))
+    pieces.sort(key=lambda block: (-len(block.indices), block.prepared.built.sources))
     together: list[_Block] = []
     held: dict[str, TopUpSource] = {}
     idle = 0
     for block in pieces:
-        deepest = len(together[0].places) if together else len(block.places)
+        deepest = len(together[0].indices) if together else len(block.indices)
         columns = (len(together) + 1) * years
-        idle += (deepest - len(block.places)) * years
+        idle += (deepest - len(block.indices)) * years
         full = columns > columns_at_once or columns * deepest > cells_at_once or idle > _PASS_CELLS
         if together and (full or not _alike(held, block)):
             yield together

@@ -14,8 +14,8 @@ from planner.scenario.scenario import Scenario
 from planner.study.cases import Case, Design
 from planner.study.context import Context
 from planner.study.evaluate import evaluate
-from planner.study.inputs import VariedInput
 from planner.study.results import Results, life_of
+from planner.study.varied import Varied
 
 MONEY = ("capital_cost", "present_cost", "equivalent_yearly_cost", "levelised_cost_per_m3")
 """Figures of money by which options are told apart."""
@@ -67,13 +67,13 @@ class FixedDesigns:
         return [replace(summary(self.base, index), days=tuple(map(float, row))) for index, row in enumerate(days)]
 
     def at(
-        self, varied: VariedInput, values: Sequence[float], names: Sequence[str] | None = None
+        self, varied: Varied, values: Sequence[float], names: Sequence[str] | None = None
     ) -> list[list[OptionSummary]]:
         """What some options (all, where none are named) do at each of some values of an input.
 
         Parameters
         ----------
-        varied : VariedInput
+        varied : Varied
             The input.
         values : sequence of float
             Its values: where it changes the hours they go through the same passes, else they are priced at once.
@@ -94,7 +94,7 @@ class FixedDesigns:
             return [[summary(self.base, index, meets=bool(each[index])) for index in chosen] for each in served]
         return _by_value([_priced(self.base, index, varied, values) for index in chosen])
 
-    def over(self, down: VariedInput, down_values: Sequence[float], across: VariedInput, across_values: Sequence[float]
+    def over(self, down: Varied, down_values: Sequence[float], across: Varied, across_values: Sequence[float]
     ) -> list[list[list[OptionSummary]]]:  # fmt: skip
         """What every option does at all pairs of values of two inputs: by `down`, `across`, then option."""
         scenarios = [down.change(self.scenario, value) for value in down_values]
@@ -125,7 +125,7 @@ def _by_value(options: list[list[OptionSummary]]) -> list[list[OptionSummary]]:
     return [list(each) for each in zip(*options, strict=True)]
 
 
-def _priced(found: Results, index: int, varied: VariedInput, values: Sequence[float]) -> list[OptionSummary]:
+def _priced(found: Results, index: int, varied: Varied, values: Sequence[float]) -> list[OptionSummary]:
     """Price one case at every value of an input that leaves its hours as they are."""
     case, count = found.cases[index], len(values)
     life = life_of(

@@ -81,8 +81,8 @@ class Hours:
         hourly = self.series["shortfall_m3"]
         missing = hourly.reshape(-1, DAY, hourly.shape[1]).sum(axis=1)
         windows = np.lib.stride_tricks.sliding_window_view(missing, days, axis=0).sum(axis=-1)
-        place = np.unravel_index(np.argmax(windows), windows.shape)
-        first, year = int(place[0]), int(place[1])
+        index = np.unravel_index(np.argmax(windows), windows.shape)
+        first, year = int(index[0]), int(index[1])
         if windows[first, year] <= _MISSED_M3:
             first, year = self._lowest(days)
         return Stretch(year, first, days, float(windows[first, year]))
@@ -159,17 +159,17 @@ def hours_of(option: Option) -> Hours:
 
 def _as_run(study: Study, result: OptionResult) -> Option:
     """Put an option together again as it was run, from what the comparison keeps."""
-    own, weather = result.scenario, study.weather
-    years = own.finance.analysis_period_years
+    scenario, weather = result.scenario, study.weather
+    years = scenario.finance.analysis_period_years
     site = SiteContext(
         study.place,
         study.altitude_given,
         weather,
         np.arange(years) % weather.ghi_w_m2.shape[1],
-        hourly_demand_m3(own.demand, years),
+        hourly_demand_m3(scenario.demand, years),
         band_count=1,  # of use only where several options are laid side by side
     )
-    top_ups = [source.top_up(own, site.around) for source in result.sources if isinstance(source, TopUpSourceKind)]
-    built = Built(result.name, result.sources, own, pump_table(own, years), result.array, tuple(top_ups))
+    top_ups = [source.top_up(scenario, site.around) for source in result.sources if isinstance(source, TopUpSourceKind)]
+    built = Built(result.name, result.sources, scenario, pump_table(scenario, years), result.array, tuple(top_ups))
     levels = DEFAULT_LEVELS if result.levels is None else result.levels
     return option_of(built, site, [result.strings], [result.tank_m3], *([level] for level in levels))

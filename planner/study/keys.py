@@ -143,8 +143,8 @@ def _title(names: Sequence[str]) -> str:
 
 def _numbers(value: Any, path: Path) -> Iterator[tuple[Path, float | None]]:
     if isinstance(value, list):
-        for place, entry in enumerate(value):
-            yield from _numbers(entry, (*path, place))
+        for index, entry in enumerate(value):
+            yield from _numbers(entry, (*path, index))
     elif isinstance(value, int | float) and not isinstance(value, bool):
         yield path, float(value)
 

@@ -193,12 +193,12 @@ def next_steps_of(context: Context, choices: Sequence[Choice], *, every: bool = 
     points = [_point(choice.result) for choice in choices]
     columns = zip(*((p.meets_target, p.demand_met_percent, p.life_cycle_cost) for p in points), strict=True)
     order = ranked(*columns)
-    points, choices = [points[place] for place in order], [choices[place] for place in order]
+    points, choices = [points[index] for index in order], [choices[index] for index in order]
     scenario, least = choices[0].supply.scenario, points[0].life_cycle_cost
     stepped = [
-        place
-        for place, point in enumerate(points)
-        if every or place < BEST or (not point.meets_target and (not scenario.priced or point.life_cycle_cost < least))
+        index
+        for index, point in enumerate(points)
+        if every or index < BEST or (not point.meets_target and (not scenario.priced or point.life_cycle_cost < least))
     ]
     steps = tuple(_steps(context, choices, points, stepped))
     if not scenario.priced:
@@ -227,8 +227,8 @@ def at_value(points: Sequence[Point], value_per_m3: float | None) -> tuple[AtVal
 
 
 def _point(result: Result) -> Point:
-    life, outcome, own, design = result.life, result.outcome, result.case.scenario, result.case.design
-    service = own.service
+    life, outcome, scenario, design = result.life, result.outcome, result.case.scenario, result.case.design
+    service = scenario.service
     years = np.arange(1, result.quantities.demand_m3.shape[-1] + 1)
     present = np.asarray(present_worth_factor(life.real_discount_rate, years))
     water_m3 = float((result.quantities.delivered_m3 * present).sum())
@@ -245,7 +245,8 @@ def _point(result: Result) -> Point:
         longest_short_days=longest,
         capital_cost=float(life.capital_cost),
         life_cycle_cost=float(life.present_cost),
-        cost_known=own.priced and not unpriced(own, design.sources, float(np.sum(result.quantities.generator_hours))),
+        cost_known=scenario.priced
+        and not unpriced(scenario, design.sources, float(np.sum(result.quantities.generator_hours))),
         water_m3=water_m3,
         unserved_m3=float((result.quantities.demand_m3 * present).sum()) - water_m3,
     )
@@ -281,15 +282,15 @@ def _steps(
     """Steps of some options; those whose hours must be run go through the same passes."""
 
     @cache
-    def judge_of(place: int) -> Judge:
-        own = choices[place].supply
-        alike = next(at for at in range(place + 1) if choices[at].supply.scenario is own.scenario)
-        return design_judge(site_basis(context, own)) if alike == place else judge_of(alike)
+    def judge_of(index: int) -> Judge:
+        supply = choices[index].supply
+        alike = next(at for at in range(index + 1) if choices[at].supply.scenario is supply.scenario)
+        return design_judge(site_basis(context, supply)) if alike == index else judge_of(alike)
 
     tried: list[tuple[Step, Case | None]] = []
-    for place in stepped:
-        tried += _sizes(choices[place], points[place], judge_of(place))
-        tried += _pumps(context, choices[place], points[place])
+    for index in stepped:
+        tried += _sizes(choices[index], points[index], judge_of(index))
+        tried += _pumps(context, choices[index], points[index])
     cases = [case for _, case in tried if case is not None]
     found = evaluate(context, cases) if cases else None
     at = 0
@@ -299,12 +300,12 @@ def _steps(
             continue
         yield replace(step, after=_point(found.at(at)))
         at += 1
-    for place in stepped:
-        own = points[place]
+    for index in stepped:
+        point = points[index]
         for other in points:
-            added = [source for source in other.design.sources if source not in own.design.sources]
-            if len(added) == 1 and len(other.design.sources) == len(own.design.sources) + 1:
-                yield Step("source", own, other.design.strings, other.design.tank_m3, str(added[0]), other)
+            added = [source for source in other.design.sources if source not in point.design.sources]
+            if len(added) == 1 and len(other.design.sources) == len(point.design.sources) + 1:
+                yield Step("source", point, other.design.strings, other.design.tank_m3, str(added[0]), other)
 
 
 def _sizes(choice: Choice, point: Point, judge: Judge) -> Iterator[tuple[Step, Case | None]]:
@@ -322,10 +323,12 @@ def _sizes(choice: Choice, point: Point, judge: Judge) -> Iterator[tuple[Step, C
         if judged.power_ratio > max(MOST_POWER_RATIO, now.power_ratio) and count > design.strings:
             continue
         failed = tuple(key for key in judged.failed if key not in now.failed)
-        own, fails = supply, fails or bool(failed)
+        cabled, fails = supply, fails or bool(failed)
         if judged.section_mm2 is not None:
-            own = supply.with_sections({**{n: mm2 for n, (mm2, _) in supply.cabled.items()}, count: judged.section_mm2})
-        case = own.case(count, volume, design.levels) if not failed else None
+            cabled = supply.with_sections(
+                {**{n: mm2 for n, (mm2, _) in supply.cabled.items()}, count: judged.section_mm2}
+            )
+        case = cabled.case(count, volume, design.levels) if not failed else None
         yield Step(kind, point, count, volume, failed=failed), case
 
 
@@ -346,12 +349,16 @@ def _next_tank_m3(scenario: Scenario, tank_m3: float) -> float | None:
 
 def _pumps(context: Context, choice: Choice, point: Point) -> Iterator[tuple[Step, Case | None]]:
     """The next larger of the pumps that the scenario knows, where it can work at the site."""
-    own, design = choice.supply.scenario, choice.design
-    larger = [pump for pump in (own.size.pumps if own.size else []) if pump.rated_flow_m3h > own.pump.rated_flow_m3h]
+    scenario, design = choice.supply.scenario, choice.design
+    larger = [
+        pump
+        for pump in (scenario.size.pumps if scenario.size else [])
+        if pump.rated_flow_m3h > scenario.pump.rated_flow_m3h
+    ]
     if not larger:
         return
     pump = min(larger, key=lambda each: each.rated_flow_m3h)
-    supply = replace(choice.supply, scenario=own.model_copy(update={"pump": pump}), cabled={})
+    supply = replace(choice.supply, scenario=scenario.model_copy(update={"pump": pump}), cabled={})
     judged, before = (
         design_judge(site_basis(context, each))(each.series, design.strings, design.tank_m3)
         for each in (supply, choice.supply)

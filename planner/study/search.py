@@ -96,7 +96,7 @@ def choose_all(context: Context, supplies: Sequence[Supply]) -> list[Choice]:
         In the order of `supplies`.
     """
     asked = [_Asked.of(*each) for each in _chosen(context, supplies)]
-    first = [place == 0 for each in asked for place in range(len(each.cases))]  # the chosen one
+    first = [index == 0 for each in asked for index in range(len(each.cases))]  # the chosen one
     found = evaluate(context, [case for each in asked for case in each.cases], limit_cost=first)
     begin, choices = 0, []
     for each in asked:
@@ -166,7 +166,7 @@ class _Asked:
 
     def choice(self, found: Results, begin: int) -> Choice:
         """Read the answer off the results, in which its cases begin at some place."""
-        settings = [found.at(begin + place) for place in range(len(self.settings))]
+        settings = [found.at(begin + index) for index in range(len(self.settings))]
         trials = [_trial(result) for result in settings] if self.supply.is_mixed else []
         curve = slice(begin + len(self.settings), begin + len(self.cases))
         return Choice(

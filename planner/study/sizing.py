@@ -45,7 +45,7 @@ _ROUNDING = 1e-9
 class Candidates:
     """Every candidate of one option and what it gives, arrays (candidates,).
 
-    `setup`, `string`, `tank` and `level` are places in the lists of the candidate grid, `meets_service` whether the
+    `setup`, `string`, `tank` and `level` are positions in the lists of the candidate grid, `meets_service` whether the
     target is met, `meets_rest` whether every part of it but the delivered share is. Shares are fractions, energy and
     fuel means over the life.
     """
@@ -70,9 +70,9 @@ class Candidates:
 
 @dataclass(frozen=True)
 class SizedDesign:
-    """One candidate spelt out; `levels` is None where there is no float switch, `place` its place among all."""
+    """One candidate spelt out; `levels` is None where there is no float switch, `index` its position among all."""
 
-    place: int
+    index: int
     option: str
     strings: int
     modules: int
@@ -233,8 +233,8 @@ def size_scenario(
 
 def _tried(context: Context, grid: CandidateGrid, tell: Callable[[int], None], columns_at_once: int) -> Candidates:
     """Evaluate every candidate of one option, by setup, strings, tank and level."""
-    setup, string, tank, level = grid.places.T
-    cases = [grid.case(place) for place in range(grid.count)]
+    setup, string, tank, level = grid.indices.T
+    cases = [grid.case(index) for index in range(grid.count)]
     parts = []
     for begin in range(0, len(cases), CASES_AT_ONCE):
         some = cases[begin : begin + CASES_AT_ONCE]
@@ -314,8 +314,8 @@ def _steady(grid: CandidateGrid, candidates: Candidates, best: int) -> tuple[flo
     for name in ("setup", "string", "tank"):
         column = getattr(candidates, name)
         same &= column == column[best]
-    places = [best, *_within(candidates, best, same)]
-    starts = [grid.levels[candidates.level[place]][0] for place in places]
+    indices = [best, *_within(candidates, best, same)]
+    starts = [grid.levels[candidates.level[index]][0] for index in indices]
     return min(starts), max(starts)
 
 
@@ -324,12 +324,12 @@ class _Shown:
     grid: CandidateGrid
     candidates: Candidates
 
-    def design(self, place: int) -> SizedDesign:
+    def design(self, index: int) -> SizedDesign:
         grid, found = self.grid, self.candidates
-        setup, case = grid.setups[found.setup[place]], grid.case(place)
+        setup, case = grid.setups[found.setup[index]], grid.case(index)
         design = case.design
         return SizedDesign(
-            place=place,
+            index=index,
             option=grid.name,
             strings=design.strings,
             modules=case.modules,
@@ -339,9 +339,9 @@ class _Shown:
             pump=setup.pump,
             pipes=setup.pipes,
             hours=setup.hours,
-            meets_service=bool(found.meets_service[place]),
+            meets_service=bool(found.meets_service[index]),
             **{
-                name: float(getattr(found, name)[place])
+                name: float(getattr(found, name)[index])
                 for name in (
                     "delivered_share",
                     "worst_year_share",
@@ -357,8 +357,8 @@ class _Shown:
             },
         )
 
-    def designs(self, places: Sequence[int] | Integers) -> tuple[SizedDesign, ...]:
-        return tuple(self.design(int(place)) for place in places)
+    def designs(self, indices: Sequence[int] | Integers) -> tuple[SizedDesign, ...]:
+        return tuple(self.design(int(index)) for index in indices)
 
 
 __all__ = ["Candidates", "OptionSizing", "SizedDesign", "Sizing", "size_scenario"]

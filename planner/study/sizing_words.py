@@ -16,15 +16,15 @@ from planner.text import listed, text
 def sizing_sentences(sizing: Sizing) -> list[str]:
     """Put the answer into plain sentences: the best design, its near rivals, more service, the float switch."""
     first = sizing.ranked[0]
-    said = [_verdict(sizing, first)]
+    sentences = [_verdict(sizing, first)]
     if first.best is not None:
-        said.append(_rivals(sizing.scenario, first))
-    said.append(_next_percent(sizing, first))
+        sentences.append(_rivals(sizing.scenario, first))
+    sentences.append(_next_percent(sizing, first))
     switch = next((option for option in sizing.ranked if option.nearest.levels is not None), None)
     if switch is not None:
-        said.append(switch_sentence(switch))
+        sentences.append(switch_sentence(switch))
     run = _against_run(sizing, first)
-    return [*said, run] if run else said
+    return [*sentences, run] if run else sentences
 
 
 def design_words(design: SizedDesign) -> str:
@@ -69,7 +69,7 @@ def switch_sentence(option: OptionSizing) -> str:
     assert design.levels is not None
     assert design.switch_m3 is not None
     (start, stop), (start_m3, stop_m3) = design.levels, design.switch_m3
-    said = text(
+    sentence = text(
         "sizing_answer.float_switch" if design.hours == AS_GIVEN else "sizing_answer.float_switch_and_timer",
         option=option.name,
         start=start,
@@ -80,12 +80,12 @@ def switch_sentence(option: OptionSizing) -> str:
     )
     steady = option.steady_start_percent
     if steady is None or steady[0] == steady[1]:
-        return said
-    words = _said(option.by_run.supply.scenario, "steady_start", low=steady[0], high=steady[1])
-    return f"{said} {words}"
+        return sentence
+    words = _sentence(option.by_run.supply.scenario, "steady_start", low=steady[0], high=steady[1])
+    return f"{sentence} {words}"
 
 
-def _said(scenario: Scenario, key: str, **slots: Any) -> str:
+def _sentence(scenario: Scenario, key: str, **slots: Any) -> str:
     """Words about costs, or about weights where there are no prices."""
     return text(f"sizing_answer.{key}" if scenario.priced else f"sizing_answer.{key}_technical", **slots)
 
@@ -120,17 +120,17 @@ def _verdict(sizing: Sizing, first: OptionSizing) -> str:
     }
     incomplete = "_incomplete" if missing else ""
     if first.best is None:
-        return _said(sizing.scenario, f"none_meets{incomplete}", misses=misses_words(first), **slots)
-    return _said(sizing.scenario, f"best{incomplete}", **slots)
+        return _sentence(sizing.scenario, f"none_meets{incomplete}", misses=misses_words(first), **slots)
+    return _sentence(sizing.scenario, f"best{incomplete}", **slots)
 
 
 def _rivals(scenario: Scenario, first: OptionSizing) -> str:
     count = len(first.runners_up)
     if not count:
-        return _said(scenario, "no_rival", option=first.name)
+        return _sentence(scenario, "no_rival", option=first.name)
     assert first.best is not None
     rival = first.runners_up[0]
-    return _said(
+    return _sentence(
         scenario,
         "one_rival" if count == 1 else "rivals",
         count=count,
@@ -150,8 +150,8 @@ def _next_percent(sizing: Sizing, first: OptionSizing) -> str:
     if more is None:
         return text("sizing_answer.higher_beyond", **slots)
     if more <= 1e-9 * abs(first.best.objective):
-        return _said(sizing.scenario, "higher_free", delivered=100 * first.best.delivered_share, **slots)
-    return _said(sizing.scenario, "higher_adds", cost=_amount(sizing.scenario, more), **slots)
+        return _sentence(sizing.scenario, "higher_free", delivered=100 * first.best.delivered_share, **slots)
+    return _sentence(sizing.scenario, "higher_adds", cost=_amount(sizing.scenario, more), **slots)
 
 
 def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
@@ -159,17 +159,17 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
     best, run = first.best, first.by_run
     if best is None:
         return None
-    case, own = run.result.case, run.supply.scenario
+    case, scenario = run.result.case, run.supply.scenario
     taken = _array(case.modules, case.design.strings, case.array_kw)
     taken += _tank_and_switch(case.design.tank_m3, run.levels)
     parts = _parts(best)
     change, instead = ([part for part in here if part not in there] for here, there in ((parts, taken), (taken, parts)))
-    if best.pump != own.pump.name:
-        change, instead = [best.pump, *change], [own.pump.name, *instead]
+    if best.pump != scenario.pump.name:
+        change, instead = [best.pump, *change], [scenario.pump.name, *instead]
     if not change:
         return text("sizing_answer.run_same", option=first.name)
     gap = first.by_run_cost - best.objective
-    said = _said(
+    sentence = _sentence(
         sizing.scenario,
         "run_dearer" if gap >= 0 else "run_cheaper",
         option=first.name,
@@ -177,4 +177,4 @@ def _against_run(sizing: Sizing, first: OptionSizing) -> str | None:
         instead=listed(instead) if instead else text("sizing_answer.as_given"),
         gap=_amount(sizing.scenario, abs(gap)),
     )
-    return said if first.by_run_meets else f"{said} {text('sizing_answer.run_misses')}"
+    return sentence if first.by_run_meets else f"{sentence} {text('sizing_answer.run_misses')}"

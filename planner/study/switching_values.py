@@ -7,19 +7,14 @@ two values are known: costs are straight lines of prices.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 from scipy.interpolate import PchipInterpolator
 
-from planner.scenario.operands import with_arrays
-from planner.scenario.paths import Path
-from planner.scenario.scenario import Scenario
-from planner.study.keys import Key
-from planner.study.trials import Trial, number_at
-from planner.text import text
+from planner.study.varied import Varied
 
 Array = NDArray[np.float64]
 
@@ -27,12 +22,6 @@ SHOWN = 3
 """So many inputs are shown, those that matter most."""
 MOST_OPTIONS = 3
 """Options that are looked at where the hours run anew: the first two, and the cheapest of the others."""
-PRICES_TO = 3.0
-"""Prices are tried from nothing to so many times their value."""
-DEMAND_PERCENT = (50.0, 75.0, 90.0, 100.0, 110.0, 125.0, 150.0)
-OUTAGES_H = (0.0, 6.0, 12.0, 20.0)
-RATES_PERCENT = (0.0, 1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0)
-"""Values tried of what is no price."""
 _SMALL_CHANGE = 0.2
 """Change, as a share of the value, by which inputs that turn nothing are compared."""
 _NOTHING_MOVES = 1e-6
@@ -41,67 +30,6 @@ _STEPS = 200
 """Places looked at between the base and an end; and again between the two where the first option differs."""
 _FAR = -100.0
 """What is left to the target of an option that cannot run [%]."""
-_USERS = {"count", "area_m2", "m3_per_day"}
-"""Keys of users to which what they draw is in proportion."""
-
-
-@dataclass(frozen=True)
-class Varied:
-    """An input that a funder asks about.
-
-    Attributes
-    ----------
-    name : str
-        By which the texts know it.
-    key : str
-        Key or table of the scenario that it changes.
-    unit : str
-        Its unit, for people.
-    base : float
-        Its value; 100 where it is a share of several numbers.
-    values : tuple of float
-        Values at which it is tried, rising, the base among them.
-    paths : tuple of tuple
-        Numbers that it changes.
-    is_factor : bool
-        Whether each of these is multiplied by value / base, else set to the value.
-    touches_hours : bool
-        Whether the hours run anew.
-    is_share : bool
-        Whether its values are shares of what several numbers are [%].
-    """
-
-    name: str
-    key: str
-    unit: str
-    base: float
-    values: tuple[float, ...]
-    paths: tuple[Path, ...]
-    is_factor: bool
-    touches_hours: bool
-    is_share: bool = False
-
-    @property
-    def label(self) -> str:
-        """What people call it."""
-        return text(f"uncertainty.input.{self.name}")
-
-    def rounded(self, value: float) -> float:
-        """Round a value to what is known of it: three significant figures, whole per cent where hours run anew.
-
-        What would read like the base keeps a decimal.
-        """
-        if not (self.is_share and self.touches_hours):
-            return float(f"{value:.3g}")
-        whole = float(round(value))
-        return whole if whole != round(self.base) else round(value, 1)
-
-    def trial(self, option: str, own: Scenario, value: float) -> Trial:
-        """Try a value with an option, whose scenario holds its own numbers."""
-        numbers = {path: number_at(own, path) * value / self.base if self.is_factor else value for path in self.paths}
-        if not self.touches_hours:
-            return Trial(option, None, numbers)
-        return Trial(option, with_arrays(own, numbers), {})
 
 
 @dataclass(frozen=True)
@@ -159,56 +87,6 @@ class SwitchingValue:
         if nearest is None:
             return np.inf
         return abs(nearest.value - varied.base) / (abs(varied.base) or varied.values[-1])
-
-
-def varied_inputs(scenario: Scenario, keys: Mapping[str, Key]) -> Iterator[Varied]:
-    """List the inputs that a funder asks about and that bear on some option of a scenario.
-
-    Parameters
-    ----------
-    scenario : Scenario
-        The scenario for all options.
-    keys : mapping of str to Key
-        Its numeric keys.
-    """
-    there = [key for key in keys.values() if key.base is not None]
-    drawn = [key for key in there if key.path[:2] == ("demand", "users") and _USERS & set(key.path)]
-    yield _input("demand", "demand.users", text("uncertainty.unit.of_today"), drawn, DEMAND_PERCENT)
-    outages = keys.get("sources.grid.outages.hours_per_day")
-    if outages is not None and outages.base is not None:
-        yield _input("outage_hours", outages.text, text("uncertainty.unit.hours_per_day"), [outages], OUTAGES_H)
-    if not scenario.priced:
-        return
-    rate = [keys["finance.discount_rate_percent"]]
-    yield _input("discount_rate", rate[0].text, text("uncertainty.unit.percent_per_year"), rate, RATES_PERCENT)
-    for name, table, unit in (
-        ("tariff", "sources.grid.tariff", "per_kwh"),
-        ("fuel_price", "sources.generator.fuel_price_per_l", "per_l"),
-        ("module_price", "sources.solar.module.price", "per_module"),
-    ):
-        last = "price_per_kwh" if name == "tariff" else ""
-        prices = [key for key in there if key.text.startswith(table) and key.text.endswith(last) and key.base]
-        if len(prices) == 1:
-            base = prices[0].base or 0.0
-            yield _priced(
-                name, prices[0].text, text(f"uncertainty.unit.{unit}", currency=scenario.currency), base, prices
-            )
-        elif prices:
-            yield _priced(name, table, text("uncertainty.unit.of_today"), 100.0, prices)
-
-
-def _priced(name: str, key: str, unit: str, base: float, prices: Sequence[Key]) -> Varied:
-    values, paths = (0.0, base, PRICES_TO * base), tuple(price.path for price in prices)
-    return Varied(name, key, unit, base, values, paths, True, touches_hours=False, is_share=len(prices) > 1)
-
-
-def _input(name: str, key: str, unit: str, keys: Sequence[Key], values: Sequence[float]) -> Varied:
-    is_share = name == "demand"
-    base = 100.0 if is_share else float(keys[0].base or 0.0)
-    nearest = min(values, key=lambda value: abs(value - base))
-    tried = tuple(sorted({base if value == nearest else value for value in values}))
-    paths = tuple(each.path for each in keys)
-    return Varied(name, key, unit, base, tried, paths, is_share, keys[0].touches_hours, is_share=is_share)
 
 
 @dataclass(frozen=True)
@@ -283,9 +161,9 @@ class _Between:
             turned = np.flatnonzero((option != option[0]) | (served != served[0]))
             if turned.size == 0:
                 return None
-            place = int(turned[0])
-            found = float(values[place]), int(option[place]), bool(served[place])
-            values = np.linspace(values[place - 1], values[place], _STEPS + 1)
+            index = int(turned[0])
+            found = float(values[index]), int(option[index]), bool(served[index])
+            values = np.linspace(values[index - 1], values[index], _STEPS + 1)
         value, option_there, meets = found
         misses = bool(self.margin(self.varied.base)[base] >= -1e-7 and self.margin(value)[base] < -1e-7)
         return Turn(value, self.names[option_there], meets, misses)
@@ -312,13 +190,4 @@ def matter_most(found: Sequence[SwitchingValue]) -> tuple[SwitchingValue, ...]:
     return tuple(order[:SHOWN])
 
 
-__all__ = [
-    "MOST_OPTIONS",
-    "Course",
-    "SwitchingValue",
-    "Turn",
-    "Varied",
-    "matter_most",
-    "switching_value",
-    "varied_inputs",
-]
+__all__ = ["MOST_OPTIONS", "Course", "SwitchingValue", "Turn", "matter_most", "switching_value"]

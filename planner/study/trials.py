@@ -99,23 +99,23 @@ def try_all(context: Context, chosen: Mapping[str, Result], trials: Sequence[Tri
     Tried
         In the order of the trials.
     """
-    place_of = {name: place for place, name in enumerate(chosen)}
-    at = np.array([place_of[trial.option] for trial in trials], dtype=np.int64)
+    index_of = {name: index for index, name in enumerate(chosen)}
+    at = np.array([index_of[trial.option] for trial in trials], dtype=np.int64)
     runs = np.ones(len(trials), dtype=bool)
     years = next(iter(chosen.values())).outcome.demand_m3.shape[0]
     some = context.in_years(years_run(years))
     cases: list[Case] = []
-    for place, trial in enumerate(trials):
+    for index, trial in enumerate(trials):
         if trial.scenario is None:
             continue
         case = Case.of(trial.scenario, chosen[trial.option].case.design)
-        runs[place] = _can_run(some, case)
-        if runs[place]:
-            at[place] = len(chosen) + len(cases)
+        runs[index] = _can_run(some, case)
+        if runs[index]:
+            at[index] = len(chosen) + len(cases)
             cases.append(case)
     every = [result.case for result in chosen.values()] + cases
     found: list[tuple[Sequence[int], Outcome]] = [
-        ([place], result.outcome.taken(None)) for place, result in enumerate(chosen.values())
+        ([index], result.outcome.taken(None)) for index, result in enumerate(chosen.values())
     ]
     if cases:
         found.append((range(len(chosen), len(every)), _run(some, chosen, cases, years)))
@@ -142,18 +142,20 @@ def years_run(years: int) -> Integers:
 
 def _run(some: Context, chosen: Mapping[str, Result], cases: Sequence[Case], years: int) -> Outcome:
     """Run cases in some years, and carry what they change over to all years of what was found without the change."""
-    own = {case.design.name: chosen[case.design.name] for case in cases}
+    unchanged = {case.design.name: chosen[case.design.name] for case in cases}
     if years <= YEARS_RUN:
         return run_cases(some, cases)
-    outcome = run_cases(some, [*(result.case for result in own.values()), *cases])
+    outcome = run_cases(some, [*(result.case for result in unchanged.values()), *cases])
     names = tuple(outcome.top_ups)
-    place = {name: at for at, name in enumerate(own)}
-    base = np.array([place[case.design.name] for case in cases])
-    whole = laid_out((([at], result.outcome.taken(None)) for at, result in enumerate(own.values())), len(own))
+    index_of = {name: at for at, name in enumerate(unchanged)}
+    base = np.array([index_of[case.design.name] for case in cases])
+    whole = laid_out(
+        (([at], result.outcome.taken(None)) for at, result in enumerate(unchanged.values())), len(unchanged)
+    )
     known, ran = _with_shortfall(whole.arrays(names)), _with_shortfall(outcome.arrays(names))
     weights = _weights(years)
     carried = {
-        name: _carried_over(known[name][base], values[base], values[len(own) :], weights)
+        name: _carried_over(known[name][base], values[base], values[len(unchanged) :], weights)
         for name, values in ran.items()
     }
     carried["delivered_m3"] = carried["demand_m3"] - carried.pop(_SHORTFALL)
@@ -202,14 +204,14 @@ def _costs(
     cost = np.zeros(len(trials))
     if not next(iter(chosen.values())).case.scenario.priced:
         return cost
-    apart = [place for place, trial in enumerate(trials) if trial.numbers is None]
+    apart = [index for index, trial in enumerate(trials) if trial.numbers is None]
     if apart:
-        own = [cases[at[place]] for place in apart]
-        cost[apart] = money_of(own, quantities.taken(at[apart]))["present_cost"]
+        their_cases = [cases[at[index]] for index in apart]
+        cost[apart] = money_of(their_cases, quantities.taken(at[apart]))["present_cost"]
     for name, result in chosen.items():
-        alike = [place for place, trial in enumerate(trials) if trial.numbers is not None and trial.option == name]
+        alike = [index for index, trial in enumerate(trials) if trial.numbers is not None and trial.option == name]
         if alike:
-            numbers = [trials[place].numbers or {} for place in alike]
+            numbers = [trials[index].numbers or {} for index in alike]
             cost[alike] = _priced_together(result.case, numbers, quantities.taken(at[alike]))
     return cost
 

@@ -16,16 +16,14 @@ from numpy.typing import NDArray
 
 from planner.scenario.scenario import Scenario
 from planner.study.fixed_designs import FixedDesigns, OptionSummary
-from planner.study.inputs import VariedInput
 from planner.study.ranking import best_first
 from planner.study.switching import Crossing, crossing, limit_between, linear_crossing
+from planner.study.varied import Varied, with_base
 
 Array = NDArray[np.float64]
 
 AGREE = 0.001
 """At a switching value the two present costs agree to this share."""
-_OUTAGES_H = (0.0, 2.0, 4.0, 8.0, 12.0, 16.0, 20.0)
-_DEMAND_PERCENT = (25.0, 50.0, 75.0, 100.0, 125.0, 150.0, 200.0)
 _PRICE_STEPS = (0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0)
 _SCAN_STEPS, _FEW_STEPS = 41, 11
 """Values over the range of an input that leaves the hours as they are: designs held, and chosen anew."""
@@ -35,7 +33,7 @@ designs held or chosen anew."""
 _MAPS = {
     "grid": (("outage_hours", "tariff"), ("demand", "tariff")),
     "generator": (("outage_hours", "fuel_price"), ("demand", "fuel_price")),
-    "solar": (("fuel_price", "panel_price"), ("tariff", "panel_price")),
+    "solar": (("fuel_price", "module_price"), ("tariff", "module_price")),
 }
 _MAP_OF_ANY = ("demand", "discount_rate")
 
@@ -60,7 +58,7 @@ class Switching:
 
     Attributes
     ----------
-    varied : VariedInput
+    varied : Varied
         The input.
     value : float or None
         Where the two present costs are equal; None where they are not within the range.
@@ -83,7 +81,7 @@ class Switching:
         be it by cost or because an option begins or ceases to meet the target: the nearest value on either side.
     """
 
-    varied: VariedInput
+    varied: Varied
     value: float | None
     others: tuple[float, ...] = ()
     beyond: float | None = None
@@ -100,8 +98,8 @@ class Switching:
 class CheapestMap:
     """Which option is best over two inputs: `best`, `meets` and `present_cost` are (down, across)."""
 
-    down: VariedInput
-    across: VariedInput
+    down: Varied
+    across: Varied
     down_values: tuple[float, ...]
     across_values: tuple[float, ...]
     best: tuple[tuple[str, ...], ...]
@@ -117,7 +115,7 @@ class Designs(Protocol):
         """The scenario as it stands."""
 
     def at(
-        self, varied: VariedInput, values: Sequence[float], names: Sequence[str] | None = None
+        self, varied: Varied, values: Sequence[float], names: Sequence[str] | None = None
     ) -> list[list[OptionSummary]]:
         """What some options do at each of some values of an input."""
 
@@ -144,21 +142,21 @@ class Turning:
     source: str
     is_fixed: bool = True
 
-    def prepare(self, inputs: Sequence[VariedInput]) -> None:
+    def prepare(self, inputs: Sequence[Varied]) -> None:
         """Run the hours at every value of some inputs that is looked at first, all in the same passes."""
         scenario = self.designs.scenario
         changed = [
-            varied.change(scenario, value) for varied in inputs if varied.kind == "hours" for value in _values(varied)
+            varied.change(scenario, value) for varied in inputs if varied.kind == "hours" for value in varied.values
         ]
         if changed:
             self.designs.in_each(changed)
 
-    def switching(self, varied: VariedInput, pair: tuple[OptionSummary, OptionSummary]) -> Switching:
+    def switching(self, varied: Varied, pair: tuple[OptionSummary, OptionSummary]) -> Switching:
         """Find where the best option with the source and the best without it cost the same, and where the best turns.
 
         Parameters
         ----------
-        varied : VariedInput
+        varied : Varied
             The input that changes.
         pair : tuple of OptionSummary
             Both options in the base case, the one with the source first.
@@ -180,11 +178,11 @@ class Turning:
             found = linear_crossing(gap, varied.base, varied.low, varied.high, scale)
         else:
             enough = AGREE / 10 * scale if varied.kind == "hours" else 0.0
-            found = crossing(gap, varied.base, _values(varied, self._steps), scale, enough)
+            found = crossing(gap, varied.base, self._values(varied), scale, enough)
         return self._verified(varied, found, turns, pair)
 
     def _verified(
-        self, varied: VariedInput, found: Crossing, turns: tuple[Turn, ...], pair: tuple[OptionSummary, OptionSummary]
+        self, varied: Varied, found: Crossing, turns: tuple[Turn, ...], pair: tuple[OptionSummary, OptionSummary]
     ) -> Switching:
         """Work out the changed scenario at the switching value and compare the two present costs."""
         if found.value is None:
@@ -208,10 +206,10 @@ class Turning:
             turns=turns,
         )
 
-    def _turns(self, varied: VariedInput) -> tuple[Turn, ...]:
+    def _turns(self, varied: Varied) -> tuple[Turn, ...]:
         """Find where the answer turns, going up and going down, over all options."""
         fine = varied.kind != "hours"
-        values = _scan(varied, self._steps) if fine else _values(varied)
+        values = self._values(varied)
         at = dict(zip(values, self._orders(varied, values), strict=True))
         first = at[varied.base][0]
         having = self.source in first.design.sources
@@ -237,16 +235,19 @@ class Turning:
                 break
         return tuple(turns)
 
-    @property
-    def _steps(self) -> int:
-        return _SCAN_STEPS if self.is_fixed else _FEW_STEPS
+    def _values(self, varied: Varied) -> tuple[float, ...]:
+        """Values of an input that are looked at first: many where the hours stay as they are."""
+        if varied.kind == "hours":
+            return varied.values
+        steps = _SCAN_STEPS if self.is_fixed else _FEW_STEPS
+        return tuple(sorted({*np.linspace(varied.low, varied.high, steps).tolist(), varied.base}))
 
-    def _orders(self, varied: VariedInput, values: Sequence[float]) -> list[list[OptionSummary]]:
+    def _orders(self, varied: Varied, values: Sequence[float]) -> list[list[OptionSummary]]:
         """Every option, best first, at each of some values of an input."""
         return [best_first(options) for options in self.designs.at(varied, values)]
 
 
-def map_of(fixed: FixedDesigns, source: str, inputs: Sequence[VariedInput]) -> CheapestMap | None:
+def map_of(fixed: FixedDesigns, source: str, inputs: Sequence[Varied]) -> CheapestMap | None:
     """Find the best option over two of some inputs; None where those that the source's map is of are not there."""
     known = {varied.name: varied for varied in inputs if not varied.without_effect}
     pairs = (*_MAPS.get(source, ()), _MAP_OF_ANY)
@@ -254,7 +255,7 @@ def map_of(fixed: FixedDesigns, source: str, inputs: Sequence[VariedInput]) -> C
     if chosen is None:
         return None
     down, across = (known[name] for name in chosen)
-    down_values, across_values = _values(down), _map_values(across)
+    down_values, across_values = _map_values(down), _map_values(across)
     rows = fixed.over(down, down_values, across, across_values)
     best = [[best_first(options)[0] for options in row] for row in rows]
     return CheapestMap(
@@ -274,31 +275,9 @@ def _of(names: Sequence[str], options: Sequence[OptionSummary]) -> tuple[OptionS
     return by_name[names[0]], by_name[names[1]]
 
 
-def _values(varied: VariedInput, steps: int = _SCAN_STEPS) -> tuple[float, ...]:
-    """Values of an input that are tried, its base among them; so many of those whose range is scanned."""
+def _map_values(varied: Varied) -> tuple[float, ...]:
+    if varied.kind == "hours":
+        return varied.values
     if varied.kind == "linear":
         return tuple(varied.base * step for step in _PRICE_STEPS)
-    if varied.name == "outage_hours":
-        return _with_base(_OUTAGES_H, varied)
-    if varied.name == "demand":
-        return _with_base(_DEMAND_PERCENT, varied)
-    return _scan(varied, steps)
-
-
-def _with_base(values: Sequence[float], varied: VariedInput) -> tuple[float, ...]:
-    """Put the base in the place of the nearest value, and keep within the range."""
-    nearest = min(values, key=lambda value: abs(value - varied.base))
-    kept = {varied.base if value == nearest else value for value in values}
-    return tuple(sorted({min(value, varied.high) for value in kept}))
-
-
-def _scan(varied: VariedInput, steps: int) -> tuple[float, ...]:
-    """Values over the range of an input that leaves the hours as they are."""
-    return tuple(sorted({*np.linspace(varied.low, varied.high, steps).tolist(), varied.base}))
-
-
-def _map_values(varied: VariedInput) -> tuple[float, ...]:
-    values = _values(varied)
-    if varied.kind != "money":
-        return values
-    return _with_base(np.linspace(varied.low, varied.high, 7).tolist(), varied)
+    return with_base(np.linspace(varied.low, varied.high, 7).tolist(), varied.base)

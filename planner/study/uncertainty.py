@@ -6,7 +6,7 @@ share their passes, those that touch money alone are priced as arrays.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,29 +15,14 @@ from planner.scenario.scenario import Scenario
 from planner.study.changes import Changes
 from planner.study.close_call import CloseCall, close_call
 from planner.study.context import Context
-from planner.study.keys import Key, numeric_keys
+from planner.study.keys import numeric_keys
 from planner.study.ranking import ranked
-from planner.study.rests_on import (
-    IRRADIATION,
-    IRRADIATION_SHARES,
-    Effect,
-    effects_of,
-    irradiation_trial,
-    numbers_not_given,
-)
+from planner.study.rests_on import Effect, effects_of, irradiation_trial, numbers_not_given
 from planner.study.results import Result
 from planner.study.sweep.plan import Plan, ready_plan
-from planner.study.switching_values import (
-    MOST_OPTIONS,
-    Course,
-    SwitchingValue,
-    Varied,
-    matter_most,
-    switching_value,
-    varied_inputs,
-)
+from planner.study.switching_values import MOST_OPTIONS, Course, SwitchingValue, matter_most, switching_value
 from planner.study.trials import Trial, Tried, try_all
-from planner.text import text
+from planner.study.varied import UNCERTAIN, Varied, varied_inputs
 
 
 @dataclass(frozen=True)
@@ -87,7 +72,7 @@ class _Asked:
             [float(result.life.present_cost) for result in results],
         )
         self.trials: list[Trial] = []
-        self.place_of: dict[int, int] = {}
+        self.index_of: dict[int, int] = {}
 
     def answered(self) -> Uncertainty:
         """See `uncertainty_of`."""
@@ -100,13 +85,14 @@ class _Asked:
                 self.ask(trial)
         ready = ready_plan(self.scenario, keys)
         pairs = [] if ready is None else list(self._pairs(changes, ready))
-        varied = [(each, list(self._course(each))) for each in self._varied(keys)]
+        inputs = [each for each in varied_inputs(self.scenario, UNCERTAIN, keys) if not each.without_effect]
+        varied = [(each, list(self._course(each))) for each in inputs]
         tried = try_all(self.context, self.chosen, self.trials)
 
         def met_and_cost(trial: Trial | None) -> tuple[float, float]:
             if trial is None:
                 return np.nan, np.nan
-            at = self.place_of[id(trial)]
+            at = self.index_of[id(trial)]
             return 100 * float(tried.delivered_share[at]), float(tried.present_cost[at])
 
         return Uncertainty(
@@ -116,20 +102,20 @@ class _Asked:
         )
 
     def ask(self, trial: Trial | None) -> int:
-        """Have a trial tried; its place, -1 for none."""
+        """Have a trial tried; its index, -1 for none."""
         if trial is None:
             return -1
         self.trials.append(trial)
-        self.place_of[id(trial)] = len(self.trials) - 1
+        self.index_of[id(trial)] = len(self.trials) - 1
         return len(self.trials) - 1
 
     def _pairs(self, changes: Changes, ready: Plan) -> Iterator[list[int]]:
-        """Places of the trials of the first two options in each change of the ready list."""
-        two = [self.names[place] for place in self.order[:2]]
+        """Indices of the trials of the first two options in each change of the ready list."""
+        two = [self.names[index] for index in self.order[:2]]
         yield [self.ask(Trial(name, None, {})) for name in two]
         for values in ready.values[1:]:
-            place = int(np.flatnonzero(~np.isnan(values))[0])
-            yield [self.ask(changes.trial(name, ready.keys[place], float(values[place]))) for name in two]
+            index = int(np.flatnonzero(~np.isnan(values))[0])
+            yield [self.ask(changes.trial(name, ready.keys[index], float(values[index]))) for name in two]
 
     def _call(self, tried: Tried, pairs: list[list[int]]) -> CloseCall | None:
         if len(pairs) < 2:
@@ -140,18 +126,11 @@ class _Asked:
             np.where(lost, np.nan, values[at])
             for values in (tried.meets_service, tried.delivered_share, tried.present_cost)
         )
-        names = [self.names[place] for place in self.order[:2]]
+        names = [self.names[index] for index in self.order[:2]]
         return close_call(names, meets, share, cost, priced=self.scenario.priced)
 
-    def _varied(self, keys: Mapping[str, Key]) -> Iterator[Varied]:
-        yield from varied_inputs(self.scenario, keys)
-        if self.scenario.weather.kind == "estimate":
-            low, high = (100 * share for share in IRRADIATION_SHARES)
-            unit = text("uncertainty.unit.of_estimate")
-            yield Varied("irradiation", IRRADIATION, unit, 100.0, (low, 100.0, high), (), True, True, is_share=True)
-
     def _course(self, varied: Varied) -> Iterator[list[int]]:
-        """Places of the trials of an input: by value, then option."""
+        """Indices of the trials of an input: by value, then option."""
         names = self._looked_at(varied)
         for value in varied.values:
             yield [self.ask(self._trial(varied, name, value)) for name in names]
@@ -165,16 +144,16 @@ class _Asked:
 
     def _looked_at(self, varied: Varied) -> list[str]:
         """Options that may come first: all, or where hours run anew the first two and the cheapest of the others."""
-        if not varied.touches_hours or len(self.names) <= MOST_OPTIONS:
+        if varied.kind != "hours" or len(self.names) <= MOST_OPTIONS:
             return self.names
         cost = [float(result.life.present_cost) for result in self.chosen.values()]
-        near = sorted(self.order[2:], key=lambda place: cost[place])[: MOST_OPTIONS - 2]
-        return [self.names[place] for place in sorted([*self.order[:2], *near])]
+        near = sorted(self.order[2:], key=lambda index: cost[index])[: MOST_OPTIONS - 2]
+        return [self.names[index] for index in sorted([*self.order[:2], *near])]
 
-    def _switching(self, tried: Tried, varied: Varied, places: list[list[int]]) -> SwitchingValue:
-        names, at = self._looked_at(varied), np.array(places)
+    def _switching(self, tried: Tried, varied: Varied, indices: list[list[int]]) -> SwitchingValue:
+        names, at = self._looked_at(varied), np.array(indices)
         course = Course(tuple(names), tried.margin[at], tried.delivered_share[at], tried.present_cost[at])
-        first, *others = (self.names[place] for place in self.order[:2])
+        first, *others = (self.names[index] for index in self.order[:2])
         second = names.index(others[0]) if others else None
         return switching_value(varied, course, names.index(first), second, priced=self.scenario.priced)
 

@@ -29,12 +29,12 @@ def sentences(study: Study) -> list[str]:
     list of str
     """
     if study.scenario.priced:
-        said = [_verdict(study), _why_none(study), runner_up(study), _worth_of_top_up(study), _levels(study)]
+        found = [_verdict(study), _why_none(study), runner_up(study), _worth_of_top_up(study), _levels(study)]
     elif study.best is None:
-        said = [_service(study), _why_none(study)]
+        found = [_service(study), _why_none(study)]
     else:
-        said = [_service(study), _others(study), _levels(study), _sizes(study)]
-    return [sentence for sentence in said if sentence]
+        found = [_service(study), _others(study), _levels(study), _sizes(study)]
+    return [sentence for sentence in found if sentence]
 
 
 def money(value: float, currency: str) -> str:
@@ -80,7 +80,7 @@ def runner_up(study: Study) -> str | None:
     first, second = meeting[0], meeting[1]
     gap = float(second.life.present_cost - first.life.present_cost)
     percent = 100 * gap / float(first.life.present_cost)
-    said = text(
+    sentence = text(
         "answer.next_best_close" if percent < CLOSE_PERCENT else "answer.next_best",
         option=second.name,
         gap=money(gap, study.scenario.currency),
@@ -89,8 +89,8 @@ def runner_up(study: Study) -> str | None:
     spared = {thing.label() for thing in second.unpriced}
     only_first = [thing.label() for thing in first.unpriced if thing.label() not in spared]
     if not only_first:
-        return said
-    return f"{said} {text('answer.next_best_unpriced', option=second.name, unpriced=', '.join(only_first))}"
+        return sentence
+    return f"{sentence} {text('answer.next_best_unpriced', option=second.name, unpriced=', '.join(only_first))}"
 
 
 def _only_one(missed: OptionResult, study: Study) -> str:

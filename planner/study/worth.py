@@ -18,12 +18,12 @@ from planner.sources.registry import SOURCES, option_name, options_of
 from planner.study.chosen_anew import ChosenAnew
 from planner.study.context import Context
 from planner.study.fixed_designs import FixedDesigns, OptionSummary
-from planner.study.inputs import VariedInput, inputs_of
 from planner.study.next_step import NextSteps, next_steps_of
 from planner.study.ranking import best_first
 from planner.study.results import Results
 from planner.study.search import choose_all
 from planner.study.turning import AGREE, CheapestMap, Switching, Turn, Turning, map_of
+from planner.study.varied import DECIDING, Varied, varied_inputs, with_outages
 from planner.text import text
 
 
@@ -108,7 +108,8 @@ def worth_of(
     used = [kind for kind in kinds if kind in with_best.design.sources + without_best.design.sources]
     smallest_m3 = min(option.design.tank_m3 for option in options)
     largest_percent = 100 * smallest_m3 / float(context.site(scenario).draw_m3[:, 0].max())
-    inputs = inputs_of(scenario, used, largest_percent)
+    every = varied_inputs(with_outages(scenario), DECIDING, largest_demand_percent=largest_percent)
+    inputs = _of_sources(every, used)
     pair = with_best, without_best
     open_works = ChosenAnew.of(context, scenario, choices)
     anew = None
@@ -118,7 +119,7 @@ def worth_of(
     turning = Turning(fixed, source)
     tell(text("worth_input.step_map"))
     turning.prepare(inputs)
-    cheapest = map_of(fixed, source, inputs) or map_of(fixed, source, inputs_of(scenario, everything, largest_percent))
+    cheapest = map_of(fixed, source, inputs) or map_of(fixed, source, _of_sources(every, everything))
     return Worth(
         scenario=scenario,
         source=source,
@@ -133,9 +134,14 @@ def worth_of(
     )
 
 
+def _of_sources(inputs: Sequence[Varied], kinds: Sequence[SourceKind]) -> list[Varied]:
+    """Those of some sources, and those of none."""
+    return [varied for varied in inputs if not varied.source or varied.source in kinds]
+
+
 def _switching(
     turning: Turning,
-    inputs: Sequence[VariedInput],
+    inputs: Sequence[Varied],
     pair: tuple[OptionSummary, OptionSummary],
     tell: Callable[[str], None],
 ) -> tuple[Switching, ...]:

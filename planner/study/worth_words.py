@@ -8,8 +8,8 @@ from typing import Any
 from planner.assumptions.reader import option_scenario
 from planner.money.quantities import unpriced
 from planner.study.close_call import CLOSE_PERCENT
-from planner.study.inputs import VariedInput
 from planner.study.site import estimate_sentences
+from planner.study.varied import Varied
 from planner.study.words import money
 from planner.study.worth import OptionSummary, Switching, Turn, Worth
 from planner.text import source_name, text
@@ -36,19 +36,19 @@ def verdict(worth: Worth) -> str:
                       *(only_without if close or worth.saving <= 0 else ())]  # fmt: skip
         if could_turn:
             return text("worth_answer.undecided", unpriced=", ".join(could_turn), **slots)
-        said = _by_cost(worth, close=close, slots=slots)
+        words = _by_cost(worth, close=close, slots=slots)
     elif having.meets_service:
         change = "worth_answer.needed_dearer" if worth.saving < 0 else "worth_answer.needed_cheaper"
-        said = f"{_needed(lacking, slots)} {text(change, **slots)}"
+        words = f"{_needed(lacking, slots)} {text(change, **slots)}"
     elif lacking.meets_service:
         cost = money(lacking.present_cost, worth.scenario.currency)
-        said = text("worth_answer.only_without", life_cycle_cost=cost, **slots)
+        words = text("worth_answer.only_without", life_cycle_cost=cost, **slots)
     else:
-        said = _neither(having, lacking, slots)
+        words = _neither(having, lacking, slots)
     if only_with or only_without:
         missing = dict.fromkeys([*shared, *only_with, *only_without])
-        return f"{said} {text('worth_answer.incomplete', unpriced=', '.join(missing))}"
-    return f"{said} {text('worth_answer.incomplete_alike', unpriced=', '.join(shared))}" if shared else said
+        return f"{words} {text('worth_answer.incomplete', unpriced=', '.join(missing))}"
+    return f"{words} {text('worth_answer.incomplete_alike', unpriced=', '.join(shared))}" if shared else words
 
 
 def _unpriced(worth: Worth) -> tuple[list[str], list[str], list[str]]:
@@ -126,9 +126,9 @@ def turning_points(worth: Worth, found: Sequence[Switching]) -> list[tuple[Switc
     return [(switching, says) for _, switching, says in sorted(points, key=lambda point: point[0])]
 
 
-def _turn_words(worth: Worth, varied: VariedInput, turn: Turn) -> str:
+def _turn_words(worth: Worth, varied: Varied, turn: Turn) -> str:
     value = varied.with_unit(turn.value)
-    if not varied.of_today:  # what it is now would go without saying
+    if not varied.is_share:  # what it is now would go without saying
         value = text("worth_answer.from_now", value=value, base=varied.with_unit(varied.base))
     way = "above" if turn.value > varied.base else "below"
     outcome = "best" if not turn.by_service else "misses" if turn.meets else "none"
@@ -139,12 +139,12 @@ def _turn_words(worth: Worth, varied: VariedInput, turn: Turn) -> str:
 
 def _would_turn(worth: Worth) -> str:
     """Say what turns the answer with the works as they would be built, and with works chosen anew at each value."""
-    said = _points(worth, worth.switching, "as_built")
+    as_built = _points(worth, worth.switching, "as_built")
     if worth.anew is None:
-        return f"{said} {text('worth_answer.nothing_open')}"
+        return f"{as_built} {text('worth_answer.nothing_open')}"
     both = [[says for _, says in turning_points(worth, found)] for found in (worth.switching, worth.anew)]
     anew = text("worth_answer.anew_alike") if both[0] == both[1] else _points(worth, worth.anew, "anew")
-    return f"{said} {anew}"
+    return f"{as_built} {anew}"
 
 
 def _points(worth: Worth, found: Sequence[Switching], works: str) -> str:
@@ -163,7 +163,7 @@ def _would_not_turn(worth: Worth) -> str:
     ranges = (
         text(
             "worth_answer.range",
-            input=each.label,
+            input=each.phrase,
             low=each.with_unit(each.low),
             high=each.with_unit(each.high),
         )

@@ -18,13 +18,13 @@ DAY = 24
 class Cells:
     """Some cells of (variants, columns), in the order of their columns, in which those of a source lie side by side.
 
-    `variant` and `column` are theirs, `place` is where they lie in the flattened array, `series` which hourly series
+    `variant` and `column` are theirs, `index` is where they lie in the flattened array, `series` which hourly series
     holds in their column; each (cells,).
     """
 
     variant: Integers
     column: Integers
-    place: Integers
+    index: Integers
     series: Integers
 
     @staticmethod
@@ -36,12 +36,12 @@ class Cells:
 
     def some(self, which: Integers) -> Cells:
         """Return some of them, by their places among these."""
-        return Cells(self.variant[which], self.column[which], self.place[which], self.series[which])
+        return Cells(self.variant[which], self.column[which], self.index[which], self.series[which])
 
     @property
     def count(self) -> int:
         """Number of cells."""
-        return self.place.size
+        return self.index.size
 
     def of(self, series: Array) -> Array:
         """Lay hourly series (hours, series) out over the cells, (hours, cells)."""
@@ -49,7 +49,7 @@ class Cells:
 
     def add(self, sums: Array, values: Array) -> None:
         """Add the cells' values to sums (variants, columns)."""
-        sums.reshape(-1)[self.place] += values
+        sums.reshape(-1)[self.index] += values
 
 
 def over_day(flow: Array) -> Array:

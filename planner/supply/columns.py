@@ -43,10 +43,10 @@ class Shared:
         begins: dict[Hashable, int] = {}
         held: dict[int, slice] = {}
         found, end = [], 0
-        for place, (key, block) in enumerate(zip(keys, blocks, strict=True)):
+        for index, (key, block) in enumerate(zip(keys, blocks, strict=True)):
             width = block.stop - block.start
             if key not in begins:
-                begins[key], held[place] = end, slice(end, end + width)
+                begins[key], held[index] = end, slice(end, end + width)
                 end += width
             found.append(begins[key] + np.arange(width))
         return Shared(held, np.concatenate(found), end)
@@ -79,29 +79,29 @@ class SourceColumns:
     def of(name: str, options: Sequence[Option], blocks: Sequence[slice]) -> SourceColumns:
         """Find the columns of a source, and set its float switches."""
         served = [
-            (option, place, block)
+            (option, index, block)
             for option, block in zip(options, blocks, strict=True)
-            if (place := place_of(option, name)) is not None
+            if (index := index_of(option, name)) is not None
         ]
-        own = [block for _, _, block in served]
-        widths = np.array([block.stop - block.start for block in own])
+        their_blocks = [block for _, _, block in served]
+        widths = np.array([block.stop - block.start for block in their_blocks])
         ends = np.cumsum(widths)
         insides = [slice(int(end - width), int(end)) for width, end in zip(widths, ends, strict=True)]
-        levels = [_levels(option, place) for option, place, _ in served]
-        found = [option.top_ups[place] for option, place, _ in served]
+        levels = [_levels(option, index) for option, index, _ in served]
+        found = [option.top_ups[index] for option, index, _ in served]
         runs = [source.minimum_run_h for source in found]
         most = max(option.tank_m3.size for option in options)
-        start, stop = (per_column([pair[at] for pair in levels], own, most) for at in (0, 1))
+        start, stop = (per_column([pair[at] for pair in levels], their_blocks, most) for at in (0, 1))
         used = [(option, source) for (option, _, _), source in zip(served, found, strict=True)]
         return SourceColumns(
             used,
             Shared.of([(id(source), option.sun_key) for option, source in used], insides),
             name,
-            side_by_side(np.concatenate([np.arange(block.start, block.stop) for block in own])),
+            side_by_side(np.concatenate([np.arange(block.start, block.stop) for block in their_blocks])),
             FloatSwitch(start, stop, np.repeat(runs, widths)),
             any(runs),
             _bands(found),
-            {block.start: inside for block, inside in zip(own, insides, strict=True)},
+            {block.start: inside for block, inside in zip(their_blocks, insides, strict=True)},
         )
 
     def series(self, suns: Mapping[Hashable, SunSeries], hours: slice) -> TopUpSeries:
@@ -117,8 +117,8 @@ class SourceColumns:
             bands=None if self.bands is None else self.bands[hours],
             of_column=self.shared.of_column,
         )
-        for place, block in self.shared.blocks.items():
-            option, source = self.used[place]
+        for index, block in self.shared.blocks.items():
+            option, source = self.used[index]
             top_up, efficiency = source.within(hours), option.sun.efficiency if option.sun else 1.0
             could = extra_series(top_up, suns[option.sun_key], efficiency, option.pump, MONTH_OF_HOUR[hours])
             for name, values in vars(could).items():
@@ -134,9 +134,9 @@ class SourceColumns:
         return TopUpTotals(inside, **sums)
 
 
-def place_of(option: Option, name: str) -> int | None:
+def index_of(option: Option, name: str) -> int | None:
     """Place of a source among an option's top-up sources, None where it is not there."""
-    return next((place for place, source in enumerate(option.top_ups) if source.name == name), None)
+    return next((index for index, source in enumerate(option.top_ups) if source.name == name), None)
 
 
 def in_order(options: Sequence[Option]) -> tuple[str, ...]:
@@ -144,8 +144,8 @@ def in_order(options: Sequence[Option]) -> tuple[str, ...]:
     sorter: TopologicalSorter[str] = TopologicalSorter()
     for option in options:
         names = [source.name for source in option.top_ups]
-        for place, name in enumerate(names):
-            sorter.add(name, *names[:place])
+        for index, name in enumerate(names):
+            sorter.add(name, *names[:index])
     return tuple(sorter.static_order())
 
 
@@ -157,13 +157,13 @@ def side_by_side_order(options: Sequence[Option], names: Sequence[str]) -> list[
     """
 
     def rank(option: Option) -> int:
-        code = sum(1 << digit for digit, name in enumerate(names) if place_of(option, name) is not None)
+        code = sum(1 << digit for digit, name in enumerate(names) if index_of(option, name) is not None)
         found = code
         while code := code >> 1:
             found ^= code
         return found
 
-    return sorted(range(len(options)), key=lambda place: rank(options[place]))
+    return sorted(range(len(options)), key=lambda index: rank(options[index]))
 
 
 def _bands(sources: Sequence[TopUpSource]) -> NDArray[np.int64] | None:
@@ -174,10 +174,10 @@ def _bands(sources: Sequence[TopUpSource]) -> NDArray[np.int64] | None:
     return sources[0].bands
 
 
-def _levels(option: Option, place: int) -> tuple[Array, Array]:
-    """Start and stop level in each variant of an option of its top-up source at some place [m³]."""
+def _levels(option: Option, index: int) -> tuple[Array, Array]:
+    """Start and stop level in each variant of an option of its top-up source at an index [m³]."""
     start, stop = option.tank_m3 * option.start_share, option.tank_m3 * option.stop_share
-    for _ in range(place):
+    for _ in range(index):
         start, stop = start * STANDBY_START, start
     return start, stop
 

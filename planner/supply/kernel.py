@@ -129,11 +129,11 @@ class Trace:
 
     def keep(self, day: slice, step: _Day) -> None:
         """Copy one day's flows of all cells."""
-        place = step.cells.place
+        index = step.cells.index
         for whole, flow in ((self.level_m3, step.level), (self.shortfall_m3, step.short), (self.idle_m3, step.idle)):
-            whole[day].reshape(DAY, -1)[:, place] = flow
+            whole[day].reshape(DAY, -1)[:, index] = flow
         for source, top_up in step.top_ups.items():
-            self.top_up_m3[source][day].reshape(DAY, -1)[:, place[top_up.here]] = top_up.added
+            self.top_up_m3[source][day].reshape(DAY, -1)[:, index[top_up.here]] = top_up.added
 
 
 def run_hours(
@@ -205,10 +205,10 @@ def run_hours(
     sums = {name: np.zeros((month_count, *shape)) for name in ("shortfall_m3", "idle_m3", "idle_kwh", "sun_shift_kwh")}
     users_sum = None if users_share is None else np.zeros((month_count, *shape))
     top_ups: list[TopUp] = []
-    for place, (series, switch) in enumerate(sources):
+    for index, (series, switch) in enumerate(sources):
         top_ups.append(TopUp(series, switch, shape, month_count))
         if isinstance(start, State):
-            top_ups[-1].resume(start.on[place], start.running[place], start.run_left_h[place])
+            top_ups[-1].resume(start.on[index], start.running[index], start.run_left_h[index])
         else:
             top_ups[-1].begin(level)
     limit = None if daily_limit_m3 is None else DailyLimit(np.broadcast_to(daily_limit_m3, columns))
@@ -223,7 +223,7 @@ def run_hours(
         quiet = quiet_days.of(begin // DAY, level)
         settled = needed & quiet.holds & (not trace)
         cells = Cells.where(needed & ~settled, of_column)
-        level_then = level.reshape(-1)[cells.place]
+        level_then = level.reshape(-1)[cells.index]
         np.copyto(level, quiet.end_m3)
         quiet.add_idle(settled, sun_kwh_per_m3[day], sums["idle_m3"][month], sums["idle_kwh"][month])
         missing = users_missing = np.zeros(0)
@@ -235,7 +235,7 @@ def run_hours(
                 limit.open_day(again.cells, again)
                 again.run(limit)
                 step.replace(held, again)
-            level.reshape(-1)[cells.place] = step.level[-1]
+            level.reshape(-1)[cells.index] = step.level[-1]
             missing = users_missing = over_day(step.short)
             cells.add(sums["shortfall_m3"][month], missing)
             if users_share is not None and users_sum is not None:
@@ -277,7 +277,7 @@ class _Day:
         net = sun - draw  # of the series, which are fewer than the cells
         self.of_series, self.drawn = (sun, draw), over_day(draw)[cells.series]
         self.net, self.per_fall = cells.of(net), cells.of(1 / np.maximum(-net, _TINY))
-        self.cells, self.first, self.volume = cells, level, volume.reshape(-1)[cells.place]
+        self.cells, self.first, self.volume = cells, level, volume.reshape(-1)[cells.index]
         self.ahead = np.empty_like(level)
         self.level, self.short, self.idle = (np.zeros_like(self.net) for _ in range(3))
         self.top_ups: dict[int, TopUpDay] = {}
@@ -288,10 +288,10 @@ class _Day:
     ) -> _Day:
         """Begin a day of some cells, whose level is (cells,); sun and draw are of all series."""
         step = _Day(sun, draw, cells, level, volume)
-        for place, top_up in enumerate(top_ups):
+        for index, top_up in enumerate(top_ups):
             seat = TopUpDay(top_up, day, cells, step, tuple(step.top_ups.values()))
             if seat.cells.count:
-                step.top_ups[place] = seat
+                step.top_ups[index] = seat
         return step
 
     @cached_property
@@ -335,8 +335,8 @@ class _Day:
         """Take over what `other` did in some of the cells, which are all of its own."""
         for name in ("level", "short", "idle"):
             getattr(self, name)[:, cells] = getattr(other, name)
-        for place, top_up in other.top_ups.items():
-            self.top_ups[place].replace(cells, self.cells.count, top_up)
+        for index, top_up in other.top_ups.items():
+            self.top_ups[index].replace(cells, self.cells.count, top_up)
 
 
 def _blank_trace(sources: int, hours: int, shape: tuple[int, ...]) -> Trace:
@@ -347,9 +347,9 @@ def _blank_trace(sources: int, hours: int, shape: tuple[int, ...]) -> Trace:
 def _switches(top_ups: Sequence[TopUp], shape: tuple[int, ...]) -> tuple[Array, Array, Array]:
     """Lay the sources' switches out over all columns, each (sources, variants, columns)."""
     result = tuple(np.zeros((len(top_ups), *shape)) for _ in range(3))
-    for place, top_up in enumerate(top_ups):
-        for whole, own in zip(result, (top_up.on, top_up.running, top_up.run_left_h), strict=True):
-            whole[place][:, top_up.columns] = own
+    for index, top_up in enumerate(top_ups):
+        for whole, part in zip(result, (top_up.on, top_up.running, top_up.run_left_h), strict=True):
+            whole[index][:, top_up.columns] = part
     on, running, run_left_h = result
     return on, running, run_left_h
 
@@ -371,9 +371,9 @@ class _ShortDays:
             return
         cells.add(self.number[month], short)
         cells.add(self.shortfall_m3[month], users_missing_m3 * short)
-        run = (self.run.reshape(-1)[cells.place] + 1) * short
+        run = (self.run.reshape(-1)[cells.index] + 1) * short
         self.run.fill(0.0)
-        self.run.reshape(-1)[cells.place] = run
+        self.run.reshape(-1)[cells.index] = run
         longest, first = self.longest.reshape(-1), self.first.reshape(-1)
-        longest[cells.place] = np.maximum(longest[cells.place], run)
-        first[cells.place] += short & (first[cells.place] == day)
+        longest[cells.index] = np.maximum(longest[cells.index], run)
+        first[cells.index] += short & (first[cells.index] == day)

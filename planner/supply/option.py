@@ -206,13 +206,13 @@ class Outcome:
     @classmethod
     def of_arrays(cls, name: str, arrays: Mapping[str, Array]) -> Outcome:
         """Put an outcome together from `arrays`, of one case or of many laid side by side."""
-        own: dict[str, Any] = {key: value for key, value in arrays.items() if "." not in key}
+        plain: dict[str, Any] = {key: value for key, value in arrays.items() if "." not in key}
         top_ups: dict[str, dict[str, Array]] = {}
         for key, value in arrays.items():
             source, dot, part = key.partition(".")
             if dot:
                 top_ups.setdefault(source, {})[part] = value
-        return cls(name=name, **own, top_ups={source: TopUpOutcome(**parts) for source, parts in top_ups.items()})
+        return cls(name=name, **plain, top_ups={source: TopUpOutcome(**parts) for source, parts in top_ups.items()})
 
     @property
     def delivered_share(self) -> Array:
@@ -291,7 +291,7 @@ def outcome_of(
     assert totals.users_shortfall_m3 is not None
     strings, years, variants = len(option.strings), option.draw_m3.shape[1], option.tank_m3.size
 
-    def own(flow: Array) -> Array:
+    def of_option(flow: Array) -> Array:
         """Its variants and columns of an array of those of all."""
         return flow[..., :variants, block]
 
@@ -305,10 +305,10 @@ def outcome_of(
         """(12, columns) to (variants, strings, years, 12)."""
         return shaped(np.broadcast_to(monthly[:, None, :], (12, variants, strings * years)))
 
-    demand, short = whole(months.demand_m3), shaped(own(totals.shortfall_m3))
-    delivered = demand - shaped(own(totals.users_shortfall_m3))
-    idle_m3, idle_kwh = shaped(own(totals.idle_m3)), shaped(own(totals.idle_kwh))
-    shift_kwh = shaped(own(totals.sun_shift_kwh))
+    demand, short = whole(months.demand_m3), shaped(of_option(totals.shortfall_m3))
+    delivered = demand - shaped(of_option(totals.users_shortfall_m3))
+    idle_m3, idle_kwh = shaped(of_option(totals.idle_m3)), shaped(of_option(totals.idle_kwh))
+    shift_kwh = shaped(of_option(totals.sun_shift_kwh))
     solar_kwh = whole(months.used_kwh) - idle_kwh + shift_kwh
 
     def did(source: TopUpSource) -> TopUpOutcome:
@@ -322,7 +322,8 @@ def outcome_of(
 
     shape = (variants, strings, years)
     longest, first, last = (
-        own(run).reshape(shape) for run in (totals.longest_short_days, totals.first_short_days, totals.end.short_days)
+        of_option(run).reshape(shape)
+        for run in (totals.longest_short_days, totals.first_short_days, totals.end.short_days)
     )
     return Outcome(
         name=option.name,
@@ -333,12 +334,12 @@ def outcome_of(
         solar_kwh=solar_kwh,
         idle_kwh=np.maximum(whole(months.offered_kwh) - solar_kwh, 0.0),
         top_ups={source.name: did(source) for source in option.top_ups},
-        level_start_m3=own(totals.start_m3).reshape(shape),
-        level_end_m3=own(totals.end_m3).reshape(shape),
-        month_short_days=shaped(own(totals.short_days)),
-        short_days_shortfall_m3=shaped(own(totals.short_days_shortfall_m3)),
+        level_start_m3=of_option(totals.start_m3).reshape(shape),
+        level_end_m3=of_option(totals.end_m3).reshape(shape),
+        month_short_days=shaped(of_option(totals.short_days)),
+        short_days_shortfall_m3=shaped(of_option(totals.short_days_shortfall_m3)),
         longest_short_days=runs_in_life(longest, first, last, totals.days),
-        trace=None if record is None else Trace(*(own(flow) for flow in vars(record).values())),
+        trace=None if record is None else Trace(*(of_option(flow) for flow in vars(record).values())),
     )
 
 

@@ -83,8 +83,8 @@ class QuietDays:
         self.limit_m3 = None if limit is None else limit.limit_m3 - _TINY
         self.lowest = np.full(volume_m3.shape, _TINY)
         for top_up in top_ups:
-            own = self.lowest[:, top_up.columns]
-            self.lowest[:, top_up.columns] = np.maximum(own, top_up.start + _TINY)
+            lowest = self.lowest[:, top_up.columns]
+            self.lowest[:, top_up.columns] = np.maximum(lowest, top_up.start + _TINY)
         by_day = (-1, DAY, sun_m3.shape[1])
         sums = (sun_m3 - draw_m3).reshape(by_day)
         self.rise, self.grows = np.empty_like(sums), np.ones(sums.shape, dtype=bool)

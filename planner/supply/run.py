@@ -69,7 +69,7 @@ def run_options(
         return _beside_free(options, free_variants, band_count, trace)
     names = in_order(options)
     order = side_by_side_order(options, names)
-    ordered = [options[place] for place in order]
+    ordered = [options[index] for index in order]
     years = ordered[0].draw_m3.shape[1]
     ends = np.cumsum([len(option.strings) * years for option in ordered])
     blocks = [
@@ -79,14 +79,14 @@ def run_options(
     life = _Life(ordered, blocks, served, years)
     totals, sums, record = life.run(_limits(ordered, blocks), trace)
     outcomes: list[Outcome | None] = [None] * len(options)
-    for place, option, block in zip(order, ordered, blocks, strict=True):
+    for index, option, block in zip(order, ordered, blocks, strict=True):
         months = Months(*(sums[name][:, block] for name in _SUMS))
         did = {
             source.name: source.part(totals.top_ups[at], block, option.tank_m3.size)
             for at, source in enumerate(served)
             if block.start in source.inside
         }
-        outcomes[place] = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
+        outcomes[index] = replace(outcome_of(option, months, block, totals, did, record), band_count=band_count)
     return [outcome for outcome in outcomes if outcome is not None]
 
 
@@ -95,18 +95,18 @@ def _beside_free(
 ) -> list[Outcome]:
     """Run options, and beside them some of their variants without the daily limit."""
     freed = {
-        place: options[place].first(count).without_limit()
-        for place, count in enumerate(free_variants)
-        if count and options[place].daily_limit_m3 is not None
+        index: options[index].first(count).without_limit()
+        for index, count in enumerate(free_variants)
+        if count and options[index].daily_limit_m3 is not None
     }
     found = run_options([*options, *freed.values()], band_count=band_count, trace=trace)
     free = dict(zip(freed, found[len(options) :], strict=True))
     result = []
-    for place, (option, held) in enumerate(zip(options, found, strict=False)):
+    for index, (option, held) in enumerate(zip(options, found, strict=False)):
         short = np.full(held.level_end_m3.shape, 0.0 if option.daily_limit_m3 is None else np.nan)
-        if place in free:
-            gain = free[place].delivered_m3 - held.delivered_m3[: free_variants[place]]
-            short[: free_variants[place]] = gain.sum(axis=-1)
+        if index in free:
+            gain = free[index].delivered_m3 - held.delivered_m3[: free_variants[index]]
+            short[: free_variants[index]] = gain.sum(axis=-1)
         result.append(replace(held, limit_shortfall_m3=short))
     return result
 
@@ -221,8 +221,8 @@ class _Life:
         pumped, kwh_per_m3, draw = (flow[:count] for flow in self.room)
         sums = {name: np.zeros(self.shared.count) for name in _SUMS}
         suns: dict[Hashable, SunSeries] = {}
-        for place, block in self.shared.blocks.items():
-            option = self.options[place]
+        for index, block in self.shared.blocks.items():
+            option = self.options[index]
             key = option.sun_key
             if key not in suns:
                 suns[key] = sun_series(option.sun_within(hours), option.pump, MONTH[hours], self.years)

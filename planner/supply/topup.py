@@ -112,8 +112,8 @@ class TopUp:
     def __init__(self, series: TopUpSeries, switch: FloatSwitch, shape: tuple[int, int], month_count: int) -> None:
         self.series, self.columns = series, series.columns
         served = np.arange(shape[1])[self.columns]
-        self.place_of = np.full(shape[1], -1)
-        self.place_of[served] = np.arange(served.size)
+        self.index_of = np.full(shape[1], -1)
+        self.index_of[served] = np.arange(served.size)
         self.of_column = np.arange(served.size) if series.of_column is None else series.of_column
         shape = shape[0], served.size
         self.start = np.array(np.broadcast_to(switch.start_m3, shape), order="C")

@@ -50,17 +50,17 @@ class TopUpDay:
     def __init__(self, top_up: TopUp, day: slice, cells: Cells, step: OpenDay, earlier: Sequence[TopUpDay]) -> None:
         series = top_up.series
         self.top_up, self.day = top_up, day
-        place = top_up.place_of[cells.column]
-        self.here = side_by_side(np.flatnonzero(place >= 0))
-        variant, place = cells.variant[self.here], place[self.here]
-        self.cells = Cells(variant, place, variant * top_up.on.shape[1] + place, top_up.of_column[place])
+        index = top_up.index_of[cells.column]
+        self.here = side_by_side(np.flatnonzero(index >= 0))
+        variant, index = cells.variant[self.here], index[self.here]
+        self.cells = Cells(variant, index, variant * top_up.on.shape[1] + index, top_up.of_column[index])
         self.column = cells.column[self.here]
         # of cells that stand side by side this is a view; of others it is fetched and put back every hour
         self.ahead_of_all, self.ahead = step.ahead, step.ahead[self.here]
         self.apart = not isinstance(self.here, slice)
-        own = self.cells.place
-        self.start, self.width = top_up.start.reshape(-1)[own], top_up.width.reshape(-1)[own]
-        self.on = top_up.on.reshape(-1)[own]
+        flat = self.cells.index
+        self.start, self.width = top_up.start.reshape(-1)[flat], top_up.width.reshape(-1)[flat]
+        self.on = top_up.on.reshape(-1)[flat]
         self.extra, self.hours_per_m3 = self.cells.of(series.extra_m3[day]), self.cells.of(series.hours_per_m3[day])
         # share of the hour left when the start level is crossed on the way down = (start - ahead) / fall
         self.per_fall = step.per_fall[:, self.here]
@@ -77,8 +77,8 @@ class TopUpDay:
         if self.has_minimum_run:
             assert series.available is not None
             self.volume, self.tiny = step.volume[self.here], np.full_like(self.gap, _TINY)
-            self.running = top_up.running.reshape(-1)[own]
-            self.run_left_h = top_up.run_left_h.reshape(-1)[own]
+            self.running = top_up.running.reshape(-1)[flat]
+            self.run_left_h = top_up.run_left_h.reshape(-1)[flat]
             self.shortest_h = top_up.minimum_run_h[self.cells.column]
             available = series.available[day]
             self.available, self.per_hour = self.cells.of(available), self.cells.of(_inverse(series.hours_per_m3[day]))
@@ -183,10 +183,10 @@ class TopUpDay:
         """Leave the switches to the next day, and add to the sums of a month."""
         top_up, day, cells = self.top_up, self.day, self.cells
         sums, series = top_up.sums, top_up.series
-        top_up.on.reshape(-1)[cells.place] = self.on
+        top_up.on.reshape(-1)[cells.index] = self.on
         if self.has_minimum_run:
-            top_up.running.reshape(-1)[cells.place] = self.running
-            top_up.run_left_h.reshape(-1)[cells.place] = self.run_left_h
+            top_up.running.reshape(-1)[cells.index] = self.running
+            top_up.run_left_h.reshape(-1)[cells.index] = self.run_left_h
         cells.add(sums.added_m3[month], over_day(self.added))
         hours = self.added * self.hours_per_m3
         if self.has_minimum_run:
@@ -208,7 +208,7 @@ class TopUpDay:
         np.multiply(kwh, 2.0, out=kwh)
         np.minimum(kwh, cells.of(running_kw), out=kwh)
         peak = sums.peak_kw[month].reshape(-1)
-        peak[cells.place] = np.maximum(peak[cells.place], kwh.max(axis=0))
+        peak[cells.index] = np.maximum(peak[cells.index], kwh.max(axis=0))
 
 
 def _inverse(values: Array) -> Array:
@@ -222,8 +222,8 @@ def _shared(first: Columns, second: Columns, count: int) -> list[tuple[Columns, 
         begin, end = max(first.start, second.start), min(first.stop, second.stop)
         there, here = (slice(begin - each.start, end - each.start) for each in (first, second))
         return [(there, here)] if begin < end else []
-    place = np.full(count, -1)
-    place[first] = np.arange(place[first].size)
-    found = place[second]
+    index = np.full(count, -1)
+    index[first] = np.arange(index[first].size)
+    found = index[second]
     mine = np.flatnonzero(found >= 0)
     return [(side_by_side(found[mine]), side_by_side(mine))] if mine.size else []

@@ -6,7 +6,8 @@
 
 A number in a slot is written in the language's style, be it a number or a text that is nothing but one, and so is the
 name of a supply option. Outside English a slot may have the word that goes with its number, in the forms for one and
-for others: `{days:.1f jour|jours}`; the language's `is_one` chooses.
+for others: `{days:.1f jour|jours}`; the language's `is_one` chooses. A language's `respelled`, where it has one, mends
+the word before the last of a list.
 """
 
 from __future__ import annotations
@@ -21,7 +22,7 @@ from typing import TYPE_CHECKING, Any, get_args
 from planner.text.numbers import NO_BREAK, AsWritten, Language, style_of
 
 if TYPE_CHECKING:
-    from collections.abc import Iterator, Sequence
+    from collections.abc import Callable, Iterator, Sequence
     from types import ModuleType
 
 FIRST_LANGUAGE = "en"
@@ -94,7 +95,8 @@ def listed(items: Sequence[str]) -> str:
     items = [option_label(restyled(item)) for item in items]
     if len(items) < 2:
         return "".join(items)
-    return text("list.and", first=text("list.comma").join(items[:-1]), last=items[-1])
+    respelled: Callable[[str], str] = getattr(_module(), "respelled", str)
+    return respelled(text("list.and", first=text("list.comma").join(items[:-1]), last=items[-1]))
 
 
 def figure_label(key: str) -> str:

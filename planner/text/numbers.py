@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal
 
-Language = Literal["en", "fr"]
+Language = Literal["en", "es", "fr", "pt", "pt-BR", "sw"]
 """Languages that a scenario may ask for: a language with a package, or one of its regions with a number style."""
 
 NO_BREAK, NARROW_NO_BREAK = "\u00a0", "\u202f"

@@ -11,6 +11,8 @@ Array = NDArray[np.float64]
 
 _CLOSE = 4 * np.finfo(float).eps
 """Width of a bracket, as a share of its place, at which a root is found."""
+_NOTHING = 4 * np.finfo(float).tiny
+"""The same for a root beside nought."""
 
 
 def rising_root(function: Callable[..., Array], low: ArrayLike, high: ArrayLike, *args: ArrayLike) -> Array:
@@ -49,8 +51,8 @@ def rising_root(function: Callable[..., Array], low: ArrayLike, high: ArrayLike,
         c, at_c = np.where(same, a, b), np.where(same, at_a, at_b)
         b, at_b = np.where(same, b, a), np.where(same, at_b, at_a)
         best = np.where(np.abs(at_x) < np.abs(at_b), x, b)
-        least = _CLOSE * np.abs(best) / np.maximum(np.abs(b - x), np.finfo(float).tiny)
-        done = (least > 0.5) | (at_x == 0) | (at_b == 0)
+        least = (_CLOSE * np.abs(best) + _NOTHING) / np.maximum(np.abs(b - x), np.finfo(float).tiny)
+        done = ~(least <= 0.5) | (at_x == 0) | (at_b == 0)  # so that no number at all ends it, too
         root[within[done]] = best[done]
         go_on = ~done
         within, given = within[go_on], [each[go_on] for each in given]

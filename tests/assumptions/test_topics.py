@@ -9,6 +9,7 @@ import pytest
 
 from planner.assumptions.pipes import pipe_for, velocity_m_s
 from planner.assumptions.reader import scenario_of
+from planner.assumptions.solar import LONGEST_STRING
 from planner.checks.site import site_verdicts
 from planner.money.quantities import unpriced
 from planner.sources.registry import SOURCES
@@ -76,6 +77,16 @@ def test_strings_stay_within_the_window_hot_and_cold(low: float, high: float) ->
     slope = module.voltage_oc_percent_per_k / 100 * module.voltage_oc_v
     assert count * (module.voltage_oc_v + slope * (0 - 25)) <= high
     assert count * (module.voltage_mp_v + slope * (70 - 25)) >= low
+
+
+def test_a_module_of_hardly_any_voltage_costs_no_time() -> None:
+    weak = {
+        "power_w": 4e-7, "voltage_mp_v": 4e-8, "current_mp_a": 10, "voltage_oc_v": 4.1e-8, "current_sc_a": 11,
+        "voltage_oc_percent_per_k": -0.3, "system_voltage_v": 1000,
+    }  # fmt: skip
+    scenario = scenario_of(visit(sources={"solar": {"module": weak}}))
+    assert scenario.sources.solar is not None
+    assert scenario.sources.solar.modules_in_series <= LONGEST_STRING
 
 
 @pytest.mark.parametrize(("largest", "kind"), [(4.5, "centrifugal"), (3.0, "helical-rotor")])

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import ast
 from collections.abc import Iterator
+from importlib import import_module
 from pathlib import Path
+from pkgutil import iter_modules
 from types import SimpleNamespace
 from typing import Any
 
@@ -128,4 +130,6 @@ def test_no_sentence_is_written_twice() -> None:
         if isinstance(key, ast.Constant)
     ]
     assert sorted(set(keys)) == sorted(keys)
-    assert set(keys) == set(en.SENTENCES)
+    modules = [import_module(f"{en.__name__}.{module.name}") for module in iter_modules(en.__path__)]
+    assert sum(len(getattr(module, "SENTENCES", {})) for module in modules) == len(en.SENTENCES)
+    assert set(keys) <= set(en.SENTENCES)

@@ -12,6 +12,7 @@ from planner.money.rates import capital_recovery_factor, discount_factor, level_
 
 
 @given(rate=st.floats(-0.05, 0.6).filter(lambda rate: abs(rate) > 1e-4), years=st.integers(1, 40))
+@pytest.mark.engine("numpy_financial", "level payments and present values, in the test")
 def test_level_payment_is_pmt(rate: float, years: int) -> None:
     assert level_payment(rate, years, 1234.5) == pytest.approx(-npf.pmt(rate, years, 1234.5), rel=1e-9)
 
@@ -21,6 +22,7 @@ def test_level_payment_near_no_interest(rate: float) -> None:
     assert level_payment(rate, 8, 1000.0) == pytest.approx(125.0, rel=1e-9)
 
 
+@pytest.mark.engine("numpy_financial", "level payments and present values, in the test", values=12)
 def test_present_value_is_npv_row_by_row() -> None:
     flows = np.random.default_rng(2).normal(0, 100, (3, 4, 9))
     rates = np.random.default_rng(3).uniform(0, 0.3, (3, 4))

@@ -84,9 +84,12 @@ def test_run_calls_the_total_incomplete_in_terminal_json_and_first_sheet(bare: P
     assert any(missing in sentence for sentence in data["sentences"])
     sheet = openpyxl.load_workbook(out / "bare.xlsx", data_only=True)["Answer"]
     cells = [str(cell.value) for row in sheet.iter_rows() for cell in row if cell.value is not None]
-    assert any(cell.endswith(f"{data['best']}; its total is incomplete") for cell in cells)
-    assert "Life-cycle cost, incomplete (USD)" in cells
-    assert any(missing in cell for cell in cells)
+    assert any(cell.startswith(f"! Recommended on the conditions below: {data['best']}") for cell in cells)
+    assert {"Capital cost, incomplete (USD)", "Life-cycle cost, incomplete (USD)", "To build it, at least"} <= set(
+        cells
+    )
+    named = "no price was entered for: Borehole and Invented submersible."
+    assert f"The sums are incomplete, as {named}" in cells
 
 
 def test_size_and_worth_call_it_incomplete_too(bare: Path) -> None:

@@ -23,7 +23,7 @@ from planner.water.friction import (
     minor_head_m,
     velocity_m_s,
 )
-from planner.water.materials import PE100, STEEL
+from planner.water.materials import PE100, PVC_U, STEEL
 from planner.water.pipes import pipe_of
 from planner.water.properties import (
     GRAVITY_M_S2,
@@ -58,6 +58,9 @@ IAPWS = [
 
 
 @pytest.mark.parametrize(("t_c", "density", "viscosity", "vapour", "bulk"), IAPWS)
+@pytest.mark.engine(
+    "CoolProp and iapws", "density, viscosity, vapour pressure and stiffness of water, written down", values=4
+)
 def test_water_properties_against_iapws(
     t_c: float, density: float, viscosity: float, vapour: float, bulk: float
 ) -> None:
@@ -68,6 +71,29 @@ def test_water_properties_against_iapws(
     assert bulk_modulus_pa(t_c) / 1e9 == pytest.approx(bulk, abs=1e-3)
 
 
+# Maurer, Hydraulics and Water Resources: Examples Using R (open book), table 2.1; its viscosities run
+# 0.4 to 2.6 % high and are left out
+MAURER_WATER = [
+    (10, 999.7, 1228),
+    (15, 999.1, 1706),
+    (20, 998.2, 2339),
+    (25, 997.1, 3170),
+    (30, 995.7, 4247),
+    (35, 994.1, 5629),
+    (40, 992.2, 7385),
+]
+_MAURER = "Maurer, Hydraulics and Water Resources: Examples Using R, table 2.1"
+
+
+@pytest.mark.published("water properties", _MAURER, values=1, confirmed="seen", within="0.1 kg/m3")
+@pytest.mark.published("water properties", _MAURER, values=1, confirmed="seen")
+@pytest.mark.parametrize(("t_c", "density", "vapour_pa"), MAURER_WATER)
+def test_density_and_vapour_pressure_against_an_open_book(t_c: float, density: float, vapour_pa: float) -> None:
+    assert water_density_kg_m3(t_c) == pytest.approx(density, abs=0.1)
+    assert vapour_pressure_pa(t_c) == pytest.approx(vapour_pa, abs=0.5)
+
+
+@pytest.mark.published("water properties", "ISO/TR 3666", values=1, confirmed="from memory")
 def test_water_at_20_c_against_iso_tr_3666() -> None:
     # ISO/TR 3666: 1.0034 mm2/s at 20 deg C (from memory)
     assert kinematic_viscosity_m2_s(20.0) * 1e6 == pytest.approx(1.0034, abs=1e-4)
@@ -89,6 +115,7 @@ NET1 = [
 
 
 @pytest.mark.parametrize(("pipe", "length_ft", "bore_in", "c", "gpm", "loss_ft"), NET1)
+@pytest.mark.engine("EPANET", "head losses in Net1, written down", values=1)
 def test_hazen_williams_against_net1(
     pipe: str, length_ft: float, bore_in: float, c: float, gpm: float, loss_ft: float
 ) -> None:
@@ -96,6 +123,9 @@ def test_hazen_williams_against_net1(
     assert loss == pytest.approx(loss_ft, rel=3e-4), pipe  # 0.01 of 40.81 gpm is 2.5e-4 of the flow
 
 
+@pytest.mark.published(
+    "friction in pipes", "US EPA, EPANET 2.2 User Manual (2020), table 3.1", values=1, confirmed="seen"
+)
 def test_hazen_williams_constant_is_the_us_one() -> None:
     # EPANET 2.2 manual, table 3.1: h[ft] = 4.727 C^-1.852 d[ft]^-4.871 L[ft] q[cfs]^1.852
     loss_ft = 4.727 * 130**-1.852 * 0.5**-4.871 * 1000 * 0.8**1.852
@@ -103,6 +133,13 @@ def test_hazen_williams_constant_is_the_us_one() -> None:
     assert loss / FOOT_M == pytest.approx(loss_ft, rel=2e-5)  # 10.667 for 10.66683
 
 
+@pytest.mark.published(
+    "friction in pipes",
+    "Fair, Geyer and Okun, Water and Wastewater Engineering, 3rd ed., example 5.4",
+    values=2,
+    confirmed="seen",
+    within="6 and 3 %, read off a chart there",
+)
 def test_hazen_williams_against_textbooks() -> None:
     # Shammas and Wang, Water Engineering, Wiley, example 5.36: printed 2.17 m/km, an arithmetic slip; recomputed 2.0961
     loss = hazen_williams_head_m(0.0438, 1000, 0.3048, 100)
@@ -117,6 +154,13 @@ def test_hazen_williams_against_textbooks() -> None:
 # ---------------------------------------------------------------------------------- Darcy-Weisbach, Colebrook-White
 
 
+@pytest.mark.published(
+    "friction in pipes",
+    "White, Fluid Mechanics, 4th ed., example 6.6",
+    values=2,
+    confirmed="at second hand",
+    within="2 %, read off a chart there",
+)
 def test_white_example_6_6() -> None:
     # White, Fluid Mechanics, 4th ed.: 6 in asphalted cast iron, 6 ft/s, 200 ft: f = 0.02, h = 4.5 ft (chart, 2 digits)
     bore, viscosity = 0.5 * FOOT_M, 1.1e-5 * FOOT_M**2
@@ -127,12 +171,28 @@ def test_white_example_6_6() -> None:
     )
 
 
+@pytest.mark.published(
+    "friction in pipes",
+    "White, Fluid Mechanics, 4th ed., example 6.7",
+    values=1,
+    confirmed="at second hand",
+    within="2 %, read off a chart there",
+)
+@pytest.mark.published(
+    "friction in pipes", "White, Fluid Mechanics, 4th ed., example 6.7", values=1, confirmed="from memory"
+)
 def test_white_example_6_7() -> None:
     # the same, oil: f = 0.0225 (chart), h = 117 m (from memory)
     assert friction_factor(4 * 0.2 / (pi * 0.2 * 1e-5), 0.26 / 200) == pytest.approx(0.0225, rel=0.02)
     assert darcy_weisbach_head_m(0.2, 500, 0.2, 0.26e-3, 1e-5) == pytest.approx(117, rel=0.01)
 
 
+@pytest.mark.published(
+    "friction in pipes",
+    "San Diego State University, CIVE 444, midterm solution, autumn 2009",
+    values=3,
+    confirmed="seen",
+)
 def test_san_diego_state_midterm() -> None:
     # San Diego State University, CIVE 444, midterm solution, autumn 2009: 10 in, h/L = 0.008, 65 F:
     # V = 4.88 ft/s, Q = 2.66 ft3/s, f = 0.018
@@ -150,6 +210,13 @@ def test_san_diego_state_midterm() -> None:
     assert friction_factor(velocity_ft_s * bore_ft / viscosity, 0.0005) == pytest.approx(0.018, abs=5e-5)
 
 
+@pytest.mark.published(
+    "friction in pipes",
+    "professional-engineer review, problem 4.5.2",
+    values=2,
+    confirmed="seen",
+    within="0.3 % (the loss)",
+)
 def test_review_problem_4_5_2() -> None:
     # professional-engineer review problem 4.5.2: ID 6.605 in, 10 ft/s, 62.12 lb/ft3, 1.85 lb/(ft h), eps 0.0004 ft:
     # Re 6.654e5, Fanning f 0.0047, 46.36 ft are lost over L = 875 ft
@@ -162,6 +229,12 @@ def test_review_problem_4_5_2() -> None:
     assert loss / FOOT_M == pytest.approx(46.36, rel=3e-3)
 
 
+@pytest.mark.published(
+    "friction in pipes",
+    "Maurer, Hydraulics and Water Resources: Examples Using R, 4.1 to 4.5",
+    values=5,
+    confirmed="seen",
+)
 def test_maurer_examples_4_1_to_4_5() -> None:
     # Maurer, Hydraulics and Water Resources: Examples Using R (open book); it has g = 9.81.
     # Q 0.416, L 100, D 0.5, ks 0.046 mm: Re 1 035 465, f 0.0133, h 0.61 (4.1 prints 0.061, an erratum)
@@ -181,6 +254,9 @@ def test_maurer_examples_4_1_to_4_5() -> None:
     assert rising_root(lambda d: 0.6 - np.vectorize(loss)(0.416, d), 0.3, 0.8) == pytest.approx(0.501, abs=5e-4)
 
 
+@pytest.mark.published(
+    "friction in pipes", "Crane TP-410M, example 7.1", values=2, confirmed="at second hand", within="0.5 %"
+)
 def test_crane_example_7_1() -> None:
     # Crane TP-410M, example 7.1: 50 mm plastic (ID 52.48 mm), 200 L/min at 30 deg C: Re 100 600, f 0.0179
     reynolds = velocity_m_s(0.2 / 60, 0.05248) * 0.05248 / kinematic_viscosity_m2_s(30.0)
@@ -189,6 +265,9 @@ def test_crane_example_7_1() -> None:
     assert friction_factor(reynolds, 1.5e-6 / 0.05248) == pytest.approx(0.0179, rel=0.015)
 
 
+@pytest.mark.published(
+    "friction in pipes", "Cengel and Cimbala, Fluid Mechanics, 1st ed., example 8-3", values=4, confirmed="from memory"
+)
 def test_cengel_and_cimbala_example_8_3() -> None:
     # Cengel and Cimbala, Fluid Mechanics, 1st ed., example 8-3 (inputs from a companion, printed answers from memory):
     # 0.2 ft3/s in 2 in stainless steel, 200 ft: f 0.0174, 27.3 ft, 461 W
@@ -208,6 +287,7 @@ def test_cengel_and_cimbala_example_8_3() -> None:
     assert hydraulic_power_w(6e-3 * 3600, loss, 999) == pytest.approx(577, rel=1e-3)
 
 
+@pytest.mark.engine("fluids", "friction of a straight pipe, written down", values=2)
 def test_crane_example_7_15_straight_pipe() -> None:
     # Crane TP-410, example 7.15: 100 gpm, 500 ft of 3.068 in, eps 0.0022 in, 0.95 cP, 62.298 lb/ft3; recomputed with
     # the library fluids: 4.340 ft/s, f 0.02099, 12.01 ft
@@ -219,6 +299,7 @@ def test_crane_example_7_15_straight_pipe() -> None:
 
 
 @pytest.mark.parametrize("relative_roughness", [0.0, 1e-5, 1.7e-4, 3e-3, 0.02, 0.05])
+@pytest.mark.engine("fluids", "friction factors by Clamond's exact solution, in the test", values=8)
 def test_factor_against_the_library_fluids(relative_roughness: float) -> None:
     reynolds = np.array([100.0, 1000.0, 1999.0, 4001.0, 1e4, 1e5, 1e6, 1e8])
     library = [fluids.friction_factor(Re=value, eD=relative_roughness, Method=None) for value in reynolds[:3]]
@@ -244,6 +325,8 @@ FRICTION_TABLE = [
 
 
 @pytest.mark.parametrize(("name", "flow_m3h", "hazen", "darcy"), FRICTION_TABLE)
+@pytest.mark.engine("EPANET", "friction per 100 m by Hazen-Williams, written down", values=1)
+@pytest.mark.engine("fluids", "friction per 100 m by Darcy-Weisbach, written down", values=1)
 def test_table_of_friction_per_100_m(name: str, flow_m3h: float, hazen: float, darcy: float) -> None:
     pipe = pipe_of(name)
     assert hazen_williams_head_m(flow_m3h / 3600, 100, pipe.inner_diameter_m, pipe.hazen_williams_c) == pytest.approx(
@@ -294,6 +377,7 @@ FLOWS_M3H = [1.0, 2.0, 3.0, 4.0, 5.0, 6.0]
 
 
 @pytest.mark.parametrize("bore_m", [0.0326, 0.0408, 0.0514])
+@pytest.mark.engine("EPANET", "head losses of a rising main, the engine in the test", values=6)
 def test_rising_main_by_hazen_williams_against_epanet(tmp_path: Path, bore_m: float) -> None:
     engine = _epanet_losses_m(tmp_path, "H-W", FLOWS_M3H, 850, bore_m, 150, 0)
     ours = hazen_williams_head_m(np.array(FLOWS_M3H) / 3600, 850, bore_m, 150)
@@ -301,6 +385,7 @@ def test_rising_main_by_hazen_williams_against_epanet(tmp_path: Path, bore_m: fl
 
 
 @pytest.mark.parametrize("bore_m", [0.0326, 0.0408, 0.0514])
+@pytest.mark.engine("EPANET", "head losses of a rising main, the engine in the test", values=6)
 def test_rising_main_by_darcy_weisbach_against_epanet(tmp_path: Path, bore_m: float) -> None:
     # the engine has Swamee and Jain's formula, which is within 0.9 % of Colebrook-White here
     engine = np.array(_epanet_losses_m(tmp_path, "D-W", FLOWS_M3H, 850, bore_m, 7e-6, 0))
@@ -308,12 +393,14 @@ def test_rising_main_by_darcy_weisbach_against_epanet(tmp_path: Path, bore_m: fl
     assert ours * GRAVITY_M_S2 / EPANET_GRAVITY_M_S2 == pytest.approx(engine, rel=9e-3)
 
 
+@pytest.mark.engine("fluids", "head losses of a rising main, written down", values=6)
 def test_printed_losses_of_the_rising_main() -> None:
     # fluids 1.3.1 (Colebrook-White, g 9.80665), 850 m of PE100 SDR11 50, eps 0.007 mm, nu 1.0034e-6
     ours = darcy_weisbach_head_m(np.array(FLOWS_M3H) / 3600, 850, 0.0408, 7e-6, 1.0034e-6)
     assert ours == pytest.approx([1.5516, 5.2134, 10.6750, 17.8119, 26.5498, 36.8375], abs=6e-5)
 
 
+@pytest.mark.engine("EPANET", "head losses of a rising main, the engine in the test", values=5)
 def test_laminar_and_transitional_flow_against_epanet(tmp_path: Path) -> None:
     # Re 432 ... 3456: laminar, then the cubic of Dunlop, which ends in Swamee and Jain's factor
     # at Re 4000, there 1.7 % above Colebrook-White
@@ -325,6 +412,7 @@ def test_laminar_and_transitional_flow_against_epanet(tmp_path: Path) -> None:
     assert ours[3] == pytest.approx(0.1274, rel=0.015)
 
 
+@pytest.mark.engine("EPANET", "head losses of a rising main, the engine in the test", values=1)
 def test_fittings_against_epanet(tmp_path: Path) -> None:
     # K = 10 at 3 m3/h in 40.8 mm: 0.20714 m with g 9.80665; the engine has its own g
     ours = float(minor_head_m(3 / 3600, 0.0408, 10))
@@ -344,6 +432,46 @@ def test_hazen_williams_is_below_darcy_weisbach_in_small_plastic_pipe() -> None:
 
 
 # ---------------------------------------------------------------------------------------------------------- pipes
+
+EN_10255_BORE = pytest.mark.published(
+    "pipes and materials", "EN 10255 series M, bores in a guide to threaded pipe", values=1, confirmed="at second hand"
+)
+EN_10255_MASS = pytest.mark.published(
+    "pipes and materials", "EN 10255 series M, masses", values=1, confirmed="at second hand", within="0.4 %"
+)
+EN_10255_RECALLED = pytest.mark.published(
+    "pipes and materials", "EN 10255 series M, masses", values=1, confirmed="from memory", within="0.4 %"
+)
+
+# ISO 4427-2:2007 table 2, smallest walls [mm], as three copies of the table have it
+PE100_WALLS = {
+    "17": {32: 2.0, 40: 2.4, 50: 3.0, 63: 3.8, 75: 4.5, 90: 5.4, 110: 6.6},
+    "13.6": {25: 2.0, 32: 2.4, 40: 3.0, 50: 3.7, 63: 4.7, 75: 5.6, 90: 6.7, 110: 8.1},
+    "11": {25: 2.3, 32: 3.0, 40: 3.7, 50: 4.6, 63: 5.8, 75: 6.8, 90: 8.2, 110: 10.0},
+    "9": {25: 3.0, 32: 3.6, 40: 4.5, 50: 5.6, 63: 7.1, 75: 8.4, 90: 10.1, 110: 12.3},
+}
+
+
+@pytest.mark.published("pipes and materials", "ISO 4427-2:2007, table 2: walls", values=31, confirmed="at second hand")
+def test_pe_walls_of_the_table() -> None:
+    for ratio, walls in PE100_WALLS.items():
+        assert {size.number: size.wall_mm for size in PE100.series[f"PE100 SDR{ratio}"]} == walls
+
+
+# ISO 1452-2, smallest walls [mm] by outside diameter, as a producer's data sheet quotes it
+PVC_WALLS = {
+    "6": {40: 1.5, 50: 1.6, 63: 2.0, 75: 2.3, 90: 2.8, 110: 2.7, 125: 3.1, 160: 4.0, 200: 4.9},
+    "10": {40: 1.9, 50: 2.4, 63: 3.0, 75: 3.6, 90: 4.3, 110: 4.2, 125: 4.8, 160: 6.2, 200: 7.7},
+    "12.5": {40: 2.4, 50: 3.0, 63: 3.8, 75: 4.5, 90: 5.4, 110: 5.3, 125: 6.0, 160: 7.7, 200: 9.6},
+    "16": {40: 3.0, 50: 3.7, 63: 4.7, 75: 5.6, 90: 6.7, 110: 6.6, 125: 7.4, 160: 9.5, 200: 11.9},
+}
+
+
+@pytest.mark.published("pipes and materials", "ISO 1452-2: walls", values=36, confirmed="at second hand")
+def test_pvc_walls_of_the_table() -> None:
+    for label, walls in PVC_WALLS.items():
+        assert {size.number: size.wall_mm for size in PVC_U.series[f"PVC-U PN{label}"]} == walls
+
 
 # ISO 4427-2:2007 table 2, raised there to the smallest series of walls
 RAISED = {("13.6", 25), ("11", 25), ("9", 25), ("17", 32)}
@@ -376,16 +504,28 @@ def test_pe_walls_follow_iso_4065(ratio: str, exponent: float) -> None:
         ("PE100 SDR9 50", 38.8),
         ("PE100 SDR9 110", 85.4),
         # EN 10255:2004+A1:2007 series M
-        ("steel medium 25", 27.3),
-        ("steel medium 32", 36.0),
-        ("steel medium 40", 41.9),
-        ("steel medium 50", 53.1),
+        *(
+            pytest.param(f"steel medium {nominal}", bore_mm, marks=EN_10255_BORE)
+            for nominal, bore_mm in (
+                (15, 16.1),
+                (20, 21.7),
+                (25, 27.3),
+                (32, 36.0),
+                (40, 41.9),
+                (50, 53.1),
+                (65, 68.9),
+                (80, 80.9),
+            )
+        ),
     ],
 )
 def test_bores(name: str, bore_mm: float) -> None:
     assert pipe_of(name).inner_diameter_m * 1e3 == pytest.approx(bore_mm, abs=1e-9)
 
 
+@pytest.mark.published(
+    "pipes and materials", "ISO 4427-2:2007, pressure classes of PE100", values=4, confirmed="at second hand"
+)
 def test_pe_pressure_classes() -> None:
     # PN = 20 sigma / (SDR - 1) with sigma = 8 MPa; the label of SDR 13.6 is PN 12.5, the formula gives 12.70
     for ratio, label in {"17": 10.0, "13.6": 12.5, "11": 16.0, "9": 20.0}.items():
@@ -419,6 +559,7 @@ def test_pvc_bores_and_classes(name: str, bore_mm: float, ratio: float) -> None:
     assert pipe.pressure_class_bar == pytest.approx(20 * sigma / (ratio - 1), rel=0.05)
 
 
+@pytest.mark.published("pipes and materials", "EN 12201-2, largest walls", values=4, confirmed="at second hand")
 def test_mean_bore_of_pe() -> None:
     # largest walls of EN 12201-2: 9.2, 11.1, 6.1, 7.4 mm; own arithmetic for 50 mm SDR11: 40.4 mm, 4.9 % more friction
     largest = {"PE100 SDR11 90": 9.2, "PE100 SDR11 110": 11.1, "PE100 SDR17 90": 6.1, "PE100 SDR17 110": 7.4}
@@ -436,7 +577,17 @@ def test_mean_bore_of_pe() -> None:
 
 
 @pytest.mark.parametrize(
-    ("nominal", "mass_kg_m"), [(25, 2.41), (32, 3.10), (40, 3.57), (50, 5.03), (65, 6.42), (80, 8.36), (100, 12.2)]
+    ("nominal", "mass_kg_m"),
+    [
+        *(
+            pytest.param(nominal, mass, marks=EN_10255_MASS)
+            for nominal, mass in ((25, 2.41), (32, 3.10), (40, 3.57), (50, 5.03))
+        ),
+        *(
+            pytest.param(nominal, mass, marks=EN_10255_RECALLED)
+            for nominal, mass in ((65, 6.42), (80, 8.36), (100, 12.2))
+        ),
+    ],
 )
 def test_steel_tube_weighs_what_the_standard_says(nominal: int, mass_kg_m: float) -> None:
     # EN 10255 series M; 65, 80 and 100 from memory. Mass = 0.0246615 (D - T) T with steel of 7850 kg/m3
@@ -445,6 +596,9 @@ def test_steel_tube_weighs_what_the_standard_says(nominal: int, mass_kg_m: float
     assert 0.0246615 * (outer - wall) * wall == pytest.approx(mass_kg_m, rel=4e-3)
 
 
+@pytest.mark.published(
+    "pipes and materials", "US EPA, EPANET 2.2 User Manual (2020), table 3.2", values=1, confirmed="seen"
+)
 @pytest.mark.parametrize(("text", "c"), [("PE100 SDR11 63", (140, 150)), ("steel medium 50", (120, 120))])
 def test_hazen_williams_c_against_the_epanet_manual(text: str, c: tuple[float, float]) -> None:
     # EPANET 2.2 manual, table 3.2: plastic 140-150, galvanized iron 120
@@ -475,13 +629,42 @@ def _at_rated_speed(flow_m3h: float, head_m: float, shaft_w: float) -> Centrifug
     ("ratio", "before", "after"),
     [
         # Crane TP-410, example 7.33: 3500 to 1700 rpm
-        (1700 / 3500, (400 * GPM_M3H, 126 * FOOT_M, 17.5 * HP_W), (194 * GPM_M3H, 29.7 * FOOT_M, 2.0 * HP_W)),
+        pytest.param(
+            1700 / 3500,
+            (400 * GPM_M3H, 126 * FOOT_M, 17.5 * HP_W),
+            (194 * GPM_M3H, 29.7 * FOOT_M, 2.0 * HP_W),
+            marks=pytest.mark.published(
+                "pumps", "Crane TP-410, example 7.33", values=2, confirmed="at second hand", within="0.5 %"
+            ),
+        ),
         # US DOE-HDBK-1012/3-92 HT-03, read from fast to slow: 3600 rpm, 800 gpm, 192 ft, 360 kW; 1800 rpm, 400, 48, 45
-        (0.5, (800 * GPM_M3H, 192 * FOOT_M, 360e3), (400 * GPM_M3H, 48 * FOOT_M, 45e3)),
+        pytest.param(
+            0.5,
+            (800 * GPM_M3H, 192 * FOOT_M, 360e3),
+            (400 * GPM_M3H, 48 * FOOT_M, 45e3),
+            marks=pytest.mark.published("pumps", "US DOE-HDBK-1012/3-92, HT-03", values=2, confirmed="from memory"),
+        ),
         # Fox and McDonald, pump laws, from fast to slow: 1750 rpm, 449 gpm, 49.0 ft, 6.94 hp; 1170 rpm, 300, 21.9, 2.08
-        (1170 / 1750, (449 * GPM_M3H, 49.0 * FOOT_M, 6.94 * HP_W), (300 * GPM_M3H, 21.9 * FOOT_M, 2.08 * HP_W)),
+        pytest.param(
+            1170 / 1750,
+            (449 * GPM_M3H, 49.0 * FOOT_M, 6.94 * HP_W),
+            (300 * GPM_M3H, 21.9 * FOOT_M, 2.08 * HP_W),
+            marks=pytest.mark.published(
+                "pumps",
+                "Fox and McDonald, Introduction to Fluid Mechanics, pump laws",
+                values=2,
+                confirmed="from memory",
+            ),
+        ),
         # a textbook problem: 1725 rpm, 25 L/s, 8.41 m; 1140 rpm, 16.5 L/s, 3.67 m (power by the cube, not printed)
-        (1140 / 1725, (90.0, 8.41, 5e3), (59.4, 3.67, 5e3 * (1140 / 1725) ** 3)),
+        pytest.param(
+            1140 / 1725,
+            (90.0, 8.41, 5e3),
+            (59.4, 3.67, 5e3 * (1140 / 1725) ** 3),
+            marks=pytest.mark.published(
+                "pumps", "a textbook's problem: 25 L/s, 1725 to 1140 rpm", values=1, confirmed="seen", within="0.5 %"
+            ),
+        ),
     ],
     ids=["crane-7.33", "doe-hdbk-1012", "fox-mcdonald", "25-L/s"],
 )
@@ -496,6 +679,7 @@ def test_affinity_laws(ratio: float, before: tuple[float, float, float], after: 
     assert model.shaft_power_w(slowed, np.array(slow_head), np.array(ratio)) == pytest.approx(slow_shaft, rel=5e-3)
 
 
+@pytest.mark.engine("EPANET", "head of the pump in Net1, written down", values=1)
 def test_pump_law_of_epanet() -> None:
     # EPANET 2.2 manual, chapter 12: h = w^2 (h0 - r (q/w)^n); one-point curve h0 = 4/3 h, q0 = 2 q, n = 2. Net1
     # (250 ft, 1500 gpm): the engine gives 204.347 ft at 1866.18 gpm; at 0.8 of the speed 1200 gpm meet 0.64 * 250 ft
@@ -504,6 +688,13 @@ def test_pump_law_of_epanet() -> None:
     assert model.head_m(1200 * GPM_M3H, 0.8) / FOOT_M == pytest.approx(160.0, abs=1e-6)
 
 
+@pytest.mark.published(
+    "pumps",
+    "Maurer, Hydraulics and Water Resources: Examples Using R, 7.1 to 7.3",
+    values=3,
+    confirmed="seen",
+    within="0.03 %",
+)
 def test_maurer_operating_point() -> None:
     # Maurer, examples 7.1-7.3. 7.1: 20 in, 3884 ft, ks 0.0005 ft, nu 1.23e-5 ft2/s: K = 0.160 at 1 ft3/s
     loss = darcy_weisbach_head_m(CFS_M3_S, 3884 * FOOT_M, 20 * INCH_M, 0.0005 * FOOT_M, 1.23e-5 * FOOT_M**2) / FOOT_M
@@ -525,6 +716,16 @@ def test_maurer_operating_point() -> None:
     assert pump.head_m(flow, 1.0) == pytest.approx(53.285, abs=0.015)
 
 
+@pytest.mark.published(
+    "pumps",
+    "worked examples of pump power: 130 m3/h at 85 m; 0.05 m3/s at 40 m",
+    values=3,
+    confirmed="seen",
+    within="0.2 %, g of 9.81 there",
+)
+@pytest.mark.published(
+    "pumps", "Crane TP-410, examples 7.15 and 7.34", values=2, confirmed="at second hand", within="0.1 % (7.34)"
+)
 def test_power_of_water() -> None:
     # 3.6e6 / (rho g): 367.098 m3/h m per kW; 2.72407 Wh per m3 and m
     assert hydraulic_power_w(367.098, 1.0) == pytest.approx(1000, rel=2e-6)
@@ -562,6 +763,9 @@ def test_plate_of_2200_w() -> None:
     assert water_w / float(model.input_power_w(2.0, 180.0, 1.0)) == pytest.approx(0.45, abs=0.005)
 
 
+@pytest.mark.published(
+    "motors and generators", "US DOE Motor Challenge fact sheet DOE/GO-10097-517", values=1, confirmed="at second hand"
+)
 def test_motor_is_best_near_three_quarters_of_its_load() -> None:
     # US DOE Motor Challenge fact sheet DOE/GO-10097-517: efficiency is highest near 75 % load and falls fast below 50 %
     motor = Motor(2200.0, 0.8)
@@ -579,6 +783,16 @@ def test_motor_is_best_near_three_quarters_of_its_load() -> None:
 CLARK = [(1306, 4.683), (1693, 6.514), (2423, 9.578), (3261, 13.240), (4094, 17.395), (5019, 22.325)]
 
 
+@pytest.mark.published(
+    "wells",
+    "Clark 1977, Q. J. Eng. Geol. 10:125-143, well 1: six steps, two coefficients fitted to them",
+    values=4,
+    confirmed="at second hand",
+    within="3 %",
+)
+@pytest.mark.published(
+    "wells", "Kruseman and de Ridder, ILRI 47, chapter 14: B", values=1, confirmed="from memory", within="6 %"
+)
 def test_step_test_of_clark() -> None:
     borehole = Borehole(
         static_level_m=10.0,

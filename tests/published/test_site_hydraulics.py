@@ -42,6 +42,7 @@ def _works() -> tuple[Borehole, Pipeline]:
     return borehole, pipeline
 
 
+@pytest.mark.engine("EPANET", "pressures along a main with a profile, the engine in the test")
 def test_pressures_along_a_profile_against_epanet(tmp_path: Path) -> None:
     borehole, pipeline = _works()
     system, route = system_head(borehole, pipeline), route_of(borehole, pipeline)
@@ -98,6 +99,7 @@ def test_one_bar() -> None:
 # ------------------------------------------------------------------------------------------------------- surge
 
 
+@pytest.mark.published("surge", "New Mexico State University, Soils 456 notes, chapter 8", values=2, confirmed="seen")
 def test_surge_of_the_new_mexico_notes() -> None:
     # New Mexico State University, Soils 456 notes, chapter 8: PVC 1.66 in outside, wall 0.14 in, E 400 000 psi,
     # 1 ft/s: 63.2 * 0.32 = 20.3 psi. Their formula has 4700 ft/s for the rigid pipe, 294 000 psi for the water and
@@ -159,6 +161,9 @@ def test_wave_speed_in_anchored_plastic() -> None:
         assert float(wave_speed_m_s(2.19e9, 1000, young_pa, bore, wall, poisson)) == pytest.approx(anchored, abs=1)
 
 
+@pytest.mark.published(
+    "surge", "Plastics Pipe Institute, Handbook of PE Pipe, chapter 6", values=4, confirmed="from memory"
+)
 def test_surge_of_pe_against_the_plastics_pipe_institute() -> None:
     # Plastics Pipe Institute, Handbook of PE Pipe, chapter 6 (formula from memory): E 150 000 psi, K 300 000 psi,
     # 4660 ft/s in a rigid pipe, 5 ft/s taken away: 80.9, 71.9, 63.9 and 56.3 psi, within 0.2 %
@@ -182,14 +187,47 @@ def test_slow_stops_follow_michaud_and_never_exceed_joukowsky() -> None:
 
 # -------------------------------------------------------------------------------------------- warm plastic pipe
 
+ISO_4427_1 = pytest.mark.published(
+    "pipes and materials", "ISO 4427-1, annex A: warm water", values=1, confirmed="from memory"
+)
+ISO_1452_2 = pytest.mark.published(
+    "pipes and materials", "ISO 1452-2, annex A: warm water", values=1, confirmed="from memory"
+)
+ISO_1452_2_ENDS = pytest.mark.published(
+    "pipes and materials",
+    "ISO 1452-2, scope: full class to 25, no use above 45 deg C",
+    values=2,
+    confirmed="at second hand",
+)
 
-@pytest.mark.parametrize(("water_c", "factor"), [(10, 1), (20, 1), (25, 0.935), (30, 0.87), (35, 0.805), (40, 0.74)])
+
+@pytest.mark.parametrize(
+    ("water_c", "factor"),
+    [
+        (10, 1),
+        (20, 1),
+        (25, 0.935),
+        pytest.param(30, 0.87, marks=ISO_4427_1),
+        (35, 0.805),
+        pytest.param(40, 0.74, marks=ISO_4427_1),
+    ],
+)
 def test_pressure_factor_of_warm_pe(water_c: float, factor: float) -> None:
     # ISO 4427-1 annex A, from memory: 0.87 at 30 and 0.74 at 40 deg C
     assert PE100.warm.share_at(water_c) == pytest.approx(factor)
 
 
-@pytest.mark.parametrize(("water_c", "factor"), [(25, 1), (30, 0.9), (35, 0.8), (38, 0.749), (40, 0.715), (45, 0.63)])
+@pytest.mark.parametrize(
+    ("water_c", "factor"),
+    [
+        pytest.param(25, 1, marks=ISO_1452_2_ENDS),
+        (30, 0.9),
+        pytest.param(35, 0.8, marks=ISO_1452_2),
+        (38, 0.749),
+        (40, 0.715),
+        pytest.param(45, 0.63, marks=ISO_1452_2),
+    ],
+)
 def test_pressure_factor_of_warm_pvc(water_c: float, factor: float) -> None:
     # ISO 1452-2 annex A, from memory: full to 25 deg C, 0.80 at 35 and 0.63 at 45, and not for use above
     assert PVC_U.warm.share_at(water_c) == pytest.approx(factor)

@@ -35,6 +35,13 @@ def switching_change(base: float, changed: float, percent: float) -> float | Non
     return found.value
 
 
+@pytest.mark.published(
+    "uncertainty",
+    "ADB, Financial Management and Analysis of Projects (2005), 7.11.2-7.11.3",
+    values=2,
+    confirmed="seen",
+    within="0.05: inputs printed to 1 %",
+)
 def test_indicator_and_switching_value_of_an_investment() -> None:
     # ADB, Financial Management and Analysis of Projects (2005), 7.11.2-7.11.3: investment +20 % takes 266 % from the
     # NPV (printed to 1 %, hence the tolerances); printed sensitivity indicator 13.34, switching value 7.5 %.
@@ -43,6 +50,12 @@ def test_indicator_and_switching_value_of_an_investment() -> None:
     assert 100 / sensitivity_indicator(100, 100 - 266, 100, 120) == pytest.approx(7.5, abs=0.05)
 
 
+@pytest.mark.published(
+    "uncertainty",
+    "ADB, Handbook for the Economic Analysis of Water Supply Projects (1999), box 7.1",
+    values=4,
+    confirmed="from memory",
+)
 def test_indicator_and_switching_value_of_a_water_price() -> None:
     # ADB, Handbook for the Economic Analysis of Water Supply Projects (1999), Box 7.1 (figures recalled, consistent
     # among themselves): price 300, NPV 20 912; price 270 (-10 %), NPV 6 895; printed SI 6.70, SV 14.9 %. By IRR, 15.87
@@ -57,6 +70,13 @@ def test_indicator_and_switching_value_of_a_water_price() -> None:
     assert price == pytest.approx(300 * (1 - 0.149), abs=0.0005 * 300)
 
 
+@pytest.mark.published(
+    "uncertainty",
+    "exercise of the kind set by ACCA (Financial Management)",
+    values=4,
+    confirmed="seen",
+    within="1, rounded down by hand there",
+)
 def test_break_even_changes_of_a_two_year_project() -> None:
     # Exercise of the kind set by ACCA (Financial Management): outlay 10 000, sales 10 000, costs 1 000 a year for two
     # years at 10 % with factors to 3 digits; printed NPV 5 615, break-even changes: investment 56 %, costs 323 %,

@@ -195,6 +195,7 @@ def _assert_same(wanted: Any, found: Any, where: str) -> None:
         assert found == wanted, where
 
 
+@pytest.mark.engine("LibreOffice", "every formula of the workbook against the value stored with it")
 def test_an_independent_program_finds_every_stored_value(cases: list[Case], tmp_path: Path) -> None:
     bare = [without_values(case.path, tmp_path / "bare") for case in cases]
     assert all(value is None for _, value in cells_with_formulas(bare[0]).values())
@@ -233,6 +234,7 @@ SAID = ("The next best is", "stays ahead of", "users cover operation", "Recommen
 """Beginnings of what only the run can say."""
 
 
+@pytest.mark.engine("LibreOffice", "the first sheet's sentences, recalculated with changed prices")
 def test_the_first_sheet_never_says_what_is_not_so(cases: list[Case], tmp_path: Path) -> None:
     case = next(case for case in cases if case.name == "hill-school")
     files = [
@@ -285,6 +287,7 @@ COMPARED = {
 }
 
 
+@pytest.mark.engine("LibreOffice", "workbooks with changed prices against a fresh run")
 def test_changed_prices_and_rates_give_what_a_fresh_run_gives(cases: list[Case], tmp_path: Path) -> None:
     chosen = [case for case in cases if not _searches(case)][:EDITED]
     fresh: dict[str, Study] = {}

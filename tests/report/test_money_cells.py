@@ -218,6 +218,7 @@ def test_formulas_worked_out_from_their_text_are_the_values_of_numpy(
 @pytest.mark.skipif(OFFICE is None, reason="LibreOffice (soffice) is not installed")
 @settings(max_examples=2, **WHOLE)
 @given(cases=st.lists(scenarios(), min_size=8, max_size=8))
+@pytest.mark.engine("LibreOffice", "formulas of money of random studies against numpy")
 def test_libreoffice_finds_the_values_of_numpy(cases: list[Case], tmp_path_factory: pytest.TempPathFactory) -> None:
     folder = tmp_path_factory.mktemp("money")
     files = [

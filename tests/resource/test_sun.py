@@ -21,6 +21,7 @@ PLACES = {
 
 
 @pytest.mark.parametrize("place", PLACES.values(), ids=PLACES.keys())
+@pytest.mark.engine("pvlib", "sun by NREL's algorithm, each hour of a year, in the test", values=17520)
 def test_mid_hour_sun_agrees_with_the_nrel_algorithm(place: Place) -> None:
     start = pd.Timestamp(sun_module.REFERENCE_YEAR, 1, 1, 0, 30, tz="UTC") - pd.Timedelta(hours=place.utc_offset_h)
     times = pd.date_range(start, periods=8760, freq="h")

@@ -22,6 +22,7 @@ def test_horizontal_plane_gets_the_global_irradiance(typical_year: WeatherYears)
 
 @pytest.mark.parametrize("model", ["haydavies", "perez-driesse"])
 @pytest.mark.parametrize(("tilt", "azimuth"), [(36.1, 180.0), (60.0, 250.0), (90.0, 0.0), (10.0, 95.0)])
+@pytest.mark.engine("pvlib", "irradiance on a tilted plane, each hour with the sun up, in the test")
 def test_plane_is_that_of_pvlib(typical_year: WeatherYears, model: str, tilt: float, azimuth: float) -> None:
     year, sun = typical_year, typical_year.sun
     expected = pvlib.irradiance.get_total_irradiance(

@@ -76,8 +76,11 @@ def test_run_and_check_name_the_estimate(tmp_path: Path) -> None:
     assert data["weather"]["notes"][0].startswith(NOTE)
     assert [caution for caution in data["cautions"] if caution.startswith(NOTE)]
     assert all(source in data["weather"]["source"] for source in SOURCES)
-    first_sheet = openpyxl.load_workbook(tmp_path / "site.xlsx")["Answer"]
-    assert [cell for row in first_sheet.values for cell in row if isinstance(cell, str) and NOTE in cell]
+    first_sheet = openpyxl.load_workbook(tmp_path / "site.xlsx", data_only=True)["Answer"]
+    cells = [cell for row in first_sheet.values for cell in row if cell is not None]
+    verdict = next(place for place, cell in enumerate(cells) if str(cell).startswith("! "))
+    condition = "Sun and temperature are an estimate for the place: measure or fetch them before money is committed."
+    assert condition in cells[verdict : verdict + 5]  # in the band of the verdict
     _, out, _ = planner("check", file)
     assert NOTE in " ".join(out.split())
 

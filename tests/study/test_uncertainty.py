@@ -18,7 +18,8 @@ from planner.study.sweep.plan import plans_of
 from planner.study.sweep.run import base_of, run_plan
 from planner.study.sweep.summary import close_call_of
 from planner.study.sweep.workers import Serial
-from planner.study.switching_values import Course, SwitchingValue, Varied, matter_most, switching_value
+from planner.study.switching_values import Course, SwitchingValue, matter_most, switching_value
+from planner.study.varied import Varied
 from tests.study.scenarios import EXAMPLES, changed, changed_raw
 
 WORKS: dict[str, Any] = {
@@ -141,7 +142,7 @@ def test_without_prices_the_call_counts_where_the_first_misses_the_target() -> N
     assert "a misses the target in 2 of 3" in close_call_sentence(call)
 
 
-VARIED = Varied("fuel_price", "k", "USD/L", 2.0, (0.0, 2.0, 6.0), ((),), True, touches_hours=False)
+VARIED = Varied("fuel_price", "k", "USD/L", 2.0, (0.0, 2.0, 6.0), ((),), "linear", is_factor=True)
 
 
 def course(a: list[float], b: list[float], margin: list[float] | None = None) -> Course:
@@ -186,7 +187,7 @@ def test_inputs_that_turn_by_the_smallest_change_come_first_and_then_those_that_
 
 def test_values_are_rounded_to_what_is_known_of_them() -> None:
     assert VARIED.rounded(3.4567) == 3.46
-    demand = Varied("demand", "k", "%", 100.0, (50.0, 100.0), ((),), True, touches_hours=True, is_share=True)
+    demand = Varied("demand", "k", "%", 100.0, (50.0, 100.0), ((),), "hours", is_factor=True, is_share=True)
     assert [demand.rounded(value) for value in (71.33, 101.57, 100.44, 100.0)] == [71, 102, 100.4, 100]
 
 

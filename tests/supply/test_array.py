@@ -58,6 +58,7 @@ def test_rated_power_at_standard_test_conditions() -> None:
     assert held[0] == best[0]
 
 
+@pytest.mark.engine("pvlib", "yield of an array over a typical year, step by step in the test", values=1)
 def test_a_real_typical_year_agrees_with_a_direct_pvlib_calculation(miami: WeatherYears) -> None:
     """Whole solar side on Miami TMY2 against pvlib called step by step (Hay-Davies, Faiman, De Soto diode)."""
     plain = solar(sky_model="haydavies")

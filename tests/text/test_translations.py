@@ -41,12 +41,26 @@ WORD = re.compile(r"[^\W\d_]{4,}")
 """What has no such word is a sign, a unit or a standard, which languages share."""
 
 ALIKE: dict[str, frozenset[str]] = {
+    "es": frozenset(
+        {
+            "bill.subtotal",
+            "friction.hazen-williams",
+            "option_source.solar",
+            "topic.cables",
+            "topic_inside.cables",
+            "plate.largest_flow.symbol",
+            "plate.largest_head.symbol",
+            "plate.current.symbol",
+            "plate.submergence.symbol",
+            "proposal.version",
+        }
+    ),
     "fr": frozenset(
         {
             "friction.hazen-williams",
             "page.options",
             "unit.modules",
-            "uncertainty.unit.per_module",
+            "varied.unit.per_module",
             "unit.phases",
             "bill.unit.module",
             "plate.frame.symbol",
@@ -59,6 +73,27 @@ ALIKE: dict[str, frozenset[str]] = {
             "check.quality_sodium_mg_l.what",
             "check.quality_sulfate_mg_l.what",
             "check.quality_uranium_mg_l.what",
+        }
+    ),
+    "pt": frozenset(
+        {
+            "option_source.solar",
+            "friction.hazen-williams",
+            "plate.largest_flow.symbol",
+            "plate.largest_head.symbol",
+            "plate.current.symbol",
+            "plate.frame.symbol",
+            "plate.submergence.symbol",
+        }
+    ),
+    "sw": frozenset(
+        {
+            "friction.hazen-williams",
+            "plate.current.symbol",
+            "plate.largest_flow.symbol",
+            "plate.largest_head.symbol",
+            "plate.submergence.symbol",
+            "proposal.version",
         }
     ),
 }
@@ -201,6 +236,13 @@ def test_numbers_are_written_as_cldr_does(language: str, short: str, middle: str
 )
 def test_what_is_no_number_stays_as_it_is(plain: str, french: str) -> None:
     assert STYLES["fr"].restyled(plain) == french
+
+
+def test_a_list_in_spanish_has_another_word_before_the_sound_of_i() -> None:
+    with in_language("es"):
+        assert listed(["cobre", "plomo", "hierro"]) == "cobre, plomo y hierro"
+        assert listed(["supervisión", "impuesto"]) == "supervisión e impuesto"
+        assert listed(["diseño", "Hidrogeólogo"]) == "diseño e Hidrogeólogo"
 
 
 def test_slots_are_written_in_the_style_of_the_language() -> None:

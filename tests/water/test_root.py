@@ -38,3 +38,13 @@ def test_a_flat_stretch_and_what_is_not_a_number_end() -> None:
     flat = rising_root(lambda x: np.clip(x - 5, -1, 1), 0.0, 10.0)
     assert flat == pytest.approx(5)
     assert rising_root(lambda x, y: x * y, -1.0, 1.0, np.array([np.nan, 1.0]))[1] == pytest.approx(0.0, abs=1e-12)
+
+
+def test_a_root_beside_nought_ends() -> None:
+    calls = iter(range(2000))
+
+    def step(x: np.ndarray) -> np.ndarray:
+        assert next(calls, None) is not None, "it goes on without end"
+        return np.where(x > 0, 1.0, -1.0)
+
+    assert rising_root(step, 0.0, 4.5) == pytest.approx(0.0, abs=1e-300)

@@ -11,7 +11,8 @@ from planner.report.pages.inputs import plain_kind
 from planner.report.shown import NOTHING
 from planner.study.compare import Study
 from planner.study.rests_on import Effect, Pair
-from planner.study.switching_values import SwitchingValue, Turn, Varied
+from planner.study.switching_values import SwitchingValue, Turn
+from planner.study.varied import Varied
 from planner.text import model_words, number, text
 
 RESTS_ON, SWITCHING = "rests_on", "uncertainty"

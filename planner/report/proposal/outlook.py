@@ -13,6 +13,7 @@ from planner.report.checks_table import figure as compared_figure
 from planner.report.document import Block, Cell, Column, Heading, Kind, Row, Table, Text
 from planner.report.pages.rests_on import IN_WORKBOOK, rests_on_table
 from planner.report.proposal.material import Material, asked, to_complete
+from planner.sources.registry import GRID
 from planner.text import model_words, text
 
 _CARBON = ("co2_kg_per_year", "co2_kg_per_m3")
@@ -22,9 +23,8 @@ def environment_blocks(material: Material) -> Iterator[Block]:
     """Count carbon dioxide by option, and ask for what a screening must say."""
     yield _carbon(material)
     yield Text(text("proposal.carbon"), "note")
-    sources = {source.key for source in material.study.sources}
     grid = material.scenario.sources.grid
-    if grid is not None and "grid" in sources:
+    if grid is not None and GRID in material.study.sources:
         if grid.co2_kg_per_kwh is None:
             yield to_complete("grid_factor")
         else:

@@ -53,7 +53,7 @@ def draw(random: RandomSweep, seed: int) -> Array:
         wanted = correlation_matrix([given.key for given in random.inputs], random.correlations)
         shares = correlated(shares, wanted, generator)
     return np.column_stack(
-        [_drawn(given, shares[:, place], place) for place, given in enumerate(random.inputs)]
+        [_drawn(given, shares[:, index], index) for index, given in enumerate(random.inputs)]
     )  # fmt: skip
 
 
@@ -89,8 +89,8 @@ def quantile(given: RandomInput, share: Array | float) -> Array:
     if isinstance(given, Discrete):
         weights = np.asarray(given.weights or [1.0] * len(given.values))
         edges = np.cumsum(weights / weights.sum())
-        place = np.searchsorted(edges, shares, side="right")
-        return np.asarray(given.values, dtype=float)[np.minimum(place, _last_weighed(weights))]
+        index = np.searchsorted(edges, shares, side="right")
+        return np.asarray(given.values, dtype=float)[np.minimum(index, _last_weighed(weights))]
     if isinstance(given, Uniform):
         return np.asarray(given.low + (given.high - given.low) * shares)
     if isinstance(given, Triangular):
@@ -109,11 +109,11 @@ def quantile(given: RandomInput, share: Array | float) -> Array:
     return np.asarray(np.exp(middle + spread * scores))
 
 
-def _drawn(given: RandomInput, shares: Array, place: int) -> Array:
+def _drawn(given: RandomInput, shares: Array, index: int) -> Array:
     try:
         return quantile(given, shares)
     except ValueError as error:
-        raise InputError("", [Problem(f"sweep.random.inputs[{place + 1}]", str(error))]) from error
+        raise InputError("", [Problem(f"sweep.random.inputs[{index + 1}]", str(error))]) from error
 
 
 def _score(given: Normal | LogNormal, value: float) -> float:
@@ -143,8 +143,8 @@ def correlation_matrix(keys: Sequence[str], correlations: Sequence[Correlation])
         When a key is not among the inputs, a pair is given twice, or the correlations cannot all hold at once.
     """
     matrix = np.eye(len(keys))
-    for place, given in enumerate(correlations):
-        where = f"sweep.random.correlations[{place + 1}]"
+    for index, given in enumerate(correlations):
+        where = f"sweep.random.correlations[{index + 1}]"
         for name in (given.first, given.second):
             if name not in keys:
                 text = f"'{name}' is no random input of this sweep; there are: {', '.join(keys)}"

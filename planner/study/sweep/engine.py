@@ -87,7 +87,7 @@ class Ran:
 
     def sizes(self, option: int, at: Integers) -> tuple[Array, Array]:
         """Strings and tank volumes of one option in some of the hour cases."""
-        designs = [self.cases[option][place].design for place in at]
+        designs = [self.cases[option][index].design for index in at]
         return np.array([d.strings for d in designs]), np.array([d.tank_m3 for d in designs])
 
 
@@ -99,15 +99,15 @@ class Engine:
         self._variants = Variants(core)
         self._hours: Store[tuple[list[Ran], dict[int, Reason]]] = Store(2)
         self._options = [design.name for design in core.designs]
-        self._prices = [place for place, key in enumerate(core.keys) if key.is_price] if core.by_line else []
+        self._prices = [index for index, key in enumerate(core.keys) if key.is_price] if core.by_line else []
         self._money = [
-            place
-            for place, key in enumerate(core.keys)
-            if place not in core.hour_keys and place not in self._prices and not key.is_size
+            index
+            for index, key in enumerate(core.keys)
+            if index not in core.hour_keys and index not in self._prices and not key.is_size
         ]
         # where something is worked out, any key may move what the bill counts, such as the riser's length by the depth
         every = core.redesign or bool(completed(self._variants.raw)[1])
-        self._counted = [at for at, place in enumerate(core.hour_keys) if core.keys[place].is_counted or every]
+        self._counted = [at for at, index in enumerate(core.hour_keys) if core.keys[index].is_counted or every]
 
     def reuse(self, context: Context) -> None:
         """Take over what was made for the scenario as it is, so that it need not be made again."""
@@ -118,11 +118,11 @@ class Engine:
         numbers = np.full((len(task.case), len(self._options), len(MEASURES)), np.nan)
         key = task.cases.tobytes(), task.rows.tobytes(), task.cases.shape
         ran, wrong = self._hours.keep(key, lambda: self._run(task.cases))
-        problems = {place: wrong[int(case)] for place, case in enumerate(task.case) if int(case) in wrong}
-        place_of = {int(member): place for each in ran for place, member in enumerate(each.members)}
+        problems = {index: wrong[int(case)] for index, case in enumerate(task.case) if int(case) in wrong}
+        index_of = {int(member): index for each in ran for index, member in enumerate(each.members)}
         for each in ran:
             mine = np.flatnonzero(np.isin(task.case, each.members))
-            at = np.array([place_of[int(case)] for case in task.case[mine]], dtype=np.int64)
+            at = np.array([index_of[int(case)] for case in task.case[mine]], dtype=np.int64)
             money = task.values[mine][:, self._money]
             # The same keys are held throughout a group, and what else the bill counts is the same.
             alike = np.hstack([task.cases[task.case[mine]][:, self._counted], np.isnan(money)])
@@ -133,7 +133,7 @@ class Engine:
                 try:
                     found, faults = self._priced(each, at[group], task.values[chosen])
                     numbers[chosen] = found
-                    problems |= {int(chosen[place]): reason for place, reason in faults.items()}
+                    problems |= {int(chosen[index]): reason for index, reason in faults.items()}
                 except Exception as error:
                     problems |= dict.fromkeys(chosen.tolist(), reason_of(error))
         return Found(numbers, problems)
@@ -143,29 +143,29 @@ class Engine:
         money, found = values[:, self._money], np.full((len(at), len(self._options), len(MEASURES)), np.nan)
         if self._prices:
             raw = self._variants.changed(self._held(self._money, money[0]), ran.rows[at[0]].raw)
-            found[:, :, len(PRICED) :] = _served(ran, at, self._owns(raw, ran, at[0]))
+            found[:, :, len(PRICED) :] = _served(ran, at, self._scenarios(raw, ran, at[0]))
             line = self._line(ran, at[:1], raw)
             found[:, :, : len(PRICED)] = line.at(values[:, self._prices]).reshape(len(at), -1, len(PRICED))
             return found, {}
-        owns, wrong = self._stacked(ran, at, money)
-        good = np.array([place for place in range(len(at)) if place not in wrong], dtype=np.int64)
+        scenarios, wrong = self._stacked(ran, at, money)
+        good = np.array([index for index in range(len(at)) if index not in wrong], dtype=np.int64)
         if good.size:
-            found[good] = np.concatenate([_costs(ran, at[good], owns), _served(ran, at[good], owns)], axis=-1)
+            found[good] = np.concatenate([_costs(ran, at[good], scenarios), _served(ran, at[good], scenarios)], axis=-1)
         return found, wrong
 
     def _run(self, values: Array) -> tuple[list[Ran], dict[int, Reason]]:
         """Hours of a batch by life and tariff bands, and what went wrong with its cases."""
         made: dict[int, list[Case] | list[Result]] = {}
         wrong: dict[int, Reason] = {}
-        for place, case in enumerate(values):
+        for index, case in enumerate(values):
             try:
-                made[place] = self._variants.chosen(case) if self._core.redesign else self._variants.cases(case)
+                made[index] = self._variants.chosen(case) if self._core.redesign else self._variants.cases(case)
             except Exception as error:
-                wrong[place] = reason_of(error)
+                wrong[index] = reason_of(error)
         together: dict[tuple[int, int], list[int]] = {}
-        for place in made:
-            site = self._variants.context.site(self._variants.row(values[place]).scenario)
-            together.setdefault((site.draw_m3.shape[1], site.band_count), []).append(place)
+        for index in made:
+            site = self._variants.context.site(self._variants.row(values[index]).scenario)
+            together.setdefault((site.draw_m3.shape[1], site.band_count), []).append(index)
         ran = []
         for members in together.values():
             ran += self._ran(members, values, made, wrong)
@@ -199,8 +199,8 @@ class Engine:
 
     def _stacked(self, ran: Ran, at: Integers, money: Array) -> tuple[list[Scenario], dict[int, Reason]]:
         """Scenario of each option, with the money of the sound variants in arrays; and what is wrong with others."""
-        rows = [ran.rows[place] for place in at]
-        keys = [self._core.keys[place] for place in self._money]
+        rows = [ran.rows[index] for index in at]
+        keys = [self._core.keys[index] for index in self._money]
         paths = [key.path[2:] if key.path[0] == "overrides" else key.path for key in keys]
         paths = list(dict.fromkeys([*paths, *derived_prices(rows[0].scenario)]))
         first: list[Scenario] = []
@@ -213,36 +213,36 @@ class Engine:
             try:
                 held = self._held(self._money, values[1:])
                 if held:
-                    owns = self._owns(self._variants.changed(held, row.raw), ran, at[group[0]])
+                    scenarios = self._scenarios(self._variants.changed(held, row.raw), ran, at[group[0]])
                 else:
-                    owns = _as_chosen([supply.scenario for supply in row.supplies], ran, at[group[0]])
+                    scenarios = _as_chosen([supply.scenario for supply in row.supplies], ran, at[group[0]])
             except Exception as error:
                 wrong |= dict.fromkeys(group.tolist(), reason_of(error))
                 continue
             # Only the numbers are kept; a key that holds none does so in every variant, and stays as in the first.
-            kept = [[number_at(own, path) for path in paths] for own in owns]
-            numbers[..., group] = np.reshape(kept, (len(owns), len(paths), 1))
-            first = first or owns
-        sound = [place for place in range(len(money)) if place not in wrong]
-        arrays = (dict(zip(paths, own, strict=True)) for own in numbers[..., sound])
-        return [with_arrays(own, each) for own, each in zip(first, arrays, strict=False)], wrong
+            kept = [[number_at(scenario, path) for path in paths] for scenario in scenarios]
+            numbers[..., group] = np.reshape(kept, (len(scenarios), len(paths), 1))
+            first = first or scenarios
+        sound = [index for index in range(len(money)) if index not in wrong]
+        arrays = (dict(zip(paths, row, strict=True)) for row in numbers[..., sound])
+        return [with_arrays(scenario, each) for scenario, each in zip(first, arrays, strict=False)], wrong
 
     @staticmethod
-    def _held(places: Sequence[int], values: Array) -> list[tuple[int, float]]:
-        return [(place, float(value)) for place, value in zip(places, values, strict=True) if not np.isnan(value)]
+    def _held(indices: Sequence[int], values: Array) -> list[tuple[int, float]]:
+        return [(index, float(value)) for index, value in zip(indices, values, strict=True) if not np.isnan(value)]
 
     def _line(self, ran: Ran, case: Integers, raw: dict[str, Any]) -> PriceLine:
         def priced(prices: Array) -> Array:
             held = list(zip(self._prices, prices.tolist(), strict=True))
-            return _costs(ran, case, self._owns(self._variants.changed(held, raw), ran, case[0])).ravel()
+            return _costs(ran, case, self._scenarios(self._variants.changed(held, raw), ran, case[0])).ravel()
 
         ends = np.array(self._core.price_ends, dtype=float)
         return price_line(priced, ends[:, 0], ends[:, 1])
 
-    def _owns(self, raw: dict[str, Any], ran: Ran, place: int) -> list[Scenario]:
+    def _scenarios(self, raw: dict[str, Any], ran: Ran, index: int) -> list[Scenario]:
         """Scenario of each option, with what its design in an hour case chose."""
         scenario = scenario_of(raw)
-        return _as_chosen([option_scenario(scenario, name) for name in self._options], ran, place)
+        return _as_chosen([option_scenario(scenario, name) for name in self._options], ran, index)
 
 
 def measures_of(results: Sequence[Result]) -> Array:
@@ -255,41 +255,43 @@ def measures_of(results: Sequence[Result]) -> Array:
         outcomes=[each.outcome.taken(None) for each in results],
         quantities=[each.quantities.taken(None) for each in results],
     )
-    owns = [each.case.scenario for each in results]
-    found: Array = np.concatenate([_costs(ran, first, owns), _served(ran, first, owns)], axis=-1)[0]
+    scenarios = [each.case.scenario for each in results]
+    found: Array = np.concatenate([_costs(ran, first, scenarios), _served(ran, first, scenarios)], axis=-1)[0]
     return found
 
 
-def _as_chosen(owns: Sequence[Scenario], ran: Ran, place: int) -> list[Scenario]:
+def _as_chosen(scenarios: Sequence[Scenario], ran: Ran, index: int) -> list[Scenario]:
     """Put the modules in series and the cable of an hour case's designs into the scenarios that are priced."""
-    designs = [cases[place].design for cases in ran.cases]
-    return [as_chosen(own, each.series, each.section_mm2) for own, each in zip(owns, designs, strict=True)]
+    designs = [cases[index].design for cases in ran.cases]
+    return [
+        as_chosen(scenario, each.series, each.section_mm2) for scenario, each in zip(scenarios, designs, strict=True)
+    ]
 
 
-def _costs(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:
+def _costs(ran: Ran, at: Integers, scenarios: Sequence[Scenario]) -> Array:
     """Priced measures of some hour cases, (cases, options, priced)."""
-    found = np.empty((at.size, len(owns), len(PRICED)))
-    for option, own in enumerate(owns):
+    found = np.empty((at.size, len(scenarios), len(PRICED)))
+    for option, scenario in enumerate(scenarios):
         sources = ran.cases[option][0].design.sources
-        life = life_of(own, sources, *ran.sizes(option, at), ran.quantities[option].taken(at))
+        life = life_of(scenario, sources, *ran.sizes(option, at), ran.quantities[option].taken(at))
         for number, name in enumerate(PRICED):
             found[:, option, number] = getattr(life, name)
     return found
 
 
-def _served(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:
+def _served(ran: Ran, at: Integers, scenarios: Sequence[Scenario]) -> Array:
     """Measures of some hour cases that hold no price, (cases, options, measures)."""
-    found = np.full((at.size, len(owns), len(MEASURES) - len(PRICED)), np.nan)
-    for option, own in enumerate(owns):
+    found = np.full((at.size, len(scenarios), len(MEASURES) - len(PRICED)), np.nan)
+    for option, scenario in enumerate(scenarios):
         outcome = ran.outcomes[option].taken(at)
         years = outcome.demand_m3.shape[1]
         share, worst = outcome.delivered_share, outcome.worst_year_share
-        found[:, option, 0] = serves(own.service, share, worst, outcome.longest_short_days.max(axis=-1))
+        found[:, option, 0] = serves(scenario.service, share, worst, outcome.longest_short_days.max(axis=-1))
         found[:, option, 1], found[:, option, 2] = share, worst
         found[:, option, 3] = outcome.grid_kwh.sum(axis=(1, 2, 3)) / years
         found[:, option, 4] = outcome.fuel_l.sum(axis=(1, 2)) / years
         found[:, option, 6], found[:, option, 5] = ran.sizes(option, at)
-        designs = [ran.cases[option][place].design for place in at]
+        designs = [ran.cases[option][index].design for index in at]
         if designs[0].has_switch:
             found[:, option, 7:9] = [design.levels for design in designs]
     return found
@@ -297,7 +299,7 @@ def _served(ran: Ran, at: Integers, owns: Sequence[Scenario]) -> Array:
 
 def _groups(values: Array) -> list[tuple[Array, Integers]]:
     """Gather equal rows, in order of appearance: each with the places where it stands."""
-    places: dict[bytes, list[int]] = {}
-    for place, row in enumerate(np.ascontiguousarray(values)):
-        places.setdefault(row.tobytes(), []).append(place)
-    return [(values[found[0]], np.array(found, dtype=np.int64)) for found in places.values()]
+    indices: dict[bytes, list[int]] = {}
+    for index, row in enumerate(np.ascontiguousarray(values)):
+        indices.setdefault(row.tobytes(), []).append(index)
+    return [(values[found[0]], np.array(found, dtype=np.int64)) for found in indices.values()]

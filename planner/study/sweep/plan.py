@@ -168,19 +168,19 @@ def ready_plan(scenario: Scenario, keys: Mapping[str, Key]) -> Plan | None:
 def _one_at_a_time(scenario: Scenario, steps: Sequence[SteppedInput], known: Mapping[str, Key] | None = None) -> Plan:
     keys = _keys(scenario, [step.key for step in steps], "sweep.one_at_a_time[{}].key", known)
     values = np.full((1 + 2 * len(keys), len(keys)), np.nan)
-    for place, (key, step) in enumerate(zip(keys, steps, strict=True)):
+    for index, (key, step) in enumerate(zip(keys, steps, strict=True)):
         low, high = step.low, step.high
         if step.change_percent is not None:
             if not key.base:
                 text = f"'{key.text}' has no value of its own to change by per cent; give low and high"
-                raise InputError("", [Problem(f"sweep.one_at_a_time[{place + 1}]", text)])
+                raise InputError("", [Problem(f"sweep.one_at_a_time[{index + 1}]", text)])
             change = abs(key.base) * step.change_percent / 100
             low, high = _fitting(key, key.base - change), _fitting(key, key.base + change)
         assert low is not None
         assert high is not None
-        where = f"sweep.one_at_a_time[{place + 1}]"
-        values[1 + 2 * place, place] = _checked(key, low, where)
-        values[2 + 2 * place, place] = _checked(key, high, where)
+        where = f"sweep.one_at_a_time[{index + 1}]"
+        values[1 + 2 * index, index] = _checked(key, low, where)
+        values[2 + 2 * index, index] = _checked(key, high, where)
     return Plan("one_at_a_time", keys, values)
 
 
@@ -191,8 +191,8 @@ def _grid(scenario: Scenario, sweep: Sweep) -> Plan:
         text = f"the grid has {count:,} combinations; at most {MOST_VARIANTS:,} can be swept"
         raise InputError("", [Problem("sweep.grid", text)])
     lists = [
-        [_checked(key, value, f"sweep.grid[{place + 1}].values") for value in given.values]
-        for place, (key, given) in enumerate(zip(keys, sweep.grid, strict=True))
+        [_checked(key, value, f"sweep.grid[{index + 1}].values") for value in given.values]
+        for index, (key, given) in enumerate(zip(keys, sweep.grid, strict=True))
     ]
     return Plan("grid", keys, np.array(list(product(*lists)), dtype=float))
 
@@ -202,12 +202,12 @@ def _random(scenario: Scenario, sweep: Sweep) -> Plan:
     assert random is not None
     keys = _keys(scenario, [given.key for given in random.inputs], "sweep.random.inputs[{}].key")
     values = draw(random, scenario.seed)
-    for place, (key, given) in enumerate(zip(keys, random.inputs, strict=True)):
+    for index, (key, given) in enumerate(zip(keys, random.inputs, strict=True)):
         if key.whole and isinstance(given, Discrete):
             for value in given.values:
-                _checked(key, value, f"sweep.random.inputs[{place + 1}].values")
+                _checked(key, value, f"sweep.random.inputs[{index + 1}].values")
         if key.whole:
-            values[:, place] = np.round(values[:, place])
+            values[:, index] = np.round(values[:, index])
     return Plan("random", keys, values)
 
 
@@ -215,13 +215,13 @@ def _keys(
     scenario: Scenario, texts: Sequence[str], where: str, known: Mapping[str, Key] | None = None
 ) -> tuple[Key, ...]:
     there = numeric_keys(scenario) if known is None else known
-    keys = tuple(key_of(scenario, text, where.format(place + 1), there) for place, text in enumerate(texts))
-    for place, key in enumerate(keys):
+    keys = tuple(key_of(scenario, text, where.format(index + 1), there) for index, text in enumerate(texts))
+    for index, key in enumerate(keys):
         if key.is_of_money and not scenario.priced:
             text = f"'{key.text}' changes costs alone, and without a currency there are none"
-            raise InputError("", [Problem(where.format(place + 1), text)])
-        if key in keys[:place]:
-            raise InputError("", [Problem(where.format(place + 1), f"'{key.text}' is varied twice in one sweep")])
+            raise InputError("", [Problem(where.format(index + 1), text)])
+        if key in keys[:index]:
+            raise InputError("", [Problem(where.format(index + 1), f"'{key.text}' is varied twice in one sweep")])
     return keys
 
 
@@ -237,8 +237,8 @@ def _checked(key: Key, value: float, where: str) -> float:
 
 def hour_keys(plan: Plan, redesign: bool) -> list[int]:
     """Places of the keys that touch the hours, weather first; all of them where designs are chosen anew."""
-    places = [place for place, key in enumerate(plan.keys) if redesign or key.touches_hours]
-    return sorted(places, key=lambda place: _rank(plan.keys[place]))
+    indices = [index for index, key in enumerate(plan.keys) if redesign or key.touches_hours]
+    return sorted(indices, key=lambda index: _rank(plan.keys[index]))
 
 
 def _rank(key: Key) -> tuple[int, bool]:
@@ -257,12 +257,12 @@ def cut(plan: Plan, *, option_years: int, redesign: bool) -> Layout:
     redesign : bool
         Whether designs are chosen anew in each variant.
     """
-    places = hour_keys(plan, redesign)
-    hours = np.ascontiguousarray(plan.values[:, places])
-    weather = [place for place, at in enumerate(places) if plan.keys[at].changes == "weather"]
+    indices = hour_keys(plan, redesign)
+    hours = np.ascontiguousarray(plan.values[:, indices])
+    weather = [index for index, at in enumerate(indices) if plan.keys[at].changes == "weather"]
     shared = [
-        place
-        for place, at in enumerate(places)
+        index
+        for index, at in enumerate(indices)
         if redesign or not plan.keys[at].is_size or plan.keys[at].text == "sources.solar.strings"
     ]
     case_of, first = _distinct(hours)
@@ -339,9 +339,9 @@ def _distinct(values: Array) -> tuple[Integers, Integers]:
 
 def _by_line(plan: Plan, cases: int, redesign: bool) -> bool:
     """Tell whether a straight line through the prices pays: many prices for each set of everything else."""
-    prices = [place for place, key in enumerate(plan.keys) if key.is_price]
+    prices = [index for index, key in enumerate(plan.keys) if key.is_price]
     if redesign or not prices or plan.mode == "one_at_a_time":
         return False
-    others = [place for place, key in enumerate(plan.keys) if not key.is_price]
+    others = [index for index, key in enumerate(plan.keys) if not key.is_price]
     sets = max(len(_distinct(plan.values[:, others])[1]), cases)
     return plan.size > 4 * sets * (len(prices) + 1)

@@ -58,8 +58,8 @@ def price_line(priced: Callable[[Array], Array], low: Array, high: Array) -> Pri
     """
     base = priced(low)
     slope = np.zeros((low.size, base.size))
-    for place in np.flatnonzero(high != low):
+    for index in np.flatnonzero(high != low):
         prices = low.copy()
-        prices[place] = high[place]
-        slope[place] = (priced(prices) - base) / (high[place] - low[place])
+        prices[index] = high[index]
+        slope[index] = (priced(prices) - base) / (high[index] - low[index])
     return PriceLine(base - low @ slope, slope)

@@ -228,7 +228,7 @@ def run_plan(
     def enter(done: Done) -> None:
         for unit, found in zip(layout.units[done.first : done.first + len(done.found)], done.found, strict=True):
             numbers[unit.variants] = found.numbers
-            problems.update({int(unit.variants[place]): reason for place, reason in found.problems.items()})
+            problems.update({int(unit.variants[index]): reason for index, reason in found.problems.items()})
         left[done.first : done.first + len(done.found)] = False
 
     for done in store.load(plan) if store else []:

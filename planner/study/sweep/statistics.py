@@ -66,8 +66,8 @@ class Swing:
 
     Attributes
     ----------
-    place : int
-        Place of the input in the sweep.
+    index : int
+        Position of the input in the sweep.
     low, high : float
         Result with the input low and with it high; NaN where it could not be worked out.
     base : float
@@ -76,7 +76,7 @@ class Swing:
         Largest less smallest of low, base and high.
     """
 
-    place: int
+    index: int
     low: float
     high: float
     base: float
@@ -160,8 +160,8 @@ def rank_correlations(inputs: Array, result: Array) -> Array:
 
 def _ranks(values: Array) -> Array:
     """Rank of each value (cases,) from 1; equal ones share the mean of theirs."""
-    _, place, count = np.unique(values, return_inverse=True, return_counts=True)
-    return np.asarray((np.cumsum(count) - (count - 1) / 2)[place])
+    _, index, count = np.unique(values, return_inverse=True, return_counts=True)
+    return np.asarray((np.cumsum(count) - (count - 1) / 2)[index])
 
 
 def tornado(base: float, low: ArrayLike, high: ArrayLike) -> tuple[Swing, ...]:
@@ -181,10 +181,10 @@ def tornado(base: float, low: ArrayLike, high: ArrayLike) -> tuple[Swing, ...]:
     """
     ends = np.column_stack([np.asarray(low, dtype=float), np.asarray(high, dtype=float)])
     swings = []
-    for place, (at_low, at_high) in enumerate(ends):
+    for index, (at_low, at_high) in enumerate(ends):
         known = [value for value in (at_low, base, at_high) if np.isfinite(value)]
         swing = max(known) - min(known) if np.isfinite([at_low, at_high]).any() else float("nan")
-        swings.append(Swing(place, float(at_low), float(at_high), base, float(swing)))
+        swings.append(Swing(index, float(at_low), float(at_high), base, float(swing)))
     return tuple(sorted(swings, key=lambda swing: -np.nan_to_num(swing.swing, nan=-1.0)))
 
 

@@ -101,16 +101,16 @@ def tornadoes(base: Base, results: Results) -> list[Tornado]:
     return found
 
 
-def ends_of(results: Results, place: int) -> tuple[float, float]:
+def ends_of(results: Results, index: int) -> tuple[float, float]:
     """Low and high value of an input moved one at a time."""
-    return float(results.plan.values[1 + 2 * place, place]), float(results.plan.values[2 + 2 * place, place])
+    return float(results.plan.values[1 + 2 * index, index]), float(results.plan.values[2 + 2 * index, index])
 
 
 @dataclass(frozen=True)
 class First:
-    """The option ranked first in a case: its place, and whether it meets the target."""
+    """The option ranked first in a case: its index, and whether it meets the target."""
 
-    place: int
+    index: int
     meets_target: bool
 
 
@@ -122,8 +122,8 @@ def firsts_of(results: Results) -> list[First | None]:
         if variant in results.problems:
             found.append(None)
             continue
-        place = ranking_of(numbers)[0]
-        found.append(First(place, bool(serves[variant, place])))
+        index = ranking_of(numbers)[0]
+        found.append(First(index, bool(serves[variant, index])))
     return found
 
 
@@ -131,7 +131,7 @@ def first_words(first: First | None, options: Sequence[str]) -> str:
     """Name the option ranked first in a case, for a table."""
     if first is None:
         return text("sweep_answer.no_value")
-    option = options[first.place]
+    option = options[first.index]
     return option if first.meets_target else text("sweep_answer.first_misses", option=option)
 
 
@@ -165,33 +165,35 @@ def sentences(swept: SweepResult) -> list[str]:
     """
     if not swept.worked:
         return []
-    said = []
+    answer_sentences = []
     for results in swept.results:
         nothing, found = _BY_MODE[results.plan.mode]
         reason = results.first_reason
-        said += [text(nothing, reason=reason.words)] if reason and not results.worked else found(swept.base, results)
+        answer_sentences += (
+            [text(nothing, reason=reason.words)] if reason and not results.worked else found(swept.base, results)
+        )
     if swept.weather is not None:
-        said += _of_weather(swept.weather)
+        answer_sentences += _of_weather(swept.weather)
     if swept.results:
-        said.append(_of_design(swept.base))
+        answer_sentences.append(_of_design(swept.base))
     failed = sum(len(results.problems) for results in swept.results)
     if failed:
         count = sum(results.plan.size for results in swept.results)
-        said.append(text("sweep_answer.failed", failed=failed, count=count))
-    return [*said, *estimate_sentences(swept.base.scenario)]
+        answer_sentences.append(text("sweep_answer.failed", failed=failed, count=count))
+    return [*answer_sentences, *estimate_sentences(swept.base.scenario)]
 
 
 def _of_tornado(base: Base, results: Results) -> list[str]:
     cost = tornadoes(base, results)[0]
     worst = cost.swings[0]
-    low, high = ends_of(results, worst.place)
-    said = []
+    low, high = ends_of(results, worst.index)
+    found = []
     if np.isfinite(worst.swing) and worst.swing > 0:
-        said.append(
-            _said(
+        found.append(
+            _sentence(
                 base,
                 "matters_most",
-                input=results.plan.keys[worst.place].label,
+                input=results.plan.keys[worst.index].label,
                 low=low,
                 high=high,
                 option=base.options[best_two(base)[0]],
@@ -201,7 +203,7 @@ def _of_tornado(base: Base, results: Results) -> list[str]:
             )
         )
     call = close_call_of(base, results)
-    return [*said, _of_answer(base, results), *([close_call_sentence(call)] if call else [])]
+    return [*found, _of_answer(base, results), *([close_call_sentence(call)] if call else [])]
 
 
 def close_call_of(base: Base, results: Results) -> CloseCall | None:
@@ -212,7 +214,7 @@ def close_call_of(base: Base, results: Results) -> CloseCall | None:
     meets, share, cost = (
         results.measure(name)[:, two] for name in ("meets_service", "delivered_share", "present_cost")
     )
-    return close_call([base.options[place] for place in two], meets, share, cost, priced=base.scenario.priced)
+    return close_call([base.options[index] for index in two], meets, share, cost, priced=base.scenario.priced)
 
 
 def changes_of(results: Results) -> list[tuple[int, str]]:
@@ -229,19 +231,19 @@ def changes_of(results: Results) -> list[tuple[int, str]]:
     if base is None:
         return found
     serves = results.measure("meets_service") > 0.5
-    for place, key in enumerate(results.plan.keys):
-        for variant in (1 + 2 * place, 2 + 2 * place):
+    for index, key in enumerate(results.plan.keys):
+        for variant in (1 + 2 * index, 2 + 2 * index):
             there = firsts[variant]
             if there is not None and there != base:
-                lost = base.meets_target and not serves[variant, base.place]
+                lost = base.meets_target and not serves[variant, base.index]
                 says = text(
                     _change(base, there, lost=lost),
                     input=key.label,
-                    value=results.plan.values[variant, place],
-                    first=results.options[base.place],
-                    option=results.options[there.place],
+                    value=results.plan.values[variant, index],
+                    first=results.options[base.index],
+                    option=results.options[there.index],
                 )
-                found.append((place, says))
+                found.append((index, says))
     return found
 
 
@@ -264,21 +266,21 @@ def _of_answer(base: Base, results: Results) -> str:
     stays = first is not None and first.meets_target
     option = base.options[base.ranking()[0]]
     if stays:
-        return _said(base, "stays_cheapest", option=option)
+        return _sentence(base, "stays_cheapest", option=option)
     return text("sweep_answer.stays_nearest", option=option)
 
 
 def _of_grid(base: Base, results: Results) -> list[str]:
     best = cheapest_of(results)
     counts = [
-        text("sweep_answer.grid_part", option=name, count=best.count(place))
-        for place, name in enumerate(results.options)
-        if best.count(place)
+        text("sweep_answer.grid_part", option=name, count=best.count(index))
+        for index, name in enumerate(results.options)
+        if best.count(index)
     ]
     none = best.count(None) - len(results.problems)
     if none:
         counts.append(text("sweep_answer.grid_none", count=none))
-    return [_said(base, "grid", count=results.plan.size, counts="; ".join(counts))]
+    return [_sentence(base, "grid", count=results.plan.size, counts="; ".join(counts))]
 
 
 def _of_random(base: Base, results: Results) -> list[str]:
@@ -287,9 +289,9 @@ def _of_random(base: Base, results: Results) -> list[str]:
         return []
     order = np.argsort(-found.cheapest, kind="stable")
     shares = [
-        text("sweep_answer.random_share", option=results.options[place], cases=100 * found.cheapest[place])
-        for place in order
-        if found.cheapest[place] > 0
+        text("sweep_answer.random_share", option=results.options[index], cases=100 * found.cheapest[index])
+        for index in order
+        if found.cheapest[index] > 0
     ]
     first = int(order[0]) if shares else best_two(base)[0]
     if not shares:
@@ -298,7 +300,7 @@ def _of_random(base: Base, results: Results) -> list[str]:
         key = "random_some_none" if found.none_meets > 0 else "random"
     low, high = (p.value for p in percentiles(by.factor * results.measure(by.measure)[:, first], (10, 90)))
     return [
-        _said(
+        _sentence(
             base,
             key,
             shares="; ".join(shares),
@@ -306,7 +308,7 @@ def _of_random(base: Base, results: Results) -> list[str]:
             draws=found.cases,
             error=200 * found.standard_error(float(found.cheapest[first])),
         ),
-        _said(
+        _sentence(
             base,
             "random_cost",
             option=results.options[first],
@@ -329,15 +331,15 @@ def _of_weather(spread: WeatherSpread) -> list[str]:
         text("sweep_answer.weather_share", option=name, percent=100 * share)
         for name, share in zip(spread.options, spread.worst_in_ten, strict=True)
     ]
-    said = text(
+    sentence = text(
         "sweep_answer.measured_weather" if spread.measured else "sweep_answer.synthetic_weather",
         life_year=spread.life_year,
         years=spread.years,
         shares="; ".join(shares),
     )
     if spread.years >= FEW_YEARS:
-        return [said]
-    return [f"{said} {text('sweep_answer.few_years', years=spread.years)}"]
+        return [sentence]
+    return [f"{sentence} {text('sweep_answer.few_years', years=spread.years)}"]
 
 
 def _of_design(base: Base) -> str:
@@ -345,7 +347,7 @@ def _of_design(base: Base) -> str:
     return text("sweep_answer.chosen_anew" if anew else "sweep_answer.built_once")
 
 
-def _said(base: Base, key: str, **slots: object) -> str:
+def _sentence(base: Base, key: str, **slots: object) -> str:
     """Words about costs, or about water where there are no prices."""
     return text(f"sweep_answer.{key}" if base.scenario.priced else f"sweep_answer.{key}_technical", **slots)
 

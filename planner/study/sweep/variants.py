@@ -111,8 +111,8 @@ class Variants:
     def changed(self, held: Sequence[tuple[int, float]], raw: dict[str, Any] | None = None) -> dict[str, Any]:
         """Raw scenario with some keys, by their places, set."""
         changed = self.raw if raw is None else raw
-        for place, value in held:
-            changed = with_value(changed, self._core.keys[place], value)
+        for index, value in held:
+            changed = with_value(changed, self._core.keys[index], value)
         return changed
 
     def row(self, values: Array) -> Row:
@@ -147,7 +147,7 @@ class Variants:
 
     def _held(self, values: Array) -> list[tuple[int, float]]:
         pairs = zip(self._core.hour_keys, values.tolist(), strict=True)
-        return [(place, value) for place, value in pairs if not np.isnan(value)]
+        return [(index, value) for index, value in pairs if not np.isnan(value)]
 
     def _design(self, supply: Supply, fixed: Design, values: Array) -> Design:
         """Sizes of one option: swept, else given, else those of the base case."""
@@ -156,7 +156,7 @@ class Variants:
         strings = fixed.strings if solar is None or solar.strings == "auto" else solar.strings
         start, stop = fixed.levels if supply.leaves_levels_open else supply.given_levels
         dark = "" if sunny else "_without_sun"
-        swept = {self._core.keys[place].text: value for place, value in self._held(values)}
+        swept = {self._core.keys[index].text: value for index, value in self._held(values)}
 
         def size(text: str, otherwise: float) -> float:
             return otherwise if self._overridden(supply.name, text) else swept.get(text, otherwise)

@@ -97,8 +97,8 @@ def weather_spread(
     site = replace(site, weather_of_year=np.arange(years), draw_m3=np.repeat(drawn_m3[:, None], years, axis=1))
     found = []
     for design in designs:
-        own = _lasting(option_scenario(scenario, design.name), years)
-        aged = _aged(built_of(own, design.sources, site), asked.life_year, life)
+        merged = _lasting(option_scenario(scenario, design.name), years)
+        aged = _aged(built_of(merged, design.sources, site), asked.life_year, life)
         option = option_of(aged, site, [design.strings], [design.tank_m3], [design.levels[0]], [design.levels[1]])
         outcome = run_options([option], band_count=site.band_count)[0].at(0, 0)
         found.append((quantities_of(outcome), outcome))

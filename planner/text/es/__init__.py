@@ -3,6 +3,8 @@
 The modules have plain spaces before the sign of per cent; here they become those that keep a line from breaking there.
 """
 
+import re
+
 from planner.text.es import figures, model_names, model_parts, model_sources
 from planner.text.gathered import gathered
 from planner.text.numbers import NO_BREAK
@@ -16,6 +18,11 @@ REVIEWED = False
 def is_one(number: float) -> bool:
     """Whether the form for one goes with a number: in Spanish with one alone, be it written with decimals or not."""
     return number == 1
+
+
+def respelled(listed: str) -> str:
+    """Say 'e' for 'y' before the sound of i, which 'hielo' and its like do not begin with."""
+    return re.sub(r" y (?=[ií]|hi(?!e))", " e ", listed, flags=re.IGNORECASE)
 
 
 def typeset(sentence: str) -> str:

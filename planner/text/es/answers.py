@@ -45,10 +45,10 @@ SENTENCES: dict[str, str] = {
         "demanda."
     ),
     "answer.next_best": (
-        "La segunda mejor es {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %)."
+        "Segunda mejor opción: {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %)."
     ),
     "answer.next_best_close": (
-        "La segunda mejor es {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %): la "
+        "Segunda mejor opción: {option}, que cuesta {gap} más en el período de análisis ({percent:.1f} %): la "
         "diferencia es demasiado pequeña para decidir solo por el costo."
     ),
     "answer.next_best_unpriced": (
@@ -56,7 +56,7 @@ SENTENCES: dict[str, str] = {
         "cambiar el orden."
     ),
     "answer.only_one_days": (
-        "Es la única opción que alcanza el objetivo; {option} se queda corta {days:.0f día seguido|días seguidos}, "
+        "Es la única opción que alcanza el objetivo; {option} se queda corta en una racha de {days:.0f día|días}, "
         "cuando se admiten {allowed}."
     ),
     "answer.only_one_worst_year": (
@@ -145,7 +145,7 @@ SENTENCES: dict[str, str] = {
         "porcentuales} del objetivo del {target:g} %"
     ),
     "sizing_answer.misses_days": (
-        "al mejor de {count:,} candidatos le falta agua {days:.0f día seguido|días seguidos}, {more:.0f} más de lo "
+        "al mejor de {count:,} candidatos le falta agua en una racha de {days:.0f día|días}, {more:.0f} más de lo "
         "admitido"
     ),
     "sizing_answer.misses_worst_year": (
@@ -250,36 +250,26 @@ SENTENCES: dict[str, str] = {
         "más barato sin ella, {without}, de modo que subiría el costo anualizado en {yearly}."
     ),
     "worth_answer.from_now": "{value} (ahora {base})",
-    "worth_answer.above_best": (
-        "Cambio de la mejor opción, de aumentar lo siguiente: {input} por encima de {value}; la mejor sería entonces "
-        "{best}."
-    ),
-    "worth_answer.below_best": (
-        "Cambio de la mejor opción, de disminuir lo siguiente: {input} por debajo de {value}; la mejor sería entonces "
-        "{best}."
-    ),
+    "worth_answer.above_best": "Con {input} por encima de {value}, la mejor opción sería {best}.",
+    "worth_answer.below_best": "Con {input} por debajo de {value}, la mejor opción sería {best}.",
     "worth_answer.above_misses": (
-        "Cambio de la mejor opción, de aumentar lo siguiente: {input} por encima de {value}; {first} no alcanzaría el "
-        "objetivo y la mejor sería {best}."
+        "Con {input} por encima de {value}, {first} no alcanzaría el objetivo y la mejor opción sería {best}."
     ),
     "worth_answer.below_misses": (
-        "Cambio de la mejor opción, de disminuir lo siguiente: {input} por debajo de {value}; {first} no alcanzaría "
-        "el objetivo y la mejor sería {best}."
+        "Con {input} por debajo de {value}, {first} no alcanzaría el objetivo y la mejor opción sería {best}."
     ),
     "worth_answer.above_none": (
-        "Nada alcanzaría el objetivo, de aumentar lo siguiente: {input} por encima de {value}; fallarían {first} y "
-        "todas las demás opciones."
+        "Con {input} por encima de {value}, ni {first} ni ninguna otra opción alcanzaría el objetivo."
     ),
     "worth_answer.below_none": (
-        "Nada alcanzaría el objetivo, de disminuir lo siguiente: {input} por debajo de {value}; fallarían {first} y "
-        "todas las demás opciones."
+        "Con {input} por debajo de {value}, ni {first} ni ninguna otra opción alcanzaría el objetivo."
     ),
     "worth_answer.all_turn": "Cada uno de los datos examinados podría cambiar la respuesta si variara lo bastante.",
     "worth_answer.steady": (
         "La respuesta sigue igual, con los diseños como están y todo lo demás como se ha dado, en todo el intervalo "
         "de: {ranges}."
     ),
-    "worth_answer.range": "{input} de {low} a {high}",
+    "worth_answer.range": "{input} (de {low} a {high})",
     # sweep
     "sweep_answer.life_cycle_cost_of": "Costo del ciclo de vida de {option}",
     "sweep_answer.levelised_cost_of": "Costo nivelado del agua de {option}",

@@ -61,13 +61,13 @@ SENTENCES: dict[str, str] = {
         "de la tensión"
     ),
     "assumed.planes": (
-        "hacia el ecuador, inclinado según la latitud pero al menos 10 deg, a partir de lo cual la lluvia lava el "
+        "hacia el ecuador, inclinado según la latitud pero al menos 10°, a partir de lo cual la lluvia lava el "
         "vidrio: práctica habitual, sin fuente"
     ),
     "assumed.tank": "no se dio ningún tanque: se elige uno",
     "assumed.rating": (
         "el menor que hace funcionar y arrancar un motor que toma {need:.1f} kW, y de cuya potencia queda el "
-        "{percent:.0f} % a esta altitud y con {hottest:.0f} deg C"
+        "{percent:.0f} % a esta altitud y con {hottest:.0f} °C"
     ),
     "assumed.level": "una quinta parte del tanque desde el nivel que se da: práctica habitual, sin fuente",
     "assumed.tank_sizes": "tamaños usuales: práctica habitual, sin fuente",

@@ -39,7 +39,7 @@ SENTENCES: dict[str, str] = {
     ),
     "brief.tank_axis": "m3",
     "brief.tank_days": "días desde el {day} {month} del año {year}",
-    "brief.tank_level": "en el tanque",
-    "brief.tank_full": "tanque lleno",
+    "brief.tank_level": "nivel",
+    "brief.tank_full": "lleno",
     "brief.tank_missing": "falta ese día",
 }

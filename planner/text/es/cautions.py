@@ -1,10 +1,10 @@
 """Español de las advertencias: del propio trabajo, y de los límites de las cifras de un estudio."""
 
 SENTENCES: dict[str, str] = {
-    "caution.local": "Las normas locales y el trabajo de profesionales autorizados van primero.",
-    "caution.with_local": "{caution} Las normas locales y el trabajo de profesionales autorizados van primero.",
+    "caution.local": "Las normas locales y el trabajo de profesionales autorizados tienen prioridad.",
+    "caution.with_local": "{caution} Las normas locales y el trabajo de profesionales autorizados tienen prioridad.",
     "caution.where_listed": (
-        "Las normas locales y el trabajo de profesionales autorizados van primero. Lea las advertencias antes de "
+        "Las normas locales y el trabajo de profesionales autorizados tienen prioridad. Lea las advertencias antes de "
         "construir, abrir o beber nada: 'planner run' escribe las que valen para el lugar en la hoja «Método y "
         "advertencias»."
     ),
@@ -82,7 +82,7 @@ SENTENCES: dict[str, str] = {
         "distancia que pide la empresa eléctrica: una línea puede matar sin que se la toque."
     ),
     "caution.confined_space": (
-        "Nunca baje a un pozo excavado ni entre solo en una cámara de bombas o un tanque: al aire puede faltarle "
+        "Nunca baje solo a un pozo excavado ni entre solo en una cámara de bombas o un tanque: al aire puede faltarle "
         "oxígeno o puede contener gas. Analice el aire, ventile, lleve un arnés con una cuerda hasta alguien que esté "
         "fuera, mantenga lejos los motores y nunca entre tras alguien que se haya desplomado; llame a los servicios "
         "de rescate."

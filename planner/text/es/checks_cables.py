@@ -27,7 +27,7 @@ SENTENCES: dict[str, str] = {
     "check.cable.generator": "Cable de CA con el grupo electrógeno",
     "check.cable.drop": "Cable de bajada",
     "check.cable_drop.compared": (
-        "{cable}, {length_m:g} m de {section_mm2:g} mm2 ({ohm:.3f} ohm a {conductor_c:g} deg C): tensión perdida a "
+        "{cable}, {length_m:g} m de {section_mm2:g} mm2 ({ohm:.3f} ohm a {conductor_c:g} °C): tensión perdida a "
         "{current_a} A y {voltage_v} V"
     ),
     "check.cable_drop.why": (
@@ -38,12 +38,12 @@ SENTENCES: dict[str, str] = {
         "IEC 60364-5-52 anexo G, usos distintos del alumbrado en red pública; resistencia según IEC 60228"
     ),
     "check.cable_ampacity.compared": (
-        "{cable}, {section_mm2:g} mm2, instalación {installation}, a {ambient_c:.0f} deg C: corriente admisible, "
-        "frente a la corriente de cálculo"
+        "{cable}, {section_mm2:g} mm2, instalación {installation}, a {ambient_c:.0f} °C: corriente admisible, frente "
+        "a la corriente de cálculo"
     ),
     "check.cable_ampacity.compared_grouped": (
-        "{cable}, {section_mm2:g} mm2, instalación {installation}, a {ambient_c:.0f} deg C, {circuits} circuitos "
-        "juntos (factor {factor:g}): corriente admisible, frente a la corriente de cálculo"
+        "{cable}, {section_mm2:g} mm2, instalación {installation}, a {ambient_c:.0f} °C, {circuits} circuitos juntos "
+        "(factor {factor:g}): corriente admisible, frente a la corriente de cálculo"
     ),
     "check.cable_ampacity.why": (
         "Un cable que lleva más que su corriente admisible se sobrecalienta y puede provocar un incendio."
@@ -52,11 +52,11 @@ SENTENCES: dict[str, str] = {
     "check.cable_ampacity.source_datasheet": "la ficha técnica del cable",
     "check.cable.remedy": (
         "una sección de {section_mm2:g} mm2, la menor que cumple caída de tensión y corriente admisible con PVC, "
-        "cable instalado por separado, instalación {installation}, a {ambient_c:.0f} deg C; no abarca: {not_covered}"
+        "cable instalado por separado, instalación {installation}, a {ambient_c:.0f} °C; no abarca: {not_covered}"
     ),
     "check.cable.remedy_grouped": (
         "una sección de {section_mm2:g} mm2, la menor que cumple caída de tensión y corriente admisible con PVC, con "
-        "{circuits} circuitos juntos, instalación {installation}, a {ambient_c:.0f} deg C; no abarca: {not_covered}"
+        "{circuits} circuitos juntos, instalación {installation}, a {ambient_c:.0f} °C; no abarca: {not_covered}"
     ),
     "check.cable.remedy_none": (
         "un recorrido más corto, u otro cable calculado por un electricista autorizado: ninguna sección hasta 50 mm2 "

@@ -82,15 +82,15 @@ SENTENCES: dict[str, str] = {
     "check.module_system_voltage.look_for": "busque «max. system voltage» en el dorso del módulo",
     "check.module_system_voltage.source": "la ficha técnica del módulo; IEC 62548",
     "check.string_voltage_hot.compared": (
-        "Tensión de trabajo de una cadena en el mediodía más caluroso ({hottest_c:.1f} deg C a la sombra), frente a "
-        "la mínima del controlador"
+        "Tensión de trabajo de una cadena en el mediodía más caluroso ({hottest_c:.1f} °C a la sombra), frente a la "
+        "mínima del controlador"
     ),
     "check.string_voltage_hot.why": (
         "Por debajo de la tensión mínima del controlador, la bomba pierde potencia justo cuando el sol es mejor, o se "
         "para."
     ),
     "check.string_voltage_cold.compared": (
-        "Tensión de trabajo de una cadena en la mañana más fría ({coldest_c:.1f} deg C), frente a la máxima del "
+        "Tensión de trabajo de una cadena en la mañana más fría ({coldest_c:.1f} °C), frente a la máxima del "
         "controlador"
     ),
     "check.string_voltage_cold.why": (
@@ -120,8 +120,8 @@ SENTENCES: dict[str, str] = {
     ),
     "check.window_hours.why": "En esas horas se pierde potencia que se ha pagado.",
     "check.window_hours.source": (
-        "simulación horaria del primer año; {hours:.0f} horas es práctica habitual, sin fuente, y también la décima "
-        "parte de la energía a partir de la cual no se cumple"
+        "simulación horaria del primer año; {hours:.0f} horas es práctica habitual, sin fuente, igual que la décima "
+        "parte de la energía a partir de la cual no cumple"
     ),
     # voltage, phases and frequency of grid and generator
     "check.connection.phase_and_neutral": "una fase y neutro ({volts:.0f} V)",
@@ -131,12 +131,12 @@ SENTENCES: dict[str, str] = {
     "check.supply_voltage.drop": "{percent:.1f} % en el cable",
     "check.supply_voltage.drop_not_given": "caída en el cable no dada y no contada",
     "check.grid_voltage.compared": (
-        "Tensión de la red eléctrica en el controlador, de {low:.0f} a {high:.0f} V ({facts}), frente a {least:g} a "
-        "{most:g} V"
+        "Tensión de la red eléctrica en el controlador, de {low:.0f} a {high:.0f} V ({facts}), frente al intervalo de "
+        "{least:g} a {most:g} V"
     ),
     "check.generator_voltage.compared": (
-        "Tensión del grupo electrógeno en el controlador, de {low:.0f} a {high:.0f} V ({facts}), frente a {least:g} a "
-        "{most:g} V"
+        "Tensión del grupo electrógeno en el controlador, de {low:.0f} a {high:.0f} V ({facts}), frente al intervalo "
+        "de {least:g} a {most:g} V"
     ),
     "check.grid_voltage.compared_not_given": (
         "Tensión de la red eléctrica en el controlador, frente a los límites de CA de la placa"
@@ -202,11 +202,12 @@ SENTENCES: dict[str, str] = {
         "por medio de un electricista autorizado"
     ),
     "check.grid_phases.remedy_three": (
-        "una red eléctrica trifásica, o un variador que tome {given} y dé tres, por medio de un electricista autorizado"
+        "una red eléctrica trifásica, o un variador que tome {given:g fase|fases} y dé tres, por medio de un "
+        "electricista autorizado"
     ),
     "check.generator_phases.remedy_three": (
-        "un grupo electrógeno trifásico, o un variador que tome {given} y dé tres, por medio de un electricista "
-        "autorizado"
+        "un grupo electrógeno trifásico, o un variador que tome {given:g fase|fases} y dé tres, por medio de un "
+        "electricista autorizado"
     ),
     "check.grid_frequency.compared": (
         "Frecuencia de la red eléctrica, frente a los {wanted_hz:g} Hz de la placa, {percent:g} % en más o en menos"
@@ -253,11 +254,11 @@ SENTENCES: dict[str, str] = {
     ),
     "check.generator_running.compared": (
         "Grupo electrógeno ({rating_kw:g} kW, de los que queda el {percent:.0f} % a {altitude_m:.0f} m y "
-        "{hottest_c:.0f} deg C), frente a lo que toma el controlador a la potencia nominal"
+        "{hottest_c:.0f} °C), frente a lo que toma el controlador a la potencia nominal"
     ),
     "check.generator_running.compared_one_phase": (
         "Grupo electrógeno ({rating_kw:g} kW, de los que queda el {percent:.0f} % a {altitude_m:.0f} m y "
-        "{hottest_c:.0f} deg C y en una de las tres fases), frente a lo que toma el controlador a la potencia nominal"
+        "{hottest_c:.0f} °C y en una de las tres fases), frente a lo que toma el controlador a la potencia nominal"
     ),
     "check.generator_running.why": "Un grupo electrógeno sobrecargado baja de velocidad, se cala y quema su devanado.",
     "check.generator_running.source": "potencia nominal dada por el usuario, reducción según lo indicado",
@@ -282,8 +283,8 @@ SENTENCES: dict[str, str] = {
         "habitual, sin fuente"
     ),
     "check.generator_loading.compared": (
-        "Carga del grupo electrógeno con el motor a potencia nominal, frente a {low:.0f} a {high:.0f} % de su "
-        "potencia reducida"
+        "Carga del grupo electrógeno con el motor a potencia nominal, frente al intervalo de {low:.0f} a {high:.0f} % "
+        "de su potencia reducida"
     ),
     "check.generator_loading.why": (
         "Un grupo electrógeno poco cargado acumula carbonilla; uno cargado durante horas por encima de su potencia "

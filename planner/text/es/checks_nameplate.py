@@ -3,7 +3,7 @@
 SENTENCES: dict[str, str] = {
     "check.rated_figures.compared": (
         "Potencia del agua en el punto nominal ({hydraulic_kw:.2f} kW) como parte de los {rated_w:g} W de la placa, "
-        "frente a {low:g} a {high:g} %"
+        "frente al intervalo de {low:g} a {high:g} %"
     ),
     "check.rated_figures.why": "Una parte fuera de lo usual hace pensar en una cifra mal leída de la placa.",
     "check.rated_figures.remedy": (
@@ -21,11 +21,11 @@ SENTENCES: dict[str, str] = {
         "la placa de características de la bomba; la proporción es práctica habitual, sin fuente"
     ),
     "check.motor_power.compared": (
-        "Potencia que toma el motor a {flow}, frente a su potencia nominal y el {percent:.0f} %"
+        "Potencia que toma el motor a {flow}, frente a su potencia nominal más el {percent:.0f} %"
     ),
     "check.motor_power.compared_unlimited": (
-        "Potencia que toma el motor a {flow_m3h:.2f} m3/h, si nada limita su potencia, frente a su potencia nominal y "
-        "el {percent:.0f} %"
+        "Potencia que toma el motor a {flow_m3h:.2f} m3/h, si nada limita su potencia, frente a su potencia nominal "
+        "más el {percent:.0f} %"
     ),
     "check.motor_power.why": "Un motor que toma más que su potencia nominal se sobrecalienta.",
     "check.motor_power.remedy_drive": (
@@ -81,8 +81,8 @@ SENTENCES: dict[str, str] = {
     "check.frame.look_for_casing": "busque el diámetro interior del entubado en el registro de perforación",
     "check.frame.remedy": "una bomba con un motor de como máximo {inches:g} pulgadas",
     "check.insulation.compared": (
-        "La clase {letter} soporta {limit_c} deg C: margen sobre el agua a {water_c:g} deg C, frente al margen sobre "
-        "{coolant_c:g} deg C"
+        "La clase {letter} soporta {limit_c} °C: margen sobre el agua a {water_c:g} °C, frente al margen sobre "
+        "{coolant_c:g} °C"
     ),
     "check.insulation.compared_not_given": "Clase de aislamiento, frente a la temperatura del agua",
     "check.insulation.why": (
@@ -90,7 +90,7 @@ SENTENCES: dict[str, str] = {
     ),
     "check.insulation.look_for": "busque «Ins. Cl.» y una letra en la placa",
     "check.insulation.remedy": "un motor de una clase superior, o uno que su fabricante admita para esta agua",
-    "check.insulation.source": "IEC 60085 (temperatura de la clase), IEC 60034-1 (refrigerante a {coolant_c:g} deg C)",
+    "check.insulation.source": "IEC 60085 (temperatura de la clase), IEC 60034-1 (refrigerante a {coolant_c:g} °C)",
     "check.ingress_protection.compared": "{code}: {meaning}; frente a un motor que cuelga en el agua",
     "check.ingress_protection.compared_not_given": "Grado de protección de un motor que cuelga en el agua",
     "check.ingress_protection.why": "Un motor que vive bajo el agua debe resistirla de forma permanente.",
@@ -103,11 +103,11 @@ SENTENCES: dict[str, str] = {
         "acorta su vida."
     ),
     "check.water_temperature.look_for": "busque «max. liquid temp.» en la placa",
-    "check.water_temperature.remedy": "un motor previsto para agua de al menos {water_c:g} deg C",
+    "check.water_temperature.remedy": "un motor previsto para agua de al menos {water_c:g} °C",
     "check.plate_window.why": "Fuera de sus límites de tensión se desconecta, o se destruye.",
     "check.dc_window.compared": (
-        "Tensión de trabajo de una cadena, {hot:.0f} V en el mediodía más caluroso a {cold:.0f} V con frío, frente a "
-        "{low:g} a {high:g} V"
+        "Tensión de trabajo de una cadena, {hot:.0f} V en el mediodía más caluroso a {cold:.0f} V con frío, frente al "
+        "intervalo de {low:g} a {high:g} V"
     ),
     "check.dc_window.compared_not_given": (
         "Tensión de trabajo de una cadena, {hot:.0f} V en el mediodía más caluroso a {cold:.0f} V con frío, frente a "
@@ -117,7 +117,9 @@ SENTENCES: dict[str, str] = {
     "check.dc_window.look_for": (
         "busque «DC», «PV» o «Voc» con voltios en la placa, salvo que solo el controlador reciba la tensión del campo"
     ),
-    "check.ac_window.compared": "Tensión nominal de los suministros ({volts}), frente a {low:g} a {high:g} V",
+    "check.ac_window.compared": (
+        "Tensión nominal de los suministros ({volts}), frente al intervalo de {low:g} a {high:g} V"
+    ),
     "check.ac_window.compared_not_given": (
         "Tensión nominal de los suministros ({volts}), frente a los límites de CA de la placa"
     ),

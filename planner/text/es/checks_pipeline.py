@@ -36,8 +36,8 @@ SENTENCES: dict[str, str] = {
         "agua); esta debe limitarse en velocidad"
     ),
     "check.rated_head.source": (
-        "calculado con los datos del lugar; que falte más de la décima parte no se cumple, más de un tercio por "
-        "encima es una advertencia: práctica habitual, sin fuente"
+        "calculado con los datos del lugar; si falta más de la décima parte, no cumple; si sobra más de un tercio, es "
+        "una advertencia: práctica habitual, sin fuente"
     ),
     "check.power_limit.compared": (
         "Potencia máxima de salida del controlador, frente a la que toma la bomba a {flow} m3/h"
@@ -46,10 +46,10 @@ SENTENCES: dict[str, str] = {
         "Con menos potencia la bomba se queda por debajo de su caudal, y con mucha menos no llega nada de agua."
     ),
     "check.power_limit.remedy": "un controlador de al menos {power} W adecuado para el motor",
-    "check.power_limit.source": "la ficha técnica del controlador; tan poca que no llega agua no se cumple",
+    "check.power_limit.source": "la ficha técnica del controlador; si es tan poca que no llega agua, no cumple",
     "check.duty_flow.compared": (
-        "Punto de funcionamiento en {month}, {flow} m3/h a {head} m ({limited}), frente a {low} a {high} % de los "
-        "{rated} m3/h nominales"
+        "Punto de funcionamiento en {month}, {flow} m3/h a {head} m ({limited}), frente al intervalo de {low} a "
+        "{high} % de los {rated} m3/h nominales"
     ),
     "check.duty_flow.why": (
         "Lejos de su punto nominal una bomba desperdicia potencia y se desgasta; cuente con el caudal nominal, no con "
@@ -86,7 +86,7 @@ SENTENCES: dict[str, str] = {
         "caudal seguro de {safe} m3/h del pozo"
     ),
     "check.hours_a_day.source": (
-        "20 horas por día es práctica habitual, sin fuente; más de 24 en el primer año no se cumple"
+        "20 horas por día es práctica habitual, sin fuente; más de 24 en el primer año no cumple"
     ),
     "check.pipe_length.compared": (
         "Longitud de toda la tubería, frente a la profundidad de la bomba y el camino hasta el tanque"
@@ -94,7 +94,7 @@ SENTENCES: dict[str, str] = {
     "check.pipe_length.why": "Tubería que no se cuenta es fricción que no se cuenta.",
     "check.pipe_length.remedy": "añada {length} m a las longitudes de tubería",
     "check.pipe_length.source": "los datos del lugar",
-    "check.velocity.compared": "Velocidad a {flow} [m/s]: {segments}; frente a {slowest} a {fastest} m/s",
+    "check.velocity.compared": "Velocidad a {flow} [m/s]: {segments}; frente al intervalo de {slowest} a {fastest} m/s",
     "check.velocity.segment": "{segment} {velocity}",
     "check.velocity.why": (
         "El agua rápida cuesta altura y provoca golpes de ariete; el agua lenta deja que se depositen arena y aire."
@@ -107,7 +107,7 @@ SENTENCES: dict[str, str] = {
     "check.velocity.source": "EN 805:2000 anexo A, de memoria; 3 m/s: Crane TP-410, servicio general, de memoria",
     # pipeline
     "check.pressure_at_duty.compared": (
-        "Presión máxima a {flow}, frente a la presión que soporta la tubería a {temperature} deg C; menor margen en "
+        "Presión máxima a {flow}, frente a la presión que soporta la tubería a {temperature} °C; menor margen en "
         "{segment}"
     ),
     "check.pressure_at_duty.compared_open": "Presión máxima a {flow}, en {segment}",
@@ -117,7 +117,7 @@ SENTENCES: dict[str, str] = {
     "check.pressure_at_duty.remedy": "{pipes}",
     "check.pressure_at_shut_off.compared": (
         "Presión máxima si se cierra una válvula con la bomba en marcha, frente a la presión que soporta la tubería a "
-        "{temperature} deg C; menor margen en {segment}"
+        "{temperature} °C; menor margen en {segment}"
     ),
     "check.pressure_at_shut_off.compared_open": (
         "Presión máxima si se cierra una válvula con la bomba en marcha, en {segment}"
@@ -247,11 +247,12 @@ SENTENCES: dict[str, str] = {
         "la ficha técnica del módulo; IEC 62548 (fusible de 1,5 a 2,4 veces la corriente de cortocircuito, de memoria)"
     ),
     "check.power_ratio.compared": (
-        "Potencia nominal de las cadenas (número: {count}) respecto a la que toma la bomba, frente a {low} a {high}"
+        "Potencia nominal de las cadenas (número: {count}) respecto a la que toma la bomba, frente al intervalo de "
+        "{low} a {high}"
     ),
     "check.power_ratio.compared_open": (
         "Potencia nominal de las cadenas (número: {count}; está abierto, se pueden probar de 1 a {largest}) respecto "
-        "a la que toma la bomba, frente a {low} a {high}"
+        "a la que toma la bomba, frente al intervalo de {low} a {high}"
     ),
     "check.power_ratio.why": (
         "Un campo pequeño rara vez lleva la bomba a plena velocidad; uno grande da potencia que nada puede usar."

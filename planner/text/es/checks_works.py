@@ -5,9 +5,9 @@ SENTENCES: dict[str, str] = {
     "basis.duty_flow": "{flow} m3/h (el caudal de funcionamiento)",
     "basis.planned_flow": "{flow} m3/h (el caudal con el que contar con una bomba que lo eleve)",
     "basis.drawn_flow": "{flow} m3/h (el caudal que la bomba extraería)",
-    "basis.coldest_given": "{temperature} deg C, tal como se dio",
+    "basis.coldest_given": "{temperature} °C, tal como se dio",
     "basis.coldest_of_weather": (
-        "{temperature} deg C, la hora más fría de los datos meteorológicos menos {allowance} K (no se dio ninguna)"
+        "{temperature} °C, la hora más fría de los datos meteorológicos menos {allowance} K (no se dio ninguna)"
     ),
     "basis.better_pump": (
         "una bomba con valores nominales de unos {head} m a {flow} m3/h (unos {power} kW si el {share} % llega al agua)"
@@ -42,8 +42,8 @@ SENTENCES: dict[str, str] = {
         "válvula que la mantenga en {limit} m3/h"
     ),
     "check.safe_yield.source": (
-        "los datos del lugar (prueba de bombeo); una bomba con caudal nominal superior al seguro no se cumple; una "
-        "que puede limitarse por su velocidad, sí"
+        "los datos del lugar (prueba de bombeo); una bomba con caudal nominal superior al seguro no cumple; una que "
+        "se puede limitar por su velocidad, sí"
     ),
     "check.pumping_level.compared": "Profundidad del agua en {month} a {flow}, frente a la aspiración de la bomba",
     "check.pumping_level.why": "Una bomba que toma aire se desceba, funciona en seco y se quema.",
@@ -219,7 +219,7 @@ SENTENCES: dict[str, str] = {
         "weather --fetch o una estación cercana"
     ),
     "check.air_temperature.compared": (
-        "Aire de {month}, el mes que más se aparta de la climatología de la región: {given} frente a {usual} deg C a "
+        "Aire de {month}, el mes que más se aparta de la climatología de la región: {given} frente a {usual} °C a "
         "esta altitud"
     ),
     "check.air_temperature.compared_not": "Temperatura del aire, frente a la climatología de la región",
@@ -251,7 +251,7 @@ SENTENCES: dict[str, str] = {
         "Demanda del mes de mayor demanda del primer año que guardan {volume} m3 (el volumen está abierto: el menor "
         "que conviene): {hours} horas"
     ),
-    "check.days_held.why": "El tanque sostiene a los usuarios durante nubes, cortes y reparaciones.",
+    "check.days_held.why": "El tanque abastece a los usuarios durante días nublados, cortes y reparaciones.",
     "check.days_held.remedy": "un tanque de {volume} m3, o menos donde haya una segunda fuente disponible",
     "check.days_held.source": (
         "demanda de un día: Recommended Standards for Water Works 7.0.1, de memoria; la simulación horaria dice "

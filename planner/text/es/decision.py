@@ -29,6 +29,10 @@ SENTENCES: dict[str, str] = {
     "decision.estimated_weather": (
         "El sol y la temperatura son una estimación para el lugar: mídalos o descárguelos antes de comprometer dinero."
     ),
+    "decision.starter": (
+        "{count} valores siguen siendo los inventados del escenario inicial: ponga los del lugar en su sitio antes de "
+        "usar las cifras."
+    ),
     "decision.unpriced": "Las sumas están incompletas, porque falta el precio de lo siguiente: {names}.",
     # the three large numbers
     "decision.to_build": "Para construirlo",
@@ -42,7 +46,7 @@ SENTENCES: dict[str, str] = {
     "decision.users_pay_note_income": "para operación y reposiciones: {share:.1f} % del ingreso de un hogar medio",
     "decision.short_days": "Días sin agua suficiente",
     "decision.short_days_note": (
-        "falta más de la décima parte del agua del día; sobre todo en {month}, hasta {longest:.0f} seguidos"
+        "falta más de la décima parte del agua del día; sobre todo en {month}, racha más larga: {longest:.0f día|días}"
     ),
     "decision.short_days_never": "ningún día en el que falte más de la décima parte en {years} años",
     "decision.water": "Agua por día",
@@ -76,9 +80,11 @@ SENTENCES: dict[str, str] = {
     "decision.no_record": (
         "No consta: quién lo preparó, cuándo se visitó el lugar, de cuándo son los precios ni qué revisión es."
     ),
-    "decision.weather_estimate": "Tiempo: medias mensuales estimadas para el lugar, convertidas en años hora por hora.",
-    "decision.weather_monthly": "Tiempo: medias mensuales tal como se dieron, convertidas en años hora por hora.",
-    "decision.weather_file": "Tiempo: registro horario «{file}».",
+    "decision.weather_estimate": (
+        "Meteorología: medias mensuales estimadas para el lugar, convertidas en años hora por hora."
+    ),
+    "decision.weather_monthly": "Meteorología: medias mensuales tal como se dieron, convertidas en años hora por hora.",
+    "decision.weather_file": "Meteorología: registro horario «{file}».",
     "decision.version": "Calculado con planner {version}, semilla {seed}.",
     # a workbook changed since its run
     "decision.changed": (
@@ -104,7 +110,7 @@ SENTENCES: dict[str, str] = {
     "decision.large_unit": "{label} ({unit})",
     "decision.cautions": (
         "Lea las advertencias de la hoja «Método y advertencias» antes de comprar, abrir o beber nada; las normas "
-        "locales y el trabajo de profesionales autorizados van primero."
+        "locales y el trabajo de profesionales autorizados tienen prioridad."
     ),
     "decision.printing": (
         "El juego impreso contiene lo que leen otros. Para imprimir otra hoja, o más de una, borre su área de "

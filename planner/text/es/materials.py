@@ -9,5 +9,5 @@ SENTENCES: dict[str, str] = {
     "material.standard.steel": "EN 10255",
     "material.warm.pe": "ISO 4427-1 anexo A (de memoria)",
     "material.warm.pvc_u": "ISO 1452-2 anexo A (de memoria)",
-    "material.warm.steel": "el acero conserva su clase hasta 120 deg C, EN 10242 (de memoria)",
+    "material.warm.steel": "el acero conserva su clase hasta 120 °C, EN 10242 (de memoria)",
 }

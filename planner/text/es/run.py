@@ -42,7 +42,7 @@ SENTENCES: dict[str, str] = {
     ),
     "answer.cautions": (
         "Lea las advertencias de la hoja «Método y advertencias» antes de comprar o construir nada; las normas "
-        "locales y el trabajo de profesionales autorizados van primero."
+        "locales y el trabajo de profesionales autorizados tienen prioridad."
     ),
     "answer.option": "Opción de suministro, la mejor primero",
     "answer.service": "Servicio",
@@ -57,7 +57,7 @@ SENTENCES: dict[str, str] = {
     "short.longest_short_days": "Máximo de días seguidos",
     "short.tank_m3": "Tanque (m3)",
     "short.modules": "Módulos FV",
-    "short.array_kwp": "Campo fotovoltaico (kWp)",
+    "short.array_kwp": "Campo FV (kWp)",
     "short.grid_kwh_per_year": "Red eléctrica (kWh/año)",
     "short.fuel_l_per_year": "Combustible (L/año)",
     "short.capital_cost": "Costo de inversión{incomplete} ({unit})",
@@ -110,7 +110,7 @@ SENTENCES: dict[str, str] = {
         "En el orden del cálculo. Dinero en {currency}, {prices}, durante {years} años con la tasa de descuento de la "
         "hoja «Datos»; energía y horas son medias de los años."
     ),
-    "options.figure": "Cifra",
+    "options.figure": "Magnitud",
     "options.design": "Diseño",
     "options.service": "Servicio",
     "options.energy": "Energía, media de los años",

@@ -24,7 +24,7 @@ SENTENCES: dict[str, str] = {
         "Punto de funcionamiento: {flow} m3/h a {head} m (nivel estático {static}, descenso {drawdown}, fricción "
         "{friction}, residual {residual}), potencia absorbida por el motor {input_w} W; límite: {limit}."
     ),
-    "terminal.weather": "Tiempo: {source}",
+    "terminal.weather": "Meteorología: {source}",
     "terminal.incomplete": "{mark} incompleto: falta el precio de {names}",
     "terminal.checks": "Comprobaciones: {summary}",
     "terminal.failed": "{sign} {topic}: {compared}: {value} frente a {limit}. {remedy}",
@@ -53,9 +53,9 @@ SENTENCES: dict[str, str] = {
     "check.named_first_caution": "con advertencia: {count} ({names}; ...)",
     # dangers: names of things in a list
     "terminal.dangers": (
-        "! Lo que aquí mata: {dangers}. Las normas locales y el trabajo de profesionales autorizados van primero. "
-        "Antes de construir, abrir o beber nada, lea las advertencias de la hoja «Método y advertencias» (--verbose "
-        "las muestra)."
+        "! Lo que aquí mata: {dangers}. Las normas locales y el trabajo de profesionales autorizados tienen "
+        "prioridad. Antes de construir, abrir o beber nada, lea las advertencias de la hoja «Método y advertencias» "
+        "(--verbose las muestra)."
     ),
     "terminal.more_dangers": "! Y aquí además: {dangers}.",
     "danger.solar": "tensión CC del campo fotovoltaico (de día nunca se apaga)",

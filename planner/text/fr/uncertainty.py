@@ -28,21 +28,6 @@ SENTENCES: dict[str, str] = {
     "uncertainty.worst_year_full": "Pire année sur dix avec {option} : il ne manque pas d'eau.",
     "uncertainty.few_years": ("Avec {years} années comptées, la pire année sur dix est proche de la pire de toutes."),
     # ---- what would turn the answer
-    "uncertainty.input.tariff": "Tarif de l'électricité",
-    "uncertainty.input.fuel_price": "Prix du carburant",
-    "uncertainty.input.module_price": "Prix d'un module PV",
-    "uncertainty.input.discount_rate": "Taux d'actualisation",
-    "uncertainty.input.demand": "Besoins en eau",
-    "uncertainty.input.outage_hours": "Coupures de courant",
-    "uncertainty.input.irradiation": "Irradiation solaire",
-    "uncertainty.unit.per_kwh": "{currency}/kWh",
-    "uncertainty.unit.per_l": "{currency}/L",
-    "uncertainty.unit.per_module": "{currency}/module",
-    "uncertainty.unit.percent_per_year": "%/an",
-    "uncertainty.unit.of_today": "% de l'actuel",
-    "uncertainty.unit.hours_per_day": "h/jour",
-    "uncertainty.unit.of_estimate": "% de l'estimation",
-    "uncertainty.amount": "{value:,.10g} {unit}",
     "uncertainty.percent": "{value:,.10g} %",
     "uncertainty.other_first_above": (
         "{input} : au-dessus de {value} (actuellement {base}), {other} passe en tête au lieu de {option}."

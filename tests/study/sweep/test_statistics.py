@@ -71,7 +71,7 @@ def test_an_input_that_does_not_vary_has_no_correlation() -> None:
 
 def test_a_tornado_counts_the_base_and_puts_what_failed_last() -> None:
     found = tornado(10, [9, NAN, 12, NAN], [11, NAN, 15, 14])
-    assert [swing.place for swing in found] == [2, 3, 0, 1]
+    assert [swing.index for swing in found] == [2, 3, 0, 1]
     assert [swing.swing for swing in found[:3]] == [5, 4, 2]
     assert np.isnan(found[3].swing)
 

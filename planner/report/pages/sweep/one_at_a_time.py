@@ -62,9 +62,9 @@ def tornado_table(base: Base, results: Results, place: int) -> Table:
     tornado, firsts, kind = tornadoes(base, results)[place], firsts_of(results), _figure(base, place)[2]
     rows = []
     for swing in tornado.swings:
-        key = results.plan.keys[swing.place]
-        low, high = ends_of(results, swing.place)
-        there = [first_words(firsts[1 + 2 * swing.place + end], results.options) for end in (0, 1)]
+        key = results.plan.keys[swing.index]
+        low, high = ends_of(results, swing.index)
+        there = [first_words(firsts[1 + 2 * swing.index + end], results.options) for end in (0, 1)]
         indicator = _indicator(tornado, key.base, (low, swing.low), (high, swing.high))
         cells = {
             "input": Cell(input_name(key, base.scenario.currency)),
@@ -80,7 +80,7 @@ def tornado_table(base: Base, results: Results, place: int) -> Table:
             "best_at_low": Cell(there[0], "wrap"),
             "best_at_high": Cell(there[1], "wrap"),
         }
-        rows.append(Row(swing.place, cells))
+        rows.append(Row(swing.index, cells))
     columns = tuple(Column(key, text(f"sweep.{key}"), WIDTHS.get(key, NUMBER_WIDTH)) for key in _COLUMNS)
     shown = f"{tornado.base:,.{_DECIMALS.get(kind, 0)}f}"
     heading = text("sweep.tornado_heading", title=_title(base, place), value=shown)
@@ -99,7 +99,7 @@ def _chart(table: Table, base: Base, results: Results, place: int) -> Chart:
         for end in ("low", "high")
     ]
     title = _title(base, place)
-    largest = results.plan.keys[tornadoes(base, results)[place].swings[0].place].label
+    largest = results.plan.keys[tornadoes(base, results)[place].swings[0].index].label
     return Chart(
         f"{table.key}_chart",
         "stacked bars",

@@ -1,0 +1,225 @@
+"""Português do relatório de um cálculo: as suas páginas, e o que figura em várias delas."""
+
+SENTENCES: dict[str, str] = {
+    "list.and": "{first} e {last}",
+    "list.comma": ", ",
+    "language.unreviewed": "Esta tradução aguarda a revisão de um falante nativo.",
+    "page.answer": "Resposta",
+    "page.options": "Opções",
+    "page.head": "Altura",
+    "page.checks": "Verificações",
+    "page.tank": "Reservatório",
+    "page.bill": "Mapa de quantidades",
+    "page.cash": "Fluxo de caixa",
+    "page.simulated": "Simulado",
+    "page.renewals": "Substituições",
+    "page.returns": "Rentabilidade",
+    "page.inputs": "Dados",
+    "page.method": "Método e advertências",
+    "page.form": "Formulário",
+    "column.year": "Ano",
+    "column.unit": "Unidade",
+    "option.meets": "✓ cumpre objectivo",
+    "option.misses": "✗ falha objectivo",
+    # ---- answer
+    "answer.question": "Pergunta: {question}",
+    "answer.people": "Serve {people} pessoas no primeiro ano.",
+    "answer.record": (
+        "Preparado por: {prepared_by}. Visita ao local: {visit_date}. Preços de: {price_date}. Revisão: {revision!s}."
+    ),
+    "answer.setting": "Dinheiro em {currency}, {prices}. Cada opção foi simulada hora a hora durante {years} anos.",
+    "answer.other_first": "! Com os preços aqui alterados outra opção custa menos; refaça o estudo para a verificar: ",
+    "answer.unchanged": "As frases acima concordam com os números abaixo.",
+    "answer.changed": (
+        "! Preços ou taxas foram alterados depois do cálculo: os números abaixo, a ordem e a recomendação "
+        "seguem-nos, as frases acima e os tamanhos escolhidos não. Refaça o estudo antes de o usar."
+    ),
+    "answer.overpaid": (
+        "! Subvenção e empréstimo juntos excedem 100 por cento do custo de investimento: corrija-os antes de usar isto."
+    ),
+    "answer.cautions": (
+        "Leia as advertências na folha 'Método e advertências' antes de se comprar ou construir seja o que for; as "
+        "normas locais e a prática de profissionais credenciados estão em primeiro lugar."
+    ),
+    "answer.option": "Opção de alimentação, a melhor primeiro",
+    "answer.service": "Serviço",
+    "answer.incomplete": ", incompleto",
+    "answer.nothing": "–",
+    "answer.yes": "✓ sim",
+    "answer.no": "✗ não",
+    "short.demand_met_percent": "Necessidades cobertas (%)",
+    "short.demand_met_worst_year_percent": "Pior ano (%)",
+    "short.demand_met_worst_month_percent": "Pior mês (%)",
+    "short.short_days_per_year": "Dias sem água suficiente por ano",
+    "short.longest_short_days": "Máximo seguidos",
+    "short.tank_m3": "Reservatório (m3)",
+    "short.modules": "Módulos fotovoltaicos",
+    "short.array_kwp": "Campo fotovoltaico (kWp)",
+    "short.grid_kwh_per_year": "Rede (kWh/ano)",
+    "short.fuel_l_per_year": "Combustível (L/ano)",
+    "short.capital_cost": "Custo de investimento{incomplete} ({unit})",
+    "short.life_cycle_cost": "Custo do ciclo de vida{incomplete} ({unit})",
+    "short.annualised_cost": "Custo anualizado{incomplete} ({unit})",
+    "short.levelised_cost_per_m3": "Custo nivelado da água{incomplete} ({unit})",
+    "short.annualised_cost_per_person": "Por pessoa{incomplete} ({unit})",
+    "answer.basis": "De que depende",
+    "answer.value": "Valor",
+    "answer.status": "Base",
+    "answer.worked_out": "calculado",
+    "answer.demand": "Necessidades no primeiro ano (m3/dia)",
+    "answer.head": "Altura manométrica total (m)",
+    "answer.flow": "Caudal a essa altura (m3/h)",
+    "answer.ghi": "Irradiação global (GHI, kWh/m2/dia)",
+    "answer.demand.growth_percent_per_year": "Crescimento das necessidades (%/ano)",
+    "answer.service.demand_met_percent": "Objectivo de serviço (% das necessidades cobertas)",
+    "answer.finance.analysis_period_years": "Período de análise (anos)",
+    "answer.finance.discount_rate_percent": "Taxa de actualização (%/ano)",
+    "answer.sources.solar.module.price": "Preço de um módulo fotovoltaico ({currency})",
+    "answer.sources.grid.tariff.price_per_kwh": "Energia da rede ({currency}/kWh)",
+    "answer.sources.grid.tariff.price_growth_percent_per_year": "Crescimento da tarifa (%/ano)",
+    "answer.sources.grid.outages.hours_per_day": "Cortes da rede, média (h/dia)",
+    "answer.sources.generator.fuel_price_per_l": "Preço do combustível no posto ({currency}/L)",
+    "answer.sources.generator.fuel_delivery_per_l": "Transporte do combustível até ao local ({currency}/L)",
+    "answer.sources.generator.fuel_price_growth_percent_per_year": "Crescimento do preço do combustível (%/ano)",
+    "answer.who_pays": "Quem paga a construção da primeira",
+    "answer.year_0": "Ano 0 ({currency})",
+    "answer.share": "Parte (%)",
+    "answer.components": "Custo do ciclo de vida da primeira",
+    "answer.present_value": "Valor actual ({currency})",
+    "answer.cost_of_capital": "Custo do capital, a acrescer",
+    "answer.loan": "empréstimo",
+    "answer.costs": "Custo do ciclo de vida por categoria",
+    "answer.costs_alt": (
+        "Custo do ciclo de vida de cada opção por categoria, empilhado; em cima está a classificada em primeiro: "
+        "{option}."
+    ),
+    "answer.costs_axis": "Custo do ciclo de vida ({currency})",
+    "answer.time": "Custo do ciclo de vida acumulado por ano",
+    "answer.time_alt": (
+        "Valor actual dos custos acumulado por ano, das opções classificadas em primeiro; a melhor é {option}."
+    ),
+    "answer.time_axis": "Valor actual acumulado ({currency})",
+    "brief.failed": "Verificações do local que falham",
+    "brief.none_failed": "Nenhuma verificação do local falha.",
+    "brief.cautions": "Advertências",
+    # ---- options
+    "options.title": "Opções de alimentação lado a lado",
+    "options.under": (
+        "Pela ordem do cálculo. Dinheiro em {currency}, {prices}, durante {years} anos à taxa de actualização da "
+        "folha 'Dados'; energia e horas são médias dos anos."
+    ),
+    "options.figure": "Grandeza",
+    "options.design": "Projecto",
+    "options.service": "Serviço",
+    "options.energy": "Energia, média dos anos",
+    "options.money": "Dinheiro",
+    "options.components": "Componentes do custo do ciclo de vida, valor actual",
+    "options.carbon": "Dióxido de carbono de combustível e rede (o que foi construído não é contado)",
+    "options.comparison": "Em comparação com {reference}, antes de subvenção e empréstimo",
+    "options.by_year": "Necessidades cobertas por ano",
+    "options.controller": "Controlador",
+    "options.pump": "Bomba",
+    "options.target": "Cobre pelo menos {percent}% das necessidades",
+    "options.target_worst_year": "Cobre {percent}% das necessidades em todos os anos, {worst}% no pior ano",
+    "options.rank": "Ordem",
+    "options.support": "Apoio indirecto",
+    "options.not_entered": "não indicado",
+    "options.co2_covers": "O que abrange",
+    "emission.fuel": "combustível",
+    "emission.grid": "rede",
+    "emission.not_counted": "{what} não contado",
+    "emission.none": "nada queimado nem comprado",
+    "options.irr_reason": "  porque não há",
+    "options.payback_reason": "  observação",
+    "options.discounted_payback_reason": "  observação",
+    "options.of_demand": "% das necessidades",
+    "controller.parallel": "paralelo (fotovoltaico e CA juntos)",
+    "controller.changeover": "comutação",
+    # ---- bill of quantities, replacements
+    "bill.under": (
+        "Um custo debaixo do nome de uma opção quer dizer que a opção usa a linha. Uma linha substituída por 'anos "
+        "ou horas de funcionamento' é substituída quando os seus anos ou as suas horas de funcionamento se esgotam, "
+        "o que vier primeiro. A instalação conta-se sobre o equipamento comprado; imprevistos, projecto e "
+        "fiscalização, e imposto sobre o valor acrescentado, por esta ordem, cada um sobre todas as linhas acima. "
+        "Nenhum dos quatro acresce às substituições."
+    ),
+    "bill.line": "Linha",
+    "bill.supply": "Fonte",
+    "bill.quantity": "Quantidade",
+    "bill.unit": "Unidade",
+    "bill.price": "Preço unitário ({currency})",
+    "bill.cost": "Custo ({currency})",
+    "bill.life": "Vida (anos)",
+    "bill.replaced_by": "Substituída por",
+    "bill.maintenance": "Manutenção (%/ano)",
+    "bill.option": "{option} ({currency})",
+    "bill.by_option": "conforme a opção",
+    "bill.years": "anos",
+    "bill.years_or_hours": "anos ou horas de funcionamento",
+    "bill.subtotal": "Subtotal de {group}",
+    "bill.capital_cost": "Custo de investimento ({currency})",
+    "bill.maintenance_total": "Manutenção ({currency}/ano, preços do ano 0)",
+    "renewals.under": (
+        "1 onde uma linha é substituída no fim de um ano: em cada múltiplo da sua vida em anos inteiros, antes do "
+        "último ano. O que se gasta por horas de funcionamento conta-se na folha 'Simulado'."
+    ),
+    "renewals.life": "Vida em anos inteiros",
+    "renewals.left": "Parte da vida que resta",
+    "renewals.by_hours": "por horas",
+    # ---- simulated
+    "cash.under": (
+        "Dinheiro em {currency}, {prices}. O custo de investimento cai no ano 0; tudo o resto cai no fim dos anos. "
+        "Os custos são positivos, o valor residual é negativo. O que os utilizadores pagam é mostrado mas não "
+        "descontado dos custos. As opções estão pela ordem do cálculo."
+    ),
+    "cash.prices_constant": "preços constantes do ano 0",
+    "cash.prices_nominal": "preços nominais",
+    "cash.discount_rate": "Taxa de actualização (%/ano)",
+    "cash.real_rate": "Sem inflação (%/ano)",
+    "cash.sum": "Soma",
+    "cash.construction": "Custo de investimento ({currency})",
+    "cash.replacement": "Substituições ({currency})",
+    "cash.upkeep": "Manutenção ({currency})",
+    "cash.grid": "Contas da rede ({currency})",
+    "cash.fuel": "Combustível ({currency})",
+    "cash.generator_service": "Assistência ao gerador ({currency})",
+    "cash.yearly_costs": "Outros custos anuais ({currency})",
+    "cash.direct_support": "Apoio directo ({currency})",
+    "cash.further": "{category} ({currency})",
+    "cash.residual": "Valor residual ({currency})",
+    "cash.total_cost": "Custo total ({currency})",
+    "cash.discount_factor": "Factor de actualização",
+    "cash.present_value": "Valor actual ({currency})",
+    "cash.cumulated": "Acumulado ({currency})",
+    "cash.revenue": "Pago pelos utilizadores ({currency})",
+    "cash.grant_received": "Subvenção ({currency})",
+    "cash.loan_received": "Empréstimo ({currency})",
+    "cash.loan_payment": "Prestação do empréstimo ({currency})",
+    "cash.owner_cost": "Custo do dono ({currency})",
+    "cash.owner_present_value": "Valor actual para o dono ({currency})",
+    "cash.price_level": "Nível de preços",
+    "cash.water_present_m3": "Água, actualizada (m3)",
+    "cash.saving": "Poupança face a {reference} ({currency})",
+    "cash.saved": "Poupança, acumulada ({currency})",
+    "cash.saving_present": "Poupança, actualizada ({currency})",
+    "cash.saved_present": "Poupança, actualizada, acumulada ({currency})",
+    # ---- returns
+    "returns.under": (
+        "Passos para a taxa interna de rentabilidade e o período de retorno face a {reference}. As poupanças podem "
+        "ter várias taxas de valor actual nulo; uma taxa só é dada onde o quadro abaixo muda de sinal uma vez."
+    ),
+    "returns.step": "Passo",
+    "returns.outlay": "Poupança no ano 0",
+    "returns.slack": "Arredondamento, tomado como nada",
+    "returns.slack_present": "Arredondamento, actualizado",
+    "returns.savers": "Anos que poupam",
+    "returns.changes": "Taxas que equilibram",
+    "returns.rate_below": "Taxa abaixo da primeira",
+    "returns.rate_above": "Taxa acima da primeira",
+    "returns.ever_behind": "Alguma vez atrás (1: sim)",
+    "returns.last_behind": "Último fim de ano atrás",
+    "returns.ever_behind_present": "Alguma vez atrás, actualizado",
+    "returns.last_behind_present": "Último fim de ano atrás, actualizado",
+    "returns.worth": "Valor das poupanças por taxa (fracção por ano): no ano 0, a taxas negativas no último ano",
+    # ---- head
+}

@@ -1,0 +1,83 @@
+"""Kiswahili cha kurasa za mwezi na mwaka, na za takwimu zisizo na thamani."""
+
+SENTENCES: dict[str, str] = {
+    "figure.none": "hakuna",
+    "figure.no_water": "hakuna kilichotolewa",
+    "figure.no_people": "hakuna watu",
+    "figure.not_given": "haikutolewa",
+    "figure.reference": "marejeo",
+    "figure.not_counted": "haijahesabiwa",
+    "figure.further_cost": "  {category}",
+    "figure.further_cost_is": "Sehemu yake inayolipia chanzo cha aina ya pekee.",
+    "figure.never": "kamwe",
+    "page.water": "Maji",
+    "page.energy": "Nishati",
+    "by_time.label": "Mwezi au mwaka wa matumizi",
+    "by_time.month_axis": "Mwezi wa mwaka wa kwanza wa matumizi",
+    "by_time.first_year": "Mwaka wa kwanza",
+    "by_time.all_years": "Miaka yote",
+    "by_time.year": "Mwaka {year}",
+    "by_time.option": "{place}. {option}",
+    "by_time.recommended": "{place}. {option}, linalopendekezwa",
+    "by_time.no_demand": "hakuna mahitaji",
+    "by_time.none_pumped": "hakuna yaliyosukumwa",
+    "water.under": (
+        "Mwaka wa kwanza wa matumizi kwa mwezi, kisha kila mwaka wa matumizi. Mahitaji na maji yaliyotolewa ni kile "
+        "watumiaji wanachotaka na wanachopata; mabadiliko ya akiba ni kilichosukumwa kutoa kilichotoka kwenye tanki."
+    ),
+    "water.leaking": "Kati ya maji yanayotoka kwenye tanki, {percent} % hupotea kwa uvujaji.",
+    "water.leaking_by_the_clock": "Uvujaji wa muda wote ni {m3_per_day} m3 kwa siku.",
+    "water.chart": "Mahitaji na maji yaliyotolewa: {option}",
+    "water.chart_alt": "Mahitaji na maji yaliyotolewa kwa mwezi katika mwaka wa kwanza wa matumizi, chaguo {option}.",
+    "water.axis": "Maji (m3/mwezi)",
+    "water.demand_m3": "Mahitaji (m3)",
+    "water.delivered_m3": "Yaliyotolewa (m3)",
+    "water.shortfall_m3": "Upungufu (m3)",
+    "water.demand_met_percent": "Mahitaji yaliyokidhiwa (%)",
+    "water.solar_m3": "Yaliyosukumwa na jua (m3)",
+    "water.grid_m3": "Yaliyoongezwa na gridi (m3)",
+    "water.generator_m3": "Yaliyoongezwa na jenereta (m3)",
+    "water.further_m3": "Yaliyoongezwa na {source} (m3)",
+    "water.pumped_m3": "Yaliyosukumwa kwa jumla (m3)",
+    "water.leakage_m3": "Yaliyopotea kwa uvujaji (m3)",
+    "water.storage_change_m3": "Mabadiliko ya akiba (m3)",
+    "energy.under": (
+        "Mwaka wa kwanza wa matumizi kwa mwezi, kisha kila mwaka wa matumizi. Nishati ya PV ni DC kutoka safu ya "
+        "paneli, ya gridi na jenereta ni AC kwenye kidhibiti; nishati ya PV isiyotumika ingeweza kutumika lakini "
+        "haikuhitajika au haikufaa."
+    ),
+    "energy.under_bands": (
+        "Mwaka wa kwanza wa matumizi kwa mwezi, kisha kila mwaka wa matumizi. Nishati ya PV ni DC kutoka safu ya "
+        "paneli, ya gridi na jenereta ni AC kwenye kidhibiti; nishati ya PV isiyotumika ingeweza kutumika lakini "
+        "haikuhitajika au haikufaa. Nishati ya gridi imegawanywa kwa vipindi vya bei: {bands} na saa zilizo nje yake."
+    ),
+    "energy.chart": "Nishati kwa chanzo: {option}",
+    "energy.chart_alt": "Nishati kwa chanzo na mwezi katika mwaka wa kwanza wa matumizi, chaguo {option}.",
+    "energy.axis": "Nishati (kWh/mwezi)",
+    "energy.outside_bands": "nje ya vipindi",
+    "energy.pv_used_kwh": "Nishati ya PV iliyotumika (kWh)",
+    "energy.pv_unused_kwh": "Nishati ya PV isiyotumika (kWh)",
+    "energy.grid_kwh": "Gridi (kWh)",
+    "energy.grid_band_kwh": "Gridi, {band} (kWh)",
+    "energy.grid_hours": "Kufanya kazi kwa gridi (h)",
+    "energy.grid_peak_kw": "Mahitaji ya juu zaidi ya nusu saa kwenye gridi (kW)",
+    "energy.generator_kwh": "Jenereta (kWh)",
+    "energy.generator_hours": "Saa za kazi za jenereta (h)",
+    "energy.further_kwh": "{source} (kWh)",
+    "energy.further_hours": "Kufanya kazi kwa {source} (h)",
+    "energy.fuel_l": "Mafuta (L)",
+    "energy.pumped_m3": "Maji yaliyosukumwa (m3)",
+    "energy.kwh_per_m3": "Nishati iliyotumika kwa m3 (kWh/m3)",
+    "month.1": "Jan",
+    "month.2": "Feb",
+    "month.3": "Mac",
+    "month.4": "Apr",
+    "month.5": "Mei",
+    "month.6": "Jun",
+    "month.7": "Jul",
+    "month.8": "Ago",
+    "month.9": "Sep",
+    "month.10": "Okt",
+    "month.11": "Nov",
+    "month.12": "Des",
+}

@@ -1,0 +1,225 @@
+"""Kiswahili cha ripoti ya uendeshaji: kurasa zake, na kilichomo katika kadhaa kati yake."""
+
+SENTENCES: dict[str, str] = {
+    "list.and": "{first} na {last}",
+    "list.comma": ", ",
+    "language.unreviewed": "Tafsiri hii inasubiri kukaguliwa na mzungumzaji wa asili.",
+    "page.answer": "Jibu",
+    "page.options": "Machaguo",
+    "page.head": "Kimo",
+    "page.checks": "Kaguzi",
+    "page.tank": "Tanki",
+    "page.bill": "Orodha ya vifaa na bei",
+    "page.cash": "Mtiririko wa fedha",
+    "page.simulated": "Uigaji",
+    "page.renewals": "Ubadilishaji",
+    "page.returns": "Faida",
+    "page.inputs": "Data",
+    "page.method": "Mbinu na tahadhari",
+    "page.form": "Fomu",
+    "column.year": "Mwaka",
+    "column.unit": "Kipimo",
+    "option.meets": "✓ hutimiza lengo",
+    "option.misses": "✗ hukosa lengo",
+    "answer.question": "Swali: {question}",
+    "answer.people": "Huhudumia watu {people} katika mwaka wa kwanza.",
+    "answer.record": (
+        "Imeandaliwa na: {prepared_by}. Eneo lilitembelewa: {visit_date}. Bei za: {price_date}. Toleo: {revision}."
+    ),
+    "answer.setting": "Fedha kwa {currency}, {prices}. Kila chaguo liliigizwa saa kwa saa kwa miaka {years}.",
+    "answer.other_first": (
+        "! Kwa bei zilizobadilishwa hapa chaguo lingine lina gharama ndogo zaidi; endesha utafiti tena ili likaguliwe: "
+    ),
+    "answer.unchanged": "Sentensi zilizo juu zinalingana na takwimu zilizo chini.",
+    "answer.changed": (
+        "! Bei au viwango vilibadilishwa baada ya kuendesha: takwimu zilizo chini, mpangilio na pendekezo hufuata "
+        "mabadiliko hayo, sentensi zilizo juu na ukubwa uliochaguliwa havifuati. Endesha utafiti tena kabla ya "
+        "kuutumia."
+    ),
+    "answer.overpaid": (
+        "! Ruzuku na mkopo kwa pamoja vinazidi asilimia 100 ya gharama za uwekezaji: virekebishe kabla ya kutumia hii."
+    ),
+    "answer.cautions": (
+        "Soma tahadhari kwenye laha 'Mbinu na tahadhari' kabla ya kununua au kujenga chochote; kanuni za mahali na "
+        "mafundi wenye leseni hutangulia."
+    ),
+    "answer.option": "Chaguo la nishati, bora kwanza",
+    "answer.service": "Huduma",
+    "answer.incomplete": ", haijakamilika",
+    "answer.nothing": "–",
+    "answer.yes": "✓ ndiyo",
+    "answer.no": "✗ hapana",
+    "short.demand_met_percent": "Mahitaji yaliyokidhiwa (%)",
+    "short.demand_met_worst_year_percent": "Mwaka mbaya zaidi (%)",
+    "short.demand_met_worst_month_percent": "Mwezi mbaya zaidi (%)",
+    "short.short_days_per_year": "Siku zenye upungufu kwa mwaka",
+    "short.longest_short_days": "Nyingi zaidi mfululizo",
+    "short.tank_m3": "Tanki (m3)",
+    "short.modules": "Paneli za sola",
+    "short.array_kwp": "Safu ya paneli (kWp)",
+    "short.grid_kwh_per_year": "Gridi (kWh/mwaka)",
+    "short.fuel_l_per_year": "Mafuta (L/mwaka)",
+    "short.capital_cost": "Gharama za uwekezaji{incomplete} ({unit})",
+    "short.life_cycle_cost": "Gharama za muda wote{incomplete} ({unit})",
+    "short.annualised_cost": "Gharama ya wastani kwa mwaka{incomplete} ({unit})",
+    "short.levelised_cost_per_m3": "Gharama ya wastani ya maji{incomplete} ({unit})",
+    "short.annualised_cost_per_person": "Kwa mtu{incomplete} ({unit})",
+    "answer.basis": "Inategemea nini",
+    "answer.value": "Thamani",
+    "answer.status": "Msingi",
+    "answer.worked_out": "imekokotolewa",
+    "answer.demand": "Mahitaji katika mwaka wa kwanza (m3/siku)",
+    "answer.head": "Jumla ya kimo cha kusukuma (m)",
+    "answer.flow": "Mtiririko kwa kimo hicho (m3/h)",
+    "answer.ghi": "Mionzi ya jua (GHI, kWh/m2/siku)",
+    "answer.demand.growth_percent_per_year": "Ongezeko la mahitaji (%/mwaka)",
+    "answer.service.demand_met_percent": "Lengo la huduma (% ya mahitaji yaliyokidhiwa)",
+    "answer.finance.analysis_period_years": "Kipindi cha uchambuzi (miaka)",
+    "answer.finance.discount_rate_percent": "Kiwango cha punguzo (%/mwaka)",
+    "answer.sources.solar.module.price": "Bei ya paneli ya sola ({currency})",
+    "answer.sources.grid.tariff.price_per_kwh": "Umeme wa gridi ({currency}/kWh)",
+    "answer.sources.grid.tariff.price_growth_percent_per_year": "Ongezeko la bei ya umeme (%/mwaka)",
+    "answer.sources.grid.outages.hours_per_day": "Kukatika kwa umeme wa gridi, wastani (h/siku)",
+    "answer.sources.generator.fuel_price_per_l": "Bei ya mafuta kwenye kituo cha mafuta ({currency}/L)",
+    "answer.sources.generator.fuel_delivery_per_l": "Kuleta mafuta kwenye eneo ({currency}/L)",
+    "answer.sources.generator.fuel_price_growth_percent_per_year": "Ongezeko la bei ya mafuta (%/mwaka)",
+    "answer.who_pays": "Nani hulipia ujenzi wa chaguo la kwanza",
+    "answer.year_0": "Mwaka 0 ({currency})",
+    "answer.share": "Sehemu (%)",
+    "answer.components": "Gharama za muda wote za chaguo la kwanza",
+    "answer.present_value": "Thamani ya sasa ({currency})",
+    "answer.cost_of_capital": "Gharama ya mtaji, juu ya hizo",
+    "answer.loan": "mkopo",
+    "answer.costs": "Gharama za muda wote kwa aina",
+    "answer.costs_alt": (
+        "Gharama za muda wote za kila chaguo kwa aina, zikiwa zimepangwa juu ya nyingine; {option}, chaguo la "
+        "kwanza, huwa juu."
+    ),
+    "answer.costs_axis": "Gharama za muda wote ({currency})",
+    "answer.time": "Gharama za muda wote zilizojumlishwa kwa mwaka",
+    "answer.time_alt": (
+        "Thamani ya sasa ya gharama zilizojumlishwa kwa mwaka, za machaguo yaliyo mbele; chaguo bora ni {option}."
+    ),
+    "answer.time_axis": "Thamani ya sasa iliyojumlishwa ({currency})",
+    "brief.failed": "Kaguzi za eneo zilizoshindikana",
+    "brief.none_failed": "Hakuna ukaguzi wa eneo ulioshindikana.",
+    "brief.cautions": "Tahadhari",
+    "options.title": "Machaguo ya nishati bega kwa bega",
+    "options.under": (
+        "Kwa mpangilio wa uendeshaji. Fedha kwa {currency}, {prices}, kwa miaka {years} kwa kiwango cha punguzo cha "
+        "laha 'Data'; nishati na saa ni wastani wa miaka."
+    ),
+    "options.figure": "Takwimu",
+    "options.design": "Muundo",
+    "options.service": "Huduma",
+    "options.energy": "Nishati, wastani wa miaka",
+    "options.money": "Fedha",
+    "options.components": "Sehemu za gharama za muda wote, thamani ya sasa",
+    "options.carbon": "Kaboni dioksidi ya mafuta na gridi (ya vilivyojengwa haihesabiwi)",
+    "options.comparison": "Ikilinganishwa na {reference}, kabla ya ruzuku na mkopo",
+    "options.by_year": "Mahitaji yaliyokidhiwa kwa mwaka",
+    "options.controller": "Kidhibiti",
+    "options.pump": "Pampu",
+    "options.target": "Hukidhi angalau {percent} % ya mahitaji",
+    "options.target_worst_year": "Hukidhi {percent} % ya mahitaji kwa miaka yote, {worst} % katika mwaka mbaya zaidi",
+    "options.rank": "Nafasi",
+    "options.support": "Usaidizi usio wa moja kwa moja",
+    "options.not_entered": "haikuwekwa",
+    "options.co2_covers": "Inahusu nini",
+    "emission.fuel": "mafuta",
+    "emission.grid": "gridi",
+    "emission.not_counted": "{what} haijahesabiwa",
+    "emission.none": "hakuna iliyochomwa wala kununuliwa",
+    "options.irr_reason": "  kwa nini hakuna",
+    "options.payback_reason": "  maelezo",
+    "options.discounted_payback_reason": "  maelezo",
+    "options.of_demand": "% ya mahitaji",
+    "controller.parallel": "sambamba (PV na AC pamoja)",
+    "controller.changeover": "kubadilisha chanzo",
+    "bill.under": (
+        "Gharama chini ya jina la chaguo humaanisha kuwa chaguo hilo hutumia kitu hicho. Kitu kinachobadilishwa kwa "
+        "'miaka au saa za kazi' hubadilishwa miaka yake au saa zake za kazi zinapoisha, lolote litangulialo. "
+        "Ufungaji huhesabiwa kwa vifaa vilivyonunuliwa; dharura, usanifu na usimamizi, na kodi ya ongezeko la "
+        "thamani, kwa mpangilio huu, kila kimoja kwa vyote vilivyo juu yake. Hakuna kati ya hivyo vinne "
+        "kinachoongezwa kwenye ubadilishaji."
+    ),
+    "bill.line": "Kitu",
+    "bill.supply": "Chanzo",
+    "bill.quantity": "Kiasi",
+    "bill.unit": "Kipimo",
+    "bill.price": "Bei ya kimoja ({currency})",
+    "bill.cost": "Gharama ({currency})",
+    "bill.life": "Muda wa kutumika (miaka)",
+    "bill.replaced_by": "Hubadilishwa kwa",
+    "bill.maintenance": "Matengenezo (%/mwaka)",
+    "bill.option": "{option} ({currency})",
+    "bill.by_option": "kwa chaguo",
+    "bill.years": "miaka",
+    "bill.years_or_hours": "miaka au saa za kazi",
+    "bill.subtotal": "Jumla ndogo: {group}",
+    "bill.capital_cost": "Gharama za uwekezaji ({currency})",
+    "bill.maintenance_total": "Matengenezo ({currency}/mwaka, bei za mwaka 0)",
+    "renewals.under": (
+        "1 pale ambapo kitu hubadilishwa mwishoni mwa mwaka: kwa kila kizidisho cha muda wake wa kutumika kwa miaka "
+        "kamili, kabla ya mwaka wa mwisho. Kinachochakaa kwa saa za kazi kimehesabiwa kwenye laha 'Uigaji'."
+    ),
+    "renewals.life": "Muda wa kutumika kwa miaka kamili",
+    "renewals.left": "Sehemu ya muda iliyobaki",
+    "renewals.by_hours": "kwa saa",
+    "cash.under": (
+        "Fedha kwa {currency}, {prices}. Gharama za uwekezaji huwa mwaka 0; mengine yote huwa mwisho wa miaka. "
+        "Gharama ni chanya, thamani inayobaki ni hasi. Kinacholipwa na watumiaji kinaonyeshwa lakini hakitolewi "
+        "kwenye gharama. Machaguo yamo kwa mpangilio wa uendeshaji."
+    ),
+    "cash.prices_constant": "bei zisizobadilika za mwaka 0",
+    "cash.prices_nominal": "bei za kawaida (nominal)",
+    "cash.discount_rate": "Kiwango cha punguzo (%/mwaka)",
+    "cash.real_rate": "Bila mfumuko wa bei (%/mwaka)",
+    "cash.sum": "Jumla",
+    "cash.construction": "Gharama za uwekezaji ({currency})",
+    "cash.replacement": "Ubadilishaji wa vifaa ({currency})",
+    "cash.upkeep": "Matengenezo ({currency})",
+    "cash.grid": "Bili za gridi ({currency})",
+    "cash.fuel": "Mafuta ({currency})",
+    "cash.generator_service": "Huduma ya jenereta ({currency})",
+    "cash.yearly_costs": "Gharama nyingine za kila mwaka ({currency})",
+    "cash.direct_support": "Usaidizi wa moja kwa moja ({currency})",
+    "cash.further": "{category} ({currency})",
+    "cash.residual": "Thamani inayobaki ({currency})",
+    "cash.total_cost": "Jumla ya gharama ({currency})",
+    "cash.discount_factor": "Kigezo cha punguzo",
+    "cash.present_value": "Thamani ya sasa ({currency})",
+    "cash.cumulated": "Iliyojumlishwa ({currency})",
+    "cash.revenue": "Iliyolipwa na watumiaji ({currency})",
+    "cash.grant_received": "Ruzuku ({currency})",
+    "cash.loan_received": "Mkopo ({currency})",
+    "cash.loan_payment": "Malipo ya mkopo ({currency})",
+    "cash.owner_cost": "Gharama ya mmiliki ({currency})",
+    "cash.owner_present_value": "Thamani ya sasa ya mmiliki ({currency})",
+    "cash.price_level": "Kiwango cha bei",
+    "cash.water_present_m3": "Maji, thamani ya sasa (m3)",
+    "cash.saving": "Akiba dhidi ya {reference} ({currency})",
+    "cash.saved": "Akiba, iliyojumlishwa ({currency})",
+    "cash.saving_present": "Akiba, thamani ya sasa ({currency})",
+    "cash.saved_present": "Akiba, thamani ya sasa, iliyojumlishwa ({currency})",
+    "returns.under": (
+        "Hatua za kupata kiwango cha ndani cha faida na muda wa kurejesha gharama dhidi ya {reference}. Akiba "
+        "inaweza kuwa na viwango kadhaa vyenye thamani ya sasa sifuri; kiwango hutolewa pale tu ambapo jedwali "
+        "lililo chini hubadilisha alama yake mara moja."
+    ),
+    "returns.step": "Hatua",
+    "returns.outlay": "Akiba katika mwaka 0",
+    "returns.slack": "Ukadirishaji, huchukuliwa kuwa sifuri",
+    "returns.slack_present": "Ukadirishaji, uliopunguzwa",
+    "returns.savers": "Miaka yenye akiba",
+    "returns.changes": "Viwango vinavyosawazisha",
+    "returns.rate_below": "Kiwango chini ya cha kwanza",
+    "returns.rate_above": "Kiwango juu ya cha kwanza",
+    "returns.ever_behind": "Imewahi kuwa nyuma (1: ndiyo)",
+    "returns.last_behind": "Mwisho wa mwaka wa mwisho ikiwa nyuma",
+    "returns.ever_behind_present": "Imewahi kuwa nyuma, kwa punguzo",
+    "returns.last_behind_present": "Mwisho wa mwaka wa mwisho ikiwa nyuma, kwa punguzo",
+    "returns.worth": (
+        "Thamani ya akiba kwa kiwango (sehemu kwa mwaka): katika mwaka 0, kwa viwango hasi katika mwaka wa mwisho"
+    ),
+}
