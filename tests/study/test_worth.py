@@ -297,13 +297,8 @@ def test_chosen_anew_at_the_base_the_works_are_those_of_the_run() -> None:
     [
         ("demand", (50.0, 75.0, 110.0)),
         pytest.param("target", (70.0, 90.0, 99.9), marks=SLOW),
-<<<<<<< HEAD
         pytest.param("module_price", (0.0, 600.0), marks=SLOW),
-        ("discount_rate", (0.0, 25.0)),
-=======
-        pytest.param("panel_price", (0.0, 600.0), marks=SLOW),
         pytest.param("discount_rate", (0.0, 25.0), marks=SLOW),
->>>>>>> w-fast
     ],
 )
 def test_chosen_anew_the_works_are_what_the_run_chooses_at_that_value(name: str, values: tuple[float, ...]) -> None:
