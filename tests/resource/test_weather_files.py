@@ -182,6 +182,14 @@ def test_epw_for_elsewhere_is_noticed(tmp_path: Path, typical_year: WeatherYears
     assert any("latitude 35.2" in note and "site is at 36.1" in note for note in year.notes)
 
 
+def test_tm2_holds_temperature_and_wind_in_tenths() -> None:
+    # Read off the file by eye: 1 January, the first hour 0200 and 067, the thirteenth 0189 and 041, global 0145.
+    year = read_weather_file(PVLIB_DATA / "12839.tm2", Place(25.8, -80.26667, 2.0, -5.0))
+    assert year.temperature_c[[0, 12], 0].tolist() == [20.0, 18.9]
+    assert year.wind_m_s[[0, 12], 0].tolist() == [6.7, 4.1]
+    assert year.ghi_w_m2[12, 0] == 145.0
+
+
 def test_tm2_with_a_city_of_two_words(tmp_path: Path) -> None:
     text = (PVLIB_DATA / "12839.tm2").read_text()
     path = tmp_path / "b.tm2"
