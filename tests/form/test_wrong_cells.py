@@ -14,6 +14,7 @@ import pytest
 
 from planner.assumptions.reader import option_scenario
 from planner.report.form.cells import allowed
+from planner.report.form.gathering import letter
 from planner.report.form.layout import sections
 from planner.report.form.parts import KEY_COLUMN
 from planner.report.form.reading import check_form, located_in_form, read_form
@@ -345,3 +346,9 @@ def test_a_part_may_be_described_by_its_defaults_alone(tmp_path: Path) -> None:
     assert read_form(path)["size"] == {}
     assert "size" not in read_form(edited(path, {"size.described": None}))
     assert "the text 'no' was given; must be yes" in refused(edited(path, {"size.described": "no"}))[0]
+
+
+def test_columns_have_the_letters_of_a_spreadsheet() -> None:
+    assert [letter(column) for column in (0, 25, 26, 27, 51, 52, 701, 702)] == [
+        "A", "Z", "AA", "AB", "AZ", "BA", "ZZ", "AAA",
+    ]  # fmt: skip
