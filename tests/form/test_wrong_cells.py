@@ -14,7 +14,7 @@ import pytest
 
 from planner.assumptions.reader import option_scenario
 from planner.report.form.cells import allowed
-from planner.report.form.gathering import letter
+from planner.report.form.gathering import Cell, Gatherer, _Row, letter
 from planner.report.form.layout import sections
 from planner.report.form.parts import KEY_COLUMN
 from planner.report.form.reading import check_form, located_in_form, read_form
@@ -352,3 +352,12 @@ def test_columns_have_the_letters_of_a_spreadsheet() -> None:
     assert [letter(column) for column in (0, 25, 26, 27, 51, 52, 701, 702)] == [
         "A", "Z", "AA", "AB", "AZ", "BA", "ZZ", "AAA",
     ]  # fmt: skip
+
+
+def test_rows_stand_by_their_place_in_the_list_and_behind_them_those_without_one() -> None:
+    gatherer = Gatherer()
+    gatherer._entries["costs", "items"] = [
+        _Row(Cell("Costs", f"A{row}", name), order, {"name": name})
+        for row, (name, order) in enumerate((("a", None), ("b", 3), ("c", 1), ("d", None)), start=5)
+    ]
+    assert [each["name"] for each in gatherer.finish().data["costs"]["items"]] == ["c", "b", "a", "d"]

@@ -97,6 +97,14 @@ def test_the_json_has_the_same_years_and_months() -> None:
         np.testing.assert_allclose(years[shared].astype(float), frame.loc[option["name"]], rtol=1e-12)
 
 
+def test_the_months_of_the_json_are_those_of_the_first_year() -> None:
+    for data, option in zip(study_as_data(study(), [], ())["options"], study().options, strict=True):
+        used = option.outcome.solar_kwh
+        assert used[0, 4] != used[1, 4]
+        assert [month["month"] for month in data["monthly"]] == list(range(1, 13))
+        assert data["monthly"][4]["pv_used_kwh"] == used[0, 4]
+
+
 def test_rows_are_written_whole_with_one_header(tmp_path: Path) -> None:
     file = tmp_path / "hours.csv"
     write_frames(study_rows(study(), "hours"), file)
