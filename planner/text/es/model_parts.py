@@ -249,6 +249,9 @@ PARTS: dict[str, str] = {
     "what the controller's voltages and the pump's power ask for": (
         "lo que piden las tensiones del controlador y la potencia de la bomba"
     ),
+    "Static water level by month: depth of the water at rest": "Nivel estático por mes: profundidad del agua en reposo",
+    "the same level all year": "el mismo nivel todo el año",
+    "no loss but that in the array's DC wiring": "ninguna pérdida salvo la del cableado CC del campo",
     "the same share in every month": "la misma parte en todos los meses",
     "the same loss in every month": "la misma pérdida en todos los meses",
     "a steady loss to dust": "una pérdida constante por polvo",

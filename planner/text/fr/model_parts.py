@@ -266,6 +266,15 @@ PARTS: dict[str, str] = {
     "what the controller's voltages and the pump's power ask for": (
         "ce que demandent les tensions du variateur et la puissance de la pompe"
     ),
+    "Static water level by month: depth of the water at rest": (
+        "Niveau statique par mois : profondeur de l'eau au repos"
+    ),
+    "the same level all year": "le même niveau toute l'année",
+    "no loss but that in the array's DC wiring": "aucune perte hors celle du câblage CC du champ",
+    "ready lists of candidates": "listes de candidats toutes faites",
+    "a ready list of inputs is moved down and up by a fifth": (
+        "une liste toute faite de données varie d'un cinquième vers le bas et vers le haut"
+    ),
     "the same share in every month": "la même part chaque mois",
     "the same loss in every month": "la même perte chaque mois",
     "a steady loss to dust": "une perte constante par poussière",

@@ -9,6 +9,7 @@ UNITS: dict[str, str] = {
     "%/year": "%/an",
     "L/head/day": "L/tête/jour",
     "L/person/day": "L/personne/jour",
+    "L/day": "L/jour",
     "L/year": "L/an",
     "as the key": "comme la clé",
     "days": "jours",

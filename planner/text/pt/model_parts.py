@@ -249,6 +249,15 @@ PARTS: dict[str, str] = {
     "what the controller's voltages and the pump's power ask for": (
         "o que pedem as tensões do controlador e a potência da bomba"
     ),
+    "Static water level by month: depth of the water at rest": (
+        "Nível estático por mês: profundidade da água em repouso"
+    ),
+    "the same level all year": "o mesmo nível todo o ano",
+    "no loss but that in the array's DC wiring": "nenhuma perda além da da cablagem CC do campo",
+    "ready lists of candidates": "listas prontas de candidatos",
+    "a ready list of inputs is moved down and up by a fifth": (
+        "uma lista pronta de dados varia um quinto para baixo e para cima"
+    ),
     "the same share in every month": "a mesma parte em cada mês",
     "the same loss in every month": "a mesma perda em cada mês",
     "a steady loss to dust": "uma perda constante por pó",

@@ -9,6 +9,7 @@ UNITS: dict[str, str] = {
     "%/year": "%/ano",
     "L/head/day": "L/cabeça/dia",
     "L/person/day": "L/pessoa/dia",
+    "L/day": "L/dia",
     "L/year": "L/ano",
     "as the key": "como a chave",
     "days": "dias",

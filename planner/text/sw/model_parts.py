@@ -261,6 +261,13 @@ PARTS: dict[str, str] = {
     "what the controller's voltages and the pump's power ask for": (
         "kinachohitajika na volti za kidhibiti na nguvu ya pampu"
     ),
+    "Static water level by month: depth of the water at rest": "Kina cha maji yakiwa tulivu kwa mwezi",
+    "the same level all year": "kina kilekile mwaka mzima",
+    "no loss but that in the array's DC wiring": "hakuna upotevu isipokuwa ule wa nyaya za DC za safu ya paneli",
+    "ready lists of candidates": "orodha zilizo tayari za machaguo ya kujaribu",
+    "a ready list of inputs is moved down and up by a fifth": (
+        "orodha iliyo tayari ya data hupunguzwa na kuongezwa kwa moja ya tano"
+    ),
     "the same share in every month": "sehemu ileile kila mwezi",
     "the same loss in every month": "hasara ileile kila mwezi",
     "a steady loss to dust": "hasara isiyobadilika ya vumbi",
