@@ -107,7 +107,11 @@ def test_what_shows_only_when_worked_out_is_named_by_sheet_and_cell(
     assert err.startswith(f"{form}: {place}")
 
 
-@pytest.mark.parametrize("command", [["check"], *STUDIES], ids=lambda command: command[0])
+@pytest.mark.parametrize(
+    "command",
+    [["check"], *(pytest.param(each, marks=[pytest.mark.slow] if each[0] == "worth" else []) for each in STUDIES)],
+    ids=lambda command: command[0],
+)
 def test_local_codes_come_first_and_the_list_is_pointed_to(command: list[str], toml: Path) -> None:
     name, *more = command
     if name == "check":

@@ -21,6 +21,7 @@ from planner.scenario.errors import InputError, Problem
 from planner.scenario.writer import starter_text
 from tests.form.workbooks import EXAMPLES, cell_of_key, edited, fill_row, form
 
+SLOW = pytest.mark.slow
 STARTER = tomllib.loads(starter_text())
 
 
@@ -45,8 +46,11 @@ LEVEL = "(Static water level: depth of the water at rest): "
     [
         ("borehole.static_level_m", -4, f"{LEVEL}-4 was given; must be at least 0"),
         ("borehole.static_level_m", "1,250", "the text '1,250' was given, which can be read as 1250 and as 1.25; type"),
-        ("borehole.static_level_m", "1.250", "the text '1.250' was given, which can be read as 1250 and as 1.25; type"),
-        ("borehole.static_level_m", "-4,5", f"{LEVEL}-4.5 was given; must be at least 0"),
+        pytest.param(
+            "borehole.static_level_m", "1.250",
+            "the text '1.250' was given, which can be read as 1250 and as 1.25; type", marks=SLOW
+        ),
+        pytest.param("borehole.static_level_m", "-4,5", f"{LEVEL}-4.5 was given; must be at least 0", marks=SLOW),
         (
             "borehole.static_level_m",
             "12,5 m",
@@ -60,7 +64,7 @@ LEVEL = "(Static water level: depth of the water at rest): "
         ),
         ("borehole.static_level_m", True, "TRUE was given; must be a number 0 to 1 500"),
         ("borehole.static_level_m", None, f"{LEVEL}is empty; must be a number 0 to 1 500"),
-        ("borehole.static_level_m", "   ", f"{LEVEL}is empty; must be a number 0 to 1 500"),
+        pytest.param("borehole.static_level_m", "   ", f"{LEVEL}is empty; must be a number 0 to 1 500", marks=SLOW),
         ("borehole.static_level_m", datetime.datetime(2026, 6, 9), "a date or time was given (2026-06-09"),
         ("borehole.static_level_m", "=40+8", "a formula was given ('=40+8'); formulas are not read"),
         ("borehole.static_level_m", "#N/A", "the error value #N/A was given"),
@@ -68,20 +72,25 @@ LEVEL = "(Static water level: depth of the water at rest): "
         ("finance.analysis_period_years", 12.5, "12.5 was given; must be a whole number 1 to 40"),
         ("pump.kind", "Centrifugal", "the text 'Centrifugal' was given; must be centrifugal or helical-rotor; did you"),
         ("pump.kind", 3, "the number 3 was given; must be centrifugal or helical-rotor"),
-        ("pump.name", 7, "the number 7 was given; must be text"),
-        ("pump.plate.phases", 2, "the number 2 was given; must be 1 or 3"),
+        pytest.param("pump.name", 7, "the number 7 was given; must be text", marks=SLOW),
+        pytest.param("pump.plate.phases", 2, "the number 2 was given; must be 1 or 3", marks=SLOW),
         ("tank.volume_m3", "big", "the text 'big' was given; must be auto, or a number above 0, up to 100 000"),
         ("currency", "dollars", "(Currency of every price, three capital letters such as 'USD'): 'dollars' was"),
         ("sources.grid.hours", "6 to 9", "'6 to 9' in a list is not a pair; must be parts of the day in hours"),
-        ("sources.grid.hours", datetime.datetime(2026, 9, 6), "a date or time was given"),
-        ("sources.grid.hours", "6-27", "(Grid: hours of the day in which it is on): 27 was given"),
+        pytest.param("sources.grid.hours", datetime.datetime(2026, 9, 6), "a date or time was given", marks=SLOW),
+        pytest.param(
+            "sources.grid.hours", "6-27", "(Grid: hours of the day in which it is on): 27 was given", marks=SLOW
+        ),
         ("demand.draw_profile", "0,5; 1,250", "'1,250' in a list was given, which can be read as 1250 and as 1.25"),
         ("demand.draw_profile", "0,5; 0,5", "2 values were given; must be household, school"),
         ("demand.draw_profile", "0,5; half", "'half' in a list is not a number; must be household, school"),
-        ("demand.draw_profile", "0.5; 0.5", "2 values were given; must be household, school"),
+        pytest.param("demand.draw_profile", "0.5; 0.5", "2 values were given; must be household, school", marks=SLOW),
         ("weather.kind", None, "(Kind of weather): is empty; must be monthly, file or estimate"),
         ("weather.file", "x.csv", "does not belong to the kind chosen; leave it empty, or choose the other kind"),
-        ("site.time_zone", datetime.time(3, 0), "a date or time was given (03:00:00); format the cell as text"),
+        pytest.param(
+            "site.time_zone", datetime.time(3, 0),
+            "a date or time was given (03:00:00); format the cell as text", marks=SLOW
+        ),
         ("service.reference", "wind", "service.reference names 'wind', but 'wind' is no source"),
         ("sources.grid.tariff.price_per_kwh", None, "give either price_per_kwh or blocks (both or neither was given)"),
     ],

@@ -102,7 +102,7 @@ def test_size_and_worth_call_it_incomplete_too(bare: Path) -> None:
     )
 
 
-@pytest.mark.parametrize(("saves", "can_be_said"), [(True, False), (False, True)])
+@pytest.mark.parametrize(("saves", "can_be_said"), [(True, False), pytest.param(False, True, marks=pytest.mark.slow)])
 def test_worth_does_not_decide_where_a_missing_price_could_turn_it(
     saves: bool, can_be_said: bool, tmp_path: Path
 ) -> None:

@@ -192,8 +192,17 @@ def test_tm2_with_a_city_of_two_words(tmp_path: Path) -> None:
     assert year.notes == ()
 
 
-@pytest.mark.parametrize("suffix", ["json", "csv"])
-@pytest.mark.parametrize("place", [ALPS, NEPAL, INDIA], ids=["utc+1", "utc+5:45", "utc+5:30"])
+@pytest.mark.parametrize(
+    ("place", "suffix"),
+    [
+        pytest.param(ALPS, "json", id="utc+1-json"),
+        pytest.param(ALPS, "csv", id="utc+1-csv", marks=pytest.mark.slow),
+        pytest.param(NEPAL, "json", id="utc+5:45-json", marks=pytest.mark.slow),
+        pytest.param(NEPAL, "csv", id="utc+5:45-csv"),
+        pytest.param(INDIA, "json", id="utc+5:30-json", marks=pytest.mark.slow),
+        pytest.param(INDIA, "csv", id="utc+5:30-csv", marks=pytest.mark.slow),
+    ],
+)
 def test_pvgis_typical_year(tmp_path: Path, suffix: str, place: Place) -> None:
     year = read_weather_file(write_pvgis_tmy(tmp_path / f"t.{suffix}", place), place)
     given = clear_year(place, 60 * OFFSET_H)

@@ -122,10 +122,7 @@ def test_a_case_that_cannot_work_is_refused() -> None:
 
 @pytest.mark.parametrize(
     "name",
-    [
-        pytest.param(name, marks=[] if name in ("every table", "hill school") else [pytest.mark.slow])
-        for name in SCENARIOS
-    ],
+    [pytest.param(name, marks=[] if name == "every table" else [pytest.mark.slow]) for name in SCENARIOS],
 )
 def test_of_the_keys_that_touch_the_hours_the_bill_counts_no_more_than_those_listed(name: str) -> None:
     """Variants of a sweep that differ in other keys are priced in one go, by the scenario of the first of them."""

@@ -30,7 +30,10 @@ MORE: dict[str, dict[str, Any]] = {
 }
 
 
-@pytest.fixture(scope="module", params=["as given", pytest.param("changeover", marks=pytest.mark.slow), "daily limit"])
+@pytest.fixture(
+    scope="module",
+    params=[pytest.param(name, marks=[] if name == "as given" else [pytest.mark.slow]) for name in MORE],
+)
 def study(request: pytest.FixtureRequest) -> Study:
     return studied(**SOME | MORE[request.param])
 

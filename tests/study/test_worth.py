@@ -317,7 +317,9 @@ def test_chosen_anew_the_works_are_what_the_run_chooses_at_that_value(name: str,
     assert len(seen) > len(anew.options), "the works were the same at every value"
 
 
-@pytest.mark.parametrize("name", ["demand", "target", "fuel_price", pytest.param("module_price", marks=SLOW)])
+@pytest.mark.parametrize(
+    "name", ["demand", *(pytest.param(name, marks=SLOW) for name in ("target", "fuel_price", "module_price"))]
+)
 def test_a_study_run_from_the_start_turns_where_works_chosen_anew_do(name: str) -> None:
     """The study chooses strings and tank by itself; the levels are given, and held in both."""
     worth = open_worth()

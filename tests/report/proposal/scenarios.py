@@ -74,11 +74,16 @@ def whole() -> dict[str, Any]:
     return data
 
 
+def two() -> dict[str, Any]:
+    """The same between the sun and the grid, so that something may turn the answer."""
+    return whole() | {"service": {"options": ["solar", "grid"]}}
+
+
 @cache
 def material(name: str) -> Material:
     """Study one of the scenarios above."""
-    data = {"bare": bare, "priced": priced, "whole": whole}[name]()
-    study = study_scenario(scenario_of(data), VISIT.parent, with_effects=name == "whole")
+    data = {"bare": bare, "priced": priced, "whole": whole, "two": two}[name]()
+    study = study_scenario(scenario_of(data), VISIT.parent, with_effects=name in ("whole", "two"))
     return Material(study, study_verdicts(study), (), tuple(cautions(study)))
 
 

@@ -195,8 +195,8 @@ def test_numbers_are_written_as_the_language_writes_them() -> None:
 
 
 def test_what_would_turn_the_answer_stands_once_among_the_risks() -> None:
-    study = material("whole").study
-    said = [each.text for each in document("whole").paragraphs]
+    study = material("two").study
+    said = [each.text for each in document("two").paragraphs]
     start, end = (said.index(text(f"proposal.chapter.{key}")) for key in ("risks", "indicators"))
     found = switching_sentences(study)
     assert found
