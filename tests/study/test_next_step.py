@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -11,7 +12,7 @@ import numpy as np
 import openpyxl
 import pytest
 
-from planner.answers.next_step import next_step_sentences
+from planner.answers.next_step import next_step_sentences, sentences_of
 from planner.assumptions.reader import read_scenario
 from planner.report.document import Report
 from planner.report.json_file import study_as_data
@@ -264,3 +265,15 @@ def test_one_option_alone_does_not_cost_least() -> None:
     assert "costs least" not in alone
     assert alone.startswith("solar + grid, the only option compared, meets the target of 97 %")
     assert "costs least" in sentences(again_with())[0]
+
+
+def test_a_step_that_leaves_a_little_missing_is_not_said_to_bring_all_of_the_water() -> None:
+    study = study_with()
+    steps = steps_in(study)
+    nearly = [
+        replace(step, after=replace(step.after, demand_met_percent=99.97)) if step.after is not None else step
+        for step in steps.steps
+    ]
+    said = " ".join(sentences_of(replace(steps, steps=tuple(nearly)), study.scenario))
+    assert "would meet the target: 99.9 %" in said
+    assert "100.0 %" not in said
