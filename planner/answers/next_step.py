@@ -176,10 +176,15 @@ def _slots(scenario: Scenario, step: Step, after: Point) -> dict[str, Any]:
         "option": before.option,
         "step": step_words(step),
         "before": before.demand_met_percent,
-        "after": after.demand_met_percent,
+        "after": _short_of_all(after.demand_met_percent),
         "days_before": before.short_days_per_year,
         "days_after": after.short_days_per_year,
         "capital": money(after.capital_cost - before.capital_cost, currency),
         "total": money(after.life_cycle_cost, currency),
         "now": money(before.life_cycle_cost, currency),
     }
+
+
+def _short_of_all(percent: float) -> float:
+    """What is to be written of a share of the water, so that one just short of all of it does not read as all."""
+    return 99.9 if 99.95 <= percent < 100 * (1 - 1e-9) else percent

@@ -39,7 +39,6 @@ Array = NDArray[np.float64]
 TOPIC = "pipeline"
 SURGE_MARGIN = 1.5
 PROFILE_TOLERANCE = 0.02
-INLET_TOLERANCE_M = 0.5
 
 
 @dataclass(frozen=True, eq=False)

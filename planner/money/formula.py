@@ -139,11 +139,6 @@ def is_formula(*operands: Operand) -> bool:
     return False
 
 
-def cell_text(operand: Operand, address_of: Callable[[Any], str] = str) -> str | None:
-    """What is to be entered in a cell, with '='; None for a number that is no formula."""
-    return f"={operand.text(address_of)}" if isinstance(operand, Formula) else None
-
-
 def _is(operand: Operand, number: int) -> bool:
     return isinstance(operand, int | float) and operand == number
 

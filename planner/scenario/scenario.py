@@ -234,6 +234,11 @@ class Scenario(Model):
         return option_names(self.sources.names)
 
     @property
+    def place_besides_name(self) -> str:
+        """Name of the place where it says more than the name of the project; else ''."""
+        return "" if self.site.place == self.name else self.site.place
+
+    @property
     def people(self) -> float | None:
         """Number of people served in the first year, or None where no user is people."""
         counts = [user.count for user in self.demand.users if user.kind == "people"]

@@ -21,7 +21,7 @@ from numpy.typing import ArrayLike
 from planner.answers.cautions import cautions
 from planner.answers.of_study import study_verdicts
 from planner.figures import catalogue
-from planner.money.formula import Formula, Operand, cell_text
+from planner.money.formula import Formula, Operand
 from planner.money.functions import weighted_total
 from planner.money.quantities import Line, Thing
 from planner.money.yearly import Column, Definition
@@ -157,7 +157,7 @@ def test_its_money_by_hand() -> None:
 
 def test_its_bill_is_one_definition_for_numbers_and_cells() -> None:
     cells = {"neighbour": SimpleNamespace(parts_kwh=[Formula.leaf("B2"), Formula.leaf("C2")])}
-    assert cell_text(Neighbour().bill(SimpleNamespace(top_ups=cells))) == "=B2*0.3+C2*0.8"
+    assert Neighbour().bill(SimpleNamespace(top_ups=cells)).text(str) == "B2*0.3+C2*0.8"
 
 
 def test_its_cost_has_a_column_a_figure_and_formulas(tmp_path: Path) -> None:

@@ -12,7 +12,7 @@ import numpy as np
 import openpyxl
 import pytest
 
-from planner.answers.next_step import next_step_sentences
+from planner.answers.next_step import next_step_sentences, sentences_of
 from planner.assumptions.reader import read_scenario
 from planner.report.document import Report
 from planner.report.json_file import study_as_data
@@ -311,3 +311,15 @@ def test_the_conditions_beside_the_share_are_judged_apart_from_it(key: str, spar
         service = scenario.service.model_copy(update={"demand_met_percent": 100.0, key: asked})
         case = replace(result.case, scenario=scenario.model_copy(update={"service": service}))
         assert _point(replace(result, case=case)).meets_rest == holds
+
+
+def test_a_step_that_leaves_a_little_missing_is_not_said_to_bring_all_of_the_water() -> None:
+    study = study_with()
+    steps = steps_in(study)
+    nearly = [
+        replace(step, after=replace(step.after, demand_met_percent=99.97)) if step.after is not None else step
+        for step in steps.steps
+    ]
+    said = " ".join(sentences_of(replace(steps, steps=tuple(nearly)), study.scenario))
+    assert "would meet the target: 99.9 %" in said
+    assert "100.0 %" not in said

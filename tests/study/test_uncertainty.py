@@ -125,7 +125,7 @@ def test_the_call_counts_turns_and_small_gaps_by_hand() -> None:
     assert call.gap_percent == pytest.approx(10)
     assert call.share == pytest.approx(0.75)
     assert call.too_close
-    assert "too close to call: of 4 changes" in close_call_sentence(call)
+    assert "too close to call: their order turns in 2 of 4 changes" in close_call_sentence(call)
 
 
 @pytest.mark.parametrize(("second", "too_close"), [(101.9, True), (102.1, False)])

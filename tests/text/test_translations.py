@@ -10,6 +10,7 @@ from typing import get_args
 
 import pytest
 
+from planner.figures import catalogue
 from planner.scenario.fields import FROM_MEMORY
 from planner.scenario.scenario import Scenario
 from planner.scenario.walk import walk_models
@@ -121,10 +122,16 @@ def of(language: str, name: str) -> dict[str, str]:
 
 
 def model_texts() -> set[str]:
-    """Names, units and sources of the numbers of a scenario that an answer may rest on."""
-    found = set()
+    """Names, units and sources of the numbers of a scenario that an answer may rest on, and of the figures.
+
+    And what it means to leave a key out, which the list of inputs says of what is not worked out instead.
+    """
+    found = {figure.unit for figure in catalogue(())}
     for field in walk_models(Scenario):
-        if field.path[0] not in ("sweep", "size") and not field.tables and field.takes.numeric:
+        own = field.path[0] not in ("sweep", "size")
+        if field.absent != field.how and (own or len(field.path) == 1):
+            found.add(field.absent)
+        if own and not field.tables and field.takes.numeric:
             found |= {field.short, field.unit, field.default_source}
     return {each for each in found if WORD.search(each.replace("money", ""))} | {FROM_MEMORY}
 

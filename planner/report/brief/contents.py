@@ -60,8 +60,11 @@ def is_long(report: Report) -> bool:
 
 
 def _where(study: Study) -> str:
-    place, people = study.scenario.site.place, study.scenario.people
-    return place if people is None else text("brief.place_people", place=place, people=f"{people:,.0f}")
+    place, people = study.scenario.place_besides_name, study.scenario.people
+    if people is None:
+        return place
+    key = "brief.place_people" if place else "answer.people"
+    return text(key, place=place, people=f"{people:,.0f}")
 
 
 def _verdict(study: Study, decided: Decision) -> Iterator[Text]:

@@ -76,7 +76,7 @@ def answer_page(study: Study, decided: Decision, verdicts: Sequence[Verdict], ex
         "answer",
         text("page.answer"),
         scenario.name,
-        scenario.site.place,
+        scenario.place_besides_name,
         tuple(blocks),
         one_page=True,
         upright=True,

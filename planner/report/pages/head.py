@@ -120,7 +120,7 @@ def _runs(system: SystemHead, duty: Duty) -> Table:
         }
         rows.append(Row(index, cells))
     columns = _columns("run", "length", "inside_diameter", "velocity", "friction", "fittings", "loss")
-    return Table(RUNS, columns, tuple(rows), heading=text("head.by_run", method=system.friction_method))
+    return Table(RUNS, columns, tuple(rows), heading=text("head.by_run", method=system.friction_method.title()))
 
 
 def _duty_cells(duty: Duty) -> dict[str, Cell]:

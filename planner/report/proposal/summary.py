@@ -39,7 +39,7 @@ def _record(scenario: Scenario) -> Table:
         longitude=f"{abs(site.longitude_deg):g}",
     )
     said = {
-        "place": site.place,
+        "place": scenario.place_besides_name,
         "position": place,
         **{key: getattr(scenario, key) for key in (*_RECORD, "price_date")},
         "version": text("proposal.version", version=__version__),

@@ -2,7 +2,7 @@
 
 SENTENCES: dict[str, str] = {
     "brief.place_people": "{place}. Serves {people} people in the first year.",
-    "brief.days": "Days without water",
+    "brief.days": "Days short of water",
     "brief.pay": "What users must pay",
     "brief.turns": "What would turn the answer",
     "brief.options": "The options, best first",

@@ -91,8 +91,8 @@ SENTENCES: dict[str, str] = {
         "The figures below follow the changed prices; what the run said of checks, conditions and the next best has "
         "given way, as only a new run can tell."
     ),
-    "decision.days_heading": "Days without water, and what users pay",
-    "decision.days_heading_technical": "Days without water",
+    "decision.days_heading": "Days short of water, and what users pay",
+    "decision.days_heading_technical": "Days short of water",
     "decision.turns_heading": "What would turn it",
     "decision.who_heading": "Who, when, from what",
     "decision.large_unit": "{label} ({unit})",

@@ -67,12 +67,12 @@ SENTENCES: dict[str, str] = {
         "of it: it is worth having where each m3 that is missing costs those who go without it more than that."
     ),
     "next_step.below": (
-        "If {percent:.1f} % of the water were enough in place of {target:g} %, {other} would be the answer and cost "
-        "{gap} less over the analysis period ({share:.0f} %)."
+        "If {percent:.1f} % of the water were enough in place of {target:g} %, {other} would be the answer, with "
+        "every size as it stands here, and cost {gap} less over the analysis period ({share:.0f} %)."
     ),
     "next_step.above": (
-        "If more than {percent:.1f} % of the water were asked for, {other} would be the answer and cost {gap} more "
-        "over the analysis period."
+        "If more than {percent:.1f} % of the water were asked for, {other} would be the answer, with every size as "
+        "it stands here, and cost {gap} more over the analysis period."
     ),
     "next_step.valued_same": (
         "With each m3 that is missing put at {value}, as entered, {option} still comes first: {total} with the water "

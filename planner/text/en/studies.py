@@ -33,7 +33,7 @@ SENTENCES: dict[str, str] = {
     "size.runners_under": (
         "Others that meet the target at no more than {percent} percent above the best of their option."
     ),
-    "size.first_runners": "{option}: the first {count} of {all} others within {percent} percent",
+    "size.first_runners": "{option}: others within {percent} percent, {count} of {all} shown",
     "size.above_best": "Above the best (%)",
     "size.front": "Trade-off",
     "size.front_under": ("Designs that no other of the same option beats in both life-cycle cost and demand met."),

@@ -6,12 +6,12 @@ Every sentence stands by itself.
 SENTENCES: dict[str, str] = {
     # ---- too close to call
     "uncertainty.too_close": (
-        "{first} and {second} are too close to call: of {changes} changes of one uncertain input at a time, {turned} "
-        "turn their order and {close} more leave less than {percent:g} % of cost between them."
+        "{first} and {second} are too close to call: their order turns in {turned} of {changes} changes of one "
+        "uncertain input at a time, and less than {percent:g} % of cost stays between them in {close} more."
     ),
     "uncertainty.ahead_in_most": (
-        "{first} mostly stays ahead of {second}: of {changes} changes of one uncertain input at a time, {turned} turn "
-        "their order and {close} more leave less than {percent:g} % of cost between them."
+        "{first} mostly stays ahead of {second}: their order turns in {turned} of {changes} changes of one uncertain "
+        "input at a time, and less than {percent:g} % of cost stays between them in {close} more."
     ),
     "uncertainty.ahead_in_all": (
         "{first} stays ahead of {second} by {percent:g} % of cost or more, or because {second} misses the target, in "

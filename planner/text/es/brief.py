@@ -2,7 +2,7 @@
 
 SENTENCES: dict[str, str] = {
     "brief.place_people": "{place}. Sirve a {people} personas en el primer año.",
-    "brief.days": "Días sin agua",
+    "brief.days": "Días sin agua suficiente",
     "brief.pay": "Lo que deben pagar los usuarios",
     "brief.turns": "Qué cambiaría la respuesta",
     "brief.options": "Las opciones, la mejor primero",

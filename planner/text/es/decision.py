@@ -103,8 +103,8 @@ SENTENCES: dict[str, str] = {
         "Las cifras de abajo siguen los precios cambiados; se ha retirado lo que el cálculo decía de las "
         "comprobaciones, las condiciones y la segunda mejor opción, porque solo un nuevo cálculo puede decirlo."
     ),
-    "decision.days_heading": "Días sin agua, y lo que pagan los usuarios",
-    "decision.days_heading_technical": "Días sin agua",
+    "decision.days_heading": "Días sin agua suficiente, y lo que pagan los usuarios",
+    "decision.days_heading_technical": "Días sin agua suficiente",
     "decision.turns_heading": "Qué lo cambiaría",
     "decision.who_heading": "Quién, cuándo, con qué datos",
     "decision.large_unit": "{label} ({unit})",

@@ -74,7 +74,7 @@ FIGURES: dict[str, tuple[str, str]] = {
         "Parte anual de la demanda entregada que alcanzan nueve de cada diez años (percentil 10 de los años).",
     ),
     "short_days_worst_year_in_ten": (
-        "Días sin agua, peor año de cada diez",
+        "Días sin agua suficiente, peor año de cada diez",
         "Días sin agua suficiente que nueve de cada diez años no superan (percentil 90 de los años).",
     ),
     "missing_l_per_day_worst_year_in_ten": (

@@ -73,12 +73,12 @@ SENTENCES: dict[str, str] = {
         "toda ella: vale la pena donde cada m3 que falta cuesta más que eso a quienes se quedan sin él."
     ),
     "next_step.below": (
-        "Si bastara el {percent:.1f} % del agua en lugar del {target:g} %, la respuesta sería {other}, y costaría "
-        "{gap} menos en el período de análisis ({share:.0f} %)."
+        "Si bastara el {percent:.1f} % del agua en lugar del {target:g} %, la respuesta, con todos los tamaños como "
+        "están aquí, sería {other}, y costaría {gap} menos en el período de análisis ({share:.0f} %)."
     ),
     "next_step.above": (
-        "Si se pidiera más del {percent:.1f} % del agua, la respuesta sería {other}, y costaría {gap} más en el "
-        "período de análisis."
+        "Si se pidiera más del {percent:.1f} % del agua, la respuesta, con todos los tamaños como están aquí, sería "
+        "{other}, y costaría {gap} más en el período de análisis."
     ),
     "next_step.valued_same": (
         "Con cada m3 que falta valorado en {value}, según lo indicado, {option} sigue siendo la primera: {total} "

@@ -33,7 +33,7 @@ SENTENCES: dict[str, str] = {
     "size.runners_under": (
         "Otros que alcanzan el objetivo a no más del {percent} por ciento por encima del mejor de su opción."
     ),
-    "size.first_runners": "{option}: los primeros {count} de otros {all} a menos del {percent} por ciento",
+    "size.first_runners": "{option}: otros a menos del {percent} por ciento, {count} de {all} mostrados",
     "size.above_best": "Por encima del mejor (%)",
     "size.front": "Compromiso",
     "size.front_under": (

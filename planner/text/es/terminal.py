@@ -10,7 +10,7 @@ SENTENCES: dict[str, str] = {
     "narrow.grid_kwh_per_year": "Red\nkWh/año",
     "narrow.fuel_l_per_year": "Comb.\nL/año",
     "narrow.demand_met_worst_month_percent": "Peor\nmes\n%",
-    "narrow.short_days_per_year": "Días sin\nagua\n/año",
+    "narrow.short_days_per_year": "Días con\nfalta\n/año",
     "narrow.worst_month": "Peor\nmes",
     "narrow.worst_month_short_days": "En ese\nmes",
     "narrow.longest_short_days": "Máx.\nsegui-\ndos",

@@ -3,12 +3,12 @@
 SENTENCES: dict[str, str] = {
     # ---- too close to call
     "uncertainty.too_close": (
-        "{first} y {second} están demasiado igualadas para decidir: de {changes} cambios de un dato incierto cada "
-        "vez, {turned} cambian su orden y otros {close} dejan menos del {percent:g} % de costo entre ellas."
+        "{first} y {second} están demasiado igualadas para decidir: su orden cambia en {turned} de {changes} cambios "
+        "de un dato incierto cada vez, y en {close} más queda entre ellas menos del {percent:g} % de costo."
     ),
     "uncertainty.ahead_in_most": (
-        "{first} queda casi siempre por delante de {second}: de {changes} cambios de un dato incierto cada vez, "
-        "{turned} cambian su orden y otros {close} dejan menos del {percent:g} % de costo entre ellas."
+        "{first} queda casi siempre por delante de {second}: su orden cambia en {turned} de {changes} cambios de un "
+        "dato incierto cada vez, y en {close} más queda entre ellas menos del {percent:g} % de costo."
     ),
     "uncertainty.ahead_in_all": (
         "{first} queda por delante de {second} por un {percent:g} % de costo o más, o porque {second} no alcanza el "

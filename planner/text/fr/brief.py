@@ -2,7 +2,7 @@
 
 SENTENCES: dict[str, str] = {
     "brief.place_people": "{place}. Dessert {people} personnes la première année.",
-    "brief.days": "Jours sans eau",
+    "brief.days": "Jours sans assez d'eau",
     "brief.pay": "Ce que doivent payer les usagers",
     "brief.turns": "Ce qui changerait la réponse",
     "brief.options": "Les options, la meilleure d'abord",

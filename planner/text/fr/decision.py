@@ -105,8 +105,8 @@ SENTENCES: dict[str, str] = {
         "Les chiffres ci-dessous suivent les prix modifiés ; ce que le calcul disait des vérifications, des conditions "
         "et du deuxième choix est retiré, car seul un nouveau calcul peut le dire."
     ),
-    "decision.days_heading": "Jours sans eau, et ce que paient les usagers",
-    "decision.days_heading_technical": "Jours sans eau",
+    "decision.days_heading": "Jours sans assez d'eau, et ce que paient les usagers",
+    "decision.days_heading_technical": "Jours sans assez d'eau",
     "decision.turns_heading": "Ce qui la changerait",
     "decision.who_heading": "Qui, quand, d'après quoi",
     "decision.large_unit": "{label} ({unit})",

@@ -266,6 +266,31 @@ PARTS: dict[str, str] = {
     "what the controller's voltages and the pump's power ask for": (
         "ce que demandent les tensions du variateur et la puissance de la pompe"
     ),
+    "Static water level by month: depth of the water at rest": (
+        "Niveau statique par mois : profondeur de l'eau au repos"
+    ),
+    "the same level all year": "le même niveau toute l'année",
+    "no loss but that in the array's DC wiring": "aucune perte hors celle du câblage CC du champ",
+    "ready lists of candidates": "listes de candidats toutes faites",
+    "a ready list of inputs is moved down and up by a fifth": (
+        "une liste toute faite de données varie d'un cinquième vers le bas et vers le haut"
+    ),
+    "no outages": "aucune coupure",
+    "see segments": "voir segments",
+    "no generator option": "aucune option avec groupe électrogène",
+    "no bill per household": "aucune facture par ménage",
+    "Daily volume by month": "Volume par jour, mois par mois",
+    "as test_flow_m3h": "comme test_flow_m3h",
+    "specific_capacity_m3h_per_m or step_test is used": "specific_capacity_m3h_per_m ou step_test est utilisé",
+    "every price stands with the thing itself": "chaque prix figure avec la chose elle-même",
+    "Candidates that 'planner size' tries": "Candidats qu'essaie 'planner size'",
+    "What 'planner sweep' varies": "Ce que fait varier 'planner sweep'",
+    "no grid option": "aucune option avec réseau",
+    "no solar option": "aucune option solaire",
+    "no loss counted": "aucune perte comptée",
+    "the array's loss in the DC wiring": "la perte du champ dans le câblage CC",
+    "the sun alone": "le soleil seul",
+    "inner_diameter_mm is used": "inner_diameter_mm est utilisé",
     "the same share in every month": "la même part chaque mois",
     "the same loss in every month": "la même perte chaque mois",
     "a steady loss to dust": "une perte constante par poussière",

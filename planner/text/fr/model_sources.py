@@ -9,6 +9,8 @@ UNITS: dict[str, str] = {
     "%/year": "%/an",
     "L/head/day": "L/tête/jour",
     "L/person/day": "L/personne/jour",
+    "month, 1 to 12": "mois, de 1 à 12",
+    "L/day": "L/jour",
     "L/year": "L/an",
     "as the key": "comme la clé",
     "days": "jours",

@@ -73,12 +73,12 @@ SENTENCES: dict[str, str] = {
         "eau : elle vaut la peine là où chaque m3 qui manque coûte plus que cela à ceux qui s'en passent."
     ),
     "next_step.below": (
-        "S'il suffisait de {percent:.1f} % de l'eau au lieu de {target:g} %, la réponse serait {other} et coûterait "
-        "{gap} de moins sur la période d'analyse ({share:.0f} %)."
+        "S'il suffisait de {percent:.1f} % de l'eau au lieu de {target:g} %, la réponse, avec toutes les tailles "
+        "telles qu'ici, serait {other} et coûterait {gap} de moins sur la période d'analyse ({share:.0f} %)."
     ),
     "next_step.above": (
-        "S'il fallait plus de {percent:.1f} % de l'eau, la réponse serait {other} et coûterait {gap} de plus sur la "
-        "période d'analyse."
+        "S'il fallait plus de {percent:.1f} % de l'eau, la réponse, avec toutes les tailles telles qu'ici, serait "
+        "{other} et coûterait {gap} de plus sur la période d'analyse."
     ),
     "next_step.valued_same": (
         "Avec chaque m3 qui manque compté {value}, comme indiqué, {option} reste en tête : {total}, y compris l'eau "

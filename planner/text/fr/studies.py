@@ -35,7 +35,7 @@ SENTENCES: dict[str, str] = {
     "size.runners_under": (
         "Les autres qui atteignent l'objectif à {percent} pour cent au plus au-dessus du meilleur de leur option."
     ),
-    "size.first_runners": "{option} : les {count} premiers de {all} autres à moins de {percent} pour cent",
+    "size.first_runners": "{option} : autres à moins de {percent} pour cent, {count} de {all} montrés",
     "size.above_best": "Au-dessus du meilleur (%)",
     "size.front": "Compromis",
     "size.front_under": (

@@ -10,7 +10,7 @@ SENTENCES: dict[str, str] = {
     "narrow.grid_kwh_per_year": "Réseau\nkWh/an",
     "narrow.fuel_l_per_year": "Carbu-\nrant\nL/an",
     "narrow.demand_met_worst_month_percent": "Pire\nmois\n%",
-    "narrow.short_days_per_year": "Jours\nsans\neau/an",
+    "narrow.short_days_per_year": "Jours\nde\nmanque\n/an",
     "narrow.worst_month": "Pire\nmois",
     "narrow.worst_month_short_days": "Ce\nmois",
     "narrow.longest_short_days": "De\nsuite",

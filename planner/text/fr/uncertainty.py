@@ -3,12 +3,14 @@
 SENTENCES: dict[str, str] = {
     # ---- too close to call
     "uncertainty.too_close": (
-        "{first} et {second} sont trop proches pour trancher : sur {changes} changements d'une donnée incertaine à la "
-        "fois, {turned} inversent leur ordre et {close} de plus laissent moins de {percent:g} % de coût entre les deux."
+        "{first} et {second} sont trop proches pour trancher : leur ordre s'inverse dans {turned} des {changes} "
+        "changements d'une donnée incertaine à la fois, et il reste moins de {percent:g} % de coût entre les deux "
+        "dans {close} de plus."
     ),
     "uncertainty.ahead_in_most": (
-        "{first} reste le plus souvent devant {second} : sur {changes} changements d'une donnée incertaine à la fois, "
-        "{turned} inversent leur ordre et {close} de plus laissent moins de {percent:g} % de coût entre les deux."
+        "{first} reste le plus souvent devant {second} : leur ordre s'inverse dans {turned} des {changes} "
+        "changements d'une donnée incertaine à la fois, et il reste moins de {percent:g} % de coût entre les deux "
+        "dans {close} de plus."
     ),
     "uncertainty.ahead_in_all": (
         "{first} reste devant {second} de {percent:g} % de coût ou plus, ou parce que {second} manque l'objectif, dans "

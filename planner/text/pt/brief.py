@@ -2,7 +2,7 @@
 
 SENTENCES: dict[str, str] = {
     "brief.place_people": "{place}. Serve {people} pessoas no primeiro ano.",
-    "brief.days": "Dias sem água",
+    "brief.days": "Dias sem água suficiente",
     "brief.pay": "O que os utilizadores têm de pagar",
     "brief.turns": "O que inverteria a resposta",
     "brief.options": "As opções, a melhor primeiro",

@@ -101,8 +101,8 @@ SENTENCES: dict[str, str] = {
         "Os números abaixo seguem os preços alterados; o que o cálculo disse de verificações, condições e segunda "
         "melhor foi retirado, porque só um novo cálculo o pode dizer."
     ),
-    "decision.days_heading": "Dias sem água, e o que os utilizadores pagam",
-    "decision.days_heading_technical": "Dias sem água",
+    "decision.days_heading": "Dias sem água suficiente, e o que os utilizadores pagam",
+    "decision.days_heading_technical": "Dias sem água suficiente",
     "decision.turns_heading": "O que a inverteria",
     "decision.who_heading": "Quem, quando, a partir de quê",
     "decision.large_unit": "{label} ({unit})",

@@ -249,6 +249,31 @@ PARTS: dict[str, str] = {
     "what the controller's voltages and the pump's power ask for": (
         "o que pedem as tensões do controlador e a potência da bomba"
     ),
+    "Static water level by month: depth of the water at rest": (
+        "Nível estático por mês: profundidade da água em repouso"
+    ),
+    "the same level all year": "o mesmo nível todo o ano",
+    "no loss but that in the array's DC wiring": "nenhuma perda além da da cablagem CC do campo",
+    "ready lists of candidates": "listas prontas de candidatos",
+    "a ready list of inputs is moved down and up by a fifth": (
+        "uma lista pronta de dados varia um quinto para baixo e para cima"
+    ),
+    "no outages": "sem cortes",
+    "see segments": "ver segments",
+    "no generator option": "nenhuma opção com gerador",
+    "no bill per household": "sem factura por agregado familiar",
+    "Daily volume by month": "Volume diário por mês",
+    "as test_flow_m3h": "como test_flow_m3h",
+    "specific_capacity_m3h_per_m or step_test is used": "usa-se specific_capacity_m3h_per_m ou step_test",
+    "every price stands with the thing itself": "cada preço está junto da própria coisa",
+    "Candidates that 'planner size' tries": "Candidatos que 'planner size' ensaia",
+    "What 'planner sweep' varies": "O que 'planner sweep' faz variar",
+    "no grid option": "nenhuma opção com rede",
+    "no solar option": "nenhuma opção solar",
+    "no loss counted": "nenhuma perda contada",
+    "the array's loss in the DC wiring": "a perda do campo na cablagem CC",
+    "the sun alone": "só o sol",
+    "inner_diameter_mm is used": "usa-se inner_diameter_mm",
     "the same share in every month": "a mesma parte em cada mês",
     "the same loss in every month": "a mesma perda em cada mês",
     "a steady loss to dust": "uma perda constante por pó",

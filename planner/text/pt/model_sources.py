@@ -9,6 +9,8 @@ UNITS: dict[str, str] = {
     "%/year": "%/ano",
     "L/head/day": "L/cabeça/dia",
     "L/person/day": "L/pessoa/dia",
+    "month, 1 to 12": "mês, de 1 a 12",
+    "L/day": "L/dia",
     "L/year": "L/ano",
     "as the key": "como a chave",
     "days": "dias",

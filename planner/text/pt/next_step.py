@@ -70,12 +70,12 @@ SENTENCES: dict[str, str] = {
         "média para toda ela: vale a pena tê-la onde cada m3 em falta custa mais do que isso a quem fica sem ele."
     ),
     "next_step.below": (
-        "Se {percent:.1f}% da água bastassem em vez de {target:g}%, a resposta seria {other} e custaria menos {gap} "
-        "no período de análise ({share:.0f}%)."
+        "Se {percent:.1f}% da água bastassem em vez de {target:g}%, a resposta, com todos os tamanhos como aqui "
+        "estão, seria {other} e custaria menos {gap} no período de análise ({share:.0f}%)."
     ),
     "next_step.above": (
-        "Se fossem pedidos mais de {percent:.1f}% da água, a resposta seria {other} e custaria mais {gap} no período "
-        "de análise."
+        "Se fossem pedidos mais de {percent:.1f}% da água, a resposta, com todos os tamanhos como aqui estão, seria "
+        "{other} e custaria mais {gap} no período de análise."
     ),
     "next_step.valued_same": (
         "Com cada m3 em falta avaliado em {value}, como indicado, a primeira continua a ser {option}: {total} "

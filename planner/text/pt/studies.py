@@ -33,7 +33,7 @@ SENTENCES: dict[str, str] = {
     "size.runners_under": (
         "Outros que cumprem o objectivo a não mais de {percent} por cento acima do melhor da sua opção."
     ),
-    "size.first_runners": "{option}: os primeiros {count} de {all} outros a menos de {percent} por cento",
+    "size.first_runners": "{option}: outros a menos de {percent} por cento, {count} de {all} mostrados",
     "size.above_best": "Acima do melhor (%)",
     "size.front": "Compromisso",
     "size.front_under": (

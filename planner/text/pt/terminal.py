@@ -10,7 +10,7 @@ SENTENCES: dict[str, str] = {
     "narrow.grid_kwh_per_year": "Rede\nkWh/ano",
     "narrow.fuel_l_per_year": "Comb.\nL/ano",
     "narrow.demand_met_worst_month_percent": "Pior\nmês\n%",
-    "narrow.short_days_per_year": "Dias\nsem\nágua\n/ano",
+    "narrow.short_days_per_year": "Dias\ncom\nfalta\n/ano",
     "narrow.worst_month": "Pior\nmês",
     "narrow.worst_month_short_days": "Nesse\nmês",
     "narrow.longest_short_days": "Máx.\nsegui-\ndos",

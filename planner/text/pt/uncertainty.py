@@ -3,13 +3,14 @@
 SENTENCES: dict[str, str] = {
     # ---- too close to call
     "uncertainty.too_close": (
-        "As opções {first} e {second} estão demasiado próximas para decidir: de {changes} alterações de um dado "
-        "incerto de cada vez, {turned} invertem a sua ordem e mais {close} deixam entre elas menos de {percent:g}% "
-        "do custo."
+        "As opções {first} e {second} estão demasiado próximas para decidir: a sua ordem inverte-se em {turned} de "
+        "{changes} alterações de um dado incerto de cada vez, e em mais {close} fica entre elas menos de "
+        "{percent:g}% do custo."
     ),
     "uncertainty.ahead_in_most": (
-        "A opção {first} fica quase sempre à frente da opção {second}: de {changes} alterações de um dado incerto de "
-        "cada vez, {turned} invertem a sua ordem e mais {close} deixam entre elas menos de {percent:g}% do custo."
+        "A opção {first} fica quase sempre à frente da opção {second}: a sua ordem inverte-se em {turned} de "
+        "{changes} alterações de um dado incerto de cada vez, e em mais {close} fica entre elas menos de "
+        "{percent:g}% do custo."
     ),
     "uncertainty.ahead_in_all": (
         "A opção {first} fica à frente da opção {second} por {percent:g}% do custo ou mais, ou porque a opção "

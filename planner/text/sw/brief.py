@@ -2,7 +2,7 @@
 
 SENTENCES: dict[str, str] = {
     "brief.place_people": "{place}. Huhudumia watu {people} katika mwaka wa kwanza.",
-    "brief.days": "Siku bila maji",
+    "brief.days": "Siku zenye upungufu wa maji",
     "brief.pay": "Kiasi ambacho watumiaji wanapaswa kulipa",
     "brief.turns": "Nini kingebadilisha jibu",
     "brief.options": "Machaguo, bora kwanza",

@@ -94,8 +94,8 @@ SENTENCES: dict[str, str] = {
         "Takwimu zilizo chini hufuata bei zilizobadilishwa; yaliyosemwa kuhusu kaguzi, masharti na chaguo la pili "
         "yameondolewa, kwani uendeshaji mpya tu ndio unaoweza kuyasema."
     ),
-    "decision.days_heading": "Siku bila maji, na kile watumiaji wanacholipa",
-    "decision.days_heading_technical": "Siku bila maji",
+    "decision.days_heading": "Siku zenye upungufu wa maji, na kile watumiaji wanacholipa",
+    "decision.days_heading_technical": "Siku zenye upungufu wa maji",
     "decision.turns_heading": "Nini kingeligeuza",
     "decision.who_heading": "Nani, lini, kutokana na nini",
     "decision.large_unit": "{label} ({unit})",

@@ -9,6 +9,8 @@ UNITS: dict[str, str] = {
     "%/year": "%/mwaka",
     "L/head/day": "L/mnyama/siku",
     "L/person/day": "L/mtu/siku",
+    "month, 1 to 12": "mwezi, 1 hadi 12",
+    "L/day": "L/siku",
     "L/year": "L/mwaka",
     "as the key": "kama kitambulisho",
     "days": "siku",

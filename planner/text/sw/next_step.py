@@ -67,12 +67,12 @@ SENTENCES: dict[str, str] = {
         "maji yote: yanafaa kuwa nayo pale ambapo kila m3 inayokosekana huwagharimu wanaoikosa zaidi ya hapo."
     ),
     "next_step.below": (
-        "Kama {percent:.1f} % ya maji ingetosha badala ya {target:g} %, jibu lingekuwa {other} na lingegharimu "
-        "pungufu kwa {gap} katika kipindi cha uchambuzi ({share:.0f} %)."
+        "Kama {percent:.1f} % ya maji ingetosha badala ya {target:g} %, jibu, kwa ukubwa wote kama ulivyo hapa, "
+        "lingekuwa {other} na lingegharimu pungufu kwa {gap} katika kipindi cha uchambuzi ({share:.0f} %)."
     ),
     "next_step.above": (
-        "Kama zaidi ya {percent:.1f} % ya maji ingehitajika, jibu lingekuwa {other} na lingegharimu {gap} zaidi "
-        "katika kipindi cha uchambuzi."
+        "Kama zaidi ya {percent:.1f} % ya maji ingehitajika, jibu, kwa ukubwa wote kama ulivyo hapa, lingekuwa "
+        "{other} na lingegharimu {gap} zaidi katika kipindi cha uchambuzi."
     ),
     "next_step.valued_same": (
         "Kila m3 inayokosekana ikithaminiwa {value}, kama ilivyowekwa, {option} bado huwa la kwanza: {total} pamoja "

@@ -33,7 +33,7 @@ SENTENCES: dict[str, str] = {
     "size.runners_under": (
         "Mingine inayotimiza lengo kwa si zaidi ya asilimia {percent} juu ya ulio bora wa chaguo lake."
     ),
-    "size.first_runners": "{option}: {count} ya kwanza kati ya mingine {all} ndani ya asilimia {percent}",
+    "size.first_runners": "{option}: mingine ndani ya asilimia {percent}, {count} kati ya {all} imeonyeshwa",
     "size.above_best": "Juu ya ulio bora (%)",
     "size.front": "Ulinganifu wa gharama na huduma",
     "size.front_under": (

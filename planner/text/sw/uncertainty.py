@@ -3,13 +3,13 @@
 SENTENCES: dict[str, str] = {
     "uncertainty.too_close": (
         "{first} na {second} yamekaribiana mno kuweza kuamua: kati ya mabadiliko {changes} ya data moja moja isiyo "
-        "na uhakika, {turned} hugeuza mpangilio wake na mengine {close} huacha tofauti ya gharama chini ya "
-        "{percent:g} % kati yake."
+        "na uhakika, idadi inayogeuza mpangilio wake ni {turned}, na idadi nyingine inayoacha tofauti ya gharama "
+        "chini ya {percent:g} % kati yake ni {close}."
     ),
     "uncertainty.ahead_in_most": (
         "{first} kwa sehemu kubwa hubaki mbele ya {second}: kati ya mabadiliko {changes} ya data moja moja isiyo na "
-        "uhakika, {turned} hugeuza mpangilio wake na mengine {close} huacha tofauti ya gharama chini ya {percent:g} "
-        "% kati yake."
+        "uhakika, idadi inayogeuza mpangilio wake ni {turned}, na idadi nyingine inayoacha tofauti ya gharama chini "
+        "ya {percent:g} % kati yake ni {close}."
     ),
     "uncertainty.ahead_in_all": (
         "{first} hubaki mbele ya {second} kwa {percent:g} % ya gharama au zaidi, au kwa sababu {second} hukosa "

@@ -15,15 +15,16 @@ from planner.answers.decision import Decision, decision
 from planner.answers.of_study import study_verdicts
 from planner.checks.safety import people_drink
 from planner.checks.verdict import Verdict
-from planner.report.brief.contents import is_long
+from planner.report.brief.contents import brief_report, is_long
 from planner.report.brief.file import write_brief
 from planner.report.brief.page import html_text
 from planner.report.document import Page, Report, Text
 from planner.study.compare import Study, study_scenario
+from planner.study.hours import option_hours
 from planner.text import in_language, languages, text
 from tests.report.brief.reading import Element, read
 from tests.study.scenarios import EXAMPLES, studied
-from tests.study.visits import visit
+from tests.study.visits import visit, visit_raw
 
 MOST_BYTES = 150_000
 NAME = "\u0642\u0631\u064a\u0629 <b>\"school\"</b> & ]]> 'clinic' \u202e<script>alert(1)</script>"
@@ -199,3 +200,21 @@ def test_where_it_is_long_its_cautions_run_on() -> None:
     assert not is_long(report("shown", 8000))  # what charts show takes no room of its own
     assert read(html_text(report("cautions", 1), ("cautions",), "en", dense=True)).all("body")[0].attributes["class"]
     assert not read(html_text(report("cautions", 1), ("cautions",), "en")).all("body")[0].attributes
+
+
+def test_a_place_that_is_called_as_the_project_is_stands_once() -> None:
+    site = visit_raw()["site"]
+    named, unnamed = (
+        study_scenario(visit(site=site | given, service={"options": ["solar"]}), EXAMPLES)
+        for given in ({"place": "Ford (invented)"}, {})
+    )
+    said = [_front(study) for study in (named, unnamed)]
+    assert "Ford (invented). Serves" in said[0]
+    assert unnamed.scenario.name not in said[1]
+    assert said[1].startswith("Serves")
+
+
+def _front(study: Study) -> str:
+    verdicts = study_verdicts(study)
+    hours = option_hours(study, study.ranked[0].name)
+    return brief_report(study, decision(study, verdicts), verdicts, hours).pages[0].under
