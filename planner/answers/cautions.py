@@ -39,6 +39,11 @@ def safety_cautions(sources: Sequence[SourceKind], *, drinks: bool) -> list[str]
     return [caution.words for caution in placed_cautions(sources, drinks=drinks)]
 
 
+def plain_cautions(study: Study) -> list[str]:
+    """List the cautions of `cautions` where one 'caution.local' stands above them all."""
+    return [*safety_cautions(study.sources, drinks=people_drink(study.scenario)), *number_cautions(study)]
+
+
 def dangers(sources: Sequence[SourceKind]) -> list[str]:
     """Name in a few words what can kill at works with some sources."""
     of_sources = [_danger_words(source, danger) for source in sources for danger in _DANGERS.get(source, (source,))]

@@ -57,7 +57,7 @@ def _name(file: Path) -> str:
 
 def _write(file: Path, outputs: Path, seed: int | None, language: LanguageCode | None) -> int:
     """Write the proposal of one scenario; the number of lines to be completed."""
-    from planner.answers.cautions import cautions
+    from planner.answers.cautions import plain_cautions
     from planner.answers.of_study import study_verdicts
     from planner.answers.remedied import remedied, remedied_sentences
     from planner.report.files import results_in
@@ -71,7 +71,7 @@ def _write(file: Path, outputs: Path, seed: int | None, language: LanguageCode |
         study = study_scenario(read_with_seed(file, seed, language), file.parent, with_effects=True)
         verdicts = study_verdicts(study)
         found = remedied(study, verdicts, file.parent)
-    report = proposal_report(Material(study, verdicts, tuple(remedied_sentences(found)), tuple(cautions(study))))
+    report = proposal_report(Material(study, verdicts, tuple(remedied_sentences(found)), tuple(plain_cautions(study))))
     with results_in(outputs) as folder:
         write_word(report, folder / _name(file), frame_of(study.scenario))
     return count_to_complete(report)

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from planner.answers.cautions import number_cautions, safety_cautions
+from planner.answers.cautions import plain_cautions
 from planner.answers.decision import Decision
-from planner.checks.safety import people_drink
 from planner.checks.verdict import SYMBOL, Verdict, failed
 from planner.report.brief.charts import chart_pages
 from planner.report.document import Block, Cell, Column, Heading, Page, Report, Row, Table, Text, Tile, Tiles
@@ -46,7 +45,7 @@ def brief_report(study: Study, decided: Decision, verdicts: Sequence[Verdict], h
         Page("words", "", "", blocks=tuple(_words(decided))),
         *chart_pages(study, hours),
         Page("facts", "", "", blocks=tuple(_facts(decided, verdicts))),
-        Page("cautions", "", text("brief.cautions"), text("caution.local"), tuple(map(Text, _cautions(study)))),
+        Page("cautions", "", text("brief.cautions"), text("caution.local"), tuple(map(Text, plain_cautions(study)))),
     )
     return Report(scenario.name, pages)
 
@@ -108,8 +107,3 @@ def _facts(decided: Decision, verdicts: Sequence[Verdict]) -> Iterator[Block]:
     yield Heading(text("brief.who"))
     yield from map(Text, decided.who)
     yield Text(text("brief.cautions_follow"))
-
-
-def _cautions(study: Study) -> list[str]:
-    """Every caution: of the work itself first, then of the numbers."""
-    return [*safety_cautions(study.sources, drinks=people_drink(study.scenario)), *number_cautions(study)]

@@ -32,6 +32,7 @@ def annex_blocks(material: Material) -> Iterator[Block]:
     yield Text(text("proposal.weather", source=material.study.weather.source))
     yield from (Text(note, "note") for note in material.study.weather.notes)
     yield Heading(text("proposal.annex.cautions"))
+    yield Text(text("caution.local"))
     yield cautions_table(material.cautions)
     yield Heading(text("proposal.annex.papers"))
     yield from asked("papers")

@@ -10,7 +10,7 @@ from typing import Any
 
 import docx
 
-from planner.answers.cautions import cautions
+from planner.answers.cautions import plain_cautions
 from planner.answers.of_study import study_verdicts
 from planner.assumptions.reader import scenario_of
 from planner.report.proposal.book import proposal_report
@@ -84,7 +84,7 @@ def material(name: str) -> Material:
     """Study one of the scenarios above."""
     data = {"bare": bare, "priced": priced, "whole": whole, "two": two}[name]()
     study = study_scenario(scenario_of(data), VISIT.parent, with_effects=name in ("whole", "two"))
-    return Material(study, study_verdicts(study), (), tuple(cautions(study)))
+    return Material(study, study_verdicts(study), (), tuple(plain_cautions(study)))
 
 
 @cache

@@ -169,6 +169,7 @@ def test_assumptions_stand_with_their_source() -> None:
 def test_every_caution_of_the_study_is_in_the_annex() -> None:
     assert material("bare").cautions
     assert all(caution in words("bare") for caution in material("bare").cautions)
+    assert words("bare").count(text("caution.local")) == 2  # once below the checks, once above the cautions
 
 
 def test_the_lines_are_counted_as_they_stand_in_the_document() -> None:
