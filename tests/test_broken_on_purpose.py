@@ -21,6 +21,8 @@ TESTED = "from planner.tiny.sums import doubled\n\n\ndef test_doubled():\n    as
 def _house(folder: Path, result: int) -> Path:
     for name in ("planner/tiny", "tests/tiny"):
         (folder / name).mkdir(parents=True)
+    for name in ("planner", "planner/tiny"):  # a package, so that no installed one is taken in its place
+        (folder / name / "__init__.py").touch()
     (folder / "pyproject.toml").write_text("[tool.pytest.ini_options]\npythonpath = ['.']\n")
     (folder / "planner/tiny/sums.py").write_text(TINY)
     (folder / "tests/tiny/test_sums.py").write_text(TESTED.format(result=result))
