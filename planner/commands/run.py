@@ -23,10 +23,11 @@ Compare = Annotated[
     Path | None,
     typer.Option("--compare", help="Workbook that puts all scenarios side by side.", show_default=False),
 ]
-Quick = Annotated[bool, typer.Option("--quick", help="Leave out what the numbers that were not given would change.")]
-Brief = Annotated[
-    bool, typer.Option("--brief", help="Write a page for a browser as well: the answer, failed checks and cautions.")
+Quick = Annotated[
+    bool,
+    typer.Option("--quick", help="Leave out what the assumptions change, how sure the answer is, and the next step."),
 ]
+Brief = Annotated[bool, typer.Option("--brief", help="Write one page for a phone or a sheet of paper as well.")]
 
 
 class RowsBy(StrEnum):

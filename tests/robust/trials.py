@@ -25,7 +25,7 @@ from planner.report.json_file import study_as_data
 from planner.resource.files import read_weather_file
 from planner.resource.record import WeatherFileError
 from planner.resource.sun import Place
-from planner.scenario.errors import InputError
+from planner.scenario.errors import InputError, shown
 from planner.study.compare import Study, study_scenario
 from tests.robust.mutations import EXAMPLES, FOLDER, NASTY, example, extreme, mutated
 
@@ -109,23 +109,31 @@ def _timed(trial: Callable[[], object], refusals: tuple[type[Exception], ...] = 
         trial()
         found = Found("taken")
     except refusals as error:
-        lines = list(error.lines()) if isinstance(error, InputError) else [str(error)]
+        lines = _without_keys(error) if isinstance(error, InputError) else [str(error)]
         found = Found("refused", _ill_said(lines))
     except Exception as error:  # whatever else comes is what is looked for
         found = Found("traceback", f"{type(error).__name__}: {str(error)[:200]}")
     seconds = time.process_time() - began
     if seconds > MOST_SECONDS:
         return Found(found.what, f"took {seconds:.0f} s")
-    if usage.getrusage(usage.RUSAGE_SELF).ru_maxrss * 1024 > 2 * MOST_BYTES:
-        return Found(found.what, "took over 2 GB")
+    if usage.getrusage(usage.RUSAGE_SELF).ru_maxrss * 1024 > MOST_BYTES:
+        return Found(found.what, "took over 1 GB")
     return found
+
+
+def _without_keys(error: InputError) -> list[str]:
+    """Messages as they are printed, without the file and the key before them."""
+    messages = []
+    for problem, line in zip(error.problems, error.lines(), strict=True):
+        key = shown(problem.key, LONGEST_MESSAGE, quoted=False)
+        messages.append(line.partition(f"{key}: " if key else ": ")[2])
+    return messages
 
 
 def _ill_said(lines: list[str]) -> str:
     for line in lines:
-        message = line.rpartition("mutated.toml: ")[2]
-        if len(message) > 2 * LONGEST_MESSAGE + 40:
-            return f"a message of {len(message)} characters: {message[:80]}"
+        if len(line) > LONGEST_MESSAGE:
+            return f"a message of {len(line)} characters: {line[:80]}"
         if _CONTROL.search(line):
             return f"a message that steers a terminal: {line[:80]!r}"
     return "" if lines and any(line.strip() for line in lines) else "no message"
